@@ -1,0 +1,228 @@
+// The closed list of scalars the model is compiled for, and the few operations model code may use on them.
+//
+// States: none. Inputs: a scalar type T, `double` or `Lanes<W>`. Validity: every operation is lane-wise, so a
+// lane's result never depends on its neighbours. Source: none, this is arithmetic.
+//
+// In model code: `select()` instead of `if` on T, no literal but 0, 1, 2 and 0.5 (numbers live in constants/).
+#pragma once
+
+#include <Eigen/Core>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <type_traits>
+
+namespace bide {
+
+// The compiler's own vector types (g++ 12 drops the attribute when its size is a template argument).
+template <int W>
+struct VectorOf;
+#define BIDE_VECTOR_OF(W)                                            \
+  template <>                                                        \
+  struct VectorOf<W> {                                               \
+    typedef double Vector __attribute__((vector_size((W) * 8)));     \
+    typedef long long Bits __attribute__((vector_size((W) * 8)));    \
+  };
+BIDE_VECTOR_OF(2)
+BIDE_VECTOR_OF(4)
+BIDE_VECTOR_OF(8)
+#undef BIDE_VECTOR_OF
+
+// W simulations in lock step, one per vector lane. A vector of the compiler's own kind: operators come with
+// it, values are eager (no expression templates to dangle), and select() becomes one blend instruction.
+template <int W>
+struct Lanes {
+  using Vector = typename VectorOf<W>::Vector;
+  using Bits = typename VectorOf<W>::Bits;
+  struct Mask {
+    Bits bits;
+    friend Mask operator&(Mask a, Mask b) { return {a.bits & b.bits}; }
+    friend Mask operator|(Mask a, Mask b) { return {a.bits | b.bits}; }
+    friend Mask operator!(Mask a) { return {~a.bits}; }
+  };
+
+  Vector v;
+
+  Lanes() : v{} {}
+  Lanes(double x) { v = Vector{} + x; }  // NOLINT(google-explicit-constructor): scalars broadcast
+  explicit Lanes(Vector x) : v(x) {}
+
+  double operator[](int i) const { return v[i]; }
+  void set(int i, double x) { v[i] = x; }
+
+  friend Lanes operator+(Lanes a, Lanes b) { return Lanes(a.v + b.v); }
+  friend Lanes operator-(Lanes a, Lanes b) { return Lanes(a.v - b.v); }
+  friend Lanes operator*(Lanes a, Lanes b) { return Lanes(a.v * b.v); }
+  friend Lanes operator/(Lanes a, Lanes b) { return Lanes(a.v / b.v); }
+  friend Lanes operator-(Lanes a) { return Lanes(-a.v); }
+  Lanes& operator+=(Lanes b) { return v += b.v, *this; }
+  Lanes& operator-=(Lanes b) { return v -= b.v, *this; }
+  Lanes& operator*=(Lanes b) { return v *= b.v, *this; }
+  Lanes& operator/=(Lanes b) { return v /= b.v, *this; }
+  friend Mask operator<(Lanes a, Lanes b) { return {a.v < b.v}; }
+  friend Mask operator>(Lanes a, Lanes b) { return {a.v > b.v}; }
+  friend Mask operator<=(Lanes a, Lanes b) { return {a.v <= b.v}; }
+  friend Mask operator>=(Lanes a, Lanes b) { return {a.v >= b.v}; }
+};
+
+template <class T>
+inline constexpr int lane_count = 1;
+template <int W>
+inline constexpr int lane_count<Lanes<W>> = W;
+
+// The truth value that comparing two T gives.
+template <class T>
+struct MaskOf {
+  using type = bool;
+};
+template <int W>
+struct MaskOf<Lanes<W>> {
+  using type = typename Lanes<W>::Mask;
+};
+template <class T>
+using Mask = typename MaskOf<T>::type;
+
+// ---- select, and what is built on it --------------------------------------------------------------------
+
+inline double select(bool condition, double yes, double no) { return condition ? yes : no; }
+template <int W>
+inline Lanes<W> select(typename Lanes<W>::Mask condition, Lanes<W> yes, Lanes<W> no) {
+  return Lanes<W>(condition.bits ? yes.v : no.v);
+}
+template <int W>
+inline Lanes<W> select(typename Lanes<W>::Mask condition, double yes, Lanes<W> no) {
+  return select(condition, Lanes<W>(yes), no);
+}
+template <int W>
+inline Lanes<W> select(typename Lanes<W>::Mask condition, Lanes<W> yes, double no) {
+  return select(condition, yes, Lanes<W>(no));
+}
+
+inline bool any(bool m) { return m; }
+template <class M>
+inline auto any(M m) -> decltype(m.bits, bool()) {
+  bool found = false;
+  for (std::size_t i = 0; i < sizeof(m.bits) / sizeof(long long); ++i) found = found || m.bits[i] != 0;
+  return found;
+}
+
+inline double larger(double a, double b) { return a > b ? a : b; }
+inline double smaller(double a, double b) { return a < b ? a : b; }
+template <int W>
+inline Lanes<W> larger(Lanes<W> a, Lanes<W> b) {
+  return select(a > b, a, b);
+}
+template <int W>
+inline Lanes<W> larger(Lanes<W> a, double b) {
+  return larger(a, Lanes<W>(b));
+}
+template <int W>
+inline Lanes<W> larger(double a, Lanes<W> b) {
+  return larger(Lanes<W>(a), b);
+}
+template <int W>
+inline Lanes<W> smaller(Lanes<W> a, Lanes<W> b) {
+  return select(a < b, a, b);
+}
+template <int W>
+inline Lanes<W> smaller(Lanes<W> a, double b) {
+  return smaller(a, Lanes<W>(b));
+}
+template <int W>
+inline Lanes<W> smaller(double a, Lanes<W> b) {
+  return smaller(Lanes<W>(a), b);
+}
+
+template <class T, class L, class H>
+inline T clamp(T x, L low, H high) {
+  return smaller(larger(x, T(low)), T(high));
+}
+template <class T>
+inline T positive_part(T x) {
+  return larger(x, T(0));
+}
+
+// 0 below `low`, 1 above `high`, a cubic with zero slope at both ends between (Hermite 3x^2 - 2x^3).
+template <class T, class L, class H>
+inline T smoothstep(T x, L low, H high) {
+  constexpr double three = 3;
+  const T s = clamp(T((x - T(low)) / (T(high) - T(low))), 0.0, 1.0);
+  return s * s * (T(three) - T(2) * s);
+}
+
+// ---- functions of one argument --------------------------------------------------------------------------
+
+using std::abs;
+using std::exp;
+using std::log;
+using std::sqrt;
+
+namespace detail {
+template <int W, class F>
+inline Lanes<W> through_eigen(Lanes<W> x, F&& f) {
+  using Array = Eigen::Array<double, W, 1>;
+  alignas(sizeof(x.v)) double buffer[W];
+  Eigen::Map<Array, Eigen::AlignedMax> map(buffer);
+  __builtin_memcpy(buffer, &x.v, sizeof(x.v));
+  map = f(map);
+  __builtin_memcpy(&x.v, buffer, sizeof(x.v));
+  return x;
+}
+}  // namespace detail
+
+template <int W>
+inline Lanes<W> exp(Lanes<W> x) {
+  return detail::through_eigen(x, [](const auto& a) { return a.exp(); });
+}
+template <int W>
+inline Lanes<W> log(Lanes<W> x) {
+  return detail::through_eigen(x, [](const auto& a) { return a.log(); });
+}
+template <int W>
+inline Lanes<W> sqrt(Lanes<W> x) {
+  return detail::through_eigen(x, [](const auto& a) { return a.sqrt(); });
+}
+template <int W>
+inline Lanes<W> abs(Lanes<W> x) {
+  return select(x < Lanes<W>(0), -x, x);
+}
+
+// x^p for x > 0; 0 for x <= 0.
+template <class T>
+inline T power(T x, double p) {
+  constexpr double tiny = 1e-300;
+  return select(x > T(tiny), exp(T(p) * log(larger(x, T(tiny)))), T(0));
+}
+
+// Lane i of x; a plain double has one lane.
+inline double lane(double x, int) { return x; }
+template <int W>
+inline double lane(const Lanes<W>& x, int i) {
+  return x[i];
+}
+inline void set_lane(double& x, int, double value) { x = value; }
+template <int W>
+inline void set_lane(Lanes<W>& x, int i, double value) {
+  x.set(i, value);
+}
+
+// Lane i of a struct that holds nothing but T: copied into (or out of) the same struct over double.
+template <template <class> class S, class T>
+void set_lane(S<T>& into, int i, const S<double>& from) {
+  static_assert(std::is_trivially_copyable_v<S<double>>);
+  static_assert(sizeof(S<T>) / sizeof(T) == sizeof(S<double>) / sizeof(double));
+  T* to = reinterpret_cast<T*>(&into);
+  const double* values = reinterpret_cast<const double*>(&from);
+  for (std::size_t k = 0; k < sizeof(S<double>) / sizeof(double); ++k) set_lane(to[k], i, values[k]);
+}
+template <template <class> class S, class T>
+S<double> lane(const S<T>& from, int i) {
+  S<double> out;
+  const T* values = reinterpret_cast<const T*>(&from);
+  double* to = reinterpret_cast<double*>(&out);
+  for (std::size_t k = 0; k < sizeof(S<double>) / sizeof(double); ++k) to[k] = lane(values[k], i);
+  return out;
+}
+
+}  // namespace bide

@@ -1,0 +1,53 @@
+// From a file to a ValidScenario: the only way to make one.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "scenario/catalogue.hpp"
+#include "scenario/scenario.hpp"
+
+namespace bide::scenario {
+
+// One thing wrong (or worth a caution) in a file.
+struct Diagnostic {
+  std::string file;
+  std::string pointer;  // JSON pointer, "/raft/floor_area_m2"
+  std::string message;  // what was found, what is allowed, nearest valid key
+};
+std::string to_string(const Diagnostic&);  // "file: /pointer: message"
+
+// The inventory after packs are multiplied out and expired items removed.
+struct StockItem {
+  const ItemKind* kind = nullptr;
+  double quantity = 0;
+};
+
+// Every optional filled; catalogue entries looked up; the place every default came from is in `defaults`.
+struct ValidScenario {
+  std::string file;
+  std::filesystem::path folder;                 // weather files are relative to it
+  Scenario scenario;                            // all optionals hold a value (limits, raft sizes too)
+  const RaftKind* raft_kind = nullptr;          // null: no raft
+  std::vector<const Ensemble*> ensembles;       // one per person
+  std::vector<StockItem> stock;
+  std::vector<StockItem> expired;
+  double start_unix_s = 0;
+  std::vector<std::string> defaults;            // JSON pointers that were filled in
+  std::vector<Diagnostic> cautions;             // overload, impossible pairings...: reported, not refused
+
+ private:
+  ValidScenario() = default;
+  friend struct Validator;
+};
+
+using Diagnostics = std::vector<Diagnostic>;
+using Validated = std::variant<ValidScenario, Diagnostics>;
+
+// Reads, parses, checks and resolves; every error found is in the list.
+Validated validate_file(const std::filesystem::path& path);
+Validated validate_text(const std::string& json, const std::string& file_name, const std::filesystem::path& folder);
+
+}  // namespace bide::scenario

@@ -1,0 +1,32 @@
+# bide_folder(NAME DEPS...): one target bide_NAME per engine folder, from the sources that lie in it.
+# The folder may include itself and the folders named in DEPS, nothing else.
+function(bide_folder name)
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.cpp)
+  if(sources)
+    add_library(bide_${name} STATIC ${sources})
+    set(scope PUBLIC)
+    target_link_libraries(bide_${name} PRIVATE bide::warnings)
+    set_target_properties(bide_${name} PROPERTIES POSITION_INDEPENDENT_CODE ON)
+  else()
+    add_library(bide_${name} INTERFACE)
+    set(scope INTERFACE)
+  endif()
+  add_library(bide::${name} ALIAS bide_${name})
+  target_include_directories(bide_${name} ${scope} $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/engine>
+                                                   $<INSTALL_INTERFACE:include/bide>)
+  target_link_libraries(bide_${name} ${scope} bide::options ${ARGN})
+endfunction()
+
+# bide_test_folder(NAME LABEL LIBS...): one doctest program from tests/NAME/*_test.cpp.
+function(bide_test_folder name label)
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*_test.cpp)
+  if(NOT sources)
+    return()
+  endif()
+  add_executable(test_${name} ${sources} ${CMAKE_CURRENT_SOURCE_DIR}/support/main.cpp)
+  target_include_directories(test_${name} PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
+  target_compile_definitions(test_${name} PRIVATE BIDE_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
+  target_link_libraries(test_${name} PRIVATE bide::warnings doctest::doctest ${ARGN})
+  add_test(NAME ${name} COMMAND test_${name})
+  set_tests_properties(${name} PROPERTIES LABELS ${label})
+endfunction()
