@@ -1,0 +1,102 @@
+#include "core/csv.hpp"
+
+#include <charconv>
+#include <cmath>
+
+namespace bide {
+namespace {
+
+constexpr std::string_view blanks = " \t";
+
+std::string_view trimmed(std::string_view text) {
+  const std::size_t first = text.find_first_not_of(blanks);
+  if (first == std::string_view::npos) return {};
+  return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+// Reads field by field; `at` is the next character, `line` the line it is on.
+struct Reader {
+  std::string_view text;
+  std::size_t at = 0;
+  int line = 1;
+  std::optional<CsvError> error;
+
+  bool done() const { return at >= text.size(); }
+  bool at_line_end() const { return done() || text[at] == '\n' || text[at] == '\r'; }
+
+  void skip_line_end() {
+    if (done()) return;
+    if (text[at] == '\r' && at + 1 < text.size() && text[at + 1] == '\n') ++at;
+    ++at;
+    ++line;
+  }
+
+  void skip_blanks() {
+    while (!done() && blanks.find(text[at]) != std::string_view::npos) ++at;
+  }
+
+  std::string quoted_field() {
+    const int opened = line;
+    std::string field;
+    for (++at; !done(); ++at) {
+      if (text[at] == '\n') ++line;
+      if (text[at] != '"') {
+        field += text[at];
+      } else if (at + 1 < text.size() && text[at + 1] == '"') {
+        field += text[at++];
+      } else {
+        ++at;
+        skip_blanks();
+        if (!at_line_end() && text[at] != ',') error = {line, "text after a closing quote"};
+        return field;
+      }
+    }
+    error = {opened, "a quote is never closed"};
+    return field;
+  }
+
+  std::string field() {
+    skip_blanks();
+    if (!done() && text[at] == '"') return quoted_field();
+    const std::size_t begin = at;
+    while (!at_line_end() && text[at] != ',') {
+      if (text[at] == '"') error = {line, "a quote inside an unquoted field"};
+      ++at;
+    }
+    return std::string(trimmed(text.substr(begin, at - begin)));
+  }
+};
+
+}  // namespace
+
+std::variant<std::vector<CsvRow>, CsvError> parse_csv(std::string_view text) {
+  constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
+  if (text.substr(0, byte_order_mark.size()) == byte_order_mark) text.remove_prefix(byte_order_mark.size());
+  Reader reader{text, 0, 1, std::nullopt};
+  std::vector<CsvRow> rows;
+  while (!reader.done()) {
+    CsvRow row;
+    row.line = reader.line;
+    row.fields.push_back(reader.field());
+    while (!reader.error && !reader.done() && reader.text[reader.at] == ',') {
+      ++reader.at;
+      row.fields.push_back(reader.field());
+    }
+    if (reader.error) return *reader.error;
+    reader.skip_line_end();
+    if (row.fields.size() > 1 || !row.fields.front().empty()) rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+std::optional<double> parse_number(std::string_view text) {
+  const char* end = text.data() + text.size();
+  const char* begin = text.data();
+  if (text.size() > 1 && text.front() == '+' && text[1] != '-') ++begin;
+  double value = 0;
+  const auto [stopped, code] = std::from_chars(begin, end, value);
+  if (code != std::errc() || stopped != end || !std::isfinite(value)) return std::nullopt;
+  return value;
+}
+
+}  // namespace bide

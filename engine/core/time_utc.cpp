@@ -1,0 +1,115 @@
+#include "core/time_utc.hpp"
+
+#include <fmt/format.h>
+
+#include <charconv>
+#include <chrono>
+#include <cmath>
+
+namespace bide {
+namespace {
+
+constexpr double seconds_per_day = 86400, seconds_per_hour = 3600, seconds_per_minute = 60;
+constexpr int last_year = 9999, hours_per_day = 24, minutes_per_hour = 60;
+
+// Takes exactly `digits` decimal digits off the front.
+bool take_number(std::string_view& text, std::size_t digits, int& value) {
+  if (text.size() < digits) return false;
+  for (char c : text.substr(0, digits))
+    if (c < '0' || c > '9') return false;
+  std::from_chars(text.data(), text.data() + digits, value);
+  text.remove_prefix(digits);
+  return true;
+}
+
+bool take(std::string_view& text, std::string_view one_of) {
+  if (text.empty() || one_of.find(text.front()) == std::string_view::npos) return false;
+  text.remove_prefix(1);
+  return true;
+}
+
+// ":ss" or ":ss.fff" if there is one; false when what follows the colon is no second.
+bool take_second(std::string_view& text, double& second) {
+  if (text.empty() || text.front() != ':') return true;
+  text.remove_prefix(1);
+  int whole = 0;
+  if (!take_number(text, 2, whole)) return false;
+  second = whole;
+  if (!take(text, ".")) return true;
+  double scale = 1;
+  const std::size_t before = text.size();
+  while (!text.empty() && text.front() >= '0' && text.front() <= '9') {
+    constexpr double ten = 10;
+    scale /= ten;
+    second += scale * (text.front() - '0');
+    text.remove_prefix(1);
+  }
+  return text.size() < before;
+}
+
+// "Z", "+hh:mm", "-hh:mm" or nothing.
+bool take_offset(std::string_view& text, double& offset_s) {
+  offset_s = 0;
+  if (text.empty() || take(text, "Z")) return true;
+  const double sign = text.front() == '-' ? -1 : 1;
+  int hours = 0, minutes = 0;
+  if (!take(text, "+-") || !take_number(text, 2, hours) || !take(text, ":") ||
+      !take_number(text, 2, minutes) || hours >= hours_per_day || minutes >= minutes_per_hour)
+    return false;
+  offset_s = sign * (hours * seconds_per_hour + minutes * seconds_per_minute);
+  return true;
+}
+
+}  // namespace
+
+std::optional<double> unix_s_from_civil(const CivilTime& time) {
+  using namespace std::chrono;
+  if (time.year < 1 || time.year > last_year || time.month < 0 || time.day < 0) return std::nullopt;
+  const year_month_day date{year(time.year), month(static_cast<unsigned>(time.month)),
+                            day(static_cast<unsigned>(time.day))};
+  if (!date.ok() || time.hour < 0 || time.hour >= hours_per_day || time.minute < 0 ||
+      time.minute >= minutes_per_hour || !(time.second >= 0 && time.second < seconds_per_minute))
+    return std::nullopt;
+  const double days = static_cast<double>(sys_days(date).time_since_epoch().count());
+  return days * seconds_per_day + time.hour * seconds_per_hour + time.minute * seconds_per_minute +
+         time.second;
+}
+
+CivilTime civil_from_unix_s(double unix_s) {
+  using namespace std::chrono;
+  const double whole_days = std::floor(unix_s / seconds_per_day);
+  const year_month_day date{sys_days(days(static_cast<int>(whole_days)))};
+  double rest_s = unix_s - whole_days * seconds_per_day;
+  CivilTime time;
+  time.year = static_cast<int>(date.year());
+  time.month = static_cast<int>(static_cast<unsigned>(date.month()));
+  time.day = static_cast<int>(static_cast<unsigned>(date.day()));
+  time.hour = static_cast<int>(rest_s / seconds_per_hour);
+  rest_s -= time.hour * seconds_per_hour;
+  time.minute = static_cast<int>(rest_s / seconds_per_minute);
+  time.second = rest_s - time.minute * seconds_per_minute;
+  return time;
+}
+
+std::optional<double> parse_time_utc(std::string_view text) {
+  CivilTime time;
+  double offset_s = 0;
+  constexpr std::size_t year_digits = 4;
+  const bool read = take_number(text, year_digits, time.year) && take(text, "-") &&
+                    take_number(text, 2, time.month) && take(text, "-") && take_number(text, 2, time.day) &&
+                    take(text, "T ") && take_number(text, 2, time.hour) && take(text, ":") &&
+                    take_number(text, 2, time.minute) && take_second(text, time.second) &&
+                    take_offset(text, offset_s) && text.empty();
+  if (!read) return std::nullopt;
+  const std::optional<double> local = unix_s_from_civil(time);
+  if (!local) return std::nullopt;
+  return *local - offset_s;
+}
+
+std::string format_time_utc(double unix_s) {
+  const CivilTime t = civil_from_unix_s(std::round(unix_s));
+  return fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}Z", t.year, t.month, t.day, t.hour, t.minute,
+                     static_cast<int>(t.second));
+}
+
+}  // namespace bide

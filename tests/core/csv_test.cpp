@@ -1,0 +1,54 @@
+#include "core/csv.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace bide;
+
+namespace {
+
+std::vector<CsvRow> rows_of(std::string_view text) {
+  const auto parsed = parse_csv(text);
+  REQUIRE(std::holds_alternative<std::vector<CsvRow>>(parsed));
+  return std::get<std::vector<CsvRow>>(parsed);
+}
+
+CsvError error_of(std::string_view text) {
+  const auto parsed = parse_csv(text);
+  REQUIRE(std::holds_alternative<CsvError>(parsed));
+  return std::get<CsvError>(parsed);
+}
+
+}  // namespace
+
+TEST_CASE("fields, quotes, line ends and the byte-order mark") {
+  const auto rows =
+      rows_of("\xEF\xBB\xBFname, value\r\n\"a,b\" , 1\n\r\n\"say \"\"x\"\"\",\r\"two\nlines\",2\nlast,3");
+  REQUIRE(rows.size() == 5);
+  CHECK(rows[0].fields == std::vector<std::string>{"name", "value"});
+  CHECK(rows[1].fields == std::vector<std::string>{"a,b", "1"});
+  CHECK(rows[1].line == 2);
+  CHECK(rows[2].fields == std::vector<std::string>{"say \"x\"", ""});
+  CHECK(rows[2].line == 4);
+  CHECK(rows[3].fields == std::vector<std::string>{"two\nlines", "2"});
+  CHECK(rows[3].line == 5);
+  CHECK(rows[4].fields == std::vector<std::string>{"last", "3"});
+  CHECK(rows[4].line == 7);
+  CHECK(rows_of("").empty());
+  CHECK(rows_of("\n\n").empty());
+  CHECK(rows_of("a,\n").at(0).fields.size() == 2);
+}
+
+TEST_CASE("broken quoting is an error with its line") {
+  CHECK(error_of("a,b\nc,\"open\nd").line == 2);
+  CHECK(error_of("a,b\nc,x\"y\n").line == 2);
+  CHECK(error_of("\"a\"b,c").line == 1);
+}
+
+TEST_CASE("numbers are whole and finite") {
+  CHECK(parse_number("-1.5e2") == -150.0);
+  CHECK(parse_number("+3") == 3.0);
+  for (const char* text : {"", "nan", "inf", "1e999", "3 m", " 3", "+-3", "+", "0x10", "1,5"}) {
+    CAPTURE(text);
+    CHECK_FALSE(parse_number(text).has_value());
+  }
+}
