@@ -1,0 +1,53 @@
+// Everything about one person that does not change during a run, as numbers of one scalar type.
+//
+// States: none. Inputs: a person and their clothing from the scenario (make_build). Validity: adults of the
+// height, mass and fatness ranges in scenario/describe. Source: body/stolwijk for the table, constants for
+// the rest.
+#pragma once
+
+#include <array>
+
+#include "body/layout.hpp"
+#include "scenario/catalogue.hpp"
+#include "scenario/scenario.hpp"
+
+namespace bide::body {
+
+// Holds nothing but T: gathered lane by lane (core/scalar.hpp).
+template <class T>
+struct Build {
+  template <int N>
+  using BySegment = std::array<std::array<T, N>, segment_count>;
+  using Segments = std::array<T, segment_count>;
+
+  Segments area_m2;  // hands without the fingers
+  BySegment<tissue_count> capacity_J_K, basal_W, basal_flow_L_h, setpoint_degC;
+  BySegment<tissue_count - 1> conductance_W_K;
+  T blood_capacity_J_K;
+  Segments receptor, sweat_share, dilatation_share, constriction_share, work_share, shiver_share;
+  Segments countercurrent_W_K;
+  T finger_area_m2, finger_capacity_J_K, finger_basal_W, finger_basal_flow_L_h, finger_setpoint_degC;
+
+  T mass_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
+  T shivering_ceiling_W, shivering_age_factor, sweat_age_factor, dilatation_age_factor;
+  T greatest_urine_osmolality_mOsm_kg;
+  T susceptibility;  // to seasickness
+  T core_setpoint_degC;
+
+  // Clothing
+  Segments covered, insulation_m2K_W, clothing_mass_kg, clothing_capacity_kg;
+  T permeability_index, waterproof, immersed_insulation_m2K_W;
+  T seat_resistance_m2K_W;
+  T has_lifejacket;
+
+  // Starting state of the slow entries
+  T body_water_kg, extracellular_osmoles_mOsm, intracellular_osmoles_mOsm;
+  T glycogen_kJ, fat_kg, protein_kg;
+  T alcohol_mg_dL, fasted_s;
+  T starting_deficit_kg;
+  T already_sick;
+};
+
+Build<double> make_build(const scenario::Person& person, const scenario::Ensemble& ensemble);
+
+}  // namespace bide::body

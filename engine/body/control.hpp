@@ -1,0 +1,73 @@
+// The controller: what the body commands from the temperatures it feels.
+//
+// States: none (read from the person's block). Inputs: node temperatures, degC. Outputs: sweat W, skin and
+// muscle flow as W/K of heat carried. Validity: core 33-40 degC as published; below 30 degC the cold commands
+// are held by the shivering cut-off, not by this page. Source: Stolwijk 1971 (NASA CR-1855), coefficients in
+// constants/control.hpp; muscle constriction and counter-current are additions named there.
+#pragma once
+
+#include "body/build.hpp"
+#include "constants/control.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::body {
+
+template <class T>
+struct Commands {
+  T sweat_W;  // evaporative heat commanded for the whole skin
+  T dilatation_L_h, constriction;
+  std::array<T, segment_count> local;  // 2^(skin error / 10 K)
+  T finger_local;
+};
+
+// What the skin and core errors command. `core_shift_K` raises the sweating and dilatation threshold
+// (dehydration).
+template <class T>
+inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K) {
+  Commands<T> out;
+  constexpr double ln2 = 0.69314718055994530942;
+  const T per_K(ln2 / constants::local_skin_factor.value);
+  T skin_error(0);
+  for (int s = 0; s < segment_count; ++s) {
+    const T error = x[at::node(s, skin)] - b.setpoint_degC[s][skin];
+    skin_error += b.receptor[s] * error;
+    out.local[s] = exp(per_K * error);
+  }
+  out.finger_local = exp(per_K * (x[at::finger] - b.finger_setpoint_degC));
+  const T head_error = x[at::node(head, core)] - b.setpoint_degC[head][core];
+  const T warm_error = head_error - core_shift_K;
+  out.sweat_W = b.sweat_age_factor * clamp(T(constants::sweat_per_head_core.value) * warm_error +
+                                               T(constants::sweat_per_skin.value) * skin_error,
+                                           T(0), T(constants::greatest_sweat.value) * b.area_total_m2);
+  out.dilatation_L_h =
+      b.dilatation_age_factor * positive_part(T(constants::dilatation_per_head_core.value) * warm_error +
+                                              T(constants::dilatation_per_skin.value) * skin_error);
+  out.constriction = positive_part(-(T(constants::constriction_per_head_core.value) * head_error) -
+                                   T(constants::constriction_per_skin.value) * skin_error);
+  return out;
+}
+
+// Skin blood flow, L/h.
+template <class T>
+inline T skin_flow_L_h(T basal, T dilatation_share, T constriction_share, const Commands<T>& c, T local) {
+  return (basal + dilatation_share * c.dilatation_L_h) / (T(1) + constriction_share * c.constriction) * local;
+}
+
+// Muscle blood flow, L/h: basal flow constricts, work and shivering bring their own.
+template <class T>
+inline T muscle_flow_L_h(T basal, T extra_heat_W, const Commands<T>& c) {
+  return basal / (T(1) + T(constants::muscle_constriction.value) * c.constriction) +
+         T(constants::flow_per_muscle_heat.value) * extra_heat_W;
+}
+
+inline constexpr double tiny_W_K = 1e-12;  // keeps 0/0 out of a person without circulation
+
+// Heat carried by a flow that first passes a balanced counter-current exchanger of conductance `exchanger`:
+// what reaches the tissue is mc / (1 + exchanger / mc). (Effectiveness NTU/(1+NTU), Kays & London.)
+template <class T>
+inline T perfusion_W_K(T flow_L_h, T exchanger_W_K) {
+  const T mc = T(constants::blood_heat.value) * flow_L_h;
+  return mc * mc / (mc + exchanger_W_K + T(tiny_W_K));
+}
+
+}  // namespace bide::body

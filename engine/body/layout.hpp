@@ -1,0 +1,86 @@
+// The state of one person: which number lies where, with its name and unit.
+//
+// States: temperatures of 6 segments x 5 layers, central blood and fingers (solved implicitly); water, salt,
+// fuel, fatigue and seasickness (slow); running totals (integrals of fluxes, from which the ledgers are
+// read). Inputs: none. Validity: not applicable. Source: segment and layer scheme of Stolwijk 1971 (NASA
+// CR-1855), with a clothing layer and a finger node added.
+#pragma once
+
+#include <array>
+#include <cstddef>
+
+namespace bide::body {
+
+inline constexpr int head = 0, trunk = 1, arms = 2, hands = 3, legs = 4, feet = 5, segment_count = 6;
+inline constexpr int core = 0, muscle = 1, fat = 2, skin = 3, clothing = 4, layer_count = 5;
+inline constexpr int tissue_count = 4;  // core, muscle, fat, skin
+
+// Offsets within a person's block of the state vector.
+namespace at {
+inline constexpr int node(int segment, int layer) {
+  return segment * layer_count + layer;
+}
+enum : int {
+  blood = segment_count * layer_count,
+  finger,
+  thermal_count,  // everything above is a temperature, degC
+
+  // Slow states
+  clothing_water = thermal_count,               // kg, one per segment
+  body_water = clothing_water + segment_count,  // kg, whole body less the gut
+  gut_water,                                    // kg, drunk and not yet absorbed
+  extracellular_osmoles,                        // mOsm, effective
+  urea,                                         // mOsm, not effective
+  fluid_shift,                                  // L, lost so far to cold and immersion diuresis
+  glycogen,                                     // kJ
+  fat_mass,                                     // kg
+  protein_mass,                                 // kg
+  gut_carbohydrate,
+  gut_fat,
+  gut_protein,  // kJ, eaten and not yet absorbed
+  fatigue,      // of shivering, 0..1
+  motion_dose,  // m2/s3, integral of weighted acceleration squared
+  adaptation,   // to motion, 0..1
+  alcohol,      // mg/dL
+  fasted,       // s since the last meal
+
+  // Running totals
+  total_metabolic,  // J, all heat made
+  total_to_air,
+  total_to_canopy,
+  total_to_floor,
+  total_to_floor_water,
+  total_to_sea,
+  total_to_tube,  // J
+  total_evaporation,
+  total_breath,         // J
+  total_sun,            // J, gained
+  total_stored,         // J, sum of capacity x temperature change
+  total_absolute_heat,  // J, sum of absolute fluxes
+  total_urine,
+  total_breath_water,
+  total_skin_water,
+  total_sweat_drip,
+  total_vomit,
+  total_metabolic_water,       // kg
+  total_clothing_evaporation,  // kg, from the clothing outward
+  total_distilled,             // kg, from the skin into wet clothing
+  total_wetting,               // kg of rain and spray into the clothing
+  total_clothing_drain,        // kg, to the floor
+  total_salt_lost,             // mOsm
+  total_oxidised,              // kJ
+  total_nitrogen,              // g
+  total_shivering,             // J
+  total_cold_feet,             // s with foot skin below the injury threshold
+  count
+};
+}  // namespace at
+
+// Name and unit of each entry, in order.
+struct Entry {
+  const char* name;
+  const char* unit;
+};
+const std::array<Entry, at::count>& entries();
+
+}  // namespace bide::body

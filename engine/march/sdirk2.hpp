@@ -1,0 +1,132 @@
+// The production stepper: SDIRK2 with coefficients frozen once per step at the midpoint.
+//
+// gamma = 1 - 1/sqrt(2), stiffly accurate, L-stable, order 2 (Alexander 1977, SIAM J. Numer. Anal. 14:1006).
+// The midpoint state is extrapolated with the slope of the step before, or, right after a stop, by a
+// backward-Euler half-step. A system gives its frozen linear problem as:
+//
+//   freeze(t, x)      coefficients at a state
+//   factor(a)         prepare (I - a J)
+//   stage(y, u)       solve u = y + a f(u) for the implicit entries
+//   slow(mean, k)     slopes of every other entry at the weighted mean stage; k holds the implicit slopes
+//   implicit()        the ranges of implicit entries
+//
+// Every frozen flux is affine in the implicit entries, so its integral over the step, with the method's
+// weights h[(1-gamma) phi(U1) + gamma phi(U2)], is h phi(mean): slow entries and ledgers take it from one
+// evaluation.
+#pragma once
+
+#include <cstddef>
+#include <functional>
+#include <utility>
+#include <vector>
+
+namespace bide::march {
+
+struct Range {
+  std::size_t begin, end;
+};
+
+namespace detail {
+template <class S>
+S& unwrap(S& system) {
+  return system;
+}
+template <class S>
+S& unwrap(std::reference_wrapper<S> system) {
+  return system.get();
+}
+}  // namespace detail
+
+// Meets Odeint's stepper concept: do_step(system, x, t, dt) with x a vector of T.
+template <class T, class Category = void>
+class Sdirk2 {
+ public:
+  using state_type = std::vector<T>;
+  using deriv_type = std::vector<T>;
+  using value_type = double;
+  using time_type = double;
+  using order_type = unsigned short;
+  using stepper_category = Category;
+  static constexpr order_type order() { return 2; }
+  static constexpr double gamma = 0.29289321881345247560;  // 1 - 1/sqrt(2)
+
+  explicit Sdirk2(std::size_t size = 0) { resize(size); }
+
+  void resize(std::size_t size) {
+    mid_.resize(size);
+    first_.resize(size);
+    from_.resize(size);
+    mean_.resize(size);
+    slope_.assign(size, T(0));
+    has_slope_ = false;
+  }
+
+  // Forget the slope of the step before: call after a stop that changed something.
+  void restart() { has_slope_ = false; }
+
+  template <class Wrapped>
+  void do_step(Wrapped&& wrapped, state_type& x, double t, double h) {
+    auto& system = detail::unwrap(wrapped);
+    if (mid_.size() != x.size()) resize(x.size());
+    midpoint(system, x, t, h);
+    system.freeze(t + 0.5 * h, mid_);
+    const double a = gamma * h;
+    system.factor(a);
+    system.stage(x, first_);
+    const T ahead((1 - gamma) / gamma), keep(1 - (1 - gamma) / gamma);
+    for (const Range r : system.implicit())
+      for (std::size_t i = r.begin; i < r.end; ++i) from_[i] = keep * x[i] + ahead * first_[i];
+    system.stage(from_, mean_);  // the second stage, for now
+    const T per_a(1 / a), per_h(1 / h), first_weight(1 - gamma), second_weight(gamma);
+    for (const Range r : system.implicit())
+      for (std::size_t i = r.begin; i < r.end; ++i) {
+        const T second = mean_[i];
+        end_slope(i) = (second - from_[i]) * per_a;
+        slope_[i] = (second - x[i]) * per_h;
+        mean_[i] = first_weight * first_[i] + second_weight * second;
+        x[i] = second;
+      }
+    system.slow(mean_, slope_);
+    const T step(h);
+    std::size_t next = 0;
+    for (const Range r : system.implicit()) {
+      for (std::size_t i = next; i < r.begin; ++i) x[i] += step * slope_[i];
+      for (std::size_t i = r.begin; i < r.end; ++i) slope_[i] = end_slope(i);
+      next = r.end;
+    }
+    for (std::size_t i = next; i < x.size(); ++i) x[i] += step * slope_[i];
+    has_slope_ = true;
+  }
+
+ private:
+  std::vector<T> mid_, first_, from_, mean_, slope_;
+  bool has_slope_ = false;
+
+  // The slope at the end of the step shares storage with the first stage, which is done with by then.
+  T& end_slope(std::size_t i) { return mid_[i]; }
+
+  template <class System>
+  void midpoint(System& system, const state_type& x, double t, double h) {
+    const T half(0.5 * h);
+    if (has_slope_) {
+      for (std::size_t i = 0; i < x.size(); ++i) mid_[i] = x[i] + half * slope_[i];
+      return;
+    }
+    system.freeze(t, x);
+    system.factor(0.5 * h);
+    mid_ = x;
+    system.stage(x, mid_);
+    const T per_half(2 / h);
+    for (const Range r : system.implicit())
+      for (std::size_t i = r.begin; i < r.end; ++i) slope_[i] = (mid_[i] - x[i]) * per_half;
+    system.slow(mid_, slope_);
+    std::size_t next = 0;
+    for (const Range r : system.implicit()) {
+      for (std::size_t i = next; i < r.begin; ++i) mid_[i] = x[i] + half * slope_[i];
+      next = r.end;
+    }
+    for (std::size_t i = next; i < x.size(); ++i) mid_[i] = x[i] + half * slope_[i];
+  }
+};
+
+}  // namespace bide::march
