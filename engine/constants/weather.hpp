@@ -1,0 +1,65 @@
+// Numbers of sky radiation, wind near the surface and the sea state.
+#pragma once
+
+#include "core/sourced.hpp"
+
+namespace bide::constants {
+
+// ---- sun through the air and clouds
+inline constexpr Sourced haurwitz_scale_W_m2{1098, "W/m2", "haurwitz1945",
+                                             "GHI = 1098 cos z exp(-0.059 / cos z)", Trust::second_hand};
+inline constexpr Sourced haurwitz_extinction{0.059, "-", "haurwitz1945",
+                                             "GHI = 1098 cos z exp(-0.059 / cos z)", Trust::second_hand};
+inline constexpr Sourced cloud_dimming{0.75, "-", "kasten1980",
+                                       "G = Gc (1 - 0.75 (N/8)^3.4), Hamburg, 10 years", Trust::second_hand};
+inline constexpr Sourced cloud_dimming_power{
+    3.4, "-", "kasten1980", "G = Gc (1 - 0.75 (N/8)^3.4), Hamburg, 10 years", Trust::second_hand};
+
+// ---- long-wave from the sky
+inline constexpr Sourced brutsaert_scale{1.24, "hPa^-1/7 K^1/7", "brutsaert1975", "1.24 (e/T)^(1/7)",
+                                         Trust::second_hand};
+inline constexpr Sourced brutsaert_power{1.0 / 7.0, "-", "brutsaert1975", "1.24 (e/T)^(1/7)",
+                                         Trust::second_hand};
+inline constexpr Sourced cloud_longwave_gain{0.17, "-", "bras1990", "eq. 2.43: 1 + 0.17 N^2",
+                                             Trust::second_hand};
+inline constexpr Sourced default_pressure_hPa{1013.25, "hPa", "", "standard atmosphere", Trust::definition};
+
+// ---- wind
+inline constexpr Sourced sea_roughness_m{
+    2e-4, "m", "", "open sea, 5-15 m/s: the middle of Charnock's 4e-5 to 8e-4 m", Trust::judgement,
+    4e-5, 8e-4};
+inline constexpr Sourced wind_reference_height_m{10, "m", "", "height that weather reports refer to",
+                                                 Trust::definition};
+inline constexpr Sourced raft_wind_height_m{
+    1, "m", "", "about the top of a small raft's canopy; shelter in wave troughs is unmeasured",
+    Trust::judgement};
+
+// ---- waves
+inline constexpr Sourced gravity_m_s2{9.80665, "m/s2", "", "standard gravity", Trust::definition};
+inline constexpr Sourced wave_height_factor{
+    0.22, "-", "stewart2008", "ch. 16: H_1/3 = 0.22 U10^2/g, Pierson and Moskowitz 1964", Trust::seen};
+inline constexpr Sourced wind_19_5_ratio{1.026, "-", "stewart2008", "ch. 16: U19.5 = 1.026 U10", Trust::seen};
+inline constexpr Sourced zero_crossing_factor_s2_m{
+    0.518876, "s2/m", "stewart2008",
+    "T_z = 2 pi sqrt(m0/m2) = 0.518876 U19.5 of the Pierson-Moskowitz spectrum, alpha 0.0081, beta 0.74",
+    Trust::derived};
+inline constexpr Sourced floater_length_m{
+    1, "m", "", "a person in a lifejacket, without a raft: follows waves longer than about twice this",
+    Trust::judgement};
+
+// ---- ISO 2631-1 W_f, vertical motion and seasickness; frequencies in Hz
+#define BIDE_WF(name, value, unit)                               \
+  inline constexpr Sourced name {                                \
+    value, unit, "iso2631", "table A.1, W_f", Trust::from_memory \
+  }
+BIDE_WF(wf_high_pass_Hz, 0.08, "Hz");
+BIDE_WF(wf_low_pass_Hz, 0.63, "Hz");
+BIDE_WF(wf_transition_Hz, 0.25, "Hz");
+BIDE_WF(wf_transition_Q, 0.86, "-");
+BIDE_WF(wf_step_from_Hz, 0.0625, "Hz");
+BIDE_WF(wf_step_from_Q, 0.80, "-");
+BIDE_WF(wf_step_to_Hz, 0.10, "Hz");
+BIDE_WF(wf_step_to_Q, 0.80, "-");
+#undef BIDE_WF
+
+}  // namespace bide::constants

@@ -1,0 +1,98 @@
+#include "weather/sea.hpp"
+
+#include <boost/math/special_functions/expint.hpp>
+#include <cmath>
+#include <numbers>
+
+#include "constants/weather.hpp"
+
+namespace bide::weather {
+namespace {
+
+using namespace constants;
+using std::numbers::pi;
+
+double square(double x) {
+  return x * x;
+}
+double fourth(double x) {
+  return square(square(x));
+}
+
+// Bretschneider's A (m2/s4) and B (1/s4) from height and zero-crossing period.
+struct Spectrum {
+  double A, B;
+};
+Spectrum spectrum(const SeaState& sea) {
+  const double B = fourth(2 * pi / sea.wave_period_s) / pi;
+  return {square(sea.wave_height_m) * B / 4, B};
+}
+
+bool calm(const SeaState& sea) {
+  return !(sea.wave_height_m > 0 && sea.wave_period_s > 0);
+}
+
+// Modulus of 1 + p / Q + p^2 at p = i x: the standard's filters are quotients of such second-order terms.
+double second_order(double x, double q) {
+  return std::hypot(1 - x * x, x / q);
+}
+
+}  // namespace
+
+double wind_at_height_m_s(double wind_m_s, double from_height_m, double to_height_m) {
+  return wind_m_s * std::log(to_height_m / sea_roughness_m) / std::log(from_height_m / sea_roughness_m);
+}
+
+SeaState fully_developed_sea(double wind_10m_m_s) {
+  return {wave_height_factor * square(wind_10m_m_s) / gravity_m_s2,
+          zero_crossing_factor_s2_m * wind_19_5_ratio * wind_10m_m_s};
+}
+
+double period_of_height_s(double wave_height_m) {
+  return fully_developed_sea(std::sqrt(wave_height_m * gravity_m_s2 / wave_height_factor)).wave_period_s;
+}
+
+double cut_off_rad_s(double raft_length_m) {
+  return std::sqrt(pi * gravity_m_s2 / raft_length_m);
+}
+
+double vertical_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s) {
+  if (calm(sea)) return 0;
+  const Spectrum s = spectrum(sea);
+  const double argument = s.B / fourth(cut_off_rad_s);
+  constexpr double vanishes = 700;  // E1 is below the smallest double
+  if (argument > vanishes) return 0;
+  return std::sqrt(s.A / 4 * boost::math::expint(1u, argument));
+}
+
+double motion_weight(double frequency_Hz) {
+  const double p = frequency_Hz;
+  const double high_pass = 1 / second_order(wf_high_pass_Hz / p, std::numbers::sqrt2 / 2);
+  const double low_pass = 1 / second_order(p / wf_low_pass_Hz, std::numbers::sqrt2 / 2);
+  const double transition = 1 / second_order(p / wf_transition_Hz, wf_transition_Q);
+  const double step = second_order(p / wf_step_from_Hz, wf_step_from_Q) /
+                      second_order(p / wf_step_to_Hz, wf_step_to_Q) * square(wf_step_from_Hz / wf_step_to_Hz);
+  return high_pass * low_pass * transition * step;
+}
+
+double weighted_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s) {
+  if (calm(sea)) return 0;
+  const Spectrum s = spectrum(sea);
+  // In x = ln w the integrand w^4 S(w) W_f^2 dw becomes A exp(-B w^-4) W_f^2 dx: smooth, and nothing is left
+  // where B w^-4 exceeds 40.
+  constexpr double negligible = 40;
+  const double low = std::log(s.B / negligible) / 4, high = std::log(cut_off_rad_s);
+  if (low >= high) return 0;
+  constexpr int intervals = 128;  // Simpson's rule
+  const double step = (high - low) / intervals;
+  double sum = 0;
+  for (int i = 0; i <= intervals; ++i) {
+    const double w = std::exp(low + step * i);
+    const double simpson = i == 0 || i == intervals ? 1 : (i % 2 == 1 ? 4 : 2);
+    sum += simpson * std::exp(-s.B / fourth(w)) * square(motion_weight(w / (2 * pi)));
+  }
+  constexpr double three = 3;
+  return std::sqrt(s.A * sum * step / three);
+}
+
+}  // namespace bide::weather
