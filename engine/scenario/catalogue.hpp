@@ -19,15 +19,21 @@ struct RaftKind {
   int capacity_persons = 0;
   FloorKind floor = FloorKind::single;
   CanopyKind canopy = CanopyKind::one_skin;
-  double floor_area_m2 = 0, canopy_height_m = 0, tube_diameter_m = 0, opening_area_m2 = 0, rain_catch_area_m2 = 0;
+  double floor_area_m2 = 0, canopy_height_m = 0, tube_diameter_m = 0, opening_area_m2 = 0,
+         rain_catch_area_m2 = 0;
   std::string pack;  // the pack it usually carries
 };
 
-// Quantity of an item in a pack: per_person x capacity + per_raft.
+// Quantity of an item in a pack: see pack_quantity().
 struct PackItem {
   std::string item;
   double per_person = 0, per_raft = 0;
+  double at_least = 0;              // never fewer
+  double more_from_13_persons = 0;  // added for a capacity of 13 and above
 };
+// The larger of `at_least` and per_person x capacity + per_raft (+ more_from_13_persons), in whole units.
+double pack_quantity(const PackItem& item, int capacity_persons);
+
 struct PackKind {
   std::string key, title, source;
   int smallest_capacity_persons = 0, largest_capacity_persons = 0;
@@ -37,31 +43,48 @@ struct PackKind {
 // Clothing by body segment in the order head, trunk, arms, hands, legs, feet.
 struct Ensemble {
   std::string key, title, source;
-  std::array<double, 6> covered_fraction{};       // of the segment's skin
-  std::array<double, 6> insulation_m2K_W{};       // dry intrinsic, of the covered part
+  std::array<double, 6> covered_fraction{};  // of the segment's skin
+  std::array<double, 6> insulation_m2K_W{};  // dry intrinsic, of the covered part
   std::array<double, 6> mass_kg{};
-  std::array<double, 6> water_capacity_kg{};      // held when soaked and drained
-  double vapour_permeability_index = 0;           // i_m, ISO 9920
-  bool waterproof = false;                        // stays dry inside when immersed
-  double immersed_insulation_m2K_W = 0;           // whole body, soaked or compressed, water film excluded
+  std::array<double, 6> water_capacity_kg{};  // held when soaked and drained
+  double vapour_permeability_index = 0;       // i_m, ISO 9920
+  bool waterproof = false;                    // stays dry inside when immersed
+  double immersed_insulation_m2K_W = 0;       // whole body, soaked or compressed, water film excluded
 };
 
 enum class ItemRole {
-  water, food, seasick_medicine, desalinator, solar_still, protective_aid, foam_pad, bailer, sponge, pump, hand_flare,
-  rocket, smoke, lamp, beacon, torch, first_aid, repair, other
+  water,
+  food,
+  seasick_medicine,
+  desalinator,
+  solar_still,
+  protective_aid,
+  foam_pad,
+  bailer,
+  sponge,
+  pump,
+  hand_flare,
+  rocket,
+  smoke,
+  lamp,
+  beacon,
+  torch,
+  first_aid,
+  repair,
+  other
 };
 
 struct ItemKind {
   std::string key, title, source;
   ItemRole role = ItemRole::other;
-  double water_L = 0;                                            // per unit
+  double water_L = 0;                                                                   // per unit
   double energy_kJ = 0, carbohydrate_g = 0, fat_g = 0, protein_g = 0, sodium_mmol = 0;  // per unit
-  double output_L_h = 0;                                         // desalinator, still (L per MJ/m2 for a still: area below)
-  double area_m2 = 0;                                            // still
-  double work_W = 0;                                             // mechanical, of the worker
-  double burn_s = 0;                                             // flares, smoke
-  double hours = 0;                                              // lamps, beacons, torch
-  double bail_L = 0;                                             // per stroke; sponge: litres it takes up
+  double output_L_h = 0;  // desalinator, still (L per MJ/m2 for a still: area below)
+  double area_m2 = 0;     // still
+  double work_W = 0;      // mechanical, of the worker
+  double burn_s = 0;      // flares, smoke
+  double hours = 0;       // lamps, beacons, torch
+  double bail_L = 0;      // per stroke; sponge: litres it takes up
   double mass_kg = 0;
 };
 
@@ -73,6 +96,10 @@ struct Catalogue {
 };
 
 const Catalogue& catalogue();
+
+// Body segments of an ensemble, in order.
+inline constexpr std::array<std::string_view, 6> ensemble_segments{"head",  "trunk", "arms",
+                                                                   "hands", "legs",  "feet"};
 
 const RaftKind* find_raft(std::string_view key);
 const PackKind* find_pack(std::string_view key);

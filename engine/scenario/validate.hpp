@@ -28,15 +28,15 @@ struct StockItem {
 // Every optional filled; catalogue entries looked up; the place every default came from is in `defaults`.
 struct ValidScenario {
   std::string file;
-  std::filesystem::path folder;                 // weather files are relative to it
-  Scenario scenario;                            // all optionals hold a value (limits, raft sizes too)
-  const RaftKind* raft_kind = nullptr;          // null: no raft
-  std::vector<const Ensemble*> ensembles;       // one per person
+  std::filesystem::path folder;            // weather files are relative to it
+  Scenario scenario;                       // all optionals hold a value (limits, raft sizes too)
+  const RaftKind* raft_kind = nullptr;     // null: no raft
+  std::vector<const Ensemble*> ensembles;  // one per person
   std::vector<StockItem> stock;
   std::vector<StockItem> expired;
   double start_unix_s = 0;
-  std::vector<std::string> defaults;            // JSON pointers that were filled in
-  std::vector<Diagnostic> cautions;             // overload, impossible pairings...: reported, not refused
+  std::vector<std::string> defaults;  // JSON pointers that were filled in
+  std::vector<Diagnostic> cautions;   // overload, impossible pairings...: reported, not refused
 
  private:
   ValidScenario() = default;
@@ -48,6 +48,7 @@ using Validated = std::variant<ValidScenario, Diagnostics>;
 
 // Reads, parses, checks and resolves; every error found is in the list.
 Validated validate_file(const std::filesystem::path& path);
-Validated validate_text(const std::string& json, const std::string& file_name, const std::filesystem::path& folder);
+Validated validate_text(const std::string& json, const std::string& file_name,
+                        const std::filesystem::path& folder);
 
 }  // namespace bide::scenario

@@ -1,0 +1,129 @@
+#include "scenario/cautions.hpp"
+
+#include <fmt/format.h>
+
+#include "constants/boarding.hpp"
+#include "constants/people.hpp"
+#include "scenario/document.hpp"
+#include "scenario/resolve.hpp"
+
+namespace bide::scenario {
+namespace {
+
+struct Cautions {
+  const ValidScenario& valid;
+  Diagnostics out;
+  void say(std::string pointer, std::string message) {
+    out.push_back({valid.file, std::move(pointer), std::move(message)});
+  }
+};
+
+// The letter by which results name a person: A, B ... Z, AA, AB ...
+std::string letter(std::size_t index) {
+  constexpr std::size_t letters = 26;
+  std::string out;
+  for (std::size_t n = index + 1; n > 0; n = (n - 1) / letters)
+    out.insert(out.begin(), static_cast<char>('A' + (n - 1) % letters));
+  return out;
+}
+
+void raft_and_pack(Cautions& c) {
+  const Scenario& s = c.valid.scenario;
+  if (!s.raft) return;
+  const int capacity = *s.raft->capacity_persons;
+  if (static_cast<int>(s.crew.size()) > capacity)
+    c.say("/crew",
+          fmt::format("{} persons in a raft for {}: overloaded; floor space, freeboard and air are outside "
+                      "what was measured",
+                      s.crew.size(), capacity));
+  const PackKind* pack = find_pack(s.stores.pack);
+  if (pack && (capacity < pack->smallest_capacity_persons || capacity > pack->largest_capacity_persons))
+    c.say("/stores/pack",
+          fmt::format("{} is carried by rafts for {} to {} persons, not by one for {}", pack->key,
+                      pack->smallest_capacity_persons, pack->largest_capacity_persons, capacity));
+  if (s.stores.pack == "none" && c.valid.raft_kind && c.valid.raft_kind->pack != "none")
+    c.say("/stores/pack",
+          fmt::format("no pack, although such a raft usually carries {}", c.valid.raft_kind->pack));
+}
+
+void stores(Cautions& c) {
+  const Scenario& s = c.valid.scenario;
+  if (s.raft) {
+    double water_L = 0;
+    for (const StockItem& item : c.valid.stock) water_L += item.kind->water_L * item.quantity;
+    if (!(water_L > 0)) c.say("/stores", "no drinking water is aboard");
+  } else if (!s.stores.extra.empty()) {
+    c.say("/stores/extra", "items are listed, but nobody reaches a raft: they are not used");
+  }
+  for (const StockItem& item : c.valid.expired)
+    c.say("/stores/extra",
+          fmt::format("expired and counted as absent: {:g} x {}", item.quantity, item.kind->title));
+}
+
+void people(Cautions& c) {
+  namespace k = constants;
+  constexpr double thin_bmi = 16, heavy_bmi = 40;  // ends of the class names used for adults, from memory
+  const std::vector<Person>& crew = c.valid.scenario.crew;
+  for (std::size_t i = 0; i < crew.size(); ++i) {
+    const Person& p = crew[i];
+    const std::string here = child("/crew", i), name = "Person " + letter(i);
+    if (p.age_years < k::youngest_measured_years)
+      c.say(here + "/age_years", fmt::format("{} is under {}: the measurements are of adults", name,
+                                             k::youngest_measured_years.value));
+    if (p.age_years > k::oldest_measured_years)
+      c.say(here + "/age_years", fmt::format("{} is over {}: hardly anybody of that age was measured", name,
+                                             k::oldest_measured_years.value));
+    if (*p.injured) c.say(here + "/injured", name + " is injured: the measurements are of the unhurt");
+    if (*p.body_fat_pct < k::leanest_measured_pct || *p.body_fat_pct > k::fattest_measured_pct)
+      c.say(here + "/body_fat_pct",
+            fmt::format("{} has {:.0f} % body fat: outside {:g} to {:g} %, which was measured", name,
+                        *p.body_fat_pct, k::leanest_measured_pct.value, k::fattest_measured_pct.value));
+    const double bmi = p.mass_kg / (p.height_m * p.height_m);
+    if (bmi < thin_bmi || bmi > heavy_bmi)
+      c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {:.0f} kg/m2: outside {:g} to {:g}",
+                                           name, bmi, thin_bmi, heavy_bmi));
+    if (*p.blood_alcohol_mg_dL > 0)
+      c.say(here + "/blood_alcohol_mg_dL",
+            name + " has drunk alcohol: its effect on heat loss varies widely");
+  }
+}
+
+void weather(Cautions& c) {
+  namespace k = constants;
+  const Weather& w = c.valid.scenario.weather;
+  const auto outside = [&](const char* key, const std::optional<double>& value, double low, double high) {
+    if (value && (*value < low || *value > high))
+      c.say(
+          fmt::format("/weather/{}", key),
+          fmt::format("{:g} degC is outside {:g} to {:g} degC, for which rafts are made", *value, low, high));
+  };
+  outside("air_temperature_degC", w.air_temperature_degC, k::raft_air_low_degC, k::raft_air_high_degC);
+  outside("water_temperature_degC", w.water_temperature_degC, k::raft_sea_low_degC, k::raft_sea_high_degC);
+}
+
+void routine(Cautions& c) {
+  const Scenario& s = c.valid.scenario;
+  if (!s.raft || *s.raft->canopy == CanopyKind::none) return;
+  const Routine& r = *s.routine;
+  if (!(*r.minimum_opening_m2 > 0))
+    c.say("/routine/minimum_opening_m2",
+          "openings may be shut altogether: carbon dioxide can then rise to a harmful "
+          "level within an hour in calm; keep some opening at all times");
+  else if (*r.minimum_opening_m2 > *s.raft->opening_area_m2)
+    c.say("/routine/minimum_opening_m2",
+          "the minimum opening is larger than all entrances together: they stay open");
+}
+
+}  // namespace
+
+Diagnostics cautions_of(const ValidScenario& valid) {
+  Cautions c{valid, {}};
+  raft_and_pack(c);
+  stores(c);
+  people(c);
+  weather(c);
+  routine(c);
+  return std::move(c.out);
+}
+
+}  // namespace bide::scenario

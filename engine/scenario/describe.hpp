@@ -1,0 +1,297 @@
+// Every field of a scenario, listed once: key, unit, range, default and one sentence.
+//
+// describe(As<S>{}, visitor) calls visitor(&S::member, Field) for each member of S in file order. Reading,
+// range checks, defaults, writing, the JSON Schema and the field tables all go through here, so a field that
+// is missing here does not exist for any of them (a test counts the members). Ranges are what the engine
+// accepts, wider than what has been measured; cautions.hpp says when a value is outside what has been
+// measured.
+#pragma once
+
+#include "constants/limits.hpp"
+#include "scenario/field.hpp"
+#include "scenario/scenario.hpp"
+
+namespace bide::scenario {
+
+template <class S>
+struct As {};
+
+inline constexpr std::string_view format_word = "bide scenario 1";
+
+template <class V>
+void describe(As<Position>, V&& v) {
+  v(&Position::latitude_deg, number("latitude_deg", "deg", -90, 90, required, "Latitude, north positive."));
+  v(&Position::longitude_deg,
+    number("longitude_deg", "deg", -180, 180, required, "Longitude, east positive."));
+}
+
+template <class V>
+void describe(As<WeatherFallback>, V&& v) {
+  using W = WeatherFallback;
+  constexpr Absent none = stays_empty("a long gap in this quantity is an error");
+  v(&W::air_temperature_degC,
+    number("air_temperature_degC", "degC", -50, 60, none, "Air temperature in long gaps."));
+  v(&W::water_temperature_degC,
+    number("water_temperature_degC", "degC", -2, 40, none, "Sea surface temperature in long gaps."));
+  v(&W::dew_point_degC, number("dew_point_degC", "degC", -60, 40, none, "Dew point in long gaps."));
+  v(&W::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0, 60, none, "Wind speed at 10 m in long gaps."));
+  v(&W::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100, none, "Air pressure in long gaps."));
+}
+
+template <class V>
+void describe(As<Weather>, V&& v) {
+  using W = Weather;
+  constexpr Absent stated = stays_empty("required for constant and daily_cycle, refused for csv and ndbc");
+  constexpr Absent daily = stays_empty("required for daily_cycle, refused for every other kind");
+  v(&W::kind, word_of("kind", required, "Steady, a daily cycle, or a file of observations."));
+  v(&W::air_temperature_degC, number("air_temperature_degC", "degC", -50, 60, stated,
+                                     "Air temperature; the daily mean for daily_cycle."));
+  v(&W::water_temperature_degC,
+    number("water_temperature_degC", "degC", -2, 40, stated, "Sea surface temperature."));
+  v(&W::relative_humidity_pct, number("relative_humidity_pct", "%", 0, 100,
+                                      by_rule("80 for constant and daily_cycle, else from the file"),
+                                      "Relative humidity of the outside air, over water."));
+  v(&W::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0, 60, stated, "Mean wind speed at 10 m."));
+  v(&W::cloud_cover_fraction,
+    number("cloud_cover_fraction", "1", 0, 1, otherwise(0.7), "Share of the sky covered by cloud."));
+  v(&W::rain_mm_h, number("rain_mm_h", "mm/h", 0, 200, otherwise(0), "Rain rate."));
+  v(&W::wave_height_m,
+    number("wave_height_m", "m", 0, 25, stays_empty("worked out from the wind"), "Significant wave height."));
+  v(&W::wave_period_s, number("wave_period_s", "s", 1, 25, stays_empty("worked out from the wind"),
+                              "Mean zero-crossing wave period."));
+  v(&W::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100,
+                             by_rule("1013.25 for constant and daily_cycle, else from the file"),
+                             "Air pressure at sea level."));
+  v(&W::air_temperature_swing_K, number("air_temperature_swing_K", "K", 0, 20, daily,
+                                        "Half the difference between the day's highest and lowest."));
+  v(&W::warmest_hour_local_h,
+    number("warmest_hour_local_h", "h", 0, 24, by_rule("14 for daily_cycle, else unused"),
+           "Local solar time of the day's highest air temperature."));
+  v(&W::file, text("file", stays_empty("required for csv and ndbc, refused for every other kind"),
+                   "Observations, relative to the folder of the scenario file."));
+  v(&W::longest_gap_h, number("longest_gap_h", "h", 0, 72, by_rule("3 for csv and ndbc, else unused"),
+                              "Gaps up to this length are interpolated."));
+  v(&W::anemometer_height_m,
+    number("anemometer_height_m", "m", 1, 100, by_rule("5 for ndbc, 10 for csv, else unused"),
+           "Height at which the file's wind was measured."));
+  v(&W::fallback, object("fallback", stays_empty("longer gaps are errors"),
+                         "Constant values for quantities the file lacks, or lacks for too long."));
+}
+
+template <class V>
+void describe(As<Raft>, V&& v) {
+  using R = Raft;
+  v(&R::kind, text("kind", required, "Catalogue key of the raft."));
+  v(&R::capacity_persons, number("capacity_persons", "persons", 1, 100, by_rule("from the catalogue"),
+                                 "Persons the raft is made for; the pack follows from it."));
+  v(&R::floor, word_of("floor", by_rule("from the catalogue"), "Kind of floor."));
+  v(&R::canopy, word_of("canopy", by_rule("from the catalogue"), "Kind of canopy."));
+  v(&R::floor_area_m2, number("floor_area_m2", "m2", 0.3, 60,
+                              by_rule("from the catalogue; 0.372 m2 per person if the capacity is changed"),
+                              "Floor area inside the tubes."));
+  v(&R::canopy_height_m,
+    number("canopy_height_m", "m", 0, 2.5, by_rule("from the catalogue; 0 without a canopy"),
+           "Height inside at the middle, floor to canopy."));
+  v(&R::tube_diameter_m, number("tube_diameter_m", "m", 0.1, 0.8, by_rule("from the catalogue"),
+                                "Diameter of one buoyancy tube."));
+  v(&R::opening_area_m2, number("opening_area_m2", "m2", 0.02, 10, by_rule("from the catalogue"),
+                                "Area of all entrances together, fully open."));
+  v(&R::rain_catch_area_m2, number("rain_catch_area_m2", "m2", 0, 60,
+                                   by_rule("from the catalogue; scales with the capacity if that is changed"),
+                                   "Plan area of canopy that drains to the rain collector."));
+  v(&R::canopy_heat_loss_position,
+    number("canopy_heat_loss_position", "1", 0, 1, otherwise(0.5),
+           "Where in the range of canopy heat loss, which nobody has measured: 0 least, 1 most."));
+  v(&R::leakage_position,
+    number("leakage_position", "1", 0, 1, otherwise(0.5),
+           "Where in the range of air leakage, which nobody has measured: 0 least, 1 most."));
+}
+
+template <class V>
+void describe(As<Person>, V&& v) {
+  using P = Person;
+  v(&P::sex, word_of("sex", required, "Sex, for body composition and control."));
+  v(&P::age_years, number("age_years", "years", 1, 100, required, "Age."));
+  v(&P::height_m, number("height_m", "m", 0.6, 2.3, required, "Standing height."));
+  v(&P::mass_kg, number("mass_kg", "kg", 8, 250, required, "Body mass without clothes."));
+  v(&P::body_fat_pct,
+    number("body_fat_pct", "%", 3, 65, by_rule("from body mass index, sex and age (survey regression)"),
+           "Body fat as a share of body mass."));
+  v(&P::vo2max_mL_kg_min, number("vo2max_mL_kg_min", "mL/(kg min)", 8, 90,
+                                 by_rule("from sex and age (survey median)"), "Maximal oxygen uptake."));
+  v(&P::clothing, text("clothing", otherwise_word("temperate_sailing"), "Catalogue key of what is worn."));
+  v(&P::lifejacket, yes_or_no("lifejacket", otherwise_true(), "Wears a lifejacket."));
+  v(&P::thermal_protective_aid,
+    yes_or_no("thermal_protective_aid", otherwise_false(), "Wears a thermal protective aid in the raft."));
+  v(&P::seat, word_of("seat", otherwise_word("floor"), "What the person sits on."));
+  v(&P::injured, yes_or_no("injured", otherwise_false(), "Injured: first in rationing, wider uncertainty."));
+  v(&P::seasick_medicine, yes_or_no("seasick_medicine", otherwise_true(),
+                                    "Takes seasickness medicine once aboard, if the stores hold any."));
+  v(&P::seasick_susceptibility, number("seasick_susceptibility", "1", 0, 5, otherwise(1),
+                                       "Susceptibility to seasickness, 1 = population mean."));
+  v(&P::hours_since_meal_h,
+    number("hours_since_meal_h", "h", 0, 72, otherwise(4), "Hours since the last meal."));
+  v(&P::hours_since_drink_h,
+    number("hours_since_drink_h", "h", 0, 48, otherwise(1), "Hours since the last drink."));
+  v(&P::hours_since_sleep_h,
+    number("hours_since_sleep_h", "h", 0, 96, otherwise(8), "Hours since the last sleep."));
+  v(&P::water_deficit_pct,
+    number("water_deficit_pct", "% of body mass", 0, 10, otherwise(0), "Water deficit at the start."));
+  v(&P::exertion_met,
+    number("exertion_met", "met", 0.8, 12, otherwise(1.5), "Metabolic level in the hour before."));
+  v(&P::blood_alcohol_mg_dL, number("blood_alcohol_mg_dL", "mg/dL", 0, 400, otherwise(0), "Blood alcohol."));
+  v(&P::already_seasick, yes_or_no("already_seasick", otherwise_false(), "Seasick before boarding."));
+}
+
+template <class V>
+void describe(As<Boarding>, V&& v) {
+  using B = Boarding;
+  v(&B::kind, word_of("kind", required, "How the raft is reached; none: nobody reaches one."));
+  v(&B::minutes_in_water, number("minutes_in_water", "min", 0, 1440,
+                                 by_rule("0 for dry, 10 for swim; for float_free rise from the release "
+                                         "depth, inflation and 10 min of swimming; "
+                                         "to the end for none"),
+                                 "Time in the water before boarding."));
+  v(&B::release_depth_m, number("release_depth_m", "m", 1, 20, by_rule("3 for float_free, else unused"),
+                                "Depth at which the hydrostatic release lets go."));
+  v(&B::water_shipped_L,
+    number("water_shipped_L", "L", 0, 500, by_rule("per person 0.5 L for dry, 2 L for the others"),
+           "Water on the floor once all are aboard."));
+  v(&B::wet_fraction, number("wet_fraction", "1", 0, 1, by_rule("0 for dry, 1 for the others"),
+                             "Wetness of the clothing at boarding, 0 dry to 1 soaked."));
+}
+
+template <class V>
+void describe(As<Item>, V&& v) {
+  v(&Item::kind, text("kind", required, "Catalogue key of the item."));
+  v(&Item::quantity, number("quantity", "units", 0, 100000, otherwise(1), "How many."));
+  v(&Item::expired,
+    yes_or_no("expired", otherwise_false(), "Past its date: counts as absent, and is listed."));
+}
+
+template <class V>
+void describe(As<Stores>, V&& v) {
+  v(&Stores::pack,
+    text("pack", otherwise_word("none"), "Catalogue key of the pack; contents follow from the capacity."));
+  v(&Stores::extra,
+    list("extra", 0, longest_array, stays_empty("nothing beyond the pack"), "What else is aboard."));
+}
+
+template <class V>
+void describe(As<Rationing>, V&& v) {
+  using R = Rationing;
+  v(&R::rule, word_of("rule", otherwise_word("none_first_day"), "How water is given out."));
+  v(&R::water_L_per_day, number("water_L_per_day", "L per person and day", 0, 10,
+                                by_rule("0.5 for none_first_day and fixed_per_day, else unused"),
+                                "Water given to each person a day."));
+  v(&R::spread_days,
+    number("spread_days", "days", 0.5, 60, stays_empty("required for spread, refused for every other rule"),
+           "Days the stock is to last."));
+  v(&R::food_kJ_per_day, number("food_kJ_per_day", "kJ per person and day", 0, 20000, otherwise(3350),
+                                "Food given to each person a day."));
+  v(&R::issues_per_day,
+    number("issues_per_day", "1/day", 1, 24, otherwise(3), "Times a day that water is given out."));
+  v(&R::injured_first,
+    yes_or_no("injured_first", otherwise_true(), "The injured come first, and drink on the first day."));
+  v(&R::food_only_with_water,
+    yes_or_no("food_only_with_water", otherwise_true(), "No food is given on a day without water."));
+}
+
+template <class V>
+void describe(As<Routine>, V&& v) {
+  using R = Routine;
+  v(&R::opening_fraction_day,
+    number("opening_fraction_day", "1", 0, 1, otherwise(0.3), "Share of the entrance area open by day."));
+  v(&R::opening_fraction_night, number("opening_fraction_night", "1", 0, 1, otherwise(0.05),
+                                       "Share of the entrance area open at night."));
+  v(&R::minimum_opening_m2,
+    number("minimum_opening_m2", "m2", 0, 2, otherwise(0.01), "Openings are never shut further than this."));
+  v(&R::open_above_co2_ppm, number("open_above_co2_ppm", "ppm", 1000, 100000, otherwise(15000),
+                                   "Entrances are opened above this, and shut again below half of it."));
+  v(&R::huddle, yes_or_no("huddle", otherwise_true(), "The crew sit close together."));
+  v(&R::bail_every_h, number("bail_every_h", "h", 0, 48, otherwise(2), "Hours between bailing; 0 is never."));
+  v(&R::wring_clothes, yes_or_no("wring_clothes", otherwise_true(),
+                                 "Wet clothes are wrung out once aboard and after a soaking."));
+  v(&R::inflate_floor, yes_or_no("inflate_floor", otherwise_true(), "An inflatable floor is pumped up."));
+  v(&R::desalinator_h_per_day,
+    number("desalinator_h_per_day", "h/day", 0, 24, by_rule("2 if one is aboard, else 0"),
+           "Hours a day the desalinator is worked, shared among the able."));
+  v(&R::catch_rain, yes_or_no("catch_rain", otherwise_true(), "Rain is collected from the canopy."));
+  v(&R::damp_clothes_in_heat, yes_or_no("damp_clothes_in_heat", otherwise_false(),
+                                        "Clothes are damped by day when the inside is above 30 degC."));
+  v(&R::sleep_h_per_night, number("sleep_h_per_night", "h", 0, 12, otherwise(6), "Sleep each night."));
+  v(&R::flares_per_night,
+    number("flares_per_night", "1/night", 0, 100, otherwise(0), "Signals used each night."));
+}
+
+template <class V>
+void describe(As<Failure>, V&& v) {
+  v(&Failure::kind, word_of("kind", required, "What fails."));
+  v(&Failure::at_h,
+    number("at_h", "h", 0, 1440, required, "Hours after the start, not beyond the duration."));
+}
+
+template <class V>
+void describe(As<Limits>, V&& v) {
+  using L = Limits;
+  namespace c = constants;
+  v(&L::able_core_low_degC, number("able_core_low_degC", "degC", 28, 36, otherwise(c::able_core_low_degC),
+                                   "Not able below this core temperature."));
+  v(&L::able_core_high_degC, number("able_core_high_degC", "degC", 38, 42, otherwise(c::able_core_high_degC),
+                                    "Not able above this core temperature."));
+  v(&L::able_water_deficit_pct,
+    number("able_water_deficit_pct", "% of body mass", 2, 20, otherwise(c::able_water_deficit_pct),
+           "Not able beyond this water deficit."));
+  v(&L::unconscious_core_degC,
+    number("unconscious_core_degC", "degC", 20, 34, otherwise(c::unconscious_core_degC),
+           "Unconscious below this core temperature."));
+  v(&L::lethal_core_low_degC,
+    number("lethal_core_low_degC", "degC", 10, 32, otherwise(c::lethal_core_low_degC),
+           "Not alive below this core temperature."));
+  v(&L::lethal_core_high_degC,
+    number("lethal_core_high_degC", "degC", 40, 45, otherwise(c::lethal_core_high_degC),
+           "Not alive above this core temperature."));
+  v(&L::lethal_water_deficit_pct,
+    number("lethal_water_deficit_pct", "% of body mass", 5, 30, otherwise(c::lethal_water_deficit_pct),
+           "Not alive beyond this water deficit."));
+  v(&L::lethal_osmolality_mOsm_kg,
+    number("lethal_osmolality_mOsm_kg", "mOsm/kg", 330, 600, otherwise(c::lethal_osmolality_mOsm_kg),
+           "Not alive above this plasma osmolality."));
+  v(&L::able_co2_ppm, number("able_co2_ppm", "ppm", 5000, 150000, otherwise(c::able_co2_ppm),
+                             "Not able above this carbon dioxide."));
+  v(&L::lethal_co2_ppm, number("lethal_co2_ppm", "ppm", 20000, 400000, otherwise(c::lethal_co2_ppm),
+                               "Not alive above this carbon dioxide."));
+}
+
+template <class V>
+void describe(As<Model>, V&& v) {
+  v(&Model::shivering_endurance,
+    word_of("shivering_endurance", otherwise_word("tires"),
+            "Whether shivering fades with hours; nobody has measured beyond 6.5 h."));
+}
+
+template <class V>
+void describe(As<Scenario>, V&& v) {
+  using S = Scenario;
+  v(&S::format, text("format", required, "The words \"bide scenario 1\"."));
+  v(&S::name, text("name", otherwise_word("unnamed scenario"), "A title."));
+  v(&S::setting, text("setting", otherwise_word("not stated"), "Where this is made up."));
+  v(&S::start_time_utc, text("start_time_utc", required, "Start, as 2031-02-03T18:00:00Z."));
+  v(&S::duration_h, number("duration_h", "h", 0.1, 1440, required, "Hours simulated."));
+  v(&S::output_interval_min,
+    number("output_interval_min", "min", 1, 240, otherwise(10), "Minutes between recorded rows."));
+  v(&S::position, object("position", required, "Where the raft is; it does not drift."));
+  v(&S::weather, object("weather", required, "Air, sea, wind, sun and rain."));
+  v(&S::raft, object("raft", stays_empty("required unless the boarding kind is none"), "The raft."));
+  v(&S::crew, list("crew", 1, largest_crew, required, "Everybody."));
+  v(&S::boarding, object("boarding", required, "How the raft is reached."));
+  v(&S::stores, object("stores", by_rule("no pack, nothing else"), "What is aboard."));
+  v(&S::rationing,
+    object("rationing", by_rule("each field's own default"), "How water and food are given out."));
+  v(&S::routine, object("routine", by_rule("each field's own default"), "What the crew do."));
+  v(&S::failures, list("failures", 0, longest_array, stays_empty("nothing fails"), "What breaks, and when."));
+  v(&S::limits, object("limits", by_rule("each field's own default"), "Physiological thresholds."));
+  v(&S::model, object("model", by_rule("each field's own default"), "Choices where nobody has measured."));
+}
+
+}  // namespace bide::scenario

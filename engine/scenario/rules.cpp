@@ -1,0 +1,276 @@
+#include "scenario/rules.hpp"
+
+#include <algorithm>
+
+#include "core/time_utc.hpp"
+#include "scenario/resolve.hpp"
+
+namespace bide::scenario {
+namespace {
+
+struct Rules {
+  const Scenario& scenario;
+  Reader& reader;
+
+  bool sound(std::initializer_list<std::string_view> pointers) const {
+    return std::all_of(pointers.begin(), pointers.end(), [&](std::string_view p) { return reader.sound(p); });
+  }
+  // `present` must hold exactly when `wanted` does (`needed`: must be stated; else it may be left out).
+  void only_with(bool wanted, bool needed, bool present, const std::string& pointer,
+                 const std::string& when) {
+    if (!reader.sound(pointer)) return;
+    if (present && !wanted) reader.report(pointer, fmt::format("found a value; allowed only with {}", when));
+    if (!present && wanted && needed) reader.report(pointer, fmt::format("missing; required with {}", when));
+  }
+  template <class Kinds>
+  void known_key(const Kinds& kinds, const std::string& key, const std::string& pointer) {
+    if (!reader.sound(pointer)) return;
+    std::vector<std::string_view> keys;
+    for (const auto& kind : kinds) keys.push_back(kind.key);
+    if (std::find(keys.begin(), keys.end(), key) == keys.end())
+      reader.report(pointer, fmt::format("found {}; allowed {}{}", in_quotes(key), joined(keys),
+                                         did_you_mean(key, keys)));
+  }
+};
+
+void check_heading(Rules& r) {
+  if (r.sound({"/format"}) && r.scenario.format != format_word)
+    r.reader.report("/format",
+                    fmt::format("found {}; allowed \"{}\"", in_quotes(r.scenario.format), format_word));
+  if (r.sound({"/start_time_utc"}) && !start_of(r.scenario))
+    r.reader.report(
+        "/start_time_utc",
+        fmt::format("found {}; allowed a time in UTC from 1970 to 2100, such as \"2031-02-03T18:00:00Z\"",
+                    in_quotes(r.scenario.start_time_utc)));
+  constexpr double minutes_per_hour = 60, default_interval_min = 10;
+  const double interval = r.scenario.output_interval_min.value_or(default_interval_min);
+  if (r.sound({"/output_interval_min", "/duration_h"}) && interval > r.scenario.duration_h * minutes_per_hour)
+    r.reader.report("/output_interval_min",
+                    fmt::format("found {} min, longer than the duration of {} h; allowed at most {}",
+                                interval, r.scenario.duration_h, r.scenario.duration_h * minutes_per_hour));
+}
+
+void check_weather(Rules& r, const std::filesystem::path& folder) {
+  if (!r.sound({"/weather/kind"})) return;
+  const Weather& w = r.scenario.weather;
+  const bool stated = w.kind == WeatherKind::constant || w.kind == WeatherKind::daily_cycle;
+  const bool daily = w.kind == WeatherKind::daily_cycle;
+  const auto at = [](const char* key) { return fmt::format("/weather/{}", key); };
+  const std::string fixed = "weather kind constant or daily_cycle", from_file = "weather kind csv or ndbc";
+  r.only_with(stated, true, w.air_temperature_degC.has_value(), at("air_temperature_degC"), fixed);
+  r.only_with(stated, true, w.water_temperature_degC.has_value(), at("water_temperature_degC"), fixed);
+  r.only_with(stated, true, w.wind_speed_m_s.has_value(), at("wind_speed_m_s"), fixed);
+  r.only_with(stated, false, w.relative_humidity_pct.has_value(), at("relative_humidity_pct"), fixed);
+  r.only_with(stated, false, w.pressure_hPa.has_value(), at("pressure_hPa"), fixed);
+  r.only_with(stated, false, w.wave_height_m.has_value(), at("wave_height_m"), fixed);
+  r.only_with(stated, false, w.wave_period_s.has_value(), at("wave_period_s"), fixed);
+  const std::string cycle = "weather kind daily_cycle";
+  r.only_with(daily, true, w.air_temperature_swing_K.has_value(), at("air_temperature_swing_K"), cycle);
+  r.only_with(daily, false, w.warmest_hour_local_h.has_value(), at("warmest_hour_local_h"), cycle);
+  r.only_with(!stated, true, w.file.has_value(), at("file"), from_file);
+  r.only_with(!stated, false, w.longest_gap_h.has_value(), at("longest_gap_h"), from_file);
+  r.only_with(!stated, false, w.anemometer_height_m.has_value(), at("anemometer_height_m"), from_file);
+  r.only_with(!stated, false, w.fallback.has_value(), at("fallback"), from_file);
+  std::error_code ignored;
+  if (!stated && w.file && r.sound({"/weather/file"}) &&
+      !std::filesystem::is_regular_file(folder / std::filesystem::path(*w.file), ignored))
+    r.reader.report(
+        "/weather/file",
+        fmt::format("found no file {} beside the scenario; allowed a file that exists", in_quotes(*w.file)));
+}
+
+// Null when there is no raft, or its kind is not known.
+const RaftKind* raft_kind_of(const Scenario& scenario) {
+  return scenario.raft ? find_raft(scenario.raft->kind) : nullptr;
+}
+
+void check_raft(Rules& r) {
+  const Scenario& s = r.scenario;
+  if (r.sound({"/boarding/kind", "/raft"})) {
+    const bool none = s.boarding.kind == BoardingKind::none;
+    if (none && s.raft) r.reader.report("/raft", "found a raft with boarding kind none; allowed no raft");
+    if (!none && !s.raft)
+      r.reader.report("/raft", fmt::format("missing; required with boarding kind {}", word(s.boarding.kind)));
+  }
+  if (!s.raft) return;
+  r.known_key(catalogue().rafts, s.raft->kind, "/raft/kind");
+  const RaftKind* kind = raft_kind_of(s);
+  if (!kind || !r.sound({"/raft/canopy", "/raft/canopy_height_m"}) || !s.raft->canopy_height_m) return;
+  constexpr double lowest_canopy_m = 0.4;  // a canopy that a sitting person's shoulders would carry
+  const bool covered = s.raft->canopy.value_or(kind->canopy) != CanopyKind::none;
+  const double height = *s.raft->canopy_height_m;
+  if (covered && height < lowest_canopy_m)
+    r.reader.report("/raft/canopy_height_m",
+                    fmt::format("found {} m; allowed at least {} m with a canopy", height, lowest_canopy_m));
+  if (!covered && height > 0)
+    r.reader.report("/raft/canopy_height_m", fmt::format("found {} m without a canopy; allowed 0", height));
+}
+
+void check_boarding(Rules& r) {
+  const Boarding& b = r.scenario.boarding;
+  if (!r.sound({"/boarding/kind"})) return;
+  r.only_with(b.kind == BoardingKind::float_free, false, b.release_depth_m.has_value(),
+              "/boarding/release_depth_m", "boarding kind float_free");
+  r.only_with(b.kind != BoardingKind::none, false, b.water_shipped_L.has_value(), "/boarding/water_shipped_L",
+              "boarding kind dry, swim or float_free");
+  r.only_with(b.kind == BoardingKind::swim || b.kind == BoardingKind::float_free, false,
+              b.minutes_in_water.has_value(), "/boarding/minutes_in_water",
+              "boarding kind swim or float_free");
+  constexpr double minutes_per_hour = 60;
+  if (b.minutes_in_water && r.sound({"/boarding/minutes_in_water", "/duration_h"}) &&
+      *b.minutes_in_water > r.scenario.duration_h * minutes_per_hour)
+    r.reader.report(
+        "/boarding/minutes_in_water",
+        fmt::format("found {} min, longer than the duration of {} h; allowed at most {}", *b.minutes_in_water,
+                    r.scenario.duration_h, r.scenario.duration_h * minutes_per_hour));
+}
+
+// False if some of the stores are not known, so that nothing can be said of what is aboard.
+bool check_stores(Rules& r) {
+  const Scenario& s = r.scenario;
+  r.known_key(catalogue().packs, s.stores.pack, "/stores/pack");
+  if (r.sound({"/stores/pack", "/boarding/kind", "/raft"}) && !s.raft &&
+      s.boarding.kind == BoardingKind::none && s.stores.pack != "none")
+    r.reader.report("/stores/pack", fmt::format("found {} without a raft to carry it; allowed \"none\"",
+                                                in_quotes(s.stores.pack)));
+  bool known = r.sound({"/stores/pack", "/stores/extra", "/raft/kind", "/raft/capacity_persons"});
+  for (std::size_t i = 0; i < s.stores.extra.size(); ++i) {
+    const std::string here = child("/stores/extra", i);
+    r.known_key(catalogue().items, s.stores.extra[i].kind, here + "/kind");
+    known = known && r.sound({here, here + "/kind", here + "/quantity", here + "/expired"});
+  }
+  return known;
+}
+
+void check_crew(Rules& r, bool stores_known) {
+  const Scenario& s = r.scenario;
+  double aids = 0, pads = 0;
+  bool sound = stores_known;
+  for (std::size_t i = 0; i < s.crew.size(); ++i) {
+    const Person& person = s.crew[i];
+    const std::string here = child("/crew", i);
+    r.known_key(catalogue().ensembles, person.clothing, here + "/clothing");
+    if (person.seat == Seat::lifejacket && person.lifejacket == false &&
+        r.sound({here + "/seat", here + "/lifejacket"}))
+      r.reader.report(here + "/seat", "found lifejacket with lifejacket false; allowed floor or foam_pad");
+    aids += person.thermal_protective_aid.value_or(false) ? 1 : 0;
+    pads += person.seat == Seat::foam_pad ? 1 : 0;
+    sound = sound && r.sound({here + "/seat", here + "/thermal_protective_aid"});
+  }
+  if (!sound || !r.sound({"/crew"})) return;
+  const Stock stock = stock_of(s, raft_kind_of(s));
+  const double aids_aboard = quantity_of(stock.aboard, ItemRole::protective_aid);
+  const double pads_aboard = quantity_of(stock.aboard, ItemRole::foam_pad);
+  if (aids > aids_aboard)
+    r.reader.report("/crew", fmt::format("found {} in thermal protective aids; allowed at most the {} aboard",
+                                         aids, aids_aboard));
+  if (pads > pads_aboard)
+    r.reader.report("/crew",
+                    fmt::format("found {} on foam pads; allowed at most the {} aboard", pads, pads_aboard));
+}
+
+void check_rationing(Rules& r) {
+  if (!r.scenario.rationing || !r.sound({"/rationing/rule"})) return;
+  const Rationing& rationing = *r.scenario.rationing;
+  r.only_with(rationing.rule == RationingRule::spread, true, rationing.spread_days.has_value(),
+              "/rationing/spread_days", "rationing rule spread");
+  r.only_with(
+      rationing.rule == RationingRule::fixed_per_day || rationing.rule == RationingRule::none_first_day,
+      false, rationing.water_L_per_day.has_value(), "/rationing/water_L_per_day",
+      "rationing rule fixed_per_day or none_first_day");
+}
+
+void check_failures(Rules& r, bool stores_known) {
+  const Scenario& s = r.scenario;
+  const RaftKind* kind = raft_kind_of(s);
+  const Stock stock = stock_of(s, kind);
+  for (std::size_t i = 0; i < s.failures.size(); ++i) {
+    const Failure& failure = s.failures[i];
+    const std::string here = child("/failures", i);
+    if (r.sound({here + "/at_h", "/duration_h"}) && failure.at_h > s.duration_h)
+      r.reader.report(here + "/at_h", fmt::format("found {} h, beyond the duration; allowed at most {} h",
+                                                  failure.at_h, s.duration_h));
+    if (!r.sound({here + "/kind", "/raft", "/raft/kind", "/boarding/kind"})) continue;
+    const auto refuse = [&](std::string_view lacks) {
+      r.reader.report(here + "/kind", fmt::format("found {}; allowed only {}", word(failure.kind), lacks));
+    };
+    if (!s.raft) {
+      refuse("with a raft");
+      continue;
+    }
+    if (!kind) continue;
+    const bool gear = stores_known;
+    switch (failure.kind) {
+      case FailureKind::floor_not_inflated:
+        if (r.sound({"/raft/floor"}) && s.raft->floor.value_or(kind->floor) != FloorKind::inflated)
+          refuse("with an inflated floor");
+        break;
+      case FailureKind::canopy_torn:
+      case FailureKind::closure_lost:
+        if (r.sound({"/raft/canopy"}) && s.raft->canopy.value_or(kind->canopy) == CanopyKind::none)
+          refuse("with a canopy");
+        break;
+      case FailureKind::pump_lost:
+        if (gear && !(quantity_of(stock.aboard, ItemRole::pump) > 0)) refuse("with a pump aboard");
+        break;
+      case FailureKind::bailer_lost:
+        if (gear && !(quantity_of(stock.aboard, ItemRole::bailer) > 0)) refuse("with a bailer aboard");
+        break;
+      case FailureKind::desalinator_lost:
+        if (gear && !(quantity_of(stock.aboard, ItemRole::desalinator) > 0))
+          refuse("with a desalinator aboard");
+        break;
+      case FailureKind::tube_leaking:
+      case FailureKind::capsize:
+        break;
+    }
+  }
+}
+
+void check_limits(Rules& r) {
+  if (!r.scenario.limits) return;
+  namespace c = constants;
+  const Limits& l = *r.scenario.limits;
+  const auto below = [&](const char* low_key, double low, const char* high_key, double high) {
+    const std::string low_at = fmt::format("/limits/{}", low_key),
+                      high_at = fmt::format("/limits/{}", high_key);
+    if (r.sound({low_at, high_at}) && !(low < high))
+      r.reader.report(low_at, fmt::format("found {}; allowed below {}, which is {}", low, high_key, high));
+  };
+  const double unconscious = l.unconscious_core_degC.value_or(c::unconscious_core_degC);
+  below("unconscious_core_degC", unconscious, "able_core_low_degC",
+        l.able_core_low_degC.value_or(c::able_core_low_degC));
+  below("lethal_core_low_degC", l.lethal_core_low_degC.value_or(c::lethal_core_low_degC),
+        "unconscious_core_degC", unconscious);
+  below("able_core_high_degC", l.able_core_high_degC.value_or(c::able_core_high_degC),
+        "lethal_core_high_degC", l.lethal_core_high_degC.value_or(c::lethal_core_high_degC));
+  below("able_water_deficit_pct", l.able_water_deficit_pct.value_or(c::able_water_deficit_pct),
+        "lethal_water_deficit_pct", l.lethal_water_deficit_pct.value_or(c::lethal_water_deficit_pct));
+  below("able_co2_ppm", l.able_co2_ppm.value_or(c::able_co2_ppm), "lethal_co2_ppm",
+        l.lethal_co2_ppm.value_or(c::lethal_co2_ppm));
+}
+
+}  // namespace
+
+std::optional<double> start_of(const Scenario& scenario) {
+  const std::string& text = scenario.start_time_utc;
+  if (text.empty() || text.back() != 'Z') return std::nullopt;
+  constexpr double start_of_1970_s = 0, start_of_2101_s = 4133980800;
+  const std::optional<double> time = parse_time_utc(text);
+  return time && *time >= start_of_1970_s && *time < start_of_2101_s ? time : std::nullopt;
+}
+
+void check_rules(const Scenario& scenario, const std::filesystem::path& folder, Reader& reader) {
+  Rules rules{scenario, reader};
+  check_heading(rules);
+  check_weather(rules, folder);
+  check_raft(rules);
+  check_boarding(rules);
+  const bool stores_known = check_stores(rules);
+  check_crew(rules, stores_known);
+  check_rationing(rules);
+  check_failures(rules, stores_known);
+  check_limits(rules);
+}
+
+}  // namespace bide::scenario

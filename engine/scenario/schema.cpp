@@ -1,0 +1,113 @@
+// JSON Schema 2020-12 from describe(): one definition per struct.
+#include "core/notice.hpp"
+#include "scenario/write.hpp"
+#include "scenario/writer.hpp"
+
+namespace bide::scenario {
+namespace {
+
+template <class S>
+constexpr const char* definition_name = nullptr;
+template <>
+constexpr const char* definition_name<Position> = "position";
+template <>
+constexpr const char* definition_name<WeatherFallback> = "weather_fallback";
+template <>
+constexpr const char* definition_name<Weather> = "weather";
+template <>
+constexpr const char* definition_name<Raft> = "raft";
+template <>
+constexpr const char* definition_name<Person> = "person";
+template <>
+constexpr const char* definition_name<Boarding> = "boarding";
+template <>
+constexpr const char* definition_name<Item> = "item";
+template <>
+constexpr const char* definition_name<Stores> = "stores";
+template <>
+constexpr const char* definition_name<Rationing> = "rationing";
+template <>
+constexpr const char* definition_name<Routine> = "routine";
+template <>
+constexpr const char* definition_name<Failure> = "failure";
+template <>
+constexpr const char* definition_name<Limits> = "limits";
+template <>
+constexpr const char* definition_name<Model> = "model";
+
+template <class S>
+Json object_schema(Json& definitions);
+
+template <class T>
+Json reference(Json& definitions) {
+  const std::string name = definition_name<T>;
+  if (!definitions.contains(name)) {
+    definitions[name] = Json::object();  // holds the place in file order
+    definitions[name] = object_schema<T>(definitions);
+  }
+  return {{"$ref", "#/$defs/" + name}};
+}
+
+template <class T>
+Json member_schema(const Field& field, Json& definitions) {
+  Json out = Json::object();
+  if constexpr (std::is_same_v<T, bool>) {
+    out["type"] = "boolean";
+  } else if constexpr (std::is_arithmetic_v<T>) {
+    out["type"] = std::is_integral_v<T> ? "integer" : "number";
+    out["minimum"] = field.low;
+    out["maximum"] = field.high;
+  } else if constexpr (std::is_same_v<T, std::string>) {
+    out["type"] = "string";
+    if (field.key == "format") out["const"] = std::string(format_word);
+    out["maxLength"] = static_cast<int>(field.high);
+  } else if constexpr (std::is_enum_v<T>) {
+    out["enum"] = Json::array();
+    for (const std::string_view each : words_of<T>) out["enum"].push_back(std::string(each));
+  } else if constexpr (detail::is_list<T>) {
+    out["type"] = "array";
+    out["minItems"] = static_cast<int>(field.low);
+    out["maxItems"] = static_cast<int>(field.high);
+    out["items"] = reference<typename T::value_type>(definitions);
+  } else {
+    out = reference<T>(definitions);
+  }
+  std::string sentence(field.sentence);
+  if (!field.unit.empty()) sentence += fmt::format(" Unit: {}.", field.unit);
+  const Absent& absent = field.absent;
+  if (absent.kind == Absent::Kind::rule) sentence += fmt::format(" Default: {}.", absent.words);
+  if (absent.kind == Absent::Kind::empty) sentence += fmt::format(" If left out: {}.", absent.words);
+  out["description"] = sentence;
+  if (absent.kind == Absent::Kind::number) out["default"] = absent.number;
+  if (absent.kind == Absent::Kind::truth) out["default"] = absent.truth;
+  if (absent.kind == Absent::Kind::word) out["default"] = std::string(absent.words);
+  return out;
+}
+
+template <class S>
+Json object_schema(Json& definitions) {
+  Json properties = Json::object(), needed = Json::array();
+  describe(As<S>{}, [&](auto member, const Field& field) {
+    using T = Plain<std::remove_cvref_t<decltype(std::declval<S&>().*member)>>;
+    properties[std::string(field.key)] = member_schema<T>(field, definitions);
+    if (field.absent.kind == Absent::Kind::required) needed.push_back(std::string(field.key));
+  });
+  Json out = {{"type", "object"}, {"properties", properties}};
+  if (!needed.empty()) out["required"] = needed;
+  out["additionalProperties"] = false;
+  return out;
+}
+
+}  // namespace
+
+std::string json_schema() {
+  Json definitions = Json::object();
+  Json root = object_schema<Scenario>(definitions);
+  Json out = {{"$schema", "https://json-schema.org/draft/2020-12/schema"}, {"title", "bide scenario"}};
+  out["$comment"] = fmt::format("{} {}", standing_notice, standing_advice);
+  out.update(root);
+  out["$defs"] = definitions;
+  return out.dump(2) + "\n";
+}
+
+}  // namespace bide::scenario

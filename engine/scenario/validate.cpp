@@ -1,0 +1,69 @@
+#include "scenario/validate.hpp"
+
+#include <fmt/format.h>
+
+#include <fstream>
+
+#include "scenario/cautions.hpp"
+#include "scenario/reader.hpp"
+#include "scenario/resolve.hpp"
+#include "scenario/rules.hpp"
+
+namespace bide::scenario {
+
+std::string to_string(const Diagnostic& d) {
+  return fmt::format("{}: {}{}{}", printable(d.file), printable(d.pointer), d.pointer.empty() ? "" : ": ",
+                     d.message);
+}
+
+struct Validator {
+  static ValidScenario resolve(Scenario scenario, const Node& root, const std::string& file,
+                               const std::filesystem::path& folder) {
+    ValidScenario valid;
+    valid.file = file;
+    valid.folder = folder;
+    valid.scenario = std::move(scenario);
+    Scenario& s = valid.scenario;
+    valid.raft_kind = s.raft ? find_raft(s.raft->kind) : nullptr;
+    fill_defaults(root, valid.raft_kind, s, valid.defaults);
+    for (const Person& person : s.crew) valid.ensembles.push_back(find_ensemble(person.clothing));
+    Stock stock = stock_of(s, valid.raft_kind);
+    valid.stock = std::move(stock.aboard);
+    valid.expired = std::move(stock.expired);
+    valid.start_unix_s = start_of(s).value();
+    valid.cautions = cautions_of(valid);
+    return valid;
+  }
+};
+
+Validated validate_text(const std::string& json, const std::string& file_name,
+                        const std::filesystem::path& folder) {
+  Diagnostics wrong;
+  Node root;
+  if (!parse_document(json, file_name, root, wrong)) return wrong;
+  Reader reader(file_name, wrong);
+  Scenario scenario;
+  reader.read(root, "", scenario);
+  if (reader.sound("")) check_rules(scenario, folder, reader);
+  if (!wrong.empty()) return wrong;
+  return Validator::resolve(std::move(scenario), root, file_name, folder);
+}
+
+Validated validate_file(const std::filesystem::path& path) {
+  const std::string name = path.string();
+  const auto refuse = [&](std::string message) { return Diagnostics{{name, "", std::move(message)}}; };
+  std::error_code error;
+  if (!std::filesystem::exists(path, error)) return refuse("found no such file; allowed a scenario file");
+  if (std::filesystem::is_directory(path, error)) return refuse("found a folder; allowed a scenario file");
+  std::ifstream stream(path, std::ios::binary);
+  if (!stream) return refuse("cannot be opened for reading");
+  std::string text(largest_file_bytes + 1, '\0');
+  stream.read(text.data(), static_cast<std::streamsize>(text.size()));
+  if (stream.bad()) return refuse("cannot be read");
+  text.resize(static_cast<std::size_t>(stream.gcount()));
+  if (text.size() > largest_file_bytes)
+    return refuse(fmt::format("found more than {} bytes; allowed at most that", largest_file_bytes));
+  return validate_text(text, name, path.parent_path());
+}
+
+}  // namespace bide::scenario

@@ -1,0 +1,36 @@
+// A scenario, a resolved scenario and the catalogue as text.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "scenario/validate.hpp"
+
+namespace bide::scenario {
+
+// JSON that reads back equal; empty fields are left out.
+std::string write_scenario(const Scenario& scenario);
+
+// Everything that is in force, one field a line, "(default)" behind each one the file did not state, with
+// units; then what the raft carries.
+std::string listing(const ValidScenario& valid);
+
+// One part of the catalogue: "rafts", "packs", "ensembles" or "items"; all of it for "".
+std::string write_catalogue(std::string_view part);
+
+// JSON Schema 2020-12 of a scenario file.
+std::string json_schema();
+
+// One line for each field of a scenario, in file order.
+struct FieldLine {
+  std::string pointer;  // "/crew/*/mass_kg"
+  std::string unit;
+  std::string allowed;  // "a number from 8 to 250 kg"
+  std::string absent;   // "required", or what stands when it is left out
+  std::string sentence;
+  bool is_number = false;
+  double low = 0, high = 0;  // of a number
+};
+std::vector<FieldLine> field_lines();
+
+}  // namespace bide::scenario
