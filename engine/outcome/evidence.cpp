@@ -1,0 +1,143 @@
+#include "outcome/evidence.hpp"
+
+#include <algorithm>
+
+#include "constants/evidence.hpp"
+
+namespace bide::outcome {
+namespace {
+
+namespace limit = constants;
+
+struct Rule {
+  unsigned topics;
+  Grade grade;
+  const char* passed;
+  const char* reason;
+  bool (*applies)(const Facts&);
+};
+
+constexpr unsigned of_body = topic_able | topic_alive;
+
+bool caused_by(const Facts& f, std::string_view word) {
+  return f.cause.find(word) != std::string::npos;
+}
+
+// The one place that says where the data end. A result no rule touches is `checked`.
+const Rule rules[] = {
+    {of_body | topic_hands | topic_cabin, Grade::extrapolated, "longer than the raft trials (2.5 h)",
+     "the longest published trial that measured people in a raft ended at 135 min",
+     [](const Facts& f) { return f.in_raft && f.hours > limit::longest_raft_trial_h; }},
+    {of_body, Grade::extrapolated, "longer than the immersion trials (6.5 h)",
+     "longer times in cold water are known from accidents only",
+     [](const Facts& f) { return !f.in_raft && f.hours > limit::immersion_trial_h; }},
+    {of_body | topic_hands, Grade::extrapolated, "core below 35 C, the measured range of the shivering law",
+     "the law rests on cores of 35.9 C with a spread of 0.9; the coldest single point was 33.3 C",
+     [](const Facts& f) { return f.lowest_core_degC < limit::shivering_law_core_degC; }},
+    {of_body, Grade::extrapolated, "core below 33.3 C, colder than any person shivering was measured at",
+     "no volunteer is cooled further; what follows comes from casualties",
+     [](const Facts& f) { return f.lowest_core_degC < limit::shivering_law_lowest_core_degC; }},
+    {topic_alive, Grade::extrapolated, "death by cold: known from casualties, not from trials",
+     "people have been revived from 13.7 C; the limit has a wide spread",
+     [](const Facts& f) { return caused_by(f, "core_low"); }},
+    {of_body, Grade::extrapolated, "shivering for longer than 6.5 h",
+     "the longest trial saw no fall within 6.5 h; whether and when it tires after that is not measured",
+     [](const Facts& f) { return f.shivering_h > limit::longest_shivering_trial_h; }},
+    {of_body, Grade::extrapolated, "wet clothes for longer than 3 h",
+     "no published trial of sitting in wet clothes and cold lasts longer",
+     [](const Facts& f) { return f.wet_clothing_h > limit::longest_wet_sitting_h; }},
+    {of_body | topic_hands | topic_thirst, Grade::extrapolated, "a person under 18",
+     "the trials had adults; only size and published age factors carry over",
+     [](const Facts& f) { return f.age_years < limit::youngest_measured_years; }},
+    {of_body | topic_hands | topic_thirst, Grade::extrapolated, "a person over 60",
+     "no long cold trial of older people is known; only published age factors carry over",
+     [](const Facts& f) { return f.age_years > limit::oldest_measured_years; }},
+    {of_body | topic_hands | topic_thirst, Grade::extrapolated, "an injured person",
+     "injury is not modelled and no trial had injured people", [](const Facts& f) { return f.injured; }},
+    {of_body, Grade::extrapolated, "a woman in hours of cold",
+     "the long trials in severe cold had men, or too few women to tell",
+     [](const Facts& f) {
+       return f.female && f.lowest_core_degC < limit::women_cold_core_degC &&
+              f.hours > limit::longest_raft_trial_h;
+     }},
+    {of_body, Grade::extrapolated, "more alcohol than in the trials (82 mg/dL)",
+     "the cold trial with alcohol stopped there",
+     [](const Facts& f) { return f.blood_alcohol_mg_dL > limit::alcohol_trial_mg_dL; }},
+    {of_body, Grade::extrapolated, "hotter or longer than the humid heat trial (35 C, 8 h)",
+     "the longest trial of people sitting in humid heat was 8 h at 35 C",
+     [](const Facts& f) {
+       return f.hottest_inside_degC > limit::humid_heat_trial_degC ||
+              (caused_by(f, "core_high") && f.hours > limit::humid_heat_trial_h);
+     }},
+    {of_body | topic_thirst, Grade::extrapolated, "more than 5 % of body mass lost as water",
+     "how people at rest sweat and what they can do at 5 to 10 % has not been measured",
+     [](const Facts& f) { return f.worst_deficit_pct > limit::sweating_deficit_pct; }},
+    {topic_alive, Grade::extrapolated, "death by water loss: estimated, not observed",
+     "published limits run from 12 to 25 % of body mass",
+     [](const Facts& f) { return caused_by(f, "water_deficit"); }},
+    {of_body | topic_thirst, Grade::extrapolated, "blood saltier than 350 mOsm/kg",
+     "the signs above this are recalled figures",
+     [](const Facts& f) { return f.worst_osmolality_mOsm_kg > limit::recalled_osmolality_mOsm_kg; }},
+    {topic_alive, Grade::extrapolated, "death by hunger: known from famine and hunger strikes",
+     "the limits are averages with a wide spread",
+     [](const Facts& f) { return caused_by(f, "protein") || caused_by(f, "bmi") || caused_by(f, "starv"); }},
+    {of_body | topic_hands | topic_cabin | topic_condensate, Grade::extrapolated,
+     "canopy heat loss, never measured on a raft",
+     "taken from film greenhouses and tents; no published U-value of a raft canopy is known",
+     [](const Facts& f) { return f.in_raft && f.under_canopy; }},
+    {topic_co2, Grade::extrapolated, "leakage of a raft canopy, never measured",
+     "taken from cars and tents; breath is measured, the air change of a closed raft is not",
+     [](const Facts& f) { return f.in_raft && f.under_canopy; }},
+    {of_body, Grade::extrapolated, "foul air in a raft, never measured",
+     "limits are known from industry; no CO2 series inside a closed raft is published",
+     [](const Facts& f) { return caused_by(f, "co2"); }},
+    {topic_hands, Grade::no_data, "fingers below 15 C for hours",
+     "no finger temperatures over hours at 0 to 15 C are published",
+     [](const Facts& f) { return f.cold_fingers_h > limit::finger_curve_h; }},
+    {topic_condensate, Grade::no_data, "condensate of a canopy, never measured",
+     "no weighing of the water that forms under a canopy is published",
+     [](const Facts& f) { return f.in_raft && f.under_canopy; }},
+};
+
+}  // namespace
+
+std::string_view to_string(Grade grade) {
+  switch (grade) {
+    case Grade::checked:
+      return "checked";
+    case Grade::extrapolated:
+      return "extrapolated";
+    case Grade::no_data:
+      break;
+  }
+  return "no data";
+}
+
+Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& flags) {
+  Evidence evidence;
+  for (const Rule& rule : rules) {
+    if ((rule.topics & topic) == 0 || !rule.applies(facts)) continue;
+    evidence.grade = std::max(evidence.grade, rule.grade);
+    evidence.passed.push_back({rule.passed, rule.reason});
+  }
+  for (const std::string& flag : flags) {
+    evidence.grade = std::max(evidence.grade, Grade::extrapolated);
+    evidence.passed.push_back({flag, "a published correlation was used outside its range"});
+  }
+  return evidence;
+}
+
+Evidence merge(const std::vector<Evidence>& parts) {
+  Evidence whole;
+  for (const Evidence& part : parts) {
+    whole.grade = std::max(whole.grade, part.grade);
+    for (const Passed& passed : part.passed) {
+      const bool known = std::any_of(whole.passed.begin(), whole.passed.end(),
+                                     [&](const Passed& other) { return other.limit == passed.limit; });
+      if (!known) whole.passed.push_back(passed);
+    }
+  }
+  return whole;
+}
+
+}  // namespace bide::outcome

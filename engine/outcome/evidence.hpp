@@ -1,0 +1,63 @@
+// What stands behind a result: measurements, an extension of them, or nothing.
+//
+// States: none. Inputs: facts about one person or the cabin up to the time of the result, and the flags the
+// run raised. Output: a grade with every limit of the data that was passed. Source: the marks in
+// constants/evidence.hpp; the whole table of rules is in evidence.cpp.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace bide::outcome {
+
+enum class Grade { checked, extrapolated, no_data };
+std::string_view to_string(Grade);  // "checked", "extrapolated", "no data"
+
+struct Passed {
+  std::string limit;   // which limit of the data was passed, in plain words
+  std::string reason;  // where the data end
+};
+
+struct Evidence {
+  Grade grade = Grade::checked;
+  std::vector<Passed> passed;
+};
+
+// What is being judged; one rule may bear on several.
+enum Topic : unsigned {
+  topic_able = 1,
+  topic_alive = 2,
+  topic_hands = 4,
+  topic_cabin = 8,  // inside temperature
+  topic_co2 = 16,
+  topic_condensate = 32,
+  topic_thirst = 64
+};
+
+// Extremes and sums from the start to the time of the result.
+struct Facts {
+  double hours = 0;
+  bool in_raft = true;
+  bool under_canopy = true;
+  // The person; neutral when the cabin is judged.
+  double age_years = 35;
+  bool female = false;
+  bool injured = false;
+  double blood_alcohol_mg_dL = 0;
+  double lowest_core_degC = 37, highest_core_degC = 37;
+  double shivering_h = 0;
+  double wet_clothing_h = 0;
+  double cold_fingers_h = 0;
+  double worst_deficit_pct = 0;
+  double worst_osmolality_mOsm_kg = 0;
+  double hottest_inside_degC = 20;
+  std::string cause;  // the limit that ended it; empty when not reached
+};
+
+Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& flags);
+
+// The worse grade, every limit once.
+Evidence merge(const std::vector<Evidence>& parts);
+
+}  // namespace bide::outcome

@@ -1,0 +1,212 @@
+#include <algorithm>
+#include <stdexcept>
+
+#include "constants/evidence.hpp"
+#include "outcome/outcome.hpp"
+
+namespace bide::outcome {
+namespace {
+
+constexpr double seconds_per_hour = 3600;
+constexpr double seconds_per_day = 86400;
+constexpr double hand_task_possible = 0.5;  // of full ability: the middle of the sourced finger range
+
+using timeline::PersonSeries;
+using timeline::Timeline;
+
+double or_else(const std::optional<Extreme>& extreme, double otherwise) {
+  return extreme ? extreme->value : otherwise;
+}
+
+Facts facts_until(const Timeline& timeline, const PersonSeries& series, const scenario::Person& person,
+                  bool under_canopy, double until_s) {
+  const auto& t = timeline.time_s;
+  Facts facts;
+  facts.hours = until_s / seconds_per_hour;
+  facts.in_raft = timeline.in_raft;
+  facts.under_canopy = under_canopy;
+  facts.age_years = person.age_years;
+  facts.female = person.sex == scenario::Sex::female;
+  facts.injured = person.injured.value_or(false);
+  facts.blood_alcohol_mg_dL = person.blood_alcohol_mg_dL.value_or(0);
+  facts.lowest_core_degC = or_else(lowest(t, series.core_degC, until_s), facts.lowest_core_degC);
+  facts.highest_core_degC = or_else(highest(t, series.core_degC, until_s), facts.highest_core_degC);
+  facts.shivering_h = hours_above(t, series.shivering_W, constants::shivering_counted_W, until_s);
+  facts.wet_clothing_h =
+      hours_above(t, series.clothing_water_kg, constants::wet_clothing_counted_kg, until_s);
+  facts.cold_fingers_h = hours_below(t, series.finger_degC, constants::finger_curve_degC, until_s);
+  facts.worst_deficit_pct = or_else(highest(t, series.water_deficit_pct, until_s), 0);
+  facts.worst_osmolality_mOsm_kg = or_else(highest(t, series.osmolality_mOsm_kg, until_s), 0);
+  facts.hottest_inside_degC =
+      or_else(highest(t, timeline.inside_air_degC, until_s), facts.hottest_inside_degC);
+  return facts;
+}
+
+PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenario::Person& person,
+                          bool under_canopy) {
+  const PersonSeries& series = timeline.persons[i];
+  const timeline::PersonFate& fate = timeline.fates[i];
+  const auto& t = timeline.time_s;
+  const double able_s = fate.able_until_s.value_or(timeline.horizon_s);
+  const double alive_s = fate.alive_until_s.value_or(timeline.horizon_s);
+
+  PersonOutcome out;
+  out.able.at_s = fate.able_until_s;
+  out.alive.at_s = fate.alive_until_s;
+  if (fate.able_until_s) out.able.limit = fate.able_cause;
+  if (fate.alive_until_s) out.alive.limit = fate.alive_cause;
+  out.unconscious_s = fate.unconscious_s;
+  out.next_limit = fate.next_cause;
+  out.next_margin_fraction = fate.nearest_margin_fraction;
+
+  Facts facts = facts_until(timeline, series, person, under_canopy, able_s);
+  out.hands_evidence = judge(topic_hands, facts, timeline.flags);
+  facts.cause = out.able.limit;
+  out.able.evidence = judge(topic_able, facts, timeline.flags);
+  out.able_h = able_s / seconds_per_hour;
+  out.hands_h = hours_above(t, series.task_ability, hand_task_possible, able_s);
+
+  facts = facts_until(timeline, series, person, under_canopy, alive_s);
+  facts.cause = out.alive.limit;
+  out.alive.evidence = judge(topic_alive, facts, timeline.flags);
+  out.lowest_core_degC = facts.lowest_core_degC;
+  out.highest_core_degC = facts.highest_core_degC;
+  out.worst_water_deficit_pct = facts.worst_deficit_pct;
+  out.worst_osmolality_mOsm_kg = facts.worst_osmolality_mOsm_kg;
+  out.shivering_h = facts.shivering_h;
+  out.lowest_finger_degC = or_else(lowest(t, series.finger_degC, alive_s), 0);
+  out.urine_kg = value_at(t, series.urine_kg_total, alive_s).value_or(0);
+  return out;
+}
+
+struct StoreColumn {
+  const char* name;
+  const char* word;  // found in the names of timeline::StoreOut
+  const char* unit;
+  std::vector<double> Timeline::*values;
+};
+constexpr StoreColumn store_columns[] = {
+    {"water", "water", "L", &Timeline::water_L},
+    {"food", "food", "kJ", &Timeline::food_kJ},
+    {"seasickness medicine", "medicine", "doses", &Timeline::medicine_doses},
+    {"flares", "flare", "", &Timeline::flares},
+    {"lamp", "lamp", "h", &Timeline::lamp_h},
+    {"beacon", "beacon", "h", &Timeline::beacon_h},
+};
+
+// Every store with a column, and every store that ran out without one. A store refilled after running out is
+// listed with the first time.
+std::vector<StoreOutcome> read_stores(const Timeline& timeline) {
+  std::vector<StoreOutcome> stores;
+  for (const StoreColumn& column : store_columns) {
+    const std::vector<double>& values = timeline.*column.values;
+    StoreOutcome store;
+    store.store = column.name;
+    store.unit = column.unit;
+    if (!values.empty()) {
+      store.at_start = values.front();
+      store.left = values.back();
+      if (or_else(highest(timeline.time_s, values, timeline.horizon_s), 0) > 0) {
+        store.state = StoreState::lasts;
+      }
+    }
+    stores.push_back(store);
+  }
+  for (const timeline::StoreOut& out : timeline.stores_out) {
+    auto found = stores.end();
+    for (std::size_t k = 0; k < std::size(store_columns); ++k) {
+      if (out.store.find(store_columns[k].word) != std::string::npos) {
+        found = stores.begin() + static_cast<std::ptrdiff_t>(k);
+        break;
+      }
+    }
+    if (found == stores.end()) {
+      found = std::find_if(stores.begin(), stores.end(),
+                           [&](const StoreOutcome& store) { return store.store == out.store; });
+    }
+    if (found == stores.end()) {
+      stores.push_back({out.store, StoreState::none_aboard, 0, 0, 0, ""});
+      found = std::prev(stores.end());
+    }
+    if (found->state == StoreState::runs_out && found->at_s <= out.at_s) continue;
+    found->state = StoreState::runs_out;
+    found->at_s = out.at_s;
+  }
+  return stores;
+}
+
+CabinOutcome read_cabin(const Timeline& timeline, bool under_canopy, double until_s) {
+  const auto& t = timeline.time_s;
+  CabinOutcome cabin;
+  if (!timeline.in_raft) return cabin;
+  cabin.coldest_inside_degC = lowest(t, timeline.inside_air_degC, until_s);
+  cabin.warmest_inside_degC = highest(t, timeline.inside_air_degC, until_s);
+  cabin.co2_above_5000_ppm_h = hours_above(t, timeline.co2_ppm, constants::co2_workday_ppm, until_s);
+  cabin.co2_above_15000_ppm_h = hours_above(t, timeline.co2_ppm, constants::co2_headache_ppm, until_s);
+  cabin.co2_above_30000_ppm_h = hours_above(t, timeline.co2_ppm, constants::co2_short_term_ppm, until_s);
+  cabin.highest_co2_ppm = highest(t, timeline.co2_ppm, until_s);
+  if (const auto total_L = value_at(t, timeline.condensate_L_total, until_s); total_L && until_s > 0) {
+    cabin.condensate_L_day = (*total_L - timeline.condensate_L_total.front()) / until_s * seconds_per_day;
+  }
+  Facts facts;
+  facts.hours = until_s / seconds_per_hour;
+  facts.under_canopy = under_canopy;
+  cabin.temperature_evidence = judge(topic_cabin, facts, timeline.flags);
+  cabin.co2_evidence = judge(topic_co2, facts, timeline.flags);
+  cabin.condensate_evidence = judge(topic_condensate, facts, timeline.flags);
+  return cabin;
+}
+
+bool has_canopy(const scenario::ValidScenario& scenario) {
+  const auto& raft = scenario.scenario.raft;
+  return raft && raft->canopy.value_or(scenario::CanopyKind::one_skin) != scenario::CanopyKind::none;
+}
+
+}  // namespace
+
+Outcome read_outcome(const timeline::Timeline& timeline, const scenario::ValidScenario& scenario) {
+  const auto& crew = scenario.scenario.crew;
+  if (timeline.persons.size() != crew.size() || timeline.fates.size() != crew.size()) {
+    throw std::logic_error("the timeline holds other persons than the scenario");
+  }
+  const bool under_canopy = has_canopy(scenario);
+  Outcome outcome;
+  outcome.horizon_s = timeline.horizon_s;
+
+  std::vector<std::optional<double>> able_s, alive_s;
+  std::vector<Evidence> able, alive, hands, thirst;
+  for (std::size_t i = 0; i < crew.size(); ++i) {
+    outcome.persons.push_back(read_person(timeline, i, crew[i], under_canopy));
+    const PersonOutcome& person = outcome.persons.back();
+    able_s.push_back(person.able.at_s);
+    alive_s.push_back(person.alive.at_s);
+    able.push_back(person.able.evidence);
+    alive.push_back(person.alive.evidence);
+    hands.push_back(person.hands_evidence);
+    const double until_s = person.alive.at_s.value_or(timeline.horizon_s);
+    thirst.push_back(judge(topic_thirst,
+                           facts_until(timeline, timeline.persons[i], crew[i], under_canopy, until_s),
+                           timeline.flags));
+    if (outcome.driest_person < 0 ||
+        person.worst_water_deficit_pct >
+            outcome.persons[static_cast<std::size_t>(outcome.driest_person)].worst_water_deficit_pct) {
+      outcome.driest_person = static_cast<int>(i);
+    }
+  }
+  outcome.able = crew_times(able_s);
+  outcome.alive = crew_times(alive_s);
+  outcome.able_evidence = merge(able);
+  outcome.alive_evidence = merge(alive);
+  outcome.hands_evidence = merge(hands);
+  outcome.thirst_evidence = merge(thirst);
+
+  outcome.watched_s = outcome.alive.last_s.value_or(timeline.horizon_s);
+  outcome.cabin = read_cabin(timeline, under_canopy, outcome.watched_s);
+  outcome.stores = read_stores(timeline);
+  outcome.signals.flares = timeline.flares.empty() ? 0 : timeline.flares.back();
+  outcome.signals.lamp_h = timeline.lamp_h.empty() ? 0 : timeline.lamp_h.back();
+  outcome.signals.beacon_h = timeline.beacon_h.empty() ? 0 : timeline.beacon_h.back();
+  return outcome;
+}
+
+}  // namespace bide::outcome

@@ -1,0 +1,103 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "outcome/cause.hpp"
+#include "report/sections.hpp"
+#include "report/words.hpp"
+
+namespace bide::report {
+namespace {
+
+using outcome::PersonOutcome;
+using outcome::Until;
+
+constexpr std::size_t most_persons = 12;
+
+struct Clock {
+  double start_unix_s = 0;
+  int zone_h = 0;
+  std::string operator()(double since_start_s) const {
+    return both_clocks(start_unix_s, since_start_s, zone_h);
+  }
+};
+
+// The person who reaches it first (or last); -1 when nobody does.
+int who(const outcome::Outcome& outcome, Until PersonOutcome::*which, const std::optional<double>& at_s) {
+  if (!at_s) return -1;
+  for (std::size_t i = 0; i < outcome.persons.size(); ++i) {
+    if ((outcome.persons[i].*which).at_s == at_s) return static_cast<int>(i);
+  }
+  return -1;
+}
+
+void row(Page& page, const char* name, int person, const std::optional<double>& at_s, double horizon_s,
+         const Clock& clock) {
+  const std::string label = person >= 0 ? person_label(person) : "";
+  if (at_s) {
+    page.line(fmt::format("  {:<7} {:<10} {:>8}   {}", name, label, duration(*at_s), clock(*at_s)));
+  } else {
+    page.line(fmt::format("  {:<7} {:<10} {}", name, label, not_reached(horizon_s)));
+  }
+}
+
+void block(Page& page, const Material& m, const char* title, const outcome::CrewTimes& times,
+           Until PersonOutcome::*which, const outcome::Evidence& evidence, const Clock& clock) {
+  page.heading(fmt::format("{}  [{}]", title, outcome::to_string(evidence.grade)));
+  const double horizon_s = m.outcome.horizon_s;
+  if (times.persons == 1) {
+    row(page, "", 0, times.first_s, horizon_s, clock);
+    return;
+  }
+  row(page, "first", who(m.outcome, which, times.first_s), times.first_s, horizon_s, clock);
+  row(page, "median", -1, times.median_s, horizon_s, clock);
+  row(page, "last", who(m.outcome, which, times.last_s), times.last_s, horizon_s, clock);
+  if (times.reached > 0 && times.reached < times.persons) {
+    page.line(
+        fmt::format("  {} of {} reach it within {}.", times.reached, times.persons, horizon(horizon_s)));
+  }
+}
+
+std::string until_words(const Until& until, double horizon_s, const scenario::Limits& limits, Page& page) {
+  if (!until.at_s) return not_reached(horizon_s);
+  const std::string cause = page.outside(outcome::plain_cause(until.limit, limits));
+  return duration(*until.at_s) + (cause.empty() ? "" : " (" + cause + ")");
+}
+
+std::string next_words(const PersonOutcome& person, Page& page) {
+  if (person.alive.at_s || person.next_limit.empty()) return "";
+  const std::string cause = page.outside(outcome::short_cause(person.next_limit));
+  const double left = std::clamp(person.next_margin_fraction, 0.0, 1.0);
+  return fmt::format(" Nearest limit not reached: {}, {} of the way left.", cause, percent(100 * left));
+}
+
+}  // namespace
+
+void print_answer(Page& page, const Material& m) {
+  const scenario::Scenario& s = m.scenario.scenario;
+  const Clock clock{m.timeline.start_unix_s, zone_hours(s.position.longitude_deg)};
+  block(page, m, "ABLE UNTIL (can help themselves)", m.outcome.able, &PersonOutcome::able,
+        m.outcome.able_evidence, clock);
+  block(page, m, "ALIVE UNTIL", m.outcome.alive, &PersonOutcome::alive, m.outcome.alive_evidence, clock);
+
+  page.heading("WHAT ENDS IT");
+  const scenario::Limits limits = s.limits.value_or(scenario::Limits{});
+  const std::size_t shown = std::min(m.outcome.persons.size(), most_persons);
+  for (std::size_t i = 0; i < shown; ++i) {
+    const PersonOutcome& person = m.outcome.persons[i];
+    const double horizon_s = m.outcome.horizon_s;
+    std::string text = person_label(static_cast<int>(i)) + ": ";
+    if (!person.able.at_s && !person.alive.at_s) {
+      text += "no limit reached within " + horizon(horizon_s) + ".";
+    } else {
+      text += "able until " + until_words(person.able, horizon_s, limits, page) + "; alive until " +
+              until_words(person.alive, horizon_s, limits, page) + ".";
+    }
+    page.paragraph(text + next_words(person, page), "  ", "    ");
+  }
+  if (shown < m.outcome.persons.size()) {
+    page.line(fmt::format("  and {} more: see the JSON result.", m.outcome.persons.size() - shown));
+  }
+}
+
+}  // namespace bide::report

@@ -1,0 +1,23 @@
+// The parts of the terminal summary, in the order they are printed.
+#pragma once
+
+#include "outcome/outcome.hpp"
+#include "report/page.hpp"
+#include "report/terminal.hpp"
+
+namespace bide::report {
+
+struct Material {
+  const outcome::Outcome& outcome;
+  const timeline::Timeline& timeline;
+  const scenario::ValidScenario& scenario;
+};
+
+void print_answer(Page& page, const Material& material);   // able and alive until, and what ends it
+void print_figures(Page& page, const Material& material);  // stores, air, water, hands
+void print_charts(Page& page, const Material& material);
+void print_events(Page& page, const Material& material);
+void print_evidence(Page& page, const Material& material);
+void print_basis(Page& page, const Material& material);  // assumptions, what is not modelled, cautions
+
+}  // namespace bide::report

@@ -1,0 +1,33 @@
+// Strings from outside made fit to print: no control or escape characters, known width.
+//
+// Inputs: any bytes. Validity: widths follow the East Asian Width blocks roughly (two columns for CJK and
+// emoji, none for combining marks), which is enough to keep a line within bounds.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace bide::report {
+
+enum class Letters { utf8, ascii };
+
+// One line of printable text: control characters (also C1), bidirectional and zero-width marks become blanks,
+// runs of blanks one blank, broken UTF-8 and, for ascii, every other letter "?". Cut after `most_letters`
+// with
+// "..." in place of the rest.
+std::string plain(std::string_view text, Letters letters = Letters::utf8, std::size_t most_letters = 200);
+
+// Terminal columns of plain text.
+int columns(std::string_view text);
+
+// Cut to at most `width` columns.
+std::string cut(std::string_view text, int width);
+
+// Lines of at most `width` columns, broken at blanks where there are any, but
+// not between a number and its unit; `first` starts the first line and
+// `rest` the others.
+std::vector<std::string> wrap(std::string_view text, int width, std::string_view first = "",
+                              std::string_view rest = "");
+
+}  // namespace bide::report

@@ -1,0 +1,98 @@
+#include "outcome/evidence.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "outcome/cause.hpp"
+
+using namespace bide::outcome;
+
+namespace {
+
+bool mentions(const Evidence& evidence, const char* words) {
+  return std::any_of(evidence.passed.begin(), evidence.passed.end(), [&](const Passed& passed) {
+    return passed.limit.find(words) != std::string::npos && !passed.reason.empty();
+  });
+}
+
+// Two hours under no canopy: inside every measurement.
+Facts short_stay() {
+  Facts facts;
+  facts.hours = 2;
+  facts.under_canopy = false;
+  return facts;
+}
+
+}  // namespace
+
+TEST_CASE("a short mild stay of a healthy adult is checked") {
+  for (const Topic topic : {topic_able, topic_alive, topic_hands, topic_cabin, topic_thirst}) {
+    CHECK(judge(topic, short_stay(), {}).grade == Grade::checked);
+  }
+}
+
+TEST_CASE("each limit of the data is named when it is passed") {
+  const auto passed = [](auto change, Topic topic, const char* words) {
+    Facts facts = short_stay();
+    change(facts);
+    const Evidence evidence = judge(topic, facts, {});
+    INFO(words);
+    CHECK(evidence.grade != Grade::checked);
+    CHECK(mentions(evidence, words));
+  };
+  passed([](Facts& f) { f.hours = 2.6; }, topic_able, "2.5 h");
+  passed([](Facts& f) { f.in_raft = false, f.hours = 7; }, topic_alive, "immersion trials");
+  passed([](Facts& f) { f.lowest_core_degC = 34.9; }, topic_able, "core below 35 C");
+  passed([](Facts& f) { f.lowest_core_degC = 33; }, topic_alive, "core below 33.3 C");
+  passed([](Facts& f) { f.shivering_h = 6.6; }, topic_able, "shivering for longer than 6.5 h");
+  passed([](Facts& f) { f.wet_clothing_h = 3.1; }, topic_able, "wet clothes");
+  passed([](Facts& f) { f.age_years = 17; }, topic_able, "under 18");
+  passed([](Facts& f) { f.age_years = 61; }, topic_hands, "over 60");
+  passed([](Facts& f) { f.injured = true; }, topic_alive, "injured");
+  passed([](Facts& f) { f.female = true, f.hours = 5, f.lowest_core_degC = 35.5; }, topic_able, "a woman");
+  passed([](Facts& f) { f.blood_alcohol_mg_dL = 100; }, topic_able, "alcohol");
+  passed([](Facts& f) { f.hottest_inside_degC = 36; }, topic_able, "humid heat");
+  passed([](Facts& f) { f.worst_deficit_pct = 6; }, topic_thirst, "5 % of body mass");
+  passed([](Facts& f) { f.worst_osmolality_mOsm_kg = 360; }, topic_thirst, "350 mOsm/kg");
+  passed([](Facts& f) { f.cause = "lethal_core_low"; }, topic_alive, "death by cold");
+  passed([](Facts& f) { f.cause = "lethal_water_deficit"; }, topic_alive, "death by water loss");
+  passed([](Facts& f) { f.cause = "able_co2"; }, topic_able, "foul air");
+  passed([](Facts& f) { f.under_canopy = true; }, topic_able, "canopy heat loss");
+  passed([](Facts& f) { f.under_canopy = true; }, topic_co2, "leakage");
+}
+
+TEST_CASE("what nobody has measured is no data") {
+  Facts facts = short_stay();
+  facts.cold_fingers_h = 2.5;
+  CHECK(judge(topic_hands, facts, {}).grade == Grade::no_data);
+  CHECK(judge(topic_able, facts, {}).grade == Grade::checked);
+  facts.under_canopy = true;
+  CHECK(judge(topic_condensate, facts, {}).grade == Grade::no_data);
+  CHECK(judge(topic_co2, facts, {}).grade == Grade::extrapolated);
+}
+
+TEST_CASE("a flag of the run makes a result extrapolated, and merging keeps the worst") {
+  const Evidence flagged = judge(topic_able, short_stay(), {"wind above the range of the film law"});
+  CHECK(flagged.grade == Grade::extrapolated);
+  CHECK(mentions(flagged, "film law"));
+  const Evidence both = merge({Evidence{}, flagged, flagged});
+  CHECK(both.grade == Grade::extrapolated);
+  CHECK(both.passed.size() == 1);
+  CHECK(to_string(Grade::no_data) == "no data");
+}
+
+TEST_CASE("names of limits become plain words with their values") {
+  bide::scenario::Limits limits;
+  limits.able_core_low_degC = 33;
+  limits.lethal_core_low_degC = 24;
+  limits.lethal_co2_ppm = 100000;
+  limits.able_water_deficit_pct = 10;
+  CHECK(plain_cause("able_core_low", limits) == "cold: core temperature below 33 C");
+  CHECK(plain_cause("lethal_core_low", limits) == "cold: core temperature below 24 C");
+  CHECK(plain_cause("lethal_co2", limits) == "foul air: CO2 above 100,000 ppm");
+  CHECK(plain_cause("able_water_deficit", limits) == "water loss: more than 10 % of body mass");
+  CHECK(plain_cause("some_new_limit", limits) == "some new limit");
+  CHECK(short_cause("lethal_osmolality") == "salt in the blood");
+  CHECK(short_cause("").empty());
+}

@@ -1,0 +1,135 @@
+#include "report/terminal.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <sstream>
+
+#include "core/notice.hpp"
+#include "report/text.hpp"
+#include "support/presentation.hpp"
+#include "support/synthetic_timeline.hpp"
+
+using namespace bide;
+
+namespace {
+
+struct Case {
+  scenario::ValidScenario scenario;
+  timeline::Timeline timeline;
+};
+
+Case a_case(int persons, bool in_raft = true) {
+  return {test::valid_scenario(persons, in_raft), test::synthetic_timeline(persons, in_raft)};
+}
+
+std::string summary(const Case& c, bool utf8 = true, int width = 80) {
+  report::TerminalOptions options;
+  options.utf8 = utf8;
+  options.width = width;
+  options.files = {{"timeline", "out/timeline.csv"}};
+  return report::terminal_summary(outcome::read_outcome(c.timeline, c.scenario), c.timeline, c.scenario,
+                                  options);
+}
+
+void check_widths(const std::string& text, int width) {
+  std::istringstream lines(text);
+  for (std::string line; std::getline(lines, line);) {
+    INFO(line);
+    CHECK(report::columns(line) <= width);
+  }
+}
+
+bool has(const std::string& text, std::string_view part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("the summary leads with what it is and gives the answer in words") {
+  const std::string text = summary(a_case(2));
+  INFO(text);
+  CHECK(text.rfind("One case, not a forecast:", 0) == 0);
+  // Able 40 h after 3 Feb 18:00 UTC: 5 Feb 10:00 UTC, 08:00 by ship's time at 30 W.
+  CHECK(has(text, "first   Person A       40 h   5 Feb 10:00 UTC (08:00 local)"));
+  CHECK(has(text, "last               not reached within 5 d"));
+  CHECK(has(text, "1 of 2 reach it within 5 d."));
+  CHECK(has(test::unwrapped(text), "able until 40 h (cold: core temperature below 33 C)"));
+  CHECK(has(test::unwrapped(text), "Nearest limit not reached: water loss, 38 % of the way left."));
+  CHECK(has(text, "water                60 h   6 Feb 06:00 UTC (04:00 local)"));
+  CHECK(has(text, "none aboard: food, seasickness medicine"));
+  CHECK(has(text, "Hands, a task possible: 40 h for each person."));
+  CHECK(has(text, "Signals left at 5 d: 3 flares"));
+  CHECK(has(text, "Driest: Person A, 6.0 % of body mass"));
+  CHECK(has(text, "Coldest 10 C"));
+  CHECK(has(text, "Warmest 22 C"));
+  CHECK(has(text, "CO2 above 5,000 ppm: 110 h; above 15,000: 90 h; above 30,000: 60 h."));
+  CHECK(has(text, "1.2 L a day"));
+  CHECK(has(text, "[extrapolated]"));
+  CHECK(has(text, "canopy heat loss at the middle of its unmeasured range"));
+  CHECK(has(text, "Water for Person A. (first of 4)"));
+  CHECK(has(text, "Drowning"));
+  CHECK(has(text, "out/timeline.csv"));
+}
+
+TEST_CASE("the notice stands in the summary and in the quiet line") {
+  const Case c = a_case(2);
+  CHECK(has(test::unwrapped(summary(c)), std::string(standing_notice)));
+  CHECK(has(test::unwrapped(summary(c)), std::string(standing_advice)));
+  const std::string line =
+      report::quiet_line(outcome::read_outcome(c.timeline, c.scenario), c.scenario, true);
+  CHECK(has(line, std::string(standing_notice)));
+  CHECK(has(line, "able until 40 h (first person)"));
+  CHECK(std::count(line.begin(), line.end(), '\n') == 1);
+  CHECK(line.back() == '\n');
+}
+
+TEST_CASE("no promise, no colour, no line too wide, plain ASCII on demand") {
+  for (const int persons : {1, 2, 25}) {
+    for (const bool in_raft : {true, false}) {
+      const Case c = a_case(persons, in_raft);
+      for (const int width : {40, 57, 80, 200}) {
+        const std::string text = summary(c, true, width);
+        check_widths(text, std::min(width, 80));
+        CHECK_FALSE(has(text, "\x1b"));
+      }
+      const std::string ascii = summary(c, false);
+      CHECK(
+          std::all_of(ascii.begin(), ascii.end(), [](char l) { return l == '\n' || (l >= 32 && l < 127); }));
+      check_widths(ascii, 80);
+      test::check_no_promise(ascii);
+    }
+  }
+}
+
+TEST_CASE("hostile names and texts are printed harmlessly") {
+  Case c = a_case(2);
+  c.scenario.scenario.name = test::hostile;
+  c.scenario.scenario.setting = test::hostile;
+  c.timeline.events[0].text = test::hostile;
+  c.timeline.assumptions.push_back(test::hostile);
+  c.timeline.flags.push_back(test::hostile);
+  c.timeline.stores_out.push_back({test::hostile, 3600});
+  c.timeline.fates[0].able_cause = test::hostile;
+  c.scenario.cautions.push_back({"f.json", test::hostile, test::hostile});
+  for (const bool utf8 : {true, false}) {
+    const std::string text = summary(c, utf8);
+    check_widths(text, 80);
+    CHECK(std::none_of(text.begin(), text.end(),
+                       [](char l) { return l != '\n' && (static_cast<unsigned char>(l) < 32 || l == 127); }));
+    CHECK_FALSE(has(text, "\xC2\x9B"));
+    CHECK_FALSE(has(text, "\xE2\x80\xAE"));
+  }
+  const std::string line =
+      report::quiet_line(outcome::read_outcome(c.timeline, c.scenario), c.scenario, true);
+  CHECK(std::count(line.begin(), line.end(), '\n') == 1);
+}
+
+TEST_CASE("nothing reached: no person is listed as if it ended them") {
+  Case c = a_case(2);
+  c.timeline.fates[0] = c.timeline.fates[1];
+  const std::string text = summary(c);
+  CHECK(has(text, "Person A: no limit reached within 5 d."));
+  CHECK_FALSE(has(text, "reach it within"));
+  test::check_no_promise(text);
+}

@@ -1,0 +1,76 @@
+#include "report/words.hpp"
+
+#include <doctest/doctest.h>
+
+#include <limits>
+
+using namespace bide::report;
+
+TEST_CASE("two significant figures") {
+  CHECK(two_figures(0) == "0");
+  CHECK(two_figures(14.4) == "14");
+  CHECK(two_figures(9.96) == "10");
+  CHECK(two_figures(9.94) == "9.9");
+  CHECK(two_figures(0.0996) == "0.10");
+  CHECK(two_figures(0.0344) == "0.034");
+  CHECK(two_figures(104) == "100");
+  CHECK(two_figures(15499) == "15,000");
+  CHECK(two_figures(1234567) == "1,200,000");
+  CHECK(two_figures(-3.14159) == "-3.1");
+  CHECK(two_figures(-123456) == "-120,000");
+  CHECK(two_figures(std::numeric_limits<double>::quiet_NaN()) == "unknown");
+}
+
+TEST_CASE("temperatures are whole degrees, without minus nought") {
+  CHECK(temperature(-0.4) == "0 C");
+  CHECK(temperature(-0.6) == "-1 C");
+  CHECK(temperature(33.5) == "34 C");
+}
+
+TEST_CASE("minutes only under two hours") {
+  CHECK(duration(0) == "0 min");
+  CHECK(duration(7 * 60) == "7 min");
+  CHECK(duration(95 * 60) == "95 min");
+  CHECK(duration(104 * 60) == "100 min");
+  CHECK(duration(7200) == "2.0 h");
+  CHECK(duration(14.4 * 3600) == "14 h");
+  CHECK(duration(102 * 3600) == "100 h");
+}
+
+TEST_CASE("a limit not reached says within what") {
+  CHECK(not_reached(5 * 86400) == "not reached within 5 d");
+  CHECK(not_reached(2.5 * 86400) == "not reached within 2.5 d");
+  CHECK(not_reached(36 * 3600) == "not reached within 36 h");
+  CHECK(not_reached(90 * 60) == "not reached within 90 min");
+}
+
+TEST_CASE("people are letters") {
+  CHECK(person_label(0) == "Person A");
+  CHECK(person_label(25) == "Person Z");
+  CHECK(person_label(26) == "Person AA");
+  CHECK(person_label(99) == "Person CV");
+  CHECK(person_column_prefix(1) == "person_b_");
+}
+
+TEST_CASE("clock times are as coarse as the duration they stand for") {
+  const double start = 1927908000;  // 2031-02-03T18:00:00Z
+  CHECK(clock(start, 0, 0) == "3 Feb 18:00");
+  CHECK(clock(start, 62 * 60, 0) == "3 Feb 19:00");            // to 5 min
+  CHECK(clock(start, 3 * 3600 + 7 * 60, 0) == "3 Feb 21:10");  // to 10 min
+  CHECK(clock(start, 14.4 * 3600, 0) == "4 Feb 08:00");        // to the hour
+  CHECK(clock(start, 101 * 3600, 0) == "8 Feb 00:00");         // 7 Feb 23:00, to 6 h
+}
+
+TEST_CASE("UTC and ship's time side by side") {
+  const double start = 1927908000;
+  CHECK(zone_hours(-30) == -2);
+  CHECK(zone_hours(0) == 0);
+  CHECK(zone_hours(180) == 12);
+  CHECK(zone_hours(7.4) == 0);
+  CHECK(zone_hours(7.6) == 1);
+  CHECK(zone_name(-2) == "UTC-2");
+  CHECK(both_clocks(start, 0, -2) == "3 Feb 18:00 UTC (16:00 local)");
+  CHECK(both_clocks(start, 7 * 3600, -2) == "4 Feb 01:00 UTC (3 Feb 23:00 local)");
+  CHECK(both_clocks(start, 0, 0) == "3 Feb 18:00 UTC");
+  CHECK(iso_minute(start + 29) == "2031-02-03T18:00Z");
+}
