@@ -1,0 +1,189 @@
+// bide run S.json: one simulation, its summary, and the files asked for.
+#include <fmt/format.h>
+#include <sys/ioctl.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <memory>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "commands.hpp"
+#include "core/notice.hpp"
+#include "outcome/outcome.hpp"
+#include "report/csv.hpp"
+#include "report/file.hpp"
+#include "report/json.hpp"
+#include "report/terminal.hpp"
+#include "report/text.hpp"
+#include "scenario/validate.hpp"
+#include "timeline/simulate.hpp"
+#include "weather/weather.hpp"
+
+namespace bide::tool {
+namespace {
+
+struct RunArguments {
+  std::string scenario, timeline_csv, result_json;
+  bool quiet = false, ascii = false, progress = false;
+};
+
+bool utf8_locale() {
+  for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
+    const char* value = std::getenv(name);
+    if (value == nullptr || *value == '\0') continue;
+    std::string locale = value;
+    std::transform(locale.begin(), locale.end(), locale.begin(),
+                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+    return locale.find("utf-8") != std::string::npos || locale.find("utf8") != std::string::npos;
+  }
+  return false;
+}
+
+int terminal_width() {
+  constexpr int widest = 80;
+  winsize size{};
+  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return widest;
+  return std::min<int>(size.ws_col, widest);
+}
+
+report::Letters letters_of(const RunArguments& arguments) {
+  return utf8_locale() && !arguments.ascii ? report::Letters::utf8 : report::Letters::ascii;
+}
+
+// To stderr, as "file: /pointer: message".
+void print(const scenario::Diagnostics& diagnostics, report::Letters letters) {
+  constexpr std::size_t most_letters = 1000;
+  for (const scenario::Diagnostic& each : diagnostics) {
+    fmt::print(stderr, "{}\n", report::plain(to_string(each), letters, most_letters));
+  }
+}
+
+// Tells on stderr how far a run of more than a second has come: in place on a terminal, else in lines.
+class Progress {
+ public:
+  Progress(bool asked, bool on_terminal) : shown_(asked || on_terminal), on_terminal_(on_terminal) {}
+
+  void operator()(double fraction) {
+    if (!shown_) return;
+    const auto now = Clock::now();
+    const std::chrono::duration<double> since_start = now - start_, since_last = now - last_;
+    if (since_start.count() < 1 || since_last.count() < (on_terminal_ ? 0.2 : 1.0)) return;
+    last_ = now;
+    written_ = true;
+    fmt::print(stderr, "{}running: {:.0f} %{}", on_terminal_ ? "\r" : "", 100 * fraction,
+               on_terminal_ ? "" : "\n");
+    std::fflush(stderr);
+  }
+  void finish() const {
+    if (written_ && on_terminal_) fmt::print(stderr, "\r{:20}\r", "");
+  }
+
+ private:
+  using Clock = std::chrono::steady_clock;
+  bool shown_, on_terminal_, written_ = false;
+  Clock::time_point start_ = Clock::now(), last_ = start_;
+};
+
+struct Output {
+  std::string what, path;
+};
+
+std::vector<Output> outputs(const RunArguments& arguments) {
+  std::vector<Output> list;
+  if (!arguments.timeline_csv.empty()) list.push_back({"timeline", arguments.timeline_csv});
+  if (!arguments.result_json.empty()) list.push_back({"result", arguments.result_json});
+  return list;
+}
+
+int cannot_write(const std::string& path, const std::string& why, report::Letters letters) {
+  fmt::print(stderr, "{}: cannot be written: {}\n", report::plain(path, letters),
+             report::plain(why, letters));
+  return exit_cannot_write;
+}
+
+int print_answer(const std::string& text) {
+  const bool whole =
+      std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+  return whole ? exit_ok : exit_cannot_write;
+}
+
+int run(const RunArguments& arguments) {
+  const report::Letters letters = letters_of(arguments);
+  const auto validated = scenario::validate_file(arguments.scenario);
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&validated)) {
+    print(*errors, letters);
+    return exit_input_refused;
+  }
+  const auto& scenario = std::get<scenario::ValidScenario>(validated);
+  const auto loaded = weather::load(scenario);
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&loaded)) {
+    print(*errors, letters);
+    return exit_input_refused;
+  }
+  const auto& record = std::get<weather::Record>(loaded);
+  for (const Output& output : outputs(arguments)) {
+    if (const auto why = report::why_not_writable(output.path))
+      return cannot_write(output.path, *why, letters);
+  }
+
+  Progress progress(arguments.progress, ::isatty(STDERR_FILENO) == 1);
+  timeline::Options options;
+  options.progress = [&progress](double fraction) { progress(fraction); };
+  auto simulated = timeline::simulate(scenario, record, options);
+  progress.finish();
+  if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
+    fmt::print(stderr, "{}: the run failed: the {} ledger: {}\n", report::plain(scenario.file, letters),
+               failure->ledger, failure->message);
+    return exit_run_failed;
+  }
+  auto& timeline = std::get<timeline::Timeline>(simulated);
+  for (const std::string& note : record.notes()) {
+    auto& known = timeline.assumptions;
+    if (std::find(known.begin(), known.end(), note) == known.end()) known.push_back(note);
+  }
+  const outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
+
+  report::TerminalOptions shown;
+  shown.utf8 = letters == report::Letters::utf8;
+  shown.width = terminal_width();
+  for (const Output& output : outputs(arguments)) {
+    const std::string text = output.what == "timeline" ? report::timeline_csv(timeline, scenario)
+                                                       : report::result_json(outcome, timeline, scenario);
+    if (const auto why = report::write_whole(output.path, text))
+      return cannot_write(output.path, *why, letters);
+    shown.files.push_back({output.what, output.path});
+  }
+  if (arguments.quiet) {
+    print(scenario.cautions, letters);
+    return print_answer(report::quiet_line(outcome, scenario, shown.utf8));
+  }
+  return print_answer(report::terminal_summary(outcome, timeline, scenario, shown));
+}
+
+}  // namespace
+
+void add_run(CLI::App& app, int& exit_code) {
+  auto arguments = std::make_shared<RunArguments>();
+  CLI::App* command = app.add_subcommand("run", "One simulation: until when each person is able and alive");
+  command->add_option("scenario", arguments->scenario, "Scenario file")->required();
+  CLI::Option* timeline =
+      command->add_option("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
+  command->add_option("--json", arguments->result_json, "Write the result as JSON");
+  command->add_flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
+  command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
+  command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
+  command->footer(std::string(standing_notice));
+  command->callback([arguments, timeline, &exit_code] {
+    if (timeline->count() > 0 && arguments->timeline_csv == arguments->result_json) {
+      throw CLI::ValidationError("--json", "names the same file as --timeline");
+    }
+    exit_code = run(*arguments);
+  });
+}
+
+}  // namespace bide::tool
