@@ -75,24 +75,29 @@ double motion_weight(double frequency_Hz) {
   return high_pass * low_pass * transition * step;
 }
 
-double weighted_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s) {
+MotionBand motion_band(double cut_off_rad_s) {
+  // In x = ln w the integral of w^4 S(w) W_f^2 dw is that of A exp(-B w^-4) W_f^2 dx: smooth. Simpson's rule.
+  constexpr double lowest_Hz = 0.01, three = 3;
+  constexpr std::size_t intervals = MotionBand::nodes - 1;
+  const double low = std::log(2 * pi * lowest_Hz), high = std::log(cut_off_rad_s);
+  const double step = (high - low) / static_cast<double>(intervals);
+  MotionBand band;
+  for (std::size_t i = 0; i <= intervals; ++i) {
+    const double w = std::exp(low + step * static_cast<double>(i));
+    const double simpson = i == 0 || i == intervals ? 1 : (i % 2 == 1 ? 4 : 2);
+    band.inverse_fourth_s4[i] = 1 / fourth(w);
+    band.weight[i] = simpson * step / three * square(motion_weight(w / (2 * pi)));
+  }
+  return band;
+}
+
+double weighted_acceleration_m_s2(const SeaState& sea, const MotionBand& band) {
   if (calm(sea)) return 0;
   const Spectrum s = spectrum(sea);
-  // In x = ln w the integrand w^4 S(w) W_f^2 dw becomes A exp(-B w^-4) W_f^2 dx: smooth, and nothing is left
-  // where B w^-4 exceeds 40.
-  constexpr double negligible = 40;
-  const double low = std::log(s.B / negligible) / 4, high = std::log(cut_off_rad_s);
-  if (low >= high) return 0;
-  constexpr int intervals = 128;  // Simpson's rule
-  const double step = (high - low) / intervals;
   double sum = 0;
-  for (int i = 0; i <= intervals; ++i) {
-    const double w = std::exp(low + step * i);
-    const double simpson = i == 0 || i == intervals ? 1 : (i % 2 == 1 ? 4 : 2);
-    sum += simpson * std::exp(-s.B / fourth(w)) * square(motion_weight(w / (2 * pi)));
-  }
-  constexpr double three = 3;
-  return std::sqrt(s.A * sum * step / three);
+  for (std::size_t i = 0; i < MotionBand::nodes; ++i)
+    sum += band.weight[i] * std::exp(-s.B * band.inverse_fourth_s4[i]);
+  return std::sqrt(s.A * sum);
 }
 
 }  // namespace bide::weather

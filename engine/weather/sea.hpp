@@ -8,6 +8,9 @@
 // spectrum S(w) = A w^-5 exp(-B w^-4), ISO 2631-1:1997 annex A (W_f), logarithmic wind profile.
 #pragma once
 
+#include <array>
+#include <cstddef>
+
 namespace bide::weather {
 
 // Logarithmic profile over the open sea, heights in m, 0.5 to 20.
@@ -33,7 +36,17 @@ double vertical_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s);
 // W_f, the weight of vertical motion of a frequency in causing seasickness, meant for 0.1 to 0.5 Hz.
 double motion_weight(double frequency_Hz);
 
-// The same root mean square with W_f (a_w of ISO 2631-1), by quadrature to 1e-6 relative.
-double weighted_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s);
+// The part of a weighted acceleration that depends on the raft alone: nodes of a quadrature in the logarithm
+// of frequency, from 0.01 Hz to the cut-off.
+struct MotionBand {
+  static constexpr std::size_t nodes = 129;
+  std::array<double, nodes> inverse_fourth_s4;  // w^-4
+  std::array<double, nodes> weight;             // W_f^2 times the quadrature's own weight
+};
+MotionBand motion_band(double cut_off_rad_s);
+
+// The same root mean square with W_f (a_w of ISO 2631-1), for zero-crossing periods to 35 s; the quadrature
+// is good to 1e-6.
+double weighted_acceleration_m_s2(const SeaState& sea, const MotionBand& band);
 
 }  // namespace bide::weather

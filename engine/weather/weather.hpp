@@ -1,11 +1,14 @@
 // The forcing at time t: air, sea, wind, sun, sky, waves, rain.
 //
-// States: none. Inputs: the scenario's weather and position. Outputs: SI (temperatures in degC as everywhere in
-// the engine's interfaces). Validity: each function's own header. Time is seconds since the scenario's start.
+// States: none. Inputs: the scenario's weather and position. Outputs: SI (temperatures in degC as everywhere
+// in the engine's interfaces). Time is seconds since the scenario's start. Validity: each function's own
+// header; between knots ten minutes apart (and the file's own times) every quantity is a straight line, which
+// for the sun is wrong by at most 6 W/m2, around sunrise and sunset; outside the run the nearest end is held.
 #pragma once
 
 #include <memory>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "scenario/validate.hpp"
@@ -20,19 +23,23 @@ struct Forcing {
   T global_irradiance_W_m2;       // on the horizontal, after cloud
   T sky_temperature_degC;         // black-body equivalent of the long-wave from the sky
   T rain_kg_m2_s;
-  T wave_height_m, wave_period_s;
-  T vertical_acceleration_m_s2;   // rms, of a raft that follows the surface
+  T wave_height_m, wave_period_s;  // significant; mean zero-crossing
+  T vertical_acceleration_m_s2;    // rms, of a raft that follows the surface
+  T weighted_acceleration_m_s2;    // the same, weighted for seasickness (W_f)
   T pressure_Pa;
+  T is_day;  // 1 with the sun above the horizon, else 0: a T, so that lanes may differ
 };
 
-// Built once, then read only. `gaps` and `notes` say what was interpolated or filled.
+// Built once, then read only, by any number of threads; only load() and load_weather() make a usable one.
+// `notes` say what was interpolated or filled.
 class Record {
  public:
   Forcing<double> at(double t_s) const;
-  // Times at which a series has a kink or a jump within (0, end_s): the march lands on them.
+  // Times of the file's rows within (0, end_s), where a series may have a kink: the march lands on them. The
+  // regular knots, every ten minutes from the start, are not listed.
   const std::vector<double>& knots_s() const { return knots_s_; }
   const std::vector<std::string>& notes() const { return notes_; }
-  bool is_day(double t_s) const;              // sun above the horizon
+  bool is_day(double t_s) const;              // upper limb of the sun above the horizon
   double local_solar_hour(double t_s) const;  // [0, 24)
 
   struct Series;  // columns of the record on its own time axis, with the derived sea state
@@ -44,7 +51,8 @@ class Record {
   friend struct RecordBuilder;
 };
 
-// Loads the file if there is one. Every problem found is in the list (missing file, gaps by name and time...).
+// Loads the file if there is one. Every problem found is in the list (missing file, gaps by name and
+// time...).
 std::variant<Record, scenario::Diagnostics> load(const scenario::ValidScenario&);
 
 }  // namespace bide::weather

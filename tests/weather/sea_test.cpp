@@ -69,8 +69,8 @@ TEST_CASE("a calm, or waves shorter than the raft, do not move it") {
   CHECK(vertical_acceleration_m_s2({0, 0}, pi) == 0);
   CHECK(vertical_acceleration_m_s2({0, 5}, pi) == 0);
   CHECK(vertical_acceleration_m_s2(fully_developed_sea(0.2), cut_off_rad_s(3)) == 0);
-  CHECK(weighted_acceleration_m_s2({0, 0}, pi) == 0);
-  CHECK(weighted_acceleration_m_s2(fully_developed_sea(0.2), cut_off_rad_s(3)) == 0);
+  CHECK(weighted_acceleration_m_s2({0, 0}, motion_band(pi)) == 0);
+  CHECK(weighted_acceleration_m_s2(fully_developed_sea(0.2), motion_band(cut_off_rad_s(3))) == 0);
   // w^2 = g k with the wavelength twice 2.5 m: k = 2 pi / 5, w = sqrt(9.80665 x 1.256637) = 3.51047 rad/s.
   CHECK(cut_off_rad_s(2.5) == doctest::Approx(3.51047).epsilon(1e-6));
 }
@@ -98,9 +98,9 @@ TEST_CASE("weighted acceleration") {
        {Row{1, 4, 2 * pi, 0.4312853195753957}, Row{3, 6.5, 2 * pi, 0.6997703350552655},
         Row{6, 9, 2 * pi, 0.8137453979754865}, Row{2, 5.5, 3.51047003099735, 0.59262674338392},
         Row{4, 12, 5.550540477856759, 0.3190598057543583}})
-    CHECK(weighted_acceleration_m_s2({row.height_m, row.period_s}, row.cut_rad_s) ==
+    CHECK(weighted_acceleration_m_s2({row.height_m, row.period_s}, motion_band(row.cut_rad_s)) ==
           doctest::Approx(row.weighted).epsilon(1e-6));
   // Twice as high at the same period shakes twice as much.
-  CHECK(weighted_acceleration_m_s2({2, 5}, pi) ==
-        doctest::Approx(2 * weighted_acceleration_m_s2({1, 5}, pi)));
+  CHECK(weighted_acceleration_m_s2({2, 5}, motion_band(pi)) ==
+        doctest::Approx(2 * weighted_acceleration_m_s2({1, 5}, motion_band(pi))));
 }

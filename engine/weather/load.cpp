@@ -1,0 +1,247 @@
+#include "weather/load.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <fstream>
+#include <numbers>
+
+#include "constants/weather.hpp"
+#include "core/interpolate.hpp"
+#include "core/moist_air.hpp"
+#include "weather/csv.hpp"
+#include "weather/gaps.hpp"
+#include "weather/ndbc.hpp"
+#include "weather/sun.hpp"
+
+namespace bide::weather {
+namespace {
+
+using scenario::Diagnostics;
+using scenario::WeatherKind;
+
+constexpr double pascals_per_hPa = 100, seconds_per_hour = 3600, percent = 100;
+
+double rain_kg_m2_s(double mm_h) {
+  return mm_h / seconds_per_hour;
+}  // 1 mm is 1 kg/m2
+
+// A value that validation has filled; a diagnostic when it has not.
+double required(const std::optional<double>& value, const char* key, Diagnostics& problems) {
+  if (!value) problems.push_back({{}, fmt::format("/weather/{}", key), "missing"});
+  return value.value_or(0);
+}
+
+SeaState sea_of(const scenario::Weather& weather, double wind_10m_m_s) {
+  SeaState sea = fully_developed_sea(wind_10m_m_s);
+  if (weather.wave_height_m) sea = {*weather.wave_height_m, period_of_height_s(*weather.wave_height_m)};
+  if (weather.wave_period_s) sea.wave_period_s = *weather.wave_period_s;
+  return sea;
+}
+
+// constant and daily_cycle: everything follows from the numbers in the scenario.
+std::variant<Record, Diagnostics> stated_weather(const scenario::Weather& weather, const Site& site) {
+  Diagnostics problems;
+  const bool cycles = weather.kind == WeatherKind::daily_cycle;
+  Atmosphere steady{};
+  const double mean_degC = required(weather.air_temperature_degC, "air_temperature_degC", problems);
+  const double humidity =
+      required(weather.relative_humidity_pct, "relative_humidity_pct", problems) / percent;
+  steady.water_temperature_degC =
+      required(weather.water_temperature_degC, "water_temperature_degC", problems);
+  steady.wind_10m_m_s = required(weather.wind_speed_m_s, "wind_speed_m_s", problems);
+  steady.pressure_Pa = pascals_per_hPa * required(weather.pressure_hPa, "pressure_hPa", problems);
+  steady.cloud_cover_fraction = required(weather.cloud_cover_fraction, "cloud_cover_fraction", problems);
+  steady.rain_kg_m2_s = rain_kg_m2_s(required(weather.rain_mm_h, "rain_mm_h", problems));
+  const double swing_K =
+      cycles ? required(weather.air_temperature_swing_K, "air_temperature_swing_K", problems) : 0;
+  const double warmest_h =
+      cycles ? required(weather.warmest_hour_local_h, "warmest_hour_local_h", problems) : 0;
+  if (!problems.empty()) return problems;
+  steady.sea = sea_of(weather, steady.wind_10m_m_s);
+
+  std::vector<std::string> notes;
+  if (!weather.wave_height_m) notes.push_back("wave height: that of a fully developed sea of the wind");
+  if (!weather.wave_period_s) notes.push_back("wave period: that of a fully developed sea");
+  return RecordBuilder::build(
+      site, {},
+      [&](double t_s) {
+        const double unix_s = site.start_unix_s + t_s;
+        const SunPosition sun = sun_position(unix_s, site.latitude_deg, site.longitude_deg);
+        constexpr double hours_per_day = 24;
+        const double phase = (solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min) - warmest_h) *
+                             (2 * std::numbers::pi / hours_per_day);
+        Atmosphere air = steady;
+        air.air_temperature_degC = mean_degC + swing_K * std::cos(phase);
+        air.vapour_pressure_Pa = humidity * saturation_pressure_Pa(air.air_temperature_degC);
+        return air;
+      },
+      std::move(notes));
+}
+
+// Text of the file, or what is wrong with it.
+std::variant<std::string, Problems> read_text(const std::filesystem::path& path) {
+  constexpr std::uintmax_t largest_bytes = std::uintmax_t{64} << 20U;
+  std::error_code error;
+  if (!std::filesystem::is_regular_file(path, error)) return Problems{"is no file that can be read"};
+  const std::uintmax_t size = std::filesystem::file_size(path, error);
+  if (error || size > largest_bytes)
+    return Problems{fmt::format("is larger than {} MiB", largest_bytes >> 20U)};
+  std::string text(size, '\0');
+  std::ifstream in(path, std::ios::binary);
+  in.read(text.data(), static_cast<std::streamsize>(size));
+  if (!in) return Problems{"cannot be read"};
+  return text;
+}
+
+// Times of all samples, in seconds of the run.
+void append_times(std::vector<double>& times_s, const Samples& samples, const Site& site) {
+  for (double unix_s : samples.unix_s) times_s.push_back(unix_s - site.start_unix_s);
+}
+
+double value_at(const Samples& samples, double unix_s) {
+  return interpolate_linear(samples.unix_s, samples.value, unix_s);
+}
+
+// A file's quantities over the run, every gap filled.
+struct Columns {
+  Samples air, water, dew, humidity, wind, pressure, cloud, rain, wave_height, wave_period;
+};
+
+std::variant<Columns, Problems> fill_columns(const Observations& file, const scenario::Weather& weather,
+                                             Span run, std::vector<std::string>& notes) {
+  Problems problems;
+  const scenario::WeatherFallback fallback = weather.fallback.value_or(scenario::WeatherFallback{});
+  const GapRule rule{weather.longest_gap_h.value() * seconds_per_hour, file.usual_step_s, std::nullopt};
+  const auto fill = [&](Quantity q, const Samples& samples, std::optional<double> value) {
+    Filled filled = fill_gaps(q, samples, run, {rule.longest_gap_s, rule.usual_step_s, value});
+    problems.insert(problems.end(), filled.problems.begin(), filled.problems.end());
+    notes.insert(notes.end(), filled.notes.begin(), filled.notes.end());
+    return filled.samples;
+  };
+  // Cloud and rain are stated in the scenario when the file has no such column.
+  const auto or_stated = [&](Quantity q, const std::optional<double>& value) {
+    return fill(q, file[q], file[q].unix_s.empty() ? value : std::nullopt);
+  };
+  Columns c;
+  c.air = fill(Quantity::air_temperature, file[Quantity::air_temperature], fallback.air_temperature_degC);
+  c.water =
+      fill(Quantity::water_temperature, file[Quantity::water_temperature], fallback.water_temperature_degC);
+  if (file[Quantity::relative_humidity].unix_s.empty())
+    c.dew = fill(Quantity::dew_point, file[Quantity::dew_point], fallback.dew_point_degC);
+  else
+    c.humidity = fill(Quantity::relative_humidity, file[Quantity::relative_humidity], std::nullopt);
+  Samples wind = file[Quantity::wind_speed];
+  for (double& speed : wind.value)
+    speed =
+        wind_at_height_m_s(speed, weather.anemometer_height_m.value(), constants::wind_reference_height_m);
+  c.wind = fill(Quantity::wind_speed, wind, fallback.wind_speed_m_s);
+  const Samples& pressure = file[Quantity::pressure];
+  std::optional<double> pressure_hPa = fallback.pressure_hPa;
+  if (!pressure_hPa && pressure.unix_s.empty()) pressure_hPa = constants::default_pressure_hPa;
+  c.pressure = fill(Quantity::pressure, pressure, pressure_hPa);
+  c.cloud = or_stated(Quantity::cloud_cover, weather.cloud_cover_fraction);
+  c.rain = or_stated(Quantity::rain, weather.rain_mm_h);
+  if (!problems.empty()) return problems;
+  FilledWaves waves = fill_waves(file[Quantity::wave_height], file[Quantity::wave_period], c.wind, run, rule);
+  notes.insert(notes.end(), waves.notes.begin(), waves.notes.end());
+  c.wave_height = std::move(waves.height);
+  c.wave_period = std::move(waves.period);
+  return c;
+}
+
+void note_dew_above_air(const Columns& c, Span run, std::vector<std::string>& notes) {
+  int above = 0;
+  for (std::size_t i = 0; i < c.dew.unix_s.size(); ++i)
+    if (c.dew.unix_s[i] >= run.begin_unix_s && c.dew.unix_s[i] <= run.end_unix_s &&
+        c.dew.value[i] > value_at(c.air, c.dew.unix_s[i]))
+      ++above;
+  if (above > 0)
+    notes.push_back(fmt::format("dew point: {} values above air temperature, taken as saturation", above));
+}
+
+}  // namespace
+
+std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
+                                         const Site& site) {
+  const Span run{site.start_unix_s, site.start_unix_s + site.duration_s};
+  if (const std::optional<std::string> problem = coverage_problem(file, run)) return Problems{*problem};
+  std::vector<std::string> notes = file.notes;
+  std::variant<Columns, Problems> filled = fill_columns(file, weather, run, notes);
+  if (Problems* problems = std::get_if<Problems>(&filled)) return std::move(*problems);
+  const Columns& c = std::get<Columns>(filled);
+  note_dew_above_air(c, run, notes);
+
+  std::vector<double> times_s;
+  for (const Samples* s : {&c.air, &c.water, &c.dew, &c.humidity, &c.wind, &c.pressure, &c.cloud, &c.rain,
+                           &c.wave_height, &c.wave_period})
+    append_times(times_s, *s, site);
+  return RecordBuilder::build(
+      site, std::move(times_s),
+      [&](double t_s) {
+        const double now = site.start_unix_s + t_s;
+        Atmosphere air{};
+        air.air_temperature_degC = value_at(c.air, now);
+        air.water_temperature_degC = value_at(c.water, now);
+        const double saturated_Pa = saturation_pressure_Pa(air.air_temperature_degC);
+        const double vapour_Pa = c.humidity.unix_s.empty()
+                                     ? saturation_pressure_Pa(value_at(c.dew, now))
+                                     : saturated_Pa * value_at(c.humidity, now) / percent;
+        air.vapour_pressure_Pa = std::min(vapour_Pa, saturated_Pa);
+        air.wind_10m_m_s = value_at(c.wind, now);
+        air.pressure_Pa = pascals_per_hPa * value_at(c.pressure, now);
+        air.cloud_cover_fraction = value_at(c.cloud, now);
+        air.rain_kg_m2_s = rain_kg_m2_s(value_at(c.rain, now));
+        air.sea = {value_at(c.wave_height, now), value_at(c.wave_period, now)};
+        return air;
+      },
+      std::move(notes));
+}
+
+std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
+                                               const std::filesystem::path& folder) {
+  if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle)
+    return stated_weather(weather, site);
+  Diagnostics missing;
+  required(weather.longest_gap_h, "longest_gap_h", missing);
+  required(weather.anemometer_height_m, "anemometer_height_m", missing);
+  required(weather.cloud_cover_fraction, "cloud_cover_fraction", missing);
+  required(weather.rain_mm_h, "rain_mm_h", missing);
+  if (!weather.file) missing.push_back({{}, "/weather/file", "missing"});
+  if (!missing.empty()) return missing;
+
+  const auto refused = [&](const Problems& problems) {
+    Diagnostics out;
+    for (const std::string& problem : problems)
+      out.push_back({{}, "/weather/file", fmt::format("{}: {}", *weather.file, problem)});
+    return out;
+  };
+  std::variant<std::string, Problems> text = read_text(folder / std::filesystem::path(*weather.file));
+  if (const Problems* problems = std::get_if<Problems>(&text)) return refused(*problems);
+  const std::string& content = std::get<std::string>(text);
+  const std::variant<Observations, Problems> file =
+      observations(weather.kind == WeatherKind::ndbc ? parse_ndbc(content) : parse_weather_csv(content));
+  if (const Problems* problems = std::get_if<Problems>(&file)) return refused(*problems);
+  std::variant<Record, Problems> record = record_of(std::get<Observations>(file), weather, site);
+  if (const Problems* problems = std::get_if<Problems>(&record)) return refused(*problems);
+  return std::get<Record>(std::move(record));
+}
+
+double following_length_m(const scenario::ValidScenario& valid) {
+  if (valid.raft_kind == nullptr) return constants::floater_length_m;
+  const scenario::Raft& raft = valid.scenario.raft.value();
+  return 2 * std::sqrt(raft.floor_area_m2.value() / std::numbers::pi);
+}
+
+std::variant<Record, Diagnostics> load(const scenario::ValidScenario& valid) {
+  const Site site{valid.start_unix_s, valid.scenario.duration_h * seconds_per_hour,
+                  valid.scenario.position.latitude_deg, valid.scenario.position.longitude_deg,
+                  following_length_m(valid)};
+  std::variant<Record, Diagnostics> loaded = load_weather(valid.scenario.weather, site, valid.folder);
+  if (Diagnostics* problems = std::get_if<Diagnostics>(&loaded))
+    for (scenario::Diagnostic& problem : *problems) problem.file = valid.file;
+  return loaded;
+}
+
+}  // namespace bide::weather

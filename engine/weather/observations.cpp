@@ -1,0 +1,107 @@
+#include "weather/observations.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/time_utc.hpp"
+
+namespace bide::weather {
+namespace {
+
+constexpr std::array<QuantityFacts, quantity_count> all_facts{{
+    {"air temperature", "air_temperature_degC", "degC", -70, 60},
+    {"water temperature", "water_temperature_degC", "degC", -3, 45},
+    {"dew point", "dew_point_degC", "degC", -90, 45},
+    {"relative humidity", "relative_humidity_pct", "%", 0, 110},
+    {"wind speed", "wind_speed_m_s", "m/s", 0, 98},
+    {"pressure", "pressure_hPa", "hPa", 850, 1100},
+    {"cloud cover", "cloud_cover_fraction", "of the sky", 0, 1},
+    {"rain", "rain_mm_h", "mm/h", 0, 400},
+    {"wave height", "wave_height_m", "m", 0, 35},
+    {"wave period", "wave_period_s", "s", 0, 35},
+}};
+
+constexpr std::size_t most_problems_listed = 20;
+
+// Takes what `from` adds to `into`; the quantity on which they disagree, if any.
+std::optional<Quantity> merge(Row& into, const Row& from) {
+  for (std::size_t q = 0; q < quantity_count; ++q) {
+    if (!from.value[q]) continue;
+    if (into.value[q] && *into.value[q] != *from.value[q]) return static_cast<Quantity>(q);
+    into.value[q] = from.value[q];
+  }
+  return std::nullopt;
+}
+
+// Leaves one row per time.
+void merge_rows_of_one_time(Rows& rows) {
+  std::stable_sort(rows.rows.begin(), rows.rows.end(),
+                   [](const Row& a, const Row& b) { return a.unix_s < b.unix_s; });
+  std::vector<Row> single;
+  int merged = 0;
+  for (const Row& row : rows.rows) {
+    if (single.empty() || single.back().unix_s < row.unix_s) {
+      single.push_back(row);
+      continue;
+    }
+    Row& kept = single.back();
+    if (const std::optional<Quantity> q = merge(kept, row)) {
+      rows.problems.push_back(fmt::format("lines {} and {} contradict each other on {} at {}: {} and {} {}",
+                                          kept.line, row.line, facts(*q).words, format_time_utc(row.unix_s),
+                                          *kept.value[index(*q)], *row.value[index(*q)], facts(*q).unit));
+    } else {
+      ++merged;
+    }
+  }
+  if (merged > 0) rows.notes.push_back(fmt::format("{} repeated rows were merged", merged));
+  rows.rows = std::move(single);
+}
+
+double median_step_s(const std::vector<double>& times) {
+  if (times.size() < 2) return 0;
+  std::vector<double> steps;
+  for (std::size_t i = 1; i < times.size(); ++i) steps.push_back(times[i] - times[i - 1]);
+  const auto middle = steps.begin() + static_cast<std::ptrdiff_t>(steps.size() / 2);
+  std::nth_element(steps.begin(), middle, steps.end());
+  return *middle;
+}
+
+}  // namespace
+
+const QuantityFacts& facts(Quantity q) {
+  return all_facts[index(q)];
+}
+
+std::optional<std::string> implausible(Quantity q, double value) {
+  const QuantityFacts& f = facts(q);
+  if (value >= f.lowest && value <= f.highest) return std::nullopt;
+  return fmt::format("{} {} {} is outside {} to {}", f.words, value, f.unit, f.lowest, f.highest);
+}
+
+std::variant<Observations, Problems> observations(Rows rows) {
+  merge_rows_of_one_time(rows);
+  if (rows.rows.empty() && rows.problems.empty()) rows.problems.push_back("holds no data rows");
+  if (!rows.problems.empty()) {
+    const std::size_t found = rows.problems.size();
+    if (found > most_problems_listed) {
+      rows.problems.resize(most_problems_listed);
+      rows.problems.push_back(fmt::format("and {} more", found - most_problems_listed));
+    }
+    return rows.problems;
+  }
+  Observations out;
+  for (const Row& row : rows.rows) {
+    out.row_unix_s.push_back(row.unix_s);
+    for (std::size_t q = 0; q < quantity_count; ++q) {
+      if (!row.value[q]) continue;
+      out.of[q].unix_s.push_back(row.unix_s);
+      out.of[q].value.push_back(*row.value[q]);
+    }
+  }
+  out.usual_step_s = median_step_s(out.row_unix_s);
+  out.notes = std::move(rows.notes);
+  return out;
+}
+
+}  // namespace bide::weather

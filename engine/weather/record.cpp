@@ -1,0 +1,130 @@
+#include "weather/record.hpp"
+
+#include <algorithm>
+#include <array>
+#include <bit>
+#include <cmath>
+#include <cstdint>
+
+#include "constants/weather.hpp"
+#include "core/moist_air.hpp"
+#include "weather/sky.hpp"
+#include "weather/sun.hpp"
+
+namespace bide::weather {
+namespace {
+
+constexpr double knot_spacing_s = 600;
+constexpr double same_time_s = 1e-3;
+
+// What is stored at a knot; every member is interpolated on a straight line.
+struct Knot {
+  Forcing<double> forcing;
+  double sun_elevation_deg;
+  double equation_of_time_min;
+};
+constexpr std::size_t numbers_in_knot = sizeof(Knot) / sizeof(double);
+using Numbers = std::array<double, numbers_in_knot>;
+
+Knot knot_at(const Site& site, const MotionBand& band, double t_s, const Atmosphere& air) {
+  using namespace constants;
+  const SunPosition sun = sun_position(site.start_unix_s + t_s, site.latitude_deg, site.longitude_deg);
+  Knot knot;
+  Forcing<double>& f = knot.forcing;
+  f.air_temperature_degC = air.air_temperature_degC;
+  f.water_temperature_degC = air.water_temperature_degC;
+  f.vapour_density_kg_m3 = vapour_density_kg_m3(air.vapour_pressure_Pa, air.air_temperature_degC);
+  f.wind_10m_m_s = air.wind_10m_m_s;
+  f.wind_raft_m_s = wind_at_height_m_s(air.wind_10m_m_s, wind_reference_height_m, raft_wind_height_m);
+  f.global_irradiance_W_m2 =
+      clear_sky_irradiance_W_m2(sun.apparent_elevation_deg) * cloud_transmission(air.cloud_cover_fraction);
+  f.sky_temperature_degC = sky_temperature_degC(
+      air.air_temperature_degC,
+      sky_emissivity(air.air_temperature_degC, air.vapour_pressure_Pa, air.cloud_cover_fraction));
+  f.rain_kg_m2_s = air.rain_kg_m2_s;
+  f.wave_height_m = air.sea.wave_height_m;
+  f.wave_period_s = air.sea.wave_period_s;
+  f.vertical_acceleration_m_s2 = vertical_acceleration_m_s2(air.sea, cut_off_rad_s(site.raft_length_m));
+  f.weighted_acceleration_m_s2 = weighted_acceleration_m_s2(air.sea, band);
+  f.pressure_Pa = air.pressure_Pa;
+  f.is_day = 0;  // decided from the interpolated elevation, where it is read
+  knot.sun_elevation_deg = sun.elevation_deg;
+  knot.equation_of_time_min = sun.equation_of_time_min;
+  return knot;
+}
+
+}  // namespace
+
+// Knots ascending from 0 to the first regular knot at or past the end; `first[k]` is the last knot at or
+// before k times the regular spacing, so a time needs one division and a search among the few knots of its
+// interval.
+struct Record::Series {
+  std::vector<double> t_s;
+  std::vector<Numbers> numbers;
+  std::vector<std::uint32_t> first;
+  double end_s = 0, start_unix_s = 0, longitude_deg = 0;
+
+  Knot at(double t) const {
+    const double held = std::clamp(t, 0.0, end_s);
+    const auto bucket = std::min(static_cast<std::size_t>(held * (1 / knot_spacing_s)), first.size() - 2);
+    const auto begin = t_s.begin() + first[bucket], end = t_s.begin() + first[bucket + 1];
+    const auto above = std::upper_bound(begin + 1, end, held);
+    const auto i = static_cast<std::size_t>(above - t_s.begin()) - 1;
+    const double s = (held - t_s[i]) / (t_s[i + 1] - t_s[i]);
+    const Numbers &a = numbers[i], &b = numbers[i + 1];
+    Numbers between;
+    for (std::size_t k = 0; k < numbers_in_knot; ++k) between[k] = a[k] + s * (b[k] - a[k]);
+    return std::bit_cast<Knot>(between);
+  }
+};
+
+Record RecordBuilder::build(const Site& site, std::vector<double> sample_times_s,
+                            const std::function<Atmosphere(double t_s)>& atmosphere,
+                            std::vector<std::string> notes) {
+  Record record;
+  std::sort(sample_times_s.begin(), sample_times_s.end());
+  for (double t : sample_times_s)
+    if (t > same_time_s && t < site.duration_s - same_time_s &&
+        (record.knots_s_.empty() || t > record.knots_s_.back() + same_time_s))
+      record.knots_s_.push_back(t);
+
+  auto series = std::make_shared<Record::Series>();
+  series->end_s = site.duration_s;
+  series->start_unix_s = site.start_unix_s;
+  series->longitude_deg = site.longitude_deg;
+  const auto intervals =
+      std::max(std::size_t{1}, static_cast<std::size_t>(std::ceil(site.duration_s / knot_spacing_s)));
+  const MotionBand band = motion_band(cut_off_rad_s(site.raft_length_m));
+  auto sample = record.knots_s_.begin();
+  const auto add = [&](double t) {
+    series->t_s.push_back(t);
+    series->numbers.push_back(std::bit_cast<Numbers>(knot_at(site, band, t, atmosphere(t))));
+  };
+  for (std::size_t k = 0; k <= intervals; ++k) {
+    const double regular_s = knot_spacing_s * static_cast<double>(k);
+    for (; sample != record.knots_s_.end() && *sample < regular_s - same_time_s; ++sample) add(*sample);
+    for (; sample != record.knots_s_.end() && *sample < regular_s + same_time_s; ++sample) continue;
+    add(regular_s);
+    series->first.push_back(static_cast<std::uint32_t>(series->t_s.size() - 1));
+  }
+  record.series_ = std::move(series);
+  record.notes_ = std::move(notes);
+  return record;
+}
+
+Forcing<double> Record::at(double t_s) const {
+  Knot knot = series_->at(t_s);
+  knot.forcing.is_day = knot.sun_elevation_deg > horizon_elevation_deg() ? 1 : 0;
+  return knot.forcing;
+}
+
+bool Record::is_day(double t_s) const {
+  return at(t_s).is_day > 0;
+}
+
+double Record::local_solar_hour(double t_s) const {
+  const double unix_s = series_->start_unix_s + t_s;
+  return solar_hour(unix_s, series_->longitude_deg, series_->at(t_s).equation_of_time_min);
+}
+
+}  // namespace bide::weather
