@@ -1,0 +1,124 @@
+// bide catalogue: rafts, packs, clothing and items by kind, with the source of each.
+#include "scenario/catalogue.hpp"
+
+#include <fmt/core.h>
+
+#include <memory>
+
+#include "commands.hpp"
+#include "core/notice.hpp"
+#include "output.hpp"
+#include "scenario/words.hpp"
+#include "scenario/write.hpp"
+
+namespace bide::tool {
+namespace {
+
+std::string entry(const std::string& key, const std::string& title, const std::string& facts,
+                  const std::string& source) {
+  return fmt::format("{}\n  {}\n{}  source: {}\n", key, title, facts.empty() ? "" : "  " + facts + "\n",
+                     source);
+}
+
+std::string rafts() {
+  std::string out = "RAFTS\n";
+  for (const scenario::RaftKind& raft : scenario::catalogue().rafts)
+    out += entry(
+        raft.key, raft.title,
+        fmt::format("floor {} m2, height {} m, tube {} m, openings {} m2, rain catch {} m2, usual pack {}",
+                    raft.floor_area_m2, raft.canopy_height_m, raft.tube_diameter_m, raft.opening_area_m2,
+                    raft.rain_catch_area_m2, raft.pack),
+        raft.source);
+  return out;
+}
+
+std::string packs() {
+  std::string out = "PACKS\n";
+  for (const scenario::PackKind& pack : scenario::catalogue().packs) {
+    std::string facts = fmt::format("rafts for {} to {} persons", pack.smallest_capacity_persons,
+                                    pack.largest_capacity_persons);
+    for (const scenario::PackItem& item : pack.items) {
+      std::string rule;
+      const auto part = [&](double quantity, const char* words) {
+        if (quantity > 0) rule += fmt::format("{}{:g} {}", rule.empty() ? "" : ", ", quantity, words);
+      };
+      part(item.per_person, "a person");
+      part(item.per_raft, "a raft");
+      part(item.at_least, "at least");
+      part(item.more_from_13_persons, "more from 13 persons");
+      facts += fmt::format("\n    {}: {}", item.item, rule);
+    }
+    out += entry(pack.key, pack.title, facts, pack.source);
+  }
+  return out;
+}
+
+std::string ensembles() {
+  std::string out = "ENSEMBLES (head, trunk, arms, hands, legs, feet)\n";
+  for (const scenario::Ensemble& each : scenario::catalogue().ensembles) {
+    const auto row = [](const char* name, const std::array<double, 6>& values, const char* unit) {
+      std::string line = name;
+      for (const double value : values) line += fmt::format(" {:g}", value);
+      return line + unit;
+    };
+    out += entry(
+        each.key, each.title,
+        row("covered", each.covered_fraction, "\n  ") +
+            row("insulation", each.insulation_m2K_W, " m2K/W\n  ") + row("mass", each.mass_kg, " kg\n  ") +
+            row("water held", each.water_capacity_kg, " kg\n  ") +
+            fmt::format("i_m {:g}, {}waterproof, in the water {:g} m2K/W", each.vapour_permeability_index,
+                        each.waterproof ? "" : "not ", each.immersed_insulation_m2K_W),
+        each.source);
+  }
+  return out;
+}
+
+std::string items() {
+  std::string out = "ITEMS\n";
+  for (const scenario::ItemKind& item : scenario::catalogue().items) {
+    std::string facts = fmt::format("role {}", scenario::word(item.role));
+    const auto part = [&](double value, const char* words) {
+      if (value > 0) facts += fmt::format(", {:g} {}", value, words);
+    };
+    part(item.water_L, "L");
+    part(item.energy_kJ, "kJ");
+    part(item.carbohydrate_g, "g carbohydrate");
+    part(item.fat_g, "g fat");
+    part(item.protein_g, "g protein");
+    part(item.output_L_h, item.role == scenario::ItemRole::solar_still ? "L/MJ" : "L/h");
+    part(item.area_m2, "m2");
+    part(item.work_W, "W of work");
+    part(item.burn_s, "s burning");
+    part(item.hours, "h");
+    part(item.bail_L, "L a time");
+    part(item.mass_kg, "kg");
+    out += entry(item.key, item.title, facts, item.source);
+  }
+  return out;
+}
+
+int show(const std::string& part, bool json) {
+  if (json) return put(scenario::write_catalogue(part), "", false);
+  std::string text;
+  if (part.empty() || part == "rafts") text += rafts();
+  if (part.empty() || part == "packs") text += packs();
+  if (part.empty() || part == "ensembles") text += ensembles();
+  if (part.empty() || part == "items") text += items();
+  text += fmt::format("\n{}\n{}\n", standing_notice, standing_advice);
+  return put(text, "", false);
+}
+
+}  // namespace
+
+void add_catalogue(CLI::App& app, int& exit_code) {
+  CLI::App* command =
+      app.add_subcommand("catalogue", "List rafts, packs, clothing and items, each with its source");
+  auto part = std::make_shared<std::string>();
+  auto json = std::make_shared<bool>(false);
+  command->add_option("part", *part, "rafts, packs, ensembles or items; all if left out")
+      ->check(CLI::IsMember({"rafts", "packs", "ensembles", "items"}));
+  command->add_flag("--json", *json, "As JSON");
+  command->callback([part, json, &exit_code] { exit_code = show(*part, *json); });
+}
+
+}  // namespace bide::tool

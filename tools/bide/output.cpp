@@ -1,0 +1,37 @@
+#include "output.hpp"
+
+#include <fmt/core.h>
+
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+
+#include "commands.hpp"
+
+namespace bide::tool {
+
+int put(const std::string& text, const std::string& path, bool force) {
+  if (path.empty() || path == "-") {
+    const bool written =
+        std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+    if (!written) fmt::print(stderr, "bide: cannot write to standard output\n");
+    return written ? exit_ok : exit_cannot_write;
+  }
+  std::error_code error;
+  if (!force && std::filesystem::exists(path, error)) {
+    fmt::print(stderr, "bide: {} exists; give --force to overwrite it\n", path);
+    return exit_cannot_write;
+  }
+  std::ofstream stream(path, std::ios::binary | std::ios::trunc);
+  stream << text;
+  stream.close();
+  if (stream) return exit_ok;
+  fmt::print(stderr, "bide: cannot write {}\n", path);
+  return exit_cannot_write;
+}
+
+void complain(const scenario::Diagnostics& diagnostics) {
+  for (const scenario::Diagnostic& each : diagnostics) fmt::print(stderr, "{}\n", scenario::to_string(each));
+}
+
+}  // namespace bide::tool

@@ -1,0 +1,16 @@
+// Where a command's text goes: standard output, or a file that is never overwritten unless asked.
+#pragma once
+
+#include <string>
+
+#include "scenario/validate.hpp"
+
+namespace bide::tool {
+
+// "" or "-" is standard output. Returns exit_ok or exit_cannot_write (and says why on standard error).
+int put(const std::string& text, const std::string& path, bool force);
+
+// Each on a line of standard error.
+void complain(const scenario::Diagnostics& diagnostics);
+
+}  // namespace bide::tool
