@@ -111,7 +111,7 @@ template <class V>
 void describe(As<Person>, V&& v) {
   using P = Person;
   v(&P::sex, word_of("sex", required, "Sex, for body composition and control."));
-  v(&P::age_years, number("age_years", "years", 1, 100, required, "Age."));
+  v(&P::age_years, number("age_years", "years", 1, 100, required, "Age in years."));
   v(&P::height_m, number("height_m", "m", 0.6, 2.3, required, "Standing height."));
   v(&P::mass_kg, number("mass_kg", "kg", 8, 250, required, "Body mass without clothes."));
   v(&P::body_fat_pct,
@@ -147,7 +147,7 @@ template <class V>
 void describe(As<Boarding>, V&& v) {
   using B = Boarding;
   v(&B::kind, word_of("kind", required, "How the raft is reached; none: nobody reaches one."));
-  v(&B::minutes_in_water, number("minutes_in_water", "min", 0, 1440,
+  v(&B::minutes_in_water, number("minutes_in_water", "min", 0, 86400,
                                  by_rule("0 for dry, 10 for swim; for float_free rise from the release "
                                          "depth, inflation and 10 min of swimming; "
                                          "to the end for none"),
@@ -190,7 +190,7 @@ void describe(As<Rationing>, V&& v) {
   v(&R::food_kJ_per_day, number("food_kJ_per_day", "kJ per person and day", 0, 20000, otherwise(3350),
                                 "Food given to each person a day."));
   v(&R::issues_per_day,
-    number("issues_per_day", "1/day", 1, 24, otherwise(3), "Times a day that water is given out."));
+    number("issues_per_day", "times/day", 1, 24, otherwise(3), "Times a day that water is given out."));
   v(&R::injured_first,
     yes_or_no("injured_first", otherwise_true(), "The injured come first, and drink on the first day."));
   v(&R::food_only_with_water,
@@ -221,7 +221,7 @@ void describe(As<Routine>, V&& v) {
                                         "Clothes are damped by day when the inside is above 30 degC."));
   v(&R::sleep_h_per_night, number("sleep_h_per_night", "h", 0, 12, otherwise(6), "Sleep each night."));
   v(&R::flares_per_night,
-    number("flares_per_night", "1/night", 0, 100, otherwise(0), "Signals used each night."));
+    number("flares_per_night", "signals/night", 0, 100, otherwise(0), "Signals used each night."));
 }
 
 template <class V>

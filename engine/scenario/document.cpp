@@ -203,7 +203,7 @@ std::string in_quotes(std::string_view text) {
   std::size_t length = std::min(text.size(), longest);
   while (length < text.size() && length > 0 && (static_cast<unsigned char>(text[length]) & 0xC0) == 0x80)
     --length;
-  return "\"" + printable(text.substr(0, length)) + (length < text.size() ? "...\"" : "\"");
+  return fmt::format("\"{}{}\"", printable(text.substr(0, length)), length < text.size() ? "..." : "");
 }
 
 std::string printable(std::string_view text) {

@@ -111,18 +111,26 @@ void check_boarding(Rules& r) {
   if (!r.sound({"/boarding/kind"})) return;
   r.only_with(b.kind == BoardingKind::float_free, false, b.release_depth_m.has_value(),
               "/boarding/release_depth_m", "boarding kind float_free");
-  r.only_with(b.kind != BoardingKind::none, false, b.water_shipped_L.has_value(), "/boarding/water_shipped_L",
-              "boarding kind dry, swim or float_free");
-  r.only_with(b.kind == BoardingKind::swim || b.kind == BoardingKind::float_free, false,
-              b.minutes_in_water.has_value(), "/boarding/minutes_in_water",
-              "boarding kind swim or float_free");
+  if (b.kind == BoardingKind::none && b.water_shipped_L.value_or(0) > 0 &&
+      r.sound({"/boarding/water_shipped_L"}))
+    r.reader.report("/boarding/water_shipped_L",
+                    fmt::format("found {} L with boarding kind none; allowed 0", *b.water_shipped_L));
+  if (b.kind == BoardingKind::dry && b.minutes_in_water.value_or(0) > 0 &&
+      r.sound({"/boarding/minutes_in_water"}))
+    r.reader.report("/boarding/minutes_in_water",
+                    fmt::format("found {} min with boarding kind dry; allowed 0", *b.minutes_in_water));
   constexpr double minutes_per_hour = 60;
+  const double duration_min = r.scenario.duration_h * minutes_per_hour;
+  if (b.kind == BoardingKind::none && b.minutes_in_water.value_or(duration_min) < duration_min &&
+      r.sound({"/boarding/minutes_in_water", "/duration_h"}))
+    r.reader.report("/boarding/minutes_in_water",
+                    fmt::format("found {} min with boarding kind none; allowed the whole duration, {} min",
+                                *b.minutes_in_water, duration_min));
   if (b.minutes_in_water && r.sound({"/boarding/minutes_in_water", "/duration_h"}) &&
-      *b.minutes_in_water > r.scenario.duration_h * minutes_per_hour)
-    r.reader.report(
-        "/boarding/minutes_in_water",
-        fmt::format("found {} min, longer than the duration of {} h; allowed at most {}", *b.minutes_in_water,
-                    r.scenario.duration_h, r.scenario.duration_h * minutes_per_hour));
+      *b.minutes_in_water > duration_min)
+    r.reader.report("/boarding/minutes_in_water",
+                    fmt::format("found {} min, longer than the duration of {} h; allowed at most {}",
+                                *b.minutes_in_water, r.scenario.duration_h, duration_min));
 }
 
 // False if some of the stores are not known, so that nothing can be said of what is aboard.

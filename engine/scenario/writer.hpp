@@ -2,6 +2,8 @@
 // call the functions of write.hpp, which give text.
 #pragma once
 
+#include <cmath>
+#include <cstdint>
 #include <nlohmann/json.hpp>
 
 #include "scenario/reader.hpp"
@@ -33,7 +35,11 @@ Json object_to_json(const S& from) {
 
 template <class T>
 Json to_json(const T& value) {
-  if constexpr (std::is_arithmetic_v<T> || std::is_same_v<T, std::string>) {
+  if constexpr (std::is_same_v<T, double>) {
+    constexpr double exact = 1e15;  // whole numbers below this are written without ".0"
+    if (value == std::floor(value) && std::abs(value) < exact) return static_cast<std::int64_t>(value);
+    return value;
+  } else if constexpr (std::is_arithmetic_v<T> || std::is_same_v<T, std::string>) {
     return value;
   } else if constexpr (std::is_enum_v<T>) {
     return std::string(word(value));

@@ -1,0 +1,82 @@
+// Cautions: each is given when it should be, and only then.
+#include <doctest/doctest.h>
+
+#include "scenario/support.hpp"
+
+using namespace bide::scenario;
+using nlohmann::json;
+
+namespace {
+
+json calm_case() {
+  json scenario = test::minimal();
+  scenario["stores"]["pack"] = "iso_9650_more_than_24_h";
+  return scenario;
+}
+
+// Where the cautions of a scenario point.
+std::vector<std::string> places(const json& scenario) {
+  std::vector<std::string> out;
+  for (const Diagnostic& each : test::valid(scenario).cautions) out.push_back(each.pointer);
+  return out;
+}
+using Places = std::vector<std::string>;
+
+}  // namespace
+
+TEST_CASE("an ordinary scenario has no caution") {
+  CHECK(places(calm_case()).empty());
+}
+
+TEST_CASE("overload, odd packs, no water") {
+  json scenario = calm_case();
+  scenario["crew"] = std::vector<json>(5, scenario["crew"][0]);
+  CHECK(places(scenario) == Places{"/crew"});
+  scenario = calm_case();
+  scenario["stores"]["pack"] = "solas_a";  // carried from 6 persons on (LSA Code 4.1.2.1)
+  CHECK(places(scenario) == Places{"/stores/pack"});
+  scenario["stores"]["pack"] = "none";
+  CHECK(places(scenario) == Places{"/stores/pack", "/stores"});
+  scenario["stores"]["extra"] = {{{"kind", "water_L"}}};
+  CHECK(places(scenario) == Places{"/stores/pack"});
+  scenario = calm_case();
+  scenario["stores"]["extra"] = {{{"kind", "water_L"}, {"expired", true}}};
+  CHECK(places(scenario) == Places{"/stores/extra"});
+}
+
+TEST_CASE("people outside what was measured") {
+  const auto with = [](const char* key, const json& value) {
+    json scenario = calm_case();
+    scenario["crew"][0][key] = value;
+    return places(scenario);
+  };
+  CHECK(with("age_years", 17) == Places{"/crew/0/age_years"});
+  CHECK(with("age_years", 18).empty());
+  CHECK(with("age_years", 60).empty());
+  CHECK(with("age_years", 61) == Places{"/crew/0/age_years"});
+  CHECK(with("injured", true) == Places{"/crew/0/injured"});
+  CHECK(with("body_fat_pct", 5) == Places{"/crew/0/body_fat_pct"});
+  CHECK(with("body_fat_pct", 50) == Places{"/crew/0/body_fat_pct"});
+  CHECK(with("blood_alcohol_mg_dL", 50) == Places{"/crew/0/blood_alcohol_mg_dL"});
+}
+
+TEST_CASE("weather beyond what rafts are made for, and shut openings") {
+  const auto with = [](const char* group, const char* key, double value) {
+    json scenario = calm_case();
+    scenario[group][key] = value;
+    return places(scenario);
+  };
+  CHECK(with("weather", "water_temperature_degC", -1.5) == Places{"/weather/water_temperature_degC"});
+  CHECK(with("weather", "water_temperature_degC", 31) == Places{"/weather/water_temperature_degC"});
+  CHECK(with("weather", "air_temperature_degC", -31) == Places{"/weather/air_temperature_degC"});
+  CHECK(with("routine", "minimum_opening_m2", 0) == Places{"/routine/minimum_opening_m2"});
+  CHECK(with("routine", "minimum_opening_m2", 0.6) == Places{"/routine/minimum_opening_m2"});
+}
+
+TEST_CASE("people are lettered, never named") {
+  json scenario = calm_case();
+  scenario["raft"]["kind"] = "offshore_4";
+  scenario["crew"] = std::vector<json>(2, scenario["crew"][0]);
+  scenario["crew"][1]["injured"] = true;
+  CHECK(test::valid(scenario).cautions.front().message.rfind("Person B ", 0) == 0);
+}
