@@ -22,7 +22,6 @@ inline constexpr Sourced brutsaert_power{1.0 / 7.0, "-", "brutsaert1975", "1.24 
                                          Trust::second_hand};
 inline constexpr Sourced cloud_longwave_gain{0.17, "-", "bras1990", "eq. 2.43: 1 + 0.17 N^2",
                                              Trust::second_hand};
-inline constexpr Sourced default_pressure_hPa{1013.25, "hPa", "", "standard atmosphere", Trust::definition};
 
 // ---- wind
 inline constexpr Sourced sea_roughness_m{

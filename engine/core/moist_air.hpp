@@ -18,7 +18,7 @@ inline constexpr Sourced zero_celsius_K{273.15, "K", "", "the Celsius scale", Tr
 inline constexpr Sourced standard_pressure_Pa{101325, "Pa", "", "standard atmosphere", Trust::definition};
 inline constexpr Sourced vapour_gas_constant_J_kgK{461.5, "J/(kg K)", "ashrae2017",
                                                    "8.314 J/(mol K) over 18.015 g/mol", Trust::derived};
-inline constexpr Sourced dry_air_gas_constant_J_kgK{287.1, "J/(kg K)", "coare36", "A4: R_d", Trust::seen};
+inline constexpr Sourced dry_air_gas_constant_J_kgK{287.1, "J/(kg K)", "coare36", "R_d = 287.1", Trust::seen};
 inline constexpr Sourced humidity_ratio_factor{0.621945, "kg/kg", "ashrae2017",
                                                "ch. 1 eq. 20: ratio of the molar masses", Trust::from_memory};
 inline constexpr Sourced latent_heat_at_zero_J_kg{2.501e6, "J/kg", "coare36", "L_v = (2.501 - 0.00237 t) 1e6",

@@ -3,7 +3,8 @@
 // States: none. Inputs: the scenario's weather and position. Outputs: SI (temperatures in degC as everywhere
 // in the engine's interfaces). Time is seconds since the scenario's start. Validity: each function's own
 // header; between knots ten minutes apart (and the file's own times) every quantity is a straight line, which
-// for the sun is wrong by at most 6 W/m2, around sunrise and sunset; outside the run the nearest end is held.
+// for the sun is wrong by at most 6 W/m2 (3 found), around sunrise and sunset; outside the run the nearest
+// end is held. In a calm without swell wave height and period are 0.
 #pragma once
 
 #include <memory>
@@ -34,7 +35,7 @@ struct Forcing {
 // `notes` say what was interpolated or filled.
 class Record {
  public:
-  Forcing<double> at(double t_s) const;
+  Forcing<double> at(double t_s) const;  // about 10 ns
   // Times of the file's rows within (0, end_s), where a series may have a kink: the march lands on them. The
   // regular knots, every ten minutes from the start, are not listed.
   const std::vector<double>& knots_s() const { return knots_s_; }
