@@ -96,7 +96,7 @@ void print_evidence(Page& page, const Material& m) {
                               {"alive until", &o.alive_evidence},
                               {"water loss", &o.thirst_evidence},
                               {"hands", &o.hands_evidence},
-                              {"stores", &stores}};
+                              {"stores (bookkeeping)", &stores}};
   if (m.timeline.in_raft) {
     results.push_back({"inside temperature", &o.cabin.temperature_evidence});
     results.push_back({"CO2", &o.cabin.co2_evidence});

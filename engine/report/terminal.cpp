@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "core/notice.hpp"
 #include "report/sections.hpp"
 #include "report/words.hpp"
@@ -18,7 +20,9 @@ void print_head(Page& page, const Material& m) {
   page.paragraph(one_case);
   page.line();
   page.paragraph(page.outside(s.name));
-  if (!s.setting.empty()) page.paragraph(page.outside(s.setting));
+  const auto& defaults = m.scenario.defaults;
+  const bool stated = std::find(defaults.begin(), defaults.end(), "/setting") == defaults.end();
+  if (stated && !s.setting.empty()) page.paragraph(page.outside(s.setting));
   const int zone_h = zone_hours(s.position.longitude_deg);
   std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
   if (s.raft && s.raft->capacity_persons) where = fmt::format("in a raft for {}", *s.raft->capacity_persons);

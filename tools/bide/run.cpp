@@ -4,9 +4,11 @@
 #include <unistd.h>
 
 #include <algorithm>
+#include <cctype>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <filesystem>
 #include <memory>
 #include <string>
 #include <variant>
@@ -15,6 +17,7 @@
 #include "commands.hpp"
 #include "core/notice.hpp"
 #include "outcome/outcome.hpp"
+#include "output.hpp"
 #include "report/csv.hpp"
 #include "report/file.hpp"
 #include "report/json.hpp"
@@ -56,10 +59,10 @@ report::Letters letters_of(const RunArguments& arguments) {
 }
 
 // To stderr, as "file: /pointer: message".
-void print(const scenario::Diagnostics& diagnostics, report::Letters letters) {
+void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before = "") {
   constexpr std::size_t most_letters = 1000;
   for (const scenario::Diagnostic& each : diagnostics) {
-    fmt::print(stderr, "{}\n", report::plain(to_string(each), letters, most_letters));
+    fmt::print(stderr, "{}{}\n", before, report::plain(to_string(each), letters, most_letters));
   }
 }
 
@@ -106,14 +109,36 @@ int cannot_write(const std::string& path, const std::string& why, report::Letter
   return exit_cannot_write;
 }
 
-int print_answer(const std::string& text) {
-  const bool whole =
-      std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
-  return whole ? exit_ok : exit_cannot_write;
+// Two names of one file, as far as the file system can tell.
+bool same_file(const std::string& a, const std::string& b) {
+  namespace fs = std::filesystem;
+  std::error_code error;
+  const auto resolved = [&error](const std::string& path) {
+    const fs::path whole = fs::absolute(path, error);
+    return error ? fs::path() : fs::weakly_canonical(whole, error);
+  };
+  const fs::path first = resolved(a), second = resolved(b);
+  return !error && !first.empty() && first == second;
+}
+
+// What is wrong with the paths taken together; empty when nothing is.
+std::string path_clash(const RunArguments& arguments) {
+  const std::vector<Output> list = outputs(arguments);
+  for (const Output& output : list) {
+    if (same_file(output.path, arguments.scenario)) return output.path + ": would overwrite the scenario";
+  }
+  if (list.size() == 2 && same_file(list[0].path, list[1].path)) {
+    return list[0].path + ": named for two outputs";
+  }
+  return "";
 }
 
 int run(const RunArguments& arguments) {
   const report::Letters letters = letters_of(arguments);
+  if (const std::string clash = path_clash(arguments); !clash.empty()) {
+    fmt::print(stderr, "{}\n", report::plain(clash, letters));
+    return exit_usage;
+  }
   const auto validated = scenario::validate_file(arguments.scenario);
   if (const auto* errors = std::get_if<scenario::Diagnostics>(&validated)) {
     print(*errors, letters);
@@ -159,10 +184,10 @@ int run(const RunArguments& arguments) {
     shown.files.push_back({output.what, output.path});
   }
   if (arguments.quiet) {
-    print(scenario.cautions, letters);
-    return print_answer(report::quiet_line(outcome, scenario, shown.utf8));
+    print(scenario.cautions, letters, "caution: ");
+    return put(report::quiet_line(outcome, scenario, shown.utf8), "", false);
   }
-  return print_answer(report::terminal_summary(outcome, timeline, scenario, shown));
+  return put(report::terminal_summary(outcome, timeline, scenario, shown), "", false);
 }
 
 }  // namespace
@@ -171,19 +196,13 @@ void add_run(CLI::App& app, int& exit_code) {
   auto arguments = std::make_shared<RunArguments>();
   CLI::App* command = app.add_subcommand("run", "One simulation: until when each person is able and alive");
   command->add_option("scenario", arguments->scenario, "Scenario file")->required();
-  CLI::Option* timeline =
-      command->add_option("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
+  command->add_option("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
   command->add_option("--json", arguments->result_json, "Write the result as JSON");
   command->add_flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
   command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
   command->footer(std::string(standing_notice));
-  command->callback([arguments, timeline, &exit_code] {
-    if (timeline->count() > 0 && arguments->timeline_csv == arguments->result_json) {
-      throw CLI::ValidationError("--json", "names the same file as --timeline");
-    }
-    exit_code = run(*arguments);
-  });
+  command->callback([arguments, &exit_code] { exit_code = run(*arguments); });
 }
 
 }  // namespace bide::tool
