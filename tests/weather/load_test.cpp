@@ -126,7 +126,12 @@ TEST_CASE("waves stated in the scenario outrank those of the wind") {
   const Forcing<double> f = loaded(w, site("2024-07-15T16:30:00Z", 1)).at(0);
   CHECK(f.wave_height_m == 1);
   CHECK(f.wave_period_s == 4);
-  CHECK(f.vertical_acceleration_m_s2 > f.weighted_acceleration_m_s2);
+  w.wave_height_m = 2;
+  w.wave_period_s = 5.5;
+  // Simpson's rule with 60,000 intervals, worked apart from this code, cut at 3.51047 rad/s.
+  const Forcing<double> rough = loaded(w, site("2024-07-15T16:30:00Z", 1)).at(0);
+  CHECK(rough.vertical_acceleration_m_s2 == doctest::Approx(0.8282698008).epsilon(1e-6));
+  CHECK(rough.weighted_acceleration_m_s2 == doctest::Approx(0.5926267434).epsilon(1e-6));
   // The raft is 2.5 m long, cut at 3.51047 rad/s: by quadrature apart from this code, sqrt(A/4 E1(B/w^4)).
   const double B = std::pow(2 * std::numbers::pi / 4, 4) / std::numbers::pi, A = B / 4;
   double integral = 0;
@@ -203,6 +208,7 @@ TEST_CASE("a table of observations") {
   CHECK(record.at(0).air_temperature_degC == doctest::Approx(10.5));      // a quarter of the way
   CHECK(record.at(45 * 60).air_temperature_degC == doctest::Approx(12));  // on a row
   CHECK(record.at(75 * 60).rain_kg_m2_s == doctest::Approx(0.001));       // half of 7.2 mm/h
+  CHECK(record.at(47 * 60).air_temperature_degC == doctest::Approx(12));  // past a row, before the next knot
   CHECK(record.at(75 * 60).water_temperature_degC == doctest::Approx(8.5));
   CHECK(record.at(0).pressure_Pa == doctest::Approx(101325));
   // 90 % of 1227.995 Pa (10 degC) to 1402.591 Pa (12 degC); at 10.5 degC 1269.7 Pa: 0.9 x 1269.7 / (461.5 x

@@ -117,6 +117,11 @@ TEST_CASE("sorting, repeated rows and contradictions") {
   CHECK(file[Quantity::wind_speed].value == std::vector<double>{9.8, 7.0});
   CHECK(file.notes == std::vector<std::string>{"2 repeated rows were merged"});
 
+  // What one row lacks, its twin may give.
+  const auto completed =
+      observations(parse_ndbc(header + row("2021 01 01 00 50", "MM") + row("2021 01 01 00 50", "7.0")));
+  CHECK(std::get<Observations>(completed)[Quantity::wind_speed].value == std::vector<double>{7.0});
+
   const auto contradicting =
       observations(parse_ndbc(header + row("2021 01 01 00 50", "7.0") + row("2021 01 01 00 50", "8.0")));
   REQUIRE(std::holds_alternative<Problems>(contradicting));
