@@ -141,7 +141,7 @@ class Builder : public nlohmann::json_sax<nlohmann::json> {
     if (level.node.kind == Node::Kind::array)
       level.node.items.push_back(std::move(node));
     else if (!level.skip)
-      level.node.members.emplace_back(level.key, std::move(node));
+      level.node.members.push_back({level.key, std::move(node)});
     return true;
   }
 

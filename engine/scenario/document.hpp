@@ -8,7 +8,6 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include "scenario/validate.hpp"
@@ -18,14 +17,20 @@ namespace bide::scenario {
 inline constexpr std::size_t largest_file_bytes = 1024 * 1024;
 inline constexpr int deepest_nesting = 32;
 
+struct Member;
+
 struct Node {
   enum class Kind { null, truth, number, string, array, object };
   Kind kind = Kind::null;
   bool truth = false;
   double number = 0;
-  std::string string;                                 // of a number: as it was written
-  std::vector<Node> items;                            // of an array
-  std::vector<std::pair<std::string, Node>> members;  // of an object, in file order
+  std::string string;           // of a number: as it was written
+  std::vector<Node> items;      // of an array
+  std::vector<Member> members;  // of an object, in file order
+};
+struct Member {
+  std::string key;
+  Node value;
 };
 
 // The tree, or nothing once the text cannot be read to its end; what is wrong is appended to `wrong`.

@@ -108,8 +108,8 @@ class Reader {
     report(pointer, fmt::format("found {}; allowed {}", found(node), allowed));
   }
   static const Node* find(const Node& node, std::string_view key) {
-    for (const auto& member : node.members)
-      if (member.first == key) return &member.second;
+    for (const Member& member : node.members)
+      if (member.key == key) return &member.value;
     return nullptr;
   }
 

@@ -7,7 +7,7 @@
 using namespace bide::scenario;
 using nlohmann::json;
 
-namespace {
+namespace counting {
 
 // How many members an aggregate has: the most values its braces take.
 struct Anything {
@@ -21,6 +21,12 @@ constexpr std::size_t member_count() {
   else
     return sizeof...(Given);
 }
+
+}  // namespace counting
+
+namespace {
+
+using counting::member_count;
 
 template <class S>
 std::size_t described_count() {

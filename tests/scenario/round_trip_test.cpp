@@ -27,10 +27,11 @@ TEST_CASE("what a file states is what is written") {
   const json written = json::parse(write_scenario(test::valid(stated).scenario));
   // Written back holds the stated values and, beside them, the defaults: merging the file in changes nothing.
   const json flat = stated.flatten(), flat_written = written.flatten();
-  for (const auto& [pointer, value] : flat.items()) {
+  for (auto each = flat.begin(); each != flat.end(); ++each) {
+    const std::string& pointer = each.key();
     CAPTURE(pointer);
     REQUIRE(flat_written.contains(pointer));
-    CHECK(flat_written[pointer] == value);
+    CHECK(flat_written[pointer] == *each);
   }
 }
 
