@@ -139,7 +139,8 @@ std::variant<Columns, Problems> fill_columns(const Observations& file, const sce
   c.wind = fill(Quantity::wind_speed, wind, fallback.wind_speed_m_s);
   const Samples& pressure = file[Quantity::pressure];
   std::optional<double> pressure_hPa = fallback.pressure_hPa;
-  if (!pressure_hPa && pressure.unix_s.empty()) pressure_hPa = constants::standard_pressure_Pa / pascals_per_hPa;
+  if (!pressure_hPa && pressure.unix_s.empty())
+    pressure_hPa = constants::standard_pressure_Pa / pascals_per_hPa;
   c.pressure = fill(Quantity::pressure, pressure, pressure_hPa);
   c.cloud = or_stated(Quantity::cloud_cover, weather.cloud_cover_fraction);
   c.rain = or_stated(Quantity::rain, weather.rain_mm_h);

@@ -355,7 +355,7 @@ TEST_CASE("from a validated scenario") {
     "position": {"latitude_deg": 50, "longitude_deg": -20},
     "weather": WEATHER,
     "raft": {"kind": "offshore_6", "floor_area_m2": 3.141592653589793},
-    "crew": [{"sex": "female", "age_years": 35, "height_m": 1.7, "mass_kg": 70, "clothing": "temperate_sailing"}],
+    "crew": [{"sex": "female", "age_years": 35, "height_m": 1.7, "mass_kg": 70}],
     "boarding": {"kind": "dry"},
     "stores": {"pack": "none"}
   })";
@@ -369,8 +369,8 @@ TEST_CASE("from a validated scenario") {
     REQUIRE(std::holds_alternative<scenario::ValidScenario>(result));
     return std::get<scenario::ValidScenario>(result);
   };
-  const auto steady = validated(
-      R"({"kind": "constant", "air_temperature_degC": 12, "water_temperature_degC": 14, "wind_speed_m_s": 10})");
+  const auto steady = validated(R"({"kind": "constant", "air_temperature_degC": 12,)"
+                                R"( "water_temperature_degC": 14, "wind_speed_m_s": 10})");
   // A circle of 3.14159 m2 has a diameter of 2 m.
   CHECK(following_length_m(steady) == doctest::Approx(2));
   const auto record = load(steady);
