@@ -5,7 +5,7 @@ function(bide_folder name)
   if(sources)
     add_library(bide_${name} STATIC ${sources})
     set(scope PUBLIC)
-    target_link_libraries(bide_${name} PRIVATE bide::warnings)
+    target_link_libraries(bide_${name} PRIVATE $<BUILD_INTERFACE:bide::warnings>)
     set_target_properties(bide_${name} PROPERTIES POSITION_INDEPENDENT_CODE ON)
   else()
     add_library(bide_${name} INTERFACE)
@@ -15,6 +15,7 @@ function(bide_folder name)
   target_include_directories(bide_${name} ${scope} $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/engine>
                                                    $<INSTALL_INTERFACE:include/bide>)
   target_link_libraries(bide_${name} ${scope} bide::options ${ARGN})
+  set_property(GLOBAL APPEND PROPERTY bide_folders ${name})
 endfunction()
 
 # bide_test_folder(NAME LABEL LIBS...): one doctest program from tests/NAME/*_test.cpp.

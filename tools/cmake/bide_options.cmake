@@ -1,23 +1,40 @@
 # Options and the compile flags every target shares, as interface targets.
-option(BIDE_BUILD_TESTS "Build the tests" ON)
-option(BIDE_WARNINGS_AS_ERRORS "Treat warnings as errors" OFF)
+option(BIDE_BUILD_TESTS "Build the tests" ${PROJECT_IS_TOP_LEVEL})
 option(BIDE_SANITIZE "Build with the address and undefined-behaviour sanitizers" OFF)
 set(BIDE_ARCH "" CACHE STRING "Whole-program -march value, for example x86-64-v3; empty is the portable baseline")
+
+# Warnings stop the build under the compiler the project is written with; a newer one may know new warnings.
+set(stop_at_warnings OFF)
+if(PROJECT_IS_TOP_LEVEL AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
+  set(stop_at_warnings ON)
+endif()
+option(BIDE_WARNINGS_AS_ERRORS "Treat warnings as errors" ${stop_at_warnings})
 
 if(NOT CMAKE_BUILD_TYPE AND NOT CMAKE_CONFIGURATION_TYPES)
   set(CMAKE_BUILD_TYPE Release CACHE STRING "Build type" FORCE)
 endif()
 
+find_program(BIDE_CCACHE ccache)
+mark_as_advanced(BIDE_CCACHE)
+if(BIDE_CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
+  set(CMAKE_CXX_COMPILER_LAUNCHER ${BIDE_CCACHE})
+endif()
+
+# The instruction set belongs to the interface: lanes are passed in vector registers, and Eigen aligns by it, so
+# a program that links the engine must be compiled for the same one.
 add_library(bide_options INTERFACE)
 add_library(bide::options ALIAS bide_options)
 target_compile_features(bide_options INTERFACE cxx_std_20)
 # -ffp-contract=off: the same bits on every machine of one instruction set.
-target_compile_options(bide_options INTERFACE -ffp-contract=off)
+# -Wno-psabi: lanes wider than the registers change the calling convention between instruction sets, and here
+# there is one instruction set for the whole program.
+target_compile_options(bide_options INTERFACE -ffp-contract=off -Wno-psabi)
 if(BIDE_ARCH)
   target_compile_options(bide_options INTERFACE -march=${BIDE_ARCH})
 endif()
 if(BIDE_SANITIZE)
-  target_compile_options(bide_options INTERFACE -fsanitize=address,undefined -fno-omit-frame-pointer)
+  target_compile_options(bide_options INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all
+                                                -fno-omit-frame-pointer)
   target_link_options(bide_options INTERFACE -fsanitize=address,undefined)
 endif()
 

@@ -1,0 +1,4 @@
+#pragma once
+#include <nlohmann/json.hpp>
+
+#include "march/high.hpp"

@@ -1,0 +1,3 @@
+#pragma once
+#include "constants/numbers.hpp"
+#include "high.hpp"

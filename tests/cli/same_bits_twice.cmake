@@ -1,0 +1,17 @@
+# The same scenario gives the same bytes, run after run and from another folder.
+file(REMOVE_RECURSE ${WORK})
+foreach(turn 1 2)
+  file(MAKE_DIRECTORY ${WORK}/${turn})
+  execute_process(COMMAND ${BIDE} run ${MINIMAL} --timeline timeline.csv --json result.json
+                  WORKING_DIRECTORY ${WORK}/${turn} OUTPUT_VARIABLE summary_${turn} COMMAND_ERROR_IS_FATAL ANY)
+endforeach()
+foreach(name timeline.csv result.json)
+  file(SHA256 ${WORK}/1/${name} first)
+  file(SHA256 ${WORK}/2/${name} second)
+  if(NOT first STREQUAL second)
+    message(FATAL_ERROR "${name} differs between two runs")
+  endif()
+endforeach()
+if(NOT summary_1 STREQUAL summary_2)
+  message(FATAL_ERROR "the summary differs between two runs:\n${summary_1}\n${summary_2}")
+endif()

@@ -1,0 +1,33 @@
+# cmake -DEXIT=n [-DOUT=regex] [-DERR=regex] [-DSILENT=ON] -P expect.cmake -- PROGRAM ARGUMENTS...
+# Runs the program and asks for its exit code, and for what its output and its error stream hold; SILENT asks that
+# its output is empty.
+set(command)
+set(after OFF)
+math(EXPR last "${CMAKE_ARGC} - 1")
+foreach(i RANGE ${last})
+  if(after)
+    list(APPEND command "${CMAKE_ARGV${i}}")
+  elseif(CMAKE_ARGV${i} STREQUAL "--")
+    set(after ON)
+  endif()
+endforeach()
+
+execute_process(COMMAND ${command} RESULT_VARIABLE code OUTPUT_VARIABLE out ERROR_VARIABLE err
+                INPUT_FILE /dev/null)
+set(wrong)
+if(NOT code STREQUAL "${EXIT}")
+  string(APPEND wrong "exit code ${code}, expected ${EXIT}\n")
+endif()
+if(DEFINED OUT AND NOT out MATCHES "${OUT}")
+  string(APPEND wrong "the output does not match \"${OUT}\"\n")
+endif()
+if(DEFINED ERR AND NOT err MATCHES "${ERR}")
+  string(APPEND wrong "the error stream does not match \"${ERR}\"\n")
+endif()
+if(SILENT AND NOT out STREQUAL "")
+  string(APPEND wrong "the output is not empty\n")
+endif()
+if(wrong)
+  string(REPLACE ";" " " shown "${command}")
+  message(FATAL_ERROR "${shown}\n${wrong}--- output\n${out}\n--- error stream\n${err}")
+endif()

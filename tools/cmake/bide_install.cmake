@@ -1,0 +1,34 @@
+# Installs the program, the headers and the libraries, and what find_package(bide) needs to offer them as
+# bide::<folder>, with bide::bide for all of them.
+include(CMakePackageConfigHelpers)
+include(GNUInstallDirs)
+
+get_property(folders GLOBAL PROPERTY bide_folders)
+set(targets bide_options bide_all)
+add_library(bide_all INTERFACE)
+add_library(bide::bide ALIAS bide_all)
+set_target_properties(bide_all PROPERTIES EXPORT_NAME bide)
+set_target_properties(bide_options PROPERTIES EXPORT_NAME options)
+foreach(folder ${folders})
+  set_target_properties(bide_${folder} PROPERTIES EXPORT_NAME ${folder})
+  target_link_libraries(bide_all INTERFACE bide_${folder})
+  list(APPEND targets bide_${folder})
+endforeach()
+
+install(TARGETS ${targets} EXPORT bide_targets
+  ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR}
+  INCLUDES DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/bide)
+install(TARGETS bide RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
+install(DIRECTORY ${PROJECT_SOURCE_DIR}/engine/ DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/bide
+  FILES_MATCHING PATTERN "*.hpp")
+install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib ${PROJECT_SOURCE_DIR}/LICENSE
+  DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)
+install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)
+
+set(package_folder ${CMAKE_INSTALL_LIBDIR}/cmake/bide)
+install(EXPORT bide_targets NAMESPACE bide:: DESTINATION ${package_folder})
+configure_package_config_file(${PROJECT_SOURCE_DIR}/tools/cmake/bideConfig.cmake.in
+  ${PROJECT_BINARY_DIR}/bideConfig.cmake INSTALL_DESTINATION ${package_folder})
+write_basic_package_version_file(${PROJECT_BINARY_DIR}/bideConfigVersion.cmake COMPATIBILITY SameMinorVersion)
+install(FILES ${PROJECT_BINARY_DIR}/bideConfig.cmake ${PROJECT_BINARY_DIR}/bideConfigVersion.cmake
+  DESTINATION ${package_folder})

@@ -1,0 +1,72 @@
+# Shared by tools/start and tools/check: what to install, which preset suits this processor, how to configure.
+# shellcheck shell=bash
+
+# Debian 12 names.
+packages=(cmake g++ ninja-build libeigen3-dev libboost1.81-dev libcli11-dev nlohmann-json3-dev libfmt-dev
+  doctest-dev libvalijson-dev)
+
+say() { printf '%s\n' "bide: $*"; }
+
+stop() {
+  printf '%s\n' "bide: $*" >&2
+  exit 1
+}
+
+installed() {
+  [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null || true)" = installed ]
+}
+
+# Installs through apt what this machine lacks; says nothing to apt when nothing is missing.
+install_missing() {
+  if ! command -v dpkg-query >/dev/null || ! command -v apt-get >/dev/null; then
+    say "no apt here: assuming that a C++20 compiler, cmake and the libraries in tools/common.sh are installed"
+    return 0
+  fi
+  local name
+  local missing=()
+  for name in "${packages[@]}"; do
+    installed "$name" || missing+=("$name")
+  done
+  if [ "${#missing[@]}" -eq 0 ]; then
+    say "all packages are installed"
+    return 0
+  fi
+  local root=()
+  if [ "$(id -u)" -ne 0 ]; then
+    command -v sudo >/dev/null || stop "missing packages, and neither root nor sudo: apt-get install ${missing[*]}"
+    root=(sudo)
+  fi
+  say "installing ${missing[*]}"
+  local quiet=(env DEBIAN_FRONTEND=noninteractive apt-get -qq -o Dpkg::Use-Pty=0)
+  "${root[@]}" "${quiet[@]}" update
+  "${root[@]}" "${quiet[@]}" install -y --no-install-recommends "${missing[@]}" >/dev/null
+}
+
+# release needs what compilers call x86-64-v3; any other processor takes the portable baseline.
+preset_for_this_processor() {
+  local flag
+  for flag in avx2 bmi1 bmi2 f16c fma abm movbe; do
+    if ! grep -qsw "$flag" "${BIDE_CPUINFO:-/proc/cpuinfo}"; then
+      echo portable
+      return 0
+    fi
+  done
+  echo release
+}
+
+# configure PRESET FOLDER [CMAKE ARGUMENTS]: Ninja when it is there and the folder was not made with another.
+configure() {
+  local preset=$1 folder=$2
+  shift 2
+  local generator=()
+  if [ ! -e "$folder/CMakeCache.txt" ] && command -v ninja >/dev/null; then
+    generator=(-G Ninja)
+  fi
+  cmake --preset "$preset" -B "$folder" "${generator[@]}" "$@" -Wno-dev >"$folder.log" 2>&1 || {
+    cat "$folder.log" >&2
+    stop "cmake could not configure $folder"
+  }
+  rm -f "$folder.log"
+}
+
+cores() { nproc 2>/dev/null || echo 2; }
