@@ -65,10 +65,10 @@ std::string until_words(const Until& until, double horizon_s, const scenario::Li
 }
 
 std::string next_words(const PersonOutcome& person, Page& page) {
-  if (person.alive.at_s || person.next_limit.empty()) return "";
+  if (person.next_limit.empty()) return "";
   const std::string cause = page.outside(outcome::short_cause(person.next_limit));
   const double left = std::clamp(person.next_margin_fraction, 0.0, 1.0);
-  return fmt::format(" Nearest limit not reached: {}, {} of the way left.", cause, percent(100 * left));
+  return fmt::format(" Next limit: {}, {} of the way to it left.", cause, percent(100 * left));
 }
 
 }  // namespace

@@ -16,7 +16,7 @@ int rank(const timeline::Event& event) {
     if (has(event.kind, word)) return 0;
   }
   for (const char* word : {"out", "empty", "fail", "torn", "lost", "leak", "capsize", "board", "release",
-                           "co2", "sick", "not_inflated"}) {
+                           "co2", "for_air", "not_inflated"}) {
     if (has(event.kind, word)) return 1;
   }
   return 2;

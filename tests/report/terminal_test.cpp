@@ -55,8 +55,9 @@ TEST_CASE("the summary leads with what it is and gives the answer in words") {
   CHECK(has(text, "last               not reached within 5 d"));
   CHECK(has(text, "1 of 2 reach it within 5 d."));
   CHECK(has(test::unwrapped(text), "able until 40 h (cold: core temperature below 33 C)"));
-  CHECK(has(test::unwrapped(text), "Nearest limit not reached: water loss, 38 % of the way left."));
+  CHECK(has(test::unwrapped(text), "Next limit: water loss, 38 % of the way to it left."));
   CHECK(has(text, "water                60 h   6 Feb 06:00 UTC (04:00 local)"));
+  CHECK_FALSE(has(text, "refilled"));
   CHECK(has(text, "none aboard: food, seasickness medicine"));
   CHECK(has(text, "Hands, a task possible: 40 h for each person."));
   CHECK(has(text, "Signals left at 5 d: 3 flares"));
@@ -123,6 +124,12 @@ TEST_CASE("hostile names and texts are printed harmlessly") {
   const std::string line =
       report::quiet_line(outcome::read_outcome(c.timeline, c.scenario), c.scenario, true);
   CHECK(std::count(line.begin(), line.end(), '\n') == 1);
+}
+
+TEST_CASE("a store that ran out and was filled again says so") {
+  Case c = a_case(1);
+  c.timeline.water_L.back() = 2;
+  CHECK(has(test::unwrapped(summary(c)), "(04:00 local), refilled: 2.0 L left"));
 }
 
 TEST_CASE("nothing reached: no person is listed as if it ended them") {

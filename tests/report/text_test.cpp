@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <random>
 
 using namespace bide::report;
 
@@ -23,6 +24,22 @@ TEST_CASE("broken UTF-8 becomes question marks") {
   CHECK(plain("\xED\xA0\x80") == "???");  // a surrogate
   CHECK(plain("cut \xE2\x82") == "cut ??");
   CHECK(plain("\xF5\x80\x80\x80") == "????");
+}
+
+TEST_CASE("whatever the bytes, the result is printable and a second pass changes nothing") {
+  std::mt19937 random(7);
+  for (int round = 0; round < 2000; ++round) {
+    std::string bytes(random() % 40, ' ');
+    for (char& byte : bytes) byte = static_cast<char>(random() & 0xFFu);
+    const std::string text = plain(bytes);
+    const bool printable = std::none_of(text.begin(), text.end(), [](char letter) {
+      return static_cast<unsigned char>(letter) < 32 || letter == 127;
+    });
+    CHECK(printable);
+    CHECK(plain(text) == text);
+    const std::string ascii = plain(bytes, Letters::ascii);
+    CHECK(columns(ascii) == static_cast<int>(ascii.size()));
+  }
 }
 
 TEST_CASE("letters beyond ASCII stay or become question marks") {

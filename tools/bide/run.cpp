@@ -162,7 +162,7 @@ int run(const RunArguments& arguments) {
   auto simulated = timeline::simulate(scenario, record, options);
   progress.finish();
   if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
-    fmt::print(stderr, "{}: the run failed: the {} ledger: {}\n", report::plain(scenario.file, letters),
+    fmt::print(stderr, "{}: the run failed ({}): {}\n", report::plain(scenario.file, letters),
                failure->ledger, failure->message);
     return exit_run_failed;
   }
