@@ -1,0 +1,110 @@
+// Water on the floor: what comes in, where it lies, how it is got rid of.
+//
+// States: none here (mass and temperature are the caller's). Inputs: wind in m/s, areas in m2, water in L.
+// Validity: spray and rain into a canopied raft have not been measured; the laws carry only the shape of
+// their drivers, their size is our own estimate with a wide range. Source: Monahan & O'Muircheartaigh 1980
+// for whitecaps (from memory), geometry for driven rain and depths.
+#pragma once
+
+#include <array>
+
+#include "constants/cabin.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::cabin {
+
+// Share of the sea covered by whitecaps, 3.84e-6 U10^3.41; held at 0.3.
+template <class T>
+inline T whitecap_fraction(T wind_10m_m_s) {
+  using namespace constants;
+  return smaller(T(T(whitecap_scale) * power(wind_10m_m_s, whitecap_power)), T(whitecap_most));
+}
+
+// Spray and wave tops through the openings and seams, kg/s. `soft_tube` 1 while a tube leaks unmended, else
+// 0.
+template <class T>
+inline T spray_kg_s(T wind_10m_m_s, T opening_m2, T soft_tube) {
+  using namespace constants;
+  const T lower_freeboard = T(1) + T(tube_leak_spray_factor - 1) * soft_tube;
+  return T(spray_kg_s_m2) * whitecap_fraction(wind_10m_m_s) * (opening_m2 + T(seep_area_m2)) *
+         lower_freeboard;
+}
+
+// Rain that reaches the inside, kg/s: driven through upright openings at wind over fall speed (the
+// driving-rain ratio of horizontal to vertical flux). `enclosed` 1 under a canopy, 0 in the open, where all
+// of it falls in.
+template <class T>
+inline T rain_inside_kg_s(T rain_kg_m2_s, T wind_raft_m_s, T opening_m2, T floor_area_m2, T enclosed) {
+  using namespace constants;
+  const T driven =
+      T(rain_facing_share) * (opening_m2 + T(seep_area_m2)) * wind_raft_m_s / T(rain_fall_speed_m_s);
+  return rain_kg_m2_s * (enclosed * driven + (T(1) - enclosed) * floor_area_m2);
+}
+
+// Water left inside after a capsize and righting, L.
+template <class T>
+inline T capsize_water_L(T floor_area_m2) {
+  return T(constants::capsize_water_L_m2) * floor_area_m2;
+}
+
+// Share of the seat that sits in water, 0 to 1: water gathers under bodies, so litres per person count, not
+// the mean depth. `firm` 1 for an inflated or foam floor, 0 for one that sags.
+template <class T>
+inline T pooled_share(T litres_per_person, T firm) {
+  using namespace constants;
+  const T e_fold = T(pool_slack_L) + T(pool_firm_L - pool_slack_L) * firm;
+  return T(1) - exp(-litres_per_person / e_fold);
+}
+
+// Depth of the water that stands around seated people, m: they keep it from part of the floor.
+template <class T>
+inline T standing_depth_m(T water_L, T floor_area_m2, T persons) {
+  using namespace constants;
+  constexpr double litres_per_m3 = 1000;
+  const T reached =
+      larger(T(floor_area_m2 - persons * T(seated_displaced_m2)), T(T(least_free_floor) * floor_area_m2));
+  return water_L / T(litres_per_m3) / reached;
+}
+
+// Share of each segment of a seated person that is under water of that depth: head, trunk, arms, hands, legs,
+// feet. Segments are upright boxes between two heights.
+template <class T>
+inline std::array<T, 6> submerged_share(T depth_m) {
+  using namespace constants;
+  const auto between = [&](double bottom_m, double height_m) {
+    return clamp(T((depth_m - T(bottom_m)) / T(height_m)), 0.0, 1.0);
+  };
+  return {between(seated_head_bottom_m, seated_head_height_m),
+          between(0, seated_trunk_height_m),
+          between(seated_arm_bottom_m, seated_arm_height_m),
+          between(seated_hand_bottom_m, seated_hand_height_m),
+          between(0, seated_leg_height_m),
+          between(0, seated_foot_height_m)};
+}
+
+// A turn at bailing and mopping.
+template <class T>
+struct Bailed {
+  T left_L;   // on the floor afterwards
+  T minutes;  // taken
+  T work_W;   // heat above rest while at it
+};
+
+// Bailer first, down to what it cannot scoop, then the sponge, down to a film; at most `minutes` together.
+// @param bailer_L, sponge_L  litres a stroke; 0 without one
+template <class T>
+inline Bailed<T> bail(T water_L, T floor_area_m2, T bailer_L, T sponge_L, T minutes) {
+  using namespace constants;
+  constexpr double tiny = 1e-12;
+  const T bailer_rate = T(bail_strokes_per_min) * bailer_L,
+          sponge_rate = T(sponge_strokes_per_min) * sponge_L;
+  const T scooped =
+      smaller(positive_part(T(water_L - T(bailer_leaves_L_m2) * floor_area_m2)), T(bailer_rate * minutes));
+  const T scooping = scooped / larger(bailer_rate, T(tiny));
+  const T mopped = smaller(positive_part(T(water_L - scooped - T(sponge_leaves_L_m2) * floor_area_m2)),
+                           T(sponge_rate * (minutes - scooping)));
+  const T mopping = mopped / larger(sponge_rate, T(tiny));
+  return {water_L - scooped - mopped, scooping + mopping, T(bail_work_W)};
+}
+
+}  // namespace bide::cabin

@@ -1,0 +1,63 @@
+// Water between air and surfaces: condensation on the canopy, evaporation from the floor, drips.
+//
+// States: none. Inputs: transfer coefficients in m/s (films.hpp), vapour densities in kg/m3, water in kg.
+// Validity: surfaces above freezing: frost is treated as supercooled water, which overstates vapour pressure
+// over ice by 10 % at -10 degC. Source: Lewis relation; thresholds are our own estimates.
+#pragma once
+
+#include "cabin/range.hpp"
+#include "constants/cabin.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::cabin {
+
+// Share of the canopy that takes part in mass transfer, 0 to 1: where there is a film of condensate it
+// evaporates and condenses alike; a dry skin takes part only once the air is above saturation at its
+// temperature.
+template <class T>
+inline T condensing_share(T vapour_kg_m3, T saturation_at_skin_kg_m3, T film_kg_m2) {
+  const T dew =
+      smoothstep(T(vapour_kg_m3 - saturation_at_skin_kg_m3), 0.0, constants::condensing_width_kg_m3.value);
+  return larger(dew, smoothstep(film_kg_m2, 0.0, constants::whole_film_kg_m2.value));
+}
+
+// Air to canopy, m3/s: times (vapour density - saturation at the skin) it is the condensation, kg/s.
+template <class T>
+inline T condensation_m3_s(T transfer_m_s, T canopy_area_m2, T vapour_kg_m3, T saturation_at_skin_kg_m3,
+                           T film_kg) {
+  return transfer_m_s * canopy_area_m2 *
+         condensing_share(vapour_kg_m3, saturation_at_skin_kg_m3, T(film_kg / canopy_area_m2));
+}
+
+// Run-off of the film, kg/s: what is above the threshold, within minutes.
+template <class T>
+inline T drip_kg_s(T film_kg, T canopy_area_m2) {
+  return positive_part(T(film_kg - T(constants::drip_threshold_kg_m2) * canopy_area_m2)) /
+         T(constants::drip_time_s);
+}
+
+// Share of the drips that falls on people, 0 to 1; the rest falls on the floor.
+template <class T>
+inline T drip_on_people_share(T persons, T floor_area_m2) {
+  return clamp(T(persons * T(constants::plan_area_seated_m2) / floor_area_m2), 0.0, 1.0);
+}
+
+// Share of the free floor that is wet, from the water on it.
+template <class T>
+inline T wet_floor_share(T water_L, T floor_area_m2) {
+  return smoothstep(T(water_L / floor_area_m2), 0.0, constants::wet_floor_L_m2.value);
+}
+
+// Floor to air, m3/s: times (saturation at the floor's temperature - vapour density) it is the evaporation.
+template <class T>
+inline T floor_evaporation_m3_s(T transfer_m_s, T free_area_m2, T wet_share) {
+  return transfer_m_s * free_area_m2 * wet_share;
+}
+
+// Floor nobody sits on, m2.
+template <class T>
+inline T free_floor_m2(T persons, T floor_area_m2) {
+  return floor_area_m2 * (T(1) - drip_on_people_share(persons, floor_area_m2));
+}
+
+}  // namespace bide::cabin

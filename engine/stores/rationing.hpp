@@ -1,0 +1,100 @@
+// Who asks for how much water and food at an issue, and who gets what.
+//
+// States: none here (the stock is the caller's). Inputs: the rule, hours since boarding, thirst 0 to 1,
+// litres and kJ. Flags are numbers 0 or 1, so that lanes can differ. Validity: any; a rule gives out what it
+// says, however unwise. Source: the rules as survival-craft instructions have them (IMO A.657(16), from
+// memory: nothing in the first 24 h except for the injured, then half a litre a day); shares are ours.
+#pragma once
+
+#include <cmath>
+
+#include "constants/stores.hpp"
+#include "core/scalar.hpp"
+#include "scenario/scenario.hpp"
+
+namespace bide::stores {
+
+// The plan of a scenario's rationing, resolved.
+struct RationPlan {
+  scenario::RationingRule rule{};
+  double water_L_per_day = 0;  // each
+  double spread_days = 0;
+  double food_kJ_per_day = 0;  // each
+  int issues_per_day = 1;
+  bool injured_first = true, food_only_with_water = true;
+};
+
+inline constexpr double hours_per_day = 24;
+
+// Water one living, conscious person asks for at an issue, L.
+//
+// none_first_day: nothing before hour 24, but for the injured where they come first. spread: the stock left
+// over the issues left of the days planned, shared by the living; from the last planned issue on, all that is
+// left. by_thirst: thirst times what a very thirsty person drinks at once.
+// @param living  number alive, at least 1
+template <class T>
+inline T water_request_L(const RationPlan& plan, double hours_since_start, T thirst, T injured,
+                         T water_left_L, T living) {
+  using namespace constants;
+  using scenario::RationingRule;
+  const T daily_share = T(plan.water_L_per_day / plan.issues_per_day);
+  switch (plan.rule) {
+    case RationingRule::none_first_day: {
+      const bool first_day = hours_since_start < no_water_first_h;
+      const T exempt = plan.injured_first ? injured : T(0);
+      return first_day ? T(daily_share * exempt) : daily_share;
+    }
+    case RationingRule::spread: {
+      const double issue_h = hours_per_day / plan.issues_per_day;
+      // Issues at the start and every issue_h after it; the one due now counts among those left.
+      const double left = std::floor((plan.spread_days * hours_per_day - hours_since_start) / issue_h + 0.5);
+      return water_left_L / (living * T(left > 1 ? left : 1));
+    }
+    case RationingRule::by_thirst:
+      return T(drink_at_full_thirst_L) * clamp(thirst, 0.0, 1.0);
+    case RationingRule::fixed_per_day:
+      break;
+  }
+  return daily_share;
+}
+
+// Food one person asks for at an issue, kJ. `watered` is 1 for a person given water in the last 24 h, this
+// issue included, else 0: without water no food is asked for where the plan says so.
+template <class T>
+inline T food_request_kJ(const RationPlan& plan, T watered) {
+  const T share = T(plan.food_kJ_per_day / plan.issues_per_day);
+  return plan.food_only_with_water ? T(share * watered) : share;
+}
+
+// Serves what is asked from the stock: `given[i]` is filled and the stock reduced. The injured are served in
+// full first where they come first; whoever is left shares what is left in proportion to what each asked (an
+// equal cut). Nothing is given beyond the stock.
+// @param asked, injured  one per person; ask 0 for those who take no part
+template <class T>
+inline void serve(const T* asked, const T* injured, int persons, bool injured_first, T& stock, T* given) {
+  constexpr double tiny = 1e-12;
+  for (int i = 0; i < persons; ++i) given[i] = T(0);
+  for (int round = injured_first ? 0 : 1; round < 2; ++round) {
+    T total(0);
+    const auto asks_now = [&](int i) {
+      if (!injured_first) return asked[i];
+      return T(asked[i] * (round == 0 ? injured[i] : T(T(1) - injured[i])));
+    };
+    for (int i = 0; i < persons; ++i) total += asks_now(i);
+    const T cut = smaller(T(stock / larger(total, T(tiny))), T(1));
+    for (int i = 0; i < persons; ++i) given[i] += cut * asks_now(i);
+    stock = positive_part(T(stock - cut * total));
+  }
+}
+
+// 1 while there is something to give out, else 0.
+template <class T>
+inline T has_water(T stock_L) {
+  return select(stock_L > T(constants::nothing_left_L), T(1), T(0));
+}
+template <class T>
+inline T has_food(T stock_kJ) {
+  return select(stock_kJ > T(constants::nothing_left_kJ), T(1), T(0));
+}
+
+}  // namespace bide::stores

@@ -1,0 +1,115 @@
+#include "cabin/clothing.hpp"
+
+#include <doctest/doctest.h>
+
+#include "support/lanes.hpp"
+
+using namespace bide;
+using namespace bide::cabin;
+using doctest::Approx;
+
+TEST_CASE("ISO 9920 summation and layers") {
+  // Garment lists: tropical 0.22 clo of garments, offshore cold 1.81 clo.
+  CHECK(ensemble_clo(0.22) == Approx(0.34).epsilon(0.02));
+  CHECK(ensemble_clo(1.81) == Approx(1.67).epsilon(0.005));
+  CHECK(clothing_area_factor(0.155) == Approx(1.28));
+  // 1 clo: 0.155 + 0.1085 / 1.28.
+  CHECK(total_insulation_m2K_W(0.155, 0.1085) == Approx(0.23977).epsilon(1e-4));
+}
+
+TEST_CASE("wind corrections: the standard's values without walking") {
+  const double speeds[]{0.5, 1, 2, 3.5}, dressed[]{0.91, 0.81, 0.69, 0.64}, bare[]{0.84, 0.67, 0.47, 0.36};
+  for (int i = 0; i < 4; ++i) {
+    CHECK(dressed_wind_factor(speeds[i], 0.0) == Approx(dressed[i]).epsilon(0.01));
+    CHECK(bare_wind_factor(speeds[i], 0.0) == Approx(bare[i]).epsilon(0.015));
+  }
+  CHECK(dressed_wind_factor(0.05, 0.0) == 1);
+  CHECK(dressed_wind_factor(20.0, 0.0) == dressed_wind_factor(3.5, 0.0));  // held at the end of its range
+}
+
+TEST_CASE("wind on the intrinsic part keeps the standard's total") {
+  // 0.155 m2 K/W at 2 m/s: total 0.23977 x 0.69 = 0.1650, air layer 0.1085 x 0.47 / 1.28 = 0.0402.
+  const double factor = intrinsic_wind_factor(0.155, 2.0);
+  CHECK(0.155 * factor + 0.0402 == Approx(0.1650).epsilon(0.01));
+  CHECK(intrinsic_wind_factor(0.155, 0.1) == Approx(1));
+  CHECK(intrinsic_wind_factor(0.0, 2.0) >= 0);
+}
+
+TEST_CASE("soaked clothing: the derivation closes on the 38 % loss it was taken from") {
+  // Inflated floor, 5 degC: dry 0.236, wet 0.146 m2 K/W. Air layer 0.10; wet surface 10 + 4 W/(m2 K).
+  const double dry = 0.136 + 0.10, wet = 0.136 * wet_insulation_factor(1.0) + 1.0 / 14;
+  CHECK(dry == Approx(0.236));
+  CHECK(wet == Approx(0.146).epsilon(0.01));
+  CHECK(wet_insulation_factor(0.0) == 1);
+  CHECK(wet_insulation_factor(2.0) == wet_insulation_factor(1.0));
+  // Wet underwear (about 0.6 kg of the 4.3 kg an outfit holds) costs a standing person about 9 % of dry
+  // insulation (Broede 2008, second hand); here of the intrinsic part.
+  CHECK(1 - wet_insulation_factor(0.6 / 4.3) == Approx(0.09).epsilon(0.1));
+}
+
+TEST_CASE("evaporating share, soaking, draining, wicking, wringing") {
+  CHECK(evaporating_share(0.0) == 0);
+  CHECK(evaporating_share(0.3) == 1);
+  // Hall 1958: the same water taken up in 15 s to 2 min.
+  CHECK(wetness_after_immersion(0.0, 120.0) > 0.85);
+  CHECK(wetness_after_immersion(0.0, 60.0) == Approx(0.632121).epsilon(1e-5));
+  CHECK(wetness_after_immersion(1.0, 5.0) == 1);
+  CHECK(drain_kg_s(4.0, 4.0) == 0);
+  CHECK(drain_kg_s(4.6, 4.0) == Approx(0.001));
+  CHECK(wicking_kg_s(0.0, 1.0, 0.36) == Approx(0.36 / 1800));
+  CHECK(wicking_kg_s(0.9, 1.0, 0.36) == 0);
+  CHECK(wrung_water_kg(4.0, 4.0) == Approx(2.0));
+  CHECK(wrung_water_kg(0.3, 4.0) == 0.3);
+}
+
+TEST_CASE("vapour resistance of one clo of ordinary clothing") {
+  // 0.155 / (0.38 x 16.5) = 0.02472 m2 kPa/W.
+  CHECK(evaporative_resistance_m2kPa_W(0.155, 0.38) == Approx(0.02472).epsilon(1e-3));
+  // At 20 degC: 0.4615 x 293.15 / (2.4536e6 x 0.02472) = 2.2306e-3 m/s.
+  CHECK(vapour_conductance_m_s(0.155, 0.38, 20.0) == Approx(2.2306e-3).epsilon(1e-3));
+  CHECK(in_series(2.0, 2.0) == 1);
+}
+
+TEST_CASE("thermal protective aid: an air gap and a vapour barrier") {
+  // At most 7,800 W/(m2 K) for the material (LSA Code 2.5.1): practically nothing; 60 % of 10 mm of air,
+  // 0.15.
+  CHECK(1 / constants::aid_material_m2K_W == Approx(7800).epsilon(0.02));
+  CHECK(aid_resistance_m2K_W() == Approx(0.0901).epsilon(0.002));
+  // 0.19 / (0.1 / 0.38 + 0.09 / 0.08).
+  CHECK(layered_permeability_index(0.1, 0.38, 0.09, 0.08) == Approx(0.13687).epsilon(1e-4));
+}
+
+TEST_CASE("immersed ensembles") {
+  // Bare skin: the water film itself; 0.5 clo below it: 1 / (0.0775 + 0.005).
+  CHECK(immersed_W_m2K(0.0, 200.0) == Approx(200));
+  CHECK(immersed_W_m2K(0.0775, 200.0) == Approx(12.1212).epsilon(1e-4));
+}
+
+TEST_CASE("clothing in lanes") {
+  using test::check_lanes;
+  const test::Points r{0.02, 0.08, 0.155, 0.3}, wind{0.1, 0.4, 3, 12}, wet{0, 0.2, 0.9, 1.3};
+  check_lanes(
+      "total", [](auto x) { return total_insulation_m2K_W(x, decltype(x)(0.1)); }, r);
+  check_lanes(
+      "wind", [](auto x, auto v) { return intrinsic_wind_factor(x, v); }, r, wind);
+  check_lanes(
+      "bare", [](auto v) { return bare_wind_factor(v, decltype(v)(0.5)); }, wind);
+  check_lanes(
+      "wet", [](auto w) { return wet_insulation_factor(w); }, wet);
+  check_lanes(
+      "share", [](auto w) { return evaporating_share(w); }, wet);
+  check_lanes(
+      "soak", [](auto w) { return wetness_after_immersion(w, decltype(w)(40)); }, wet);
+  check_lanes(
+      "drain", [](auto w) { return drain_kg_s(w, decltype(w)(1)); }, wet);
+  check_lanes(
+      "wick", [](auto w) { return wicking_kg_s(w, decltype(w)(1), decltype(w)(0.5)); }, wet);
+  check_lanes(
+      "wring", [](auto w) { return wrung_water_kg(w, decltype(w)(1)); }, wet);
+  check_lanes(
+      "vapour", [](auto x) { return vapour_conductance_m_s(x, decltype(x)(0.38), decltype(x)(20)); }, r);
+  check_lanes(
+      "immersed", [](auto x) { return immersed_W_m2K(x, decltype(x)(200)); }, r);
+  check_lanes(
+      "clo", [](auto x) { return ensemble_clo(x); }, r);
+}
