@@ -42,6 +42,8 @@ TEST_CASE("soaked clothing: the derivation closes on the 38 % loss it was taken 
   CHECK(wet == Approx(0.146).epsilon(0.01));
   CHECK(wet_insulation_factor(0.0) == 1);
   CHECK(wet_insulation_factor(2.0) == wet_insulation_factor(1.0));
+  // Half wet: (3 x 0.5 - 0.125) / 2 = 0.6875 of the loss of 0.45.
+  CHECK(wet_insulation_factor(0.5) == Approx(0.690625));
   // Wet underwear (about 0.6 kg of the 4.3 kg an outfit holds) costs a standing person about 9 % of dry
   // insulation (Broede 2008, second hand); here of the intrinsic part.
   CHECK(1 - wet_insulation_factor(0.6 / 4.3) == Approx(0.09).epsilon(0.1));
