@@ -81,8 +81,8 @@ inline T canopy_gap_factor(T position) {
 // Inner to outer skin, W/(m2 K): one cloth and the gap, `gap_m2K_W` of air_gap_m2K_W (0: a single skin, whose
 // two faces are the two nodes).
 template <class T>
-inline T canopy_gap_W_m2K(double gap_m2K_W, T position) {
-  return T(1) / (T(constants::cloth_resistance_m2K_W) + T(gap_m2K_W) / canopy_gap_factor(position));
+inline T canopy_gap_W_m2K(T gap_m2K_W, T position) {
+  return T(1) / (T(constants::cloth_resistance_m2K_W) + gap_m2K_W / canopy_gap_factor(position));
 }
 
 // The sum of the layers with the reference films: what the table was matched with.
@@ -95,7 +95,7 @@ inline T layered_u_W_m2K(T wind_m_s, scenario::CanopyKind skins, T position) {
                   T(1) / (radiation + outer_film_W_m2K(wind_m_s) * factor) + T(cloth_resistance_m2K_W);
   if (skins != scenario::CanopyKind::two_skins) return T(1) / films;
   const double gap = air_gap_m2K_W(canopy_gap_mm, HeatFlow::up);
-  return T(1) / (films + T(1) / canopy_gap_W_m2K(gap, position));
+  return T(1) / (films + T(1) / canopy_gap_W_m2K(T(gap), position));
 }
 
 // What becomes of the sun on the plan area of the canopy, as fractions; the rest is reflected.

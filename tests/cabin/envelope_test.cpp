@@ -133,7 +133,7 @@ TEST_CASE("canopy in lanes") {
   check_lanes(
       "factor", [](auto p, auto v) { return canopy_film_factor(p, v); }, position, wind);
   check_lanes(
-      "gap", [](auto p) { return canopy_gap_W_m2K(0.16, p); }, position);
+      "gap", [](auto p) { return canopy_gap_W_m2K(decltype(p)(0.16), p); }, position);
   check_lanes(
       "layers", [](auto v, auto p) { return layered_u_W_m2K(v, CanopyKind::two_skins, p); }, wind, position);
   check_lanes(
