@@ -1,0 +1,88 @@
+#include "body/anthropometry.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "body/gas_exchange.hpp"
+#include "constants/body.hpp"
+#include "constants/shivering.hpp"
+#include "core/interpolate.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::body {
+
+using namespace constants;
+
+namespace {
+
+constexpr double cm_per_m = 100;
+constexpr double pct = 100;
+constexpr double mL_per_L = 1000;
+
+double uptake_W(double mass_kg, double uptake_mL_kg_min, double rq) {
+  return uptake_mL_kg_min * mass_kg / mL_per_L / minute_s * energy_per_oxygen_J_L(rq);
+}
+
+// 1 below 60, `old` above, a straight line over the ten years around it.
+double past_sixty(double age_years, double old) {
+  const double past =
+      bide::clamp((age_years - old_age_years + old_age_spread_years) / (2 * old_age_spread_years), 0.0, 1.0);
+  return 1 + past * (old - 1);
+}
+
+}  // namespace
+
+double dubois_area_m2(double mass_kg, double height_m) {
+  return dubois_scale * std::pow(mass_kg, dubois_mass_power) * std::pow(height_m, dubois_height_power);
+}
+
+double basal_heat_W(scenario::Sex sex, double age_years, double mass_kg, double height_m) {
+  const double kcal_day = mifflin_per_kg * mass_kg + mifflin_per_cm * cm_per_m * height_m -
+                          mifflin_per_year * age_years +
+                          (sex == scenario::Sex::male ? mifflin_male : mifflin_female);
+  return kcal_day * kcal_J / day_s;
+}
+
+double body_water_kg(scenario::Sex sex, double age_years, double mass_kg, double height_m) {
+  const double height_cm = cm_per_m * height_m;
+  if (sex == scenario::Sex::male)
+    return watson_male - watson_male_per_year * age_years + watson_male_per_cm * height_cm +
+           watson_male_per_kg * mass_kg;
+  return watson_female + watson_female_per_cm * height_cm + watson_female_per_kg * mass_kg;
+}
+
+double fat_mass_kg(double mass_kg, double body_fat_pct) {
+  return mass_kg * body_fat_pct / pct;
+}
+
+double lean_mass_kg(double mass_kg, double body_fat_pct) {
+  return mass_kg - fat_mass_kg(mass_kg, body_fat_pct);
+}
+
+double greatest_aerobic_heat_W(double mass_kg, double vo2max_mL_kg_min, double rq) {
+  return uptake_W(mass_kg, vo2max_mL_kg_min, rq);
+}
+
+double shivering_ceiling_W(double mass_kg, double height_m, double age_years, double vo2max_mL_kg_min,
+                           double rq) {
+  const double bmi = mass_kg / (height_m * height_m);
+  const double regression = shiver_peak + shiver_peak_per_vo2max * vo2max_mL_kg_min -
+                            shiver_peak_per_bmi * bmi - shiver_peak_per_year * age_years;
+  const double floored = std::max(regression, shiver_least_peak_over_rest * shiver_rest_mL_kg_min);
+  const double peak = std::min(floored, vo2max_mL_kg_min);
+  return uptake_W(mass_kg, std::max(peak - shiver_rest_mL_kg_min, 0.0), rq);
+}
+
+double shivering_age_factor(double age_years) {
+  return interpolate_linear(ageing_years, ageing_shivering, age_years);
+}
+
+double sweat_age_factor(double age_years) {
+  return past_sixty(age_years, old_age_sweat);
+}
+
+double dilatation_age_factor(double age_years) {
+  return past_sixty(age_years, old_age_dilatation);
+}
+
+}  // namespace bide::body

@@ -1,0 +1,166 @@
+// Fuel: what is burnt, what is left, what it leaves behind (urea, water), blood glucose, starvation.
+//
+// States: glycogen kJ, fat and protein kg, food in the gut kJ by kind, time since the last meal s, alcohol
+// mg/dL. Inputs: heat made and the part of it that is shivering. Validity: rest and shivering, adults, some
+// weeks; hard work is not covered. Energy closes: absorbed less oxidised equals the change of the stores.
+// Sources: each function's own; numbers in constants/fuel.hpp.
+#pragma once
+
+#include "body/gas_exchange.hpp"
+#include "body/water.hpp"
+#include "constants/body.hpp"
+#include "constants/fuel.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::body {
+
+// Normal stores of a person: glycogen kJ, protein kg, from lean mass.
+double normal_glycogen_kJ(double lean_kg);
+double body_protein_kg(double lean_kg);
+
+// Nitrogen from the body's own protein at rest, g/s. From 13 g/d at the last meal towards 11.5 g/d in a lean
+// person (Elia 1992: the share of protein does not fall) and 3.5 g/d in a fat one, within a week; a straight
+// line in body fat between 13 and 40 %. In proportion to lean mass. Absorbed carbohydrate spares up to half
+// of it, at 100 g/d (Gamble 1947).
+template <class T>
+inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate_absorbed_W) {
+  using namespace constants;
+  constexpr double pct = 100;
+  const T fatness = clamp(T((body_fat_pct - T(pct * nitrogen_lean_fat_share)) /
+                            T(pct * (nitrogen_obese_fat_share - nitrogen_lean_fat_share))),
+                          0.0, 1.0);
+  const T end = T(nitrogen_lean_end_g_day) + fatness * T(nitrogen_fat_end_g_day - nitrogen_lean_end_g_day);
+  const T g_day = end + (T(nitrogen_start_g_day) - end) * exp(-fasted_s / T(nitrogen_time_days * day_s));
+  const double full_W = sparing_carbohydrate_g_day * carbohydrate_kJ_g * kJ_J / day_s;
+  const T sparing = T(sparing_greatest) * clamp(T(carbohydrate_absorbed_W / T(full_W)), 0.0, 1.0);
+  return g_day / T(day_s) * lean_kg / T(nitrogen_lean_mass_kg) * (T(1) - sparing);
+}
+
+// Protein and nitrogen of a given protein heat, and back.
+template <class T>
+inline T nitrogen_g_s(T protein_W) {
+  using namespace constants;
+  return protein_W / T(protein_kJ_g * kJ_J * protein_per_nitrogen);
+}
+template <class T>
+inline T protein_W(T nitrogen_g_s) {
+  using namespace constants;
+  return nitrogen_g_s * T(protein_kJ_g * kJ_J * protein_per_nitrogen);
+}
+// Urea made, mOsm/s.
+template <class T>
+inline T urea_made_mOsm_s(T nitrogen_g_s) {
+  return T(constants::urea_mOsm_per_g_nitrogen) * nitrogen_g_s;
+}
+
+// Heat from protein, W: the body's own at rest, a part of shivering, and all that is absorbed.
+template <class T>
+inline T protein_heat_W(T rest_nitrogen_g_s, T shivering_W, T protein_absorbed_W) {
+  return protein_W(rest_nitrogen_g_s) + T(constants::protein_of_shivering) * shivering_W + protein_absorbed_W;
+}
+
+// Shares of the heat made. Carbohydrate: 40 % at rest and up to 2.6 times rest, more above (Haman 2002,
+// 2005), in proportion to the glycogen left (Haman 2004: 28 to 65 %), divided by 2.4 as a fast passes from 12
+// to 24 h. Protein as given. Fat takes the rest.
+// @param heat_W all heat made, above 0
+// @param shivering_intensity above rest, over the person's ceiling, [0, 1]
+template <class T>
+inline FuelMix<T> fuel_mix(T heat_W, T shivering_intensity, T protein_heat_W, T glycogen_kJ,
+                           T normal_glycogen_kJ, T fasted_s) {
+  using namespace constants;
+  const T beyond = positive_part(shivering_intensity - T(carbohydrate_moderate_intensity));
+  const T share = T(carbohydrate_share) + T(carbohydrate_share_per_intensity) * beyond;
+  const T fasting = T(1) - T(1 - 1 / carbohydrate_fasting_divisor) *
+                               smoothstep(fasted_s, carbohydrate_fasting_from_h * hour_s,
+                                          carbohydrate_fasting_full_h * hour_s);
+  const T stores = positive_part(glycogen_kJ) / normal_glycogen_kJ;
+  FuelMix<T> mix;
+  mix.protein = clamp(T(protein_heat_W / heat_W), 0.0, 1.0);
+  mix.carbohydrate =
+      smaller(smaller(share * stores * fasting, T(carbohydrate_share_greatest)), T(1) - mix.protein);
+  mix.fat = T(1) - mix.protein - mix.carbohydrate;
+  return mix;
+}
+
+// Food taken up from the gut, kJ/s, of each kind alike.
+template <class T>
+inline T food_absorption_kJ_s(T gut_kJ) {
+  return positive_part(gut_kJ) / T(constants::food_absorption_h * constants::hour_s);
+}
+
+// What fuels do to the stores and leave behind, per second; stores positive when they grow.
+template <class T>
+struct FuelRates {
+  T glycogen_kJ_s, fat_kg_s, protein_kg_s;
+  T oxidised_kJ_s, nitrogen_g_s, urea_mOsm_s, metabolic_water_kg_s;
+};
+
+// Absorbed carbohydrate goes to glycogen and, over the last fifth below the loaded store, to fat.
+template <class T>
+inline FuelRates<T> fuel_rates(T heat_W, const FuelMix<T>& mix, T glycogen_kJ, T normal_glycogen_kJ,
+                               T carbohydrate_absorbed_kJ_s, T fat_absorbed_kJ_s, T protein_absorbed_kJ_s) {
+  using namespace constants;
+  const T heat_kJ_s = heat_W / T(kJ_J);
+  const T spilled = carbohydrate_absorbed_kJ_s * smoothstep(T(glycogen_kJ / normal_glycogen_kJ),
+                                                            loaded_glycogen_ratio - glycogen_margin_ratio,
+                                                            loaded_glycogen_ratio);
+  FuelRates<T> r;
+  r.glycogen_kJ_s = carbohydrate_absorbed_kJ_s - spilled - mix.carbohydrate * heat_kJ_s;
+  r.fat_kg_s = (fat_absorbed_kJ_s + spilled - mix.fat * heat_kJ_s) / T(fat_kJ_g * g_kg);
+  r.protein_kg_s = (protein_absorbed_kJ_s - mix.protein * heat_kJ_s) / T(protein_kJ_g * g_kg);
+  r.oxidised_kJ_s = heat_kJ_s;
+  r.nitrogen_g_s = nitrogen_g_s(T(mix.protein * heat_W));
+  r.urea_mOsm_s = urea_made_mOsm_s(r.nitrogen_g_s);
+  r.metabolic_water_kg_s =
+      metabolic_water_kg_s(T(mix.carbohydrate * heat_W), T(mix.fat * heat_W), T(mix.protein * heat_W));
+  return r;
+}
+
+// Blood glucose, mmol/L, an estimate: 5.0 fed; 3.5 with the liver empty, for then the body makes its own; 1.8
+// if alcohol stops that as well (Haight & Keatinge 1973: it takes both). Sugar being absorbed lifts it back.
+template <class T>
+inline T blood_glucose_mmol_L(T glycogen_kJ, T normal_glycogen_kJ, T carbohydrate_absorbed_W,
+                              T alcohol_mg_dL) {
+  using namespace constants;
+  const T empty =
+      T(1) - smoothstep(T(glycogen_kJ / normal_glycogen_kJ), glucose_glycogen_empty, glucose_glycogen_enough);
+  const T unfed = T(1) - clamp(T(carbohydrate_absorbed_W / T(brain_glucose_W)), 0.0, 1.0);
+  const T stopped = smoothstep(alcohol_mg_dL, 0.0, glucose_alcohol_mg_dL);
+  const T lowest = T(glucose_fasted_mmol_L) - T(glucose_fasted_mmol_L - glucose_drunk_mmol_L) * stopped;
+  return T(glucose_fed_mmol_L) - empty * unfed * (T(glucose_fed_mmol_L) - lowest);
+}
+
+// Slope of blood alcohol, mg/dL per s, never positive: 15 mg/dL per hour while there is plenty (Widmark
+// 1932).
+template <class T>
+inline T alcohol_rate_mg_dL_s(T alcohol_mg_dL) {
+  using namespace constants;
+  const T level = positive_part(alcohol_mg_dL);
+  return -(T(alcohol_burn_mg_dL_h / hour_s) * level / (level + T(alcohol_half_burn_mg_dL)));
+}
+
+// Factor on basal heat for tissue lost (fat and protein, not water), in proportion: -39 % at a quarter of the
+// starting mass (Keys 1950), held beyond.
+template <class T>
+inline T starved_basal_factor(T tissue_lost_kg, T starting_mass_kg) {
+  using namespace constants;
+  return T(1) -
+         T(basal_fall) * clamp(T(tissue_lost_kg / (T(basal_fall_at_loss) * starting_mass_kg)), 0.0, 1.0);
+}
+
+// How far starvation has gone, 0 to 1 at death: the larger of protein used over the lethal share of it, and
+// fat used over what can be used (Elia 1992).
+// @param lethal_protein_fraction_used share of the starting protein whose loss kills
+// @param lethal_fat_left_kg fat left at death
+template <class T>
+inline T starvation_progress(T protein_kg, T starting_protein_kg, T fat_kg, T starting_fat_kg,
+                             T lethal_protein_fraction_used, T lethal_fat_left_kg) {
+  constexpr double tiny_kg = 1e-6;  // a person who starts with less fat than that is judged by protein alone
+  const T by_protein =
+      (starting_protein_kg - protein_kg) / (starting_protein_kg * lethal_protein_fraction_used);
+  const T usable = starting_fat_kg - lethal_fat_left_kg;
+  const T by_fat = select(usable > T(tiny_kg), (starting_fat_kg - fat_kg) / larger(usable, T(tiny_kg)), T(0));
+  return larger(by_protein, by_fat);
+}
+
+}  // namespace bide::body

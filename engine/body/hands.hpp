@@ -1,0 +1,59 @@
+// Fingers and what the cold does to hands and feet.
+//
+// States: none here; the finger temperature and the exposure times are entries of the person's block. Inputs:
+// finger or skin temperature, commanded flow. Validity: rest; the slow waves of cold-induced dilatation
+// (fingers below 10-15 degC, suppressed when the core is cool) are not modelled, so a warm-cored person's
+// fingers are somewhat warmer in truth. Sources: each function's own; numbers in constants/hands.hpp and
+// limits.hpp.
+#pragma once
+
+#include "body/stolwijk.hpp"
+#include "constants/body.hpp"
+#include "constants/hands.hpp"
+#include "constants/limits.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::body {
+
+// The fingers of both hands as one node.
+struct FingerNode {
+  double area_m2, capacity_J_K, basal_W, basal_flow_L_h, setpoint_C;
+};
+
+// Takes the fingers out of the hands of a table: area and skin flow by surface share, everything else by mass
+// share, conductances with the surface that stays. What the hands lose is what the node gets.
+FingerNode take_fingers(BodyTable& table);
+
+// What fingers can do, 1 at 16 degC and above (Brajkovic 2001), 0 at 8 and below (Ray 2019), smooth between.
+template <class T>
+inline T dexterity(T finger_degC) {
+  return smoothstep(finger_degC, constants::hand_function_lost_degC, constants::dexterity_finger_degC);
+}
+
+// Finger blood flow, L/h: the flow commanded, within what a finger's vessels can do (0.5 to 90 mL per 100 mL
+// of finger and minute).
+// @param commanded_L_h basal flow after constriction, dilatation and the local factor
+// @param capacity_J_K of the finger node, from which its mass follows (1 mL taken as 1 g)
+template <class T>
+inline T finger_flow_L_h(T commanded_L_h, T capacity_J_K) {
+  using namespace constants;
+  constexpr double per_100_mL = 0.01;
+  const T unit = capacity_J_K / T(hand_specific_heat_J_kgK) * T(per_100_mL * hour_s / minute_s);
+  return clamp(commanded_L_h, unit * T(finger_least_flow), unit * T(finger_greatest_flow));
+}
+
+// 1 while skin is cold and wet enough for non-freezing injury (below 15 degC), times how wet it is; its
+// integral over time is the exposure. A counter: it acts on nothing.
+// @param wet 0 dry to 1 wet
+template <class T>
+inline T cold_wet_exposure(T skin_degC, T wet) {
+  return select(skin_degC < T(constants::wet_cold_injury_degC), wet, T(0));
+}
+
+// 1 while skin is frozen or about to be (below -0.55 degC). A counter as well.
+template <class T>
+inline T freezing_exposure(T skin_degC) {
+  return select(skin_degC < T(constants::frostbite_degC), T(1), T(0));
+}
+
+}  // namespace bide::body

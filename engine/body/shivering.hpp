@@ -1,0 +1,74 @@
+// Shivering heat: the drive from temperatures, what weakens or stops it, and fatigue.
+//
+// States: fatigue, 0 fresh to 1 spent (share of the endurance used up). Inputs: core and mean skin
+// temperature, body fat, blood glucose, alcohol, intensity relative to the person's ceiling (both above
+// rest). Validity: the drive rests on 14 men of 18 % fat, core 33.3 to 37.5 degC, up to some hours; colder
+// cores and longer shivering are extrapolations. Sources: each function's own; numbers in
+// constants/shivering.hpp.
+#pragma once
+
+#include "constants/body.hpp"
+#include "constants/shivering.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::body {
+
+// Shivering heat above rest, W per m2 of skin (Tikuisis & Giesbrecht 1999):
+// [155.5 (37 - Tc) + 47.0 (33 - Ts) - 1.57 (33 - Ts)^2] / sqrt(fat %), never negative. The quadratic turns
+// down below a skin of 18.0 degC for no physiological reason: the skin term is held at its peak there.
+template <class T>
+inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
+  using namespace constants;
+  const T peak_K(shiver_per_skin_W_m2K / (2 * shiver_per_skin2_W_m2K2));
+  const T skin_K = smaller(T(shiver_skin_degC) - mean_skin_degC, peak_K);
+  const T by_skin = skin_K * (T(shiver_per_skin_W_m2K) - T(shiver_per_skin2_W_m2K2) * skin_K);
+  const T by_core = T(shiver_per_core_W_m2K) * (T(shiver_core_degC) - core_degC);
+  return positive_part(by_core + by_skin) / sqrt(body_fat_pct);
+}
+
+// 1 above a core of 32 degC, 0 below 30, smooth between.
+template <class T>
+inline T shivering_core_cutoff(T core_degC) {
+  return smoothstep(core_degC, constants::shiver_stops_core_degC, constants::shiver_full_core_degC);
+}
+
+// 0 below 2.5 mmol/L (Gale 1981), 1 above 3.0 (after Passias 1996), smooth between.
+template <class T>
+inline T glucose_factor(T blood_glucose_mmol_L) {
+  return smoothstep(blood_glucose_mmol_L, constants::shiver_stops_glucose_mmol_L,
+                    constants::shiver_full_glucose_mmol_L);
+}
+
+// Alcohol itself, apart from what it does to glucose: -13 % at 82 mg/dL (Fox 1979), in proportion, at most
+// the largest fall reported.
+template <class T>
+inline T alcohol_factor(T alcohol_mg_dL) {
+  using namespace constants;
+  const T fall = T(shiver_alcohol_fall / shiver_alcohol_mg_dL) * positive_part(alcohol_mg_dL);
+  return T(1) - smaller(fall, T(shiver_alcohol_greatest_fall));
+}
+
+// Endurance law "tires", slope of the fatigue state, 1/s. Shivering at relative intensity r (above rest, over
+// the ceiling above rest; the one that really goes on, after fatigue) can go on for
+//   2.5 h x ((1 - r_s) / (r - r_s))^2,  r above r_s = 0.26,
+// and uses the endurance up in proportion to time; below r_s fatigue heals, at rest with a time constant of
+// 12 h. Fatigue cannot pass 1: shivering is then 0. Anchors: 2-3 h near the peak (Adolph & Molnar 1946), no
+// fall within 6.5 h at r = 0.56 (Tikuisis 2002), nine days at r_s; the rest is a judgement with wide bounds.
+// The other law, "never tires", leaves the factor at 1.
+template <class T>
+inline T fatigue_rate_per_s(T relative_intensity, T fatigue) {
+  using namespace constants;
+  const T sustained(shiver_sustained_intensity);
+  const T overload = (relative_intensity - sustained) / (T(1) - sustained);
+  const T tiring = power(overload, shiver_endurance_power) / T(shiver_peak_endurance_h * hour_s);
+  const T idle = positive_part(T(1) - relative_intensity / sustained);
+  return tiring - idle * fatigue / T(shiver_recovery_h * hour_s);
+}
+
+// What fatigue leaves of shivering: 1 until half of the endurance is used, 0 when all is, smooth between.
+template <class T>
+inline T fatigue_factor(T fatigue) {
+  return T(1) - smoothstep(fatigue, constants::shiver_fatigue_onset, 1.0);
+}
+
+}  // namespace bide::body

@@ -1,0 +1,47 @@
+// The 25-node table of a person: capacities, conductances, basal heat and flow, set points, shares.
+//
+// States: none; evaluated once, before a run. Inputs: sex, age, mass, height, body fat. Validity: adults; the
+// standard man (74.4 kg, 15 % fat, 1.8877 m2) gets the published table back but for basal heat, which is the
+// person's own. Source: Stolwijk 1971 (NASA CR-1855), numbers in constants/body.hpp; scaling below is ours.
+//
+// Scaling. With a = area ratio (Du Bois), l = lean mass ratio, f = fat mass ratio to the standard man:
+//  - areas and basal skin flow x a; lean capacities, blood, core and muscle flow x l; fat capacity and flow x
+//  f;
+//  - basal heat of every node x (own resting heat / table's sum);
+//  - a conductance between two layers is the inverse of a fat part and a tissue part in series. A fat layer
+//  of
+//    mass m spread over area A is m / (rho A) thick and resists m / (rho k A^2), half of it on the way in
+//    (muscle to fat), half on the way out (fat to skin); it grows as f / a^2. The tissue part is a length
+//    over an area, the length like volume over area: it grows as (l / a) / a = l / a^2. Where half of the fat
+//    layer's resistance is more than the table's whole (fat to skin in arms and legs, whose fat lies partly
+//    between the muscles), all of that resistance is fat.
+#pragma once
+
+#include "scenario/scenario.hpp"
+
+namespace bide::body {
+
+// Segments: head, trunk, arms, hands, legs, feet (both sides together). Layers: core, muscle, fat, skin.
+// conductance_W_K[s][i] lies between layers i and i + 1.
+struct BodyTable {
+  double area_m2[6];
+  double capacity_J_K[6][4];
+  double basal_W[6][4];
+  double basal_flow_L_h[6][4];
+  double conductance_W_K[6][3];
+  double setpoint_C[6][4];
+  double blood_capacity_J_K;
+  double blood_setpoint_C;
+  double skin_receptor[6], sweat_share[6], dilatation_share[6], constriction_share[6], work_share[6],
+      shiver_share[6];
+};
+
+// The published table of the standard man, in SI, shivering shares divided by their sum of 0.99.
+BodyTable standard_body_table();
+
+// @param height_m, mass_kg, age_years  as measured
+// @param fat_pct  body fat, % of mass, [3, 60]
+BodyTable scaled_body_table(scenario::Sex sex, double age_years, double mass_kg, double height_m,
+                            double fat_pct);
+
+}  // namespace bide::body

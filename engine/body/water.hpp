@@ -1,0 +1,161 @@
+// Water and salt: osmolality, kidney, diuresis of cold and immersion, gut, thirst.
+//
+// States: body water kg, extracellular effective osmoles and urea mOsm, gut water kg, fluid shift L. Inputs:
+// as named. Validity: healthy kidneys, adults, water loss to some 15 % of body mass; overdrinking to a urine
+// flow of 0.8 L/h. Osmolality is on the scale of plasma with a normal urea of 5 mmol/L: effective osmoles
+// start at 287 mOsm per kg of body water, and urea beyond normal (which moves no water) is left out. Faeces
+// are dry while fasting. Sources: each function's own; numbers in constants/water.hpp.
+#pragma once
+
+#include "constants/body.hpp"
+#include "constants/fuel.hpp"
+#include "constants/water.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::body {
+
+// Densest urine a rested person can make, mOsm/kg: a straight line in age between 24 and 79 (Dontas 1972),
+// held beyond.
+double greatest_urine_osmolality_mOsm_kg(double age_years);
+
+// Water spreads until both sides of the cell wall have one osmolality.
+template <class T>
+inline T osmolality_mOsm_kg(T extracellular_mOsm, T intracellular_mOsm, T body_water_kg) {
+  return (extracellular_mOsm + intracellular_mOsm) / body_water_kg;
+}
+
+// Plasma sodium, mmol/L: osmolality = 2 Na + glucose + urea, the last two taken as normal.
+template <class T>
+inline T sodium_mmol_L(T osmolality_mOsm_kg) {
+  return (osmolality_mOsm_kg - T(constants::normal_glucose_and_urea_mOsm_kg)) * T(0.5);
+}
+
+// Lacking water, % of body mass; negative after overdrinking.
+template <class T>
+inline T water_deficit_pct(T body_water_kg, T normal_body_water_kg, T mass_kg) {
+  constexpr double pct = 100;
+  return T(pct) * (normal_body_water_kg - body_water_kg) / mass_kg;
+}
+
+// Ketone acids and ammonium take up room in the urine: 1 within the first day of a fast, 0.81 from the third
+// (Soroka: 745 over 918 mOsm/kg).
+template <class T>
+inline T ketosis_urine_factor(T fasted_s) {
+  using namespace constants;
+  return T(1) -
+         T(1 - urine_ketosis_factor) * smoothstep(fasted_s, ketosis_from_h * hour_s, ketosis_full_h * hour_s);
+}
+
+// What the kidney aims at, mOsm/kg: thinnest urine below a plasma osmolality of 284, densest above 295, a
+// straight line between (vasopressin; Robertson 1984).
+template <class T>
+inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
+  using namespace constants;
+  const T vasopressin = clamp(T((osmolality_mOsm_kg - T(vasopressin_threshold_mOsm_kg)) /
+                                T(vasopressin_full_mOsm_kg - vasopressin_threshold_mOsm_kg)),
+                              0.0, 1.0);
+  return T(urine_thinnest_mOsm_kg) + vasopressin * (greatest_mOsm_kg - T(urine_thinnest_mOsm_kg));
+}
+
+// Urine, kg/s: solute over the concentration aimed at, between 15 and 800 mL/h. All solute is passed.
+// @param solute_mOsm_s salt, urea and ketone solute that leave, mOsm/s
+// @param greatest_mOsm_kg densest urine of this person now (age, ketosis)
+template <class T>
+inline T urine_rate_kg_s(T solute_mOsm_s, T greatest_mOsm_kg, T osmolality_mOsm_kg) {
+  using namespace constants;
+  constexpr double mL_per_kg = 1000;
+  return clamp(T(solute_mOsm_s / urine_osmolality_mOsm_kg(osmolality_mOsm_kg, greatest_mOsm_kg)),
+               urine_least_mL_h / (mL_per_kg * hour_s), urine_greatest_mL_h / (mL_per_kg * hour_s));
+}
+
+// Urea passed, mOsm/s: in proportion to what the body holds.
+template <class T>
+inline T urea_excretion_mOsm_s(T urea_mOsm) {
+  return urea_mOsm / T(constants::urea_time_h * constants::hour_s);
+}
+
+// Salt passed in urine, mOsm/s of effective osmoles: the habitual output, fading over days without food,
+// corrected towards the normal extracellular content with a time constant of a day; never negative.
+template <class T>
+inline T salt_excretion_mOsm_s(T extracellular_mOsm, T normal_extracellular_mOsm, T fasted_s) {
+  using namespace constants;
+  const T habitual = T(salt_fasted_mOsm_day / day_s) + T((salt_fed_mOsm_day - salt_fasted_mOsm_day) / day_s) *
+                                                           exp(-fasted_s / T(salt_fasting_time_h * hour_s));
+  return positive_part(habitual +
+                       (extracellular_mOsm - normal_extracellular_mOsm) / T(salt_balance_time_h * hour_s));
+}
+
+// Ketone acids and ammonium in urine, mOsm/s: made by metabolism, not drawn from the body's osmoles.
+template <class T>
+inline T ketone_excretion_mOsm_s(T fasted_s) {
+  using namespace constants;
+  return T(ketone_solute_mOsm_day / day_s) *
+         smoothstep(fasted_s, ketosis_from_h * hour_s, ketosis_full_h * hour_s);
+}
+
+// Slope of the fluid shift, L/s: blood driven to the chest by cold and water pressure is read as too much,
+// until that much has been passed. Relaxes with a time constant of 4 h towards a target that is not repeated
+// daily; back out, it relaxes the other way as the vessels fill again.
+// @param constriction 0 none to 1 full skin constriction
+// @param immersed 0 dry, 1 in the water to the neck
+template <class T>
+inline T fluid_shift_rate_L_s(T shift_L, T constriction, T immersed) {
+  using namespace constants;
+  const T target = T(cold_shift_L) * constriction + T(immersion_shift_L) * immersed;
+  return (target - shift_L) / T(shift_time_h * hour_s);
+}
+
+// The urine that the shift brings on top, kg/s: nothing comes back when it reverses.
+template <class T>
+inline T diuresis_rate_kg_s(T shift_L, T constriction, T immersed) {
+  return positive_part(fluid_shift_rate_L_s(shift_L, constriction, immersed));
+}
+
+// Salt that leaves with a loss of water, mOsm/s.
+template <class T>
+inline T diuresis_salt_mOsm_s(T diuresis_kg_s) {
+  return T(constants::shift_salt_mOsm_kg) * diuresis_kg_s;
+}
+template <class T>
+inline T sweat_salt_mOsm_s(T sweat_kg_s) {
+  return T(constants::sweat_salt_mOsm_kg) * sweat_kg_s;
+}
+template <class T>
+inline T vomit_salt_mOsm_s(T vomit_kg_s) {
+  return T(constants::vomit_salt_mOsm_kg) * vomit_kg_s;
+}
+
+// Water from gut to body, kg/s: in proportion to what is there, at most 0.9 L/h.
+template <class T>
+inline T gut_absorption_kg_s(T gut_water_kg) {
+  using namespace constants;
+  return smaller(positive_part(gut_water_kg) / T(gut_emptying_h * hour_s), T(gut_absorption_L_h / hour_s));
+}
+
+// Water made by burning fuel, kg/s, from the heat of each, W.
+template <class T>
+inline T metabolic_water_kg_s(T carbohydrate_W, T fat_W, T protein_W) {
+  using namespace constants;
+  constexpr double to_kg_J = 1e-6;  // g/kJ to kg/J
+  return T(water_per_g_carbohydrate / carbohydrate_kJ_g * to_kg_J) * carbohydrate_W +
+         T(water_per_g_fat / fat_kJ_g * to_kg_J) * fat_W +
+         T(water_per_g_protein / protein_kJ_g * to_kg_J) * protein_W;
+}
+
+// How far the core threshold of sweating and skin dilatation rises, K, with the water deficit.
+template <class T>
+inline T sweating_shift_K(T deficit_pct) {
+  return T(constants::sweat_shift_K_per_pct) * positive_part(deficit_pct);
+}
+
+// Wish to drink, 0 to 1: the larger of what osmolality and what lost water ask for, each in proportion.
+template <class T>
+inline T thirst(T osmolality_mOsm_kg, T deficit_pct) {
+  using namespace constants;
+  const T by_osmolality =
+      (osmolality_mOsm_kg - T(thirst_from_mOsm_kg)) / T(thirst_full_mOsm_kg - thirst_from_mOsm_kg);
+  const T by_deficit = (deficit_pct - T(thirst_from_pct)) / T(thirst_full_pct - thirst_from_pct);
+  return clamp(T(larger(by_osmolality, by_deficit)), 0.0, 1.0);
+}
+
+}  // namespace bide::body

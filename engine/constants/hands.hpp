@@ -1,0 +1,37 @@
+// Fingers, and cold injury of hands and feet.
+#pragma once
+
+#include "core/sourced.hpp"
+
+namespace bide::constants {
+
+// ---- the finger node: a part of the hands' table entries
+inline constexpr Sourced finger_area_share{
+    0.47,
+    "-",
+    "",
+    "five cylinders of 8 cm by 1.7 cm with their tips are 225 cm2 of a hand's 473 cm2",
+    Trust::judgement,
+    0.42,
+    0.55};
+inline constexpr Sourced finger_mass_share{
+    0.27, "-", "", "the same five cylinders are 91 cm3 of a hand of 0.34 kg", Trust::judgement, 0.22, 0.40};
+inline constexpr Sourced hand_specific_heat_J_kgK{2830, "J/(kg K)", "takahashi2021",
+                                                  "1926 J/K of both hands (1971 table) over 2 x 0.34 kg",
+                                                  Trust::derived};
+inline constexpr Sourced finger_least_flow{
+    0.5, "mL/(100 mL min)", "", "fully constricted finger, recalled", Trust::from_memory, 0.2, 1.0};
+inline constexpr Sourced finger_greatest_flow{
+    90, "mL/(100 mL min)", "", "fully dilated finger, recalled", Trust::from_memory, 60, 120};
+
+// ---- cold injury
+inline constexpr Sourced wet_cold_injury_degC{
+    15.0, "degC", "orrlifecraft", "lifecraft immersion injured feet at 15.6 to -3.9 degC", Trust::seen,
+    10.0, 21.1};
+inline constexpr Sourced wet_cold_injury_mean_h{
+    72, "h", "armymd0152", "trench foot at 0-10 degC: mean 3 days, hours to 14 days", Trust::seen, 12, 336};
+inline constexpr Sourced frostbite_degC{-0.55, "degC", "", "freezing point of tissue", Trust::second_hand};
+inline constexpr Sourced frostbite_mean_h{10, "h", "armymd0152", "mean 10, range 1 to 20", Trust::seen,
+                                          1,  20};
+
+}  // namespace bide::constants

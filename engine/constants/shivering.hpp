@@ -1,0 +1,118 @@
+// Shivering: what drives it, how strong it can get, what stops it and how it may tire.
+#pragma once
+
+#include "core/sourced.hpp"
+
+namespace bide::constants {
+
+// ---- drive: [155.5 (37 - Tc) + 47.0 (33 - Ts) - 1.57 (33 - Ts)^2] / sqrt(body fat %), W/m2 above rest
+inline constexpr Sourced shiver_per_core_W_m2K{
+    155.5, "W/(m2 K)", "tikuisis1999", "coefficients by two public transcriptions", Trust::second_hand};
+inline constexpr Sourced shiver_core_degC{37.0, "degC", "tikuisis1999", "same", Trust::second_hand};
+inline constexpr Sourced shiver_per_skin_W_m2K{47.0, "W/(m2 K)", "tikuisis1999", "same", Trust::second_hand};
+inline constexpr Sourced shiver_per_skin2_W_m2K2{1.57, "W/(m2 K2)", "tikuisis1999", "same",
+                                                 Trust::second_hand};
+inline constexpr Sourced shiver_skin_degC{33.0, "degC", "tikuisis1999", "same", Trust::second_hand};
+
+// ---- ceiling: peak oxygen uptake, mL/(kg min), resting part included
+inline constexpr Sourced shiver_peak{
+    30.5, "mL/(kg min)", "eyolfson2001",
+    "abstract: 30.5 + 0.348 VO2max - 0.909 BMI - 0.233 age, r2 0.872, n = 15", Trust::seen};
+inline constexpr Sourced shiver_peak_per_vo2max{0.348, "-", "eyolfson2001", "same", Trust::seen};
+inline constexpr Sourced shiver_peak_per_bmi{0.909, "mL m2/(kg2 min)", "eyolfson2001", "same, subtracted",
+                                             Trust::seen};
+inline constexpr Sourced shiver_peak_per_year{0.233, "mL/(kg min year)", "eyolfson2001", "same, subtracted",
+                                              Trust::seen};
+inline constexpr Sourced shiver_peak_over_rest{
+    4.9, "-", "eyolfson2001", "abstract: observed peak 4.9 (0.8) times rest", Trust::seen, 4.1, 5.7};
+inline constexpr Sourced shiver_rest_mL_kg_min{
+    4.51, "mL/(kg min)", "eyolfson2001", "observed peak 22.1 over 4.9", Trust::derived, 3.5, 5.0};
+inline constexpr Sourced shiver_least_peak_over_rest{
+    2.0,
+    "-",
+    "",
+    "the regression falls to nothing in heavy old people; 2.6 times rest was held for 2 h by "
+    "ordinary men (Haman 2002), a little less is taken as within everybody's reach",
+    Trust::judgement,
+    1.5,
+    2.6};
+
+// ---- what stops it
+inline constexpr Sourced shiver_stops_core_degC{
+    30.0, "degC", "deslarzes2016", "lower end of 32 to 30; Swiss stage II: (not) shivering", Trust::seen,
+    28.0, 31.0};
+inline constexpr Sourced shiver_full_core_degC{
+    32.0, "degC", "deslarzes2016", "upper end of 32 to 30; stage I shivers", Trust::seen, 31.0, 33.0};
+inline constexpr Sourced shiver_stops_glucose_mmol_L{
+    2.5,         "mmol/L", "gale1981", "abstract: below it shivering stops, back within seconds with glucose",
+    Trust::seen, 2.2,      2.5};
+inline constexpr Sourced shiver_full_glucose_mmol_L{
+    3.0,
+    "mmol/L",
+    "passias1996",
+    "at 2.8 the onset is late but it comes; at 3.44 nothing was missing",
+    Trust::judgement,
+    2.8,
+    3.4};
+inline constexpr Sourced shiver_alcohol_fall{
+    0.13,        "-", "fox1979", "abstract: -13 % at 82 mg/dL (a thesis on it says about 20 %)",
+    Trust::seen, 0.0, 0.20};
+inline constexpr Sourced shiver_alcohol_mg_dL{82.0, "mg/dL", "fox1979", "abstract", Trust::seen};
+inline constexpr Sourced shiver_alcohol_greatest_fall{
+    0.20,
+    "-",
+    "fox1979",
+    "largest fall reported, taken as the cap beyond the measured dose",
+    Trust::judgement,
+    0.13,
+    0.50};
+
+// ---- endurance. Measured: no fall in 105 to 388 min at 61 to 69 % of the peak. Beyond, two anchors and one
+// exponent make a law that is a judgement.
+inline constexpr Sourced shiver_held_h{6.5, "h", "tikuisis2002", "388 min, longest trial without a fall",
+                                       Trust::seen};
+inline constexpr Sourced shiver_held_intensity{
+    0.56,
+    "-",
+    "tikuisis2002",
+    "65 % of the peak, of which rest is 1/4.9: (0.65 x 4.9 - 1) / (4.9 - 1) = 0.56",
+    Trust::derived,
+    0.50,
+    0.61};
+inline constexpr Sourced shiver_sustained_intensity{
+    0.26,
+    "-",
+    "coldnights1962",
+    "twice the resting rate kept up for nine days near-nude at 8 degC: (2 - 1) / (4.9 - 1)",
+    Trust::derived,
+    0.13,
+    0.55};
+inline constexpr Sourced shiver_peak_endurance_h{
+    2.5,
+    "h",
+    "adolphmolnar1946",
+    "abstract: muscular fatigue after 2-3 h at up to five times rest",
+    Trust::seen,
+    2.0,
+    6.5};
+inline constexpr Sourced shiver_endurance_power{
+    2.0,
+    "-",
+    "",
+    "endurance = 2.5 h x (0.74 / (r - 0.26))^n: 15 h at r = 0.56; n above 1.06 is what 6.5 h there demands",
+    Trust::judgement,
+    1.06,
+    4.0};
+inline constexpr Sourced shiver_recovery_h{
+    12.0, "h", "", "tired muscle at rest: a night; glycogen needs a day and food", Trust::judgement,
+    4.0,  48.0};
+inline constexpr Sourced shiver_fatigue_onset{
+    0.5,
+    "-",
+    "",
+    "share of the endurance used before shivering weakens; 6.5 h at r = 0.56 uses 0.43 unseen",
+    Trust::judgement,
+    0.43,
+    0.9};
+
+}  // namespace bide::constants

@@ -1,0 +1,159 @@
+// Water and salt: compartments, kidney, losses, thirst.
+#pragma once
+
+#include "core/sourced.hpp"
+
+namespace bide::constants {
+
+// ---- plasma
+inline constexpr Sourced normal_osmolality_mOsm_kg{
+    287.0, "mOsm/kg", "", "middle of the usual 280 to 295, recalled; urea of 5 included", Trust::from_memory,
+    280.0, 295.0};
+inline constexpr Sourced normal_glucose_and_urea_mOsm_kg{
+    10.0, "mOsm/kg", "", "5 mmol/L each in osmolality = 2 Na + glucose + urea, recalled", Trust::from_memory,
+    8.0,  12.0};
+inline constexpr Sourced extracellular_share{
+    1.0 / 3.0, "-", "", "of body water and of its osmoles, textbook", Trust::second_hand, 0.33, 0.40};
+
+// ---- kidney
+inline constexpr Sourced urine_greatest_young_mOsm_kg{
+    1089, "mOsm/kg", "dontas1972", "men, mean age 24, in the water intakes report p. 82", Trust::seen};
+inline constexpr Sourced urine_greatest_old_mOsm_kg{
+    825, "mOsm/kg", "dontas1972", "mean age 79: men 808, women 843", Trust::derived, 808, 843};
+inline constexpr Sourced urine_young_years{24, "years", "dontas1972", "mean age", Trust::seen};
+inline constexpr Sourced urine_old_years{79, "years", "dontas1972", "mean age", Trust::seen};
+inline constexpr Sourced urine_ketosis_factor{
+    0.81,           "-",  "soroka", "chronically fasted 745 over normal diet 918 mOsm/kg after 16 h dry",
+    Trust::derived, 0.75, 0.90};
+inline constexpr Sourced ketosis_from_h{
+    24, "h", "", "blood acetone is low at 12 h and tens of mg/dL at 36 h of fasting", Trust::judgement,
+    12, 36};
+inline constexpr Sourced ketosis_full_h{
+    72, "h", "", "ketones level off in the third day (recalled)", Trust::judgement, 48, 120};
+inline constexpr Sourced urine_least_mL_h{15,          "mL/h", "iom2005", "p. 83, after Adolph 1947",
+                                          Trust::seen, 13,     20};
+inline constexpr Sourced urine_greatest_mL_h{
+    800, "mL/h", "iom2005", "p. 83: 600 to 1000 under a water load", Trust::seen, 600, 1000};
+inline constexpr Sourced urine_thinnest_mOsm_kg{
+    60, "mOsm/kg", "", "50 to 100 without vasopressin, recalled", Trust::from_memory, 50, 100};
+inline constexpr Sourced vasopressin_threshold_mOsm_kg{
+    284, "mOsm/kg", "robertson1984", "280 to 285, recalled", Trust::from_memory, 280, 287};
+inline constexpr Sourced vasopressin_full_mOsm_kg{
+    295, "mOsm/kg", "robertson1984", "urine is as dense as it gets near here, recalled", Trust::from_memory,
+    292, 300};
+
+// ---- solutes of the urine
+inline constexpr Sourced urea_mOsm_per_g_nitrogen{35.7, "mOsm/g", "fomon2000", "1000 / 28", Trust::seen};
+inline constexpr Sourced urea_time_h{
+    15.6, "h", "soroka", "5 mmol/L x 42 L over 324 mmol/d excreted on a normal diet", Trust::derived, 10, 24};
+inline constexpr Sourced salt_fed_mOsm_day{
+    337, "mOsm/d", "soroka", "661 less 324 of urea, normal diet", Trust::derived, 200, 450};
+inline constexpr Sourced salt_fasted_mOsm_day{
+    40,
+    "mOsm/d",
+    "",
+    "sodium and potassium with their anions after ten days without food, recalled",
+    Trust::from_memory,
+    10,
+    100};
+inline constexpr Sourced salt_fasting_time_h{
+    72, "h", "", "fasting salt loss is mostly over within a week, recalled", Trust::from_memory, 48, 120};
+inline constexpr Sourced salt_balance_time_h{
+    24,
+    "h",
+    "",
+    "sodium balance after a change of intake settles with a time constant near a day, recalled",
+    Trust::from_memory,
+    18,
+    36};
+inline constexpr Sourced ketone_solute_mOsm_day{
+    200,
+    "mOsm/d",
+    "soroka",
+    "ammonium and ketone acids of a fasted week 1 (recalled); the fasted patients passed up to 434 non-urea",
+    Trust::from_memory,
+    100,
+    394};
+
+// ---- cold and immersion diuresis: once, not daily
+inline constexpr Sourced immersion_shift_L{
+    1.0,
+    "L",
+    "deuster1989",
+    "one-off shift of 0.5 to 1.5 L when the head alone is out; reading recalled",
+    Trust::judgement,
+    0.5,
+    1.5};
+inline constexpr Sourced cold_shift_L{
+    0.5, "L", "", "the part that full skin constriction brings without water pressure", Trust::judgement,
+    0.2, 1.0};
+inline constexpr Sourced shift_time_h{
+    4.0,
+    "h",
+    "",
+    "3 h in water gave 1.5 to 1.7 L of urine in all; it falls as plasma volume falls",
+    Trust::judgement,
+    2.0,
+    8.0};
+inline constexpr Sourced shift_salt_mOsm_kg{
+    150,
+    "mOsm/kg",
+    "coldwater14",
+    "1 h in 14 degC water: sodium excretion +65 % for urine +97 %, so 0.67 x the 337 mOsm/d of a fed day in "
+    "about 1.5 L",
+    Trust::derived,
+    100,
+    287};
+
+// ---- losses and gains
+inline constexpr Sourced sweat_salt_mOsm_kg{90,
+                                            "mOsm/kg",
+                                            "lossesalgorithm",
+                                            "middle of Na 5-80, K 5-15, Cl 5-70 mmol/L: 42.5 + 10 + 37.5",
+                                            Trust::derived,
+                                            15,
+                                            165};
+inline constexpr Sourced vomit_salt_mOsm_kg{
+    139,
+    "mOsm/kg",
+    "lossesalgorithm",
+    "middle of acid gastric juice Na 20-70, K 5-15, Cl 8-160: 45 + 10 + 84",
+    Trust::derived,
+    33,
+    245};
+inline constexpr Sourced gut_absorption_L_h{
+    0.9, "L/h", "", "ceiling of gut and kidney, 0.8 to 1.0", Trust::second_hand, 0.8, 1.0};
+inline constexpr Sourced gut_emptying_h{0.25,
+                                        "h",
+                                        "",
+                                        "water leaves the stomach with a time constant near this, "
+                                        "recalled",
+                                        Trust::from_memory,
+                                        0.15,
+                                        0.5};
+inline constexpr Sourced water_per_g_carbohydrate{
+    0.56, "g/g", "", "oxidation of glycogen and starch, recalled", Trust::from_memory, 0.55, 0.60};
+inline constexpr Sourced water_per_g_fat{1.07, "g/g", "", "oxidation of fat, recalled", Trust::from_memory};
+inline constexpr Sourced water_per_g_protein{0.41, "g/g", "", "oxidation of protein to urea, recalled",
+                                             Trust::from_memory};
+
+// ---- what lack of water does
+inline constexpr Sourced sweat_shift_K_per_pct{
+    0.15,
+    "K per % of mass",
+    "",
+    "core rise 0.09 at rest at 40 degC (derived), 0.1 to 0.25 in reviews",
+    Trust::second_hand,
+    0.09,
+    0.25};
+inline constexpr Sourced thirst_from_mOsm_kg{
+    290, "mOsm/kg", "robertson1984", "threshold 290 to 295, recalled", Trust::from_memory, 288, 295};
+inline constexpr Sourced thirst_full_mOsm_kg{
+    302, "mOsm/kg", "", "strong thirst: about 2.5 % of body mass of pure water gone", Trust::judgement,
+    298, 310};
+inline constexpr Sourced thirst_from_pct{
+    0.5, "% of mass", "", "half of the 1 % at which thirst is told of", Trust::judgement, 0.3, 1.0};
+inline constexpr Sourced thirst_full_pct{
+    3.0, "% of mass", "grandjean", "1 thirst, 2 stronger, 3 dry mouth", Trust::seen, 2.0, 4.0};
+
+}  // namespace bide::constants

@@ -1,0 +1,68 @@
+#include "body/anthropometry.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace bide::body;
+using bide::scenario::Sex;
+using doctest::Approx;
+
+TEST_CASE("surface after Du Bois") {
+  // 70 kg, 1.75 m: 1.844 m2 in this form, 1.848 in the paper's (0.007184, height in cm).
+  CHECK(dubois_area_m2(70, 1.75) == Approx(1.844).epsilon(5e-4));
+  CHECK(dubois_area_m2(70, 1.75) == Approx(1.848).epsilon(3e-3));
+}
+
+TEST_CASE("resting heat after Mifflin and St Jeor") {
+  // 80 kg, 1.80 m, 30 years: 800 + 1125 - 150 + 5 = 1780 kcal/d for a man, 1614 for a woman.
+  // 1 kcal/d = 0.04846 W.
+  CHECK(basal_heat_W(Sex::male, 30, 80, 1.80) == Approx(1780 * 0.04846).epsilon(1e-4));
+  CHECK(basal_heat_W(Sex::female, 30, 80, 1.80) == Approx(1614 * 0.04846).epsilon(1e-4));
+}
+
+TEST_CASE("body water after Watson") {
+  // Man 40 y, 175 cm, 75 kg: 2.447 - 3.8064 + 18.795 + 25.215 = 42.6506 L (57 % of mass; men 55-65 %).
+  CHECK(body_water_kg(Sex::male, 40, 75, 1.75) == Approx(42.6506));
+  // Woman 165 cm, 62 kg: -2.097 + 17.6385 + 15.2892 = 30.8307 L (50 %; women 45-55 %).
+  CHECK(body_water_kg(Sex::female, 40, 62, 1.65) == Approx(30.8307));
+  CHECK(body_water_kg(Sex::female, 70, 62, 1.65) == body_water_kg(Sex::female, 20, 62, 1.65));
+}
+
+TEST_CASE("fat and lean mass") {
+  // The standard man of Stolwijk 1971: 74.4 kg, 15 %, 11.16 kg fat.
+  CHECK(fat_mass_kg(74.4, 15) == Approx(11.16));
+  CHECK(lean_mass_kg(74.4, 15) == Approx(63.24));
+}
+
+TEST_CASE("aerobic power") {
+  // 50 mL/(kg min) x 75 kg = 3.75 L/min; 20.4 kJ/L at RQ 0.85 (ISO 8996): 1275 W.
+  CHECK(greatest_aerobic_heat_W(75, 50, 0.85) == Approx(1275).epsilon(3e-3));
+}
+
+TEST_CASE("shivering ceiling after Eyolfson 2001") {
+  // VO2max 50, BMI 23, 25 years: 30.5 + 17.4 - 20.907 - 5.825 = 21.168 mL/(kg min), in all 540 W for 75 kg at
+  // 20.4 kJ/L; rest is 22.1 / 4.9 = 4.51 of it, 115 W.
+  const double height_m = 1.8058;  // sqrt(75 / 23)
+  CHECK(shivering_ceiling_W(75, height_m, 25, 50, 0.85) == Approx(540 - 115).epsilon(4e-3));
+
+  // The regression gives 30.5 + 8.7 - 36.36 - 16.31 < 0 for BMI 40, 70 years, VO2max 25: held at twice rest.
+  const double heavy = shivering_ceiling_W(115.6, 1.70, 70, 25, 0.85);
+  CHECK(heavy == Approx(115.6 * 4.51 / 1000 / 60 * 20440).epsilon(1e-3));
+  // Never above what the heart can deliver.
+  CHECK(shivering_ceiling_W(115.6, 1.70, 70, 8, 0.85) <= greatest_aerobic_heat_W(115.6, 8, 0.85));
+  CHECK(shivering_ceiling_W(75, height_m, 45, 50, 0.85) < shivering_ceiling_W(75, height_m, 25, 50, 0.85));
+}
+
+TEST_CASE("ageing factors of Takahashi 2021") {
+  CHECK(shivering_age_factor(20) == 1.0);
+  CHECK(shivering_age_factor(45) == Approx(0.950));
+  CHECK(shivering_age_factor(65) == Approx(0.901));
+  CHECK(shivering_age_factor(95) == Approx(0.826));
+  CHECK(sweat_age_factor(50) == 1.0);
+  CHECK(sweat_age_factor(70) >= 0.40);
+  CHECK(sweat_age_factor(70) <= 0.75);
+  CHECK(dilatation_age_factor(50) == 1.0);
+  CHECK(dilatation_age_factor(70) >= 0.31);
+  CHECK(dilatation_age_factor(70) <= 0.91);
+  // No jump on a birthday: the two sides of 60 differ by a hundredth of the whole fall.
+  CHECK(sweat_age_factor(59.95) - sweat_age_factor(60.05) == Approx(0.00425));
+}

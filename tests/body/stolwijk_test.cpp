@@ -1,0 +1,105 @@
+#include "body/stolwijk.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "body/anthropometry.hpp"
+#include "body/layout.hpp"
+
+using namespace bide::body;
+using bide::scenario::Sex;
+using doctest::Approx;
+
+namespace {
+
+double sum(const double (&values)[6]) {
+  double total = 0;
+  for (const double v : values) total += v;
+  return total;
+}
+double sum(const double (&values)[6][4]) {
+  double total = 0;
+  for (const auto& row : values)
+    for (const double v : row) total += v;
+  return total;
+}
+
+// Height at which 74.4 kg have 1.8877 m2: (1.8877 / (0.202 x 74.4^0.425))^(1/0.725) = 1.744 m.
+const double standard_height_m = std::pow(1.8877 / (0.202 * std::pow(74.4, 0.425)), 1 / 0.725);
+
+}  // namespace
+
+TEST_CASE("sums of NASA CR-1855") {
+  const BodyTable t = standard_body_table();
+  CHECK(sum(t.area_m2) == Approx(1.8877));
+  CHECK(sum(t.capacity_J_K) + t.blood_capacity_J_K == Approx(247733).epsilon(1e-5));  // 59.17 kcal/K
+  CHECK(sum(t.basal_W) == Approx(86.6).epsilon(5e-4));                                // 74.45 kcal/h
+  CHECK(sum(t.basal_flow_L_h) == Approx(285.13));
+  for (const auto* shares : {&t.skin_receptor, &t.sweat_share, &t.dilatation_share, &t.constriction_share,
+                             &t.work_share, &t.shiver_share})
+    CHECK(sum(*shares) == Approx(1.0));
+  // Second, independent transcription: group capacities in kcal/K.
+  const auto group = [&](int s, int l) { return t.capacity_J_K[s][l] / 4186.8; };
+  CHECK(group(trunk, core) + group(trunk, muscle) + group(trunk, fat) + group(trunk, skin) ==
+        Approx(9.82 + 16.15 + 4.25 + 1.21));
+  CHECK(group(arms, muscle) + group(hands, muscle) + group(legs, muscle) + group(feet, muscle) ==
+        Approx(12.33));
+  CHECK(group(arms, fat) + group(hands, fat) + group(legs, fat) + group(feet, fat) == Approx(2.23));
+  CHECK(group(arms, core) + group(hands, core) + group(legs, core) + group(feet, core) == Approx(6.02));
+  // Conductances there: trunk muscle to fat 4.75 kcal/(h K); limbs fat to skin 114.2.
+  const auto G = [&](int s, int l) { return t.conductance_W_K[s][l] / 1.163; };
+  CHECK(G(trunk, muscle) == Approx(4.75));
+  CHECK(G(arms, fat) + G(hands, fat) + G(legs, fat) + G(feet, fat) == Approx(114.2));
+  CHECK(t.setpoint_C[trunk][core] == 36.89);
+  CHECK(t.blood_setpoint_C == 36.71);
+}
+
+TEST_CASE("the standard man gets the table back, with his own resting heat") {
+  const BodyTable standard = standard_body_table();
+  const BodyTable own = scaled_body_table(Sex::male, 25, 74.4, standard_height_m, 15);
+  const double basal_ratio = basal_heat_W(Sex::male, 25, 74.4, standard_height_m) / 86.585;
+  for (int s = 0; s < segment_count; ++s) {
+    CAPTURE(s);
+    CHECK(own.area_m2[s] == Approx(standard.area_m2[s]).epsilon(1e-12));
+    for (int l = 0; l < tissue_count; ++l) {
+      CAPTURE(l);
+      CHECK(own.capacity_J_K[s][l] == Approx(standard.capacity_J_K[s][l]).epsilon(1e-12));
+      CHECK(own.basal_flow_L_h[s][l] == Approx(standard.basal_flow_L_h[s][l]).epsilon(1e-12));
+      CHECK(own.basal_W[s][l] == Approx(standard.basal_W[s][l] * basal_ratio).epsilon(1e-4));
+      if (l < skin) CHECK(own.conductance_W_K[s][l] == Approx(standard.conductance_W_K[s][l]).epsilon(1e-12));
+    }
+  }
+}
+
+TEST_CASE("scaling of a large and a fat person") {
+  const BodyTable standard = standard_body_table();
+  const BodyTable t = scaled_body_table(Sex::female, 40, 95, 1.68, 38);
+  const double area_ratio = dubois_area_m2(95, 1.68) / 1.8877;
+  const double fat_ratio = 95 * 0.38 / 11.16;
+  const double lean_ratio = 95 * 0.62 / 63.24;
+  CHECK(sum(t.area_m2) == Approx(dubois_area_m2(95, 1.68)));
+  CHECK(sum(t.basal_W) == Approx(basal_heat_W(Sex::female, 40, 95, 1.68)));
+  CHECK(t.capacity_J_K[legs][fat] == Approx(1.43 * 4186.8 * fat_ratio));
+  CHECK(t.capacity_J_K[legs][muscle] == Approx(9.17 * 4186.8 * lean_ratio));
+  // Trunk fat: 4.25 kcal/K over 0.6 kcal/(kg K) = 7.08 kg on 0.6804 m2, 900 kg/m3 and 0.2 W/(m K): half of
+  // 7.08 / (900 x 0.2 x 0.6804^2) = 0.0425 K/W. Table: 1 / 5.524 = 0.1810 and 1 / 23.027 = 0.0434 K/W.
+  const double a2 = area_ratio * area_ratio;
+  const double inward = (0.0425 * fat_ratio + (0.1810 - 0.0425) * lean_ratio) / a2;
+  const double outward = (0.0425 * fat_ratio + (0.0434 - 0.0425) * lean_ratio) / a2;
+  CHECK(1 / t.conductance_W_K[trunk][muscle] == Approx(inward).epsilon(2e-3));
+  CHECK(1 / t.conductance_W_K[trunk][fat] == Approx(outward).epsilon(2e-3));
+  CHECK(t.conductance_W_K[trunk][core] == Approx(standard.conductance_W_K[trunk][core] * a2 / lean_ratio));
+  // Legs, fat to skin: all of the table's resistance is fat, so it goes as area^2 over fat.
+  CHECK(t.conductance_W_K[legs][fat] == Approx(standard.conductance_W_K[legs][fat] * a2 / fat_ratio));
+}
+
+TEST_CASE("fatness insulates, other things equal") {
+  const BodyTable lean = scaled_body_table(Sex::male, 30, 75, 1.78, 10);
+  const BodyTable fatter = scaled_body_table(Sex::male, 30, 75, 1.78, 25);
+  for (int s = 0; s < segment_count; ++s) {
+    const double lean_R = 1 / lean.conductance_W_K[s][muscle] + 1 / lean.conductance_W_K[s][fat];
+    const double fat_R = 1 / fatter.conductance_W_K[s][muscle] + 1 / fatter.conductance_W_K[s][fat];
+    CHECK(fat_R > lean_R);
+  }
+}
