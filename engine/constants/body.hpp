@@ -74,10 +74,14 @@ inline constexpr Sourced blood_setpoint_degC{36.71, "degC", "stolwijk1971", "cen
 inline constexpr Sourced fat_specific_heat_kcal_kgK{0.6003, "kcal/(kg K)", "stolwijk1971",
                                                     "fat layers 6.70 kcal/K over 11.16 kg", Trust::derived};
 inline constexpr Sourced fat_density_kg_m3{
-    900, "kg/m3", "", "adipose tissue, 900 to 920, recalled", Trust::from_memory, 900, 930};
-inline constexpr Sourced fat_conductivity_W_mK{
-    0.20, "W/(m K)", "", "human fat in vitro and in descendants of the model, recalled", Trust::from_memory,
-    0.16, 0.21};
+    900, "kg/m3", "fiala1999", "adipose tissue, 900 to 920, recalled", Trust::from_memory, 900, 930};
+inline constexpr Sourced fat_conductivity_W_mK{0.20,
+                                               "W/(m K)",
+                                               "fiala1999",
+                                               "human fat in vitro and in descendants of the model, recalled",
+                                               Trust::from_memory,
+                                               0.16,
+                                               0.21};
 
 // One row of the node table: heat capacity, conductance to the next layer outward (0: skin), basal heat,
 // basal blood flow, set point. Rows: core, muscle, fat, skin.

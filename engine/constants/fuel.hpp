@@ -7,7 +7,7 @@ namespace bide::constants {
 
 // ---- energy of fuels
 inline constexpr Sourced carbohydrate_kJ_g{
-    17.0, "kJ/g", "", "glycogen in public code and handbooks", Trust::second_hand, 15.6, 17.6};
+    17.0, "kJ/g", "storescode", "glycogen in public code and handbooks", Trust::second_hand, 15.6, 17.6};
 inline constexpr Sourced fat_kJ_g{39.36, "kJ/g", "elia1992", "9.40 kcal/g", Trust::seen, 37.0, 39.7};
 inline constexpr Sourced protein_kJ_g{18.59, "kJ/g", "elia1992", "4.44 kcal/g", Trust::seen, 16.7, 18.7};
 inline constexpr Sourced protein_per_nitrogen{6.25, "g/g", "", "16 % nitrogen in protein",
@@ -28,7 +28,8 @@ inline constexpr Sourced litres_m3{1000, "L/m3", "", "cubic metre", Trust::defin
 
 // ---- glycogen
 inline constexpr Sourced normal_glycogen_g{
-    450, "g", "", "liver about 100 and muscle about 350 of the standard man", Trust::second_hand, 400, 500};
+    450, "g", "storescode", "liver about 100 and muscle about 350 of the standard man", Trust::second_hand,
+    400, 500};
 inline constexpr Sourced loaded_glycogen_ratio{
     1.6,
     "-",
@@ -87,7 +88,7 @@ inline constexpr Sourced nitrogen_start_g_day{13.0,
                                               12.0,
                                               14.5};
 inline constexpr Sourced nitrogen_fat_end_g_day{
-    3.5, "g/d", "", "week 3 of an obese fast: 3 to 4", Trust::second_hand, 3.0, 4.0};
+    3.5, "g/d", "mcdonald", "week 3 of an obese fast: 3 to 4", Trust::second_hand, 3.0, 4.0};
 inline constexpr Sourced nitrogen_lean_end_g_day{
     11.5,
     "g/d",
@@ -97,7 +98,7 @@ inline constexpr Sourced nitrogen_lean_end_g_day{
     8.0,
     14.5};
 inline constexpr Sourced nitrogen_time_days{
-    7.0, "d", "", "reaches 4 g/d in week 3: 3.5 + 9.5 exp(-21/7) = 4.0", Trust::derived, 5.0, 10.0};
+    7.0, "d", "mcdonald", "reaches 4 g/d in week 3: 3.5 + 9.5 exp(-21/7) = 4.0", Trust::derived, 5.0, 10.0};
 inline constexpr Sourced nitrogen_lean_fat_share{0.129, "-", "elia1992", "9 kg of fat in 70 kg",
                                                  Trust::derived};
 inline constexpr Sourced nitrogen_obese_fat_share{
@@ -121,8 +122,8 @@ inline constexpr Sourced food_absorption_h{
     2.0, "h", "", "time constant; a mixed meal is taken up in 4 to 6 h", Trust::judgement, 1.0, 4.0};
 
 // ---- blood glucose
-inline constexpr Sourced glucose_fed_mmol_L{5.0, "mmol/L", "", "normal 4 to 6, textbook", Trust::from_memory,
-                                            4.0, 6.0};
+inline constexpr Sourced glucose_fed_mmol_L{
+    5.0, "mmol/L", "guyton", "normal 4 to 6, textbook", Trust::from_memory, 4.0, 6.0};
 inline constexpr Sourced glucose_fasted_mmol_L{3.5,
                                                "mmol/L",
                                                "tikuisis2002",
@@ -149,7 +150,7 @@ inline constexpr Sourced glucose_glycogen_enough{
 inline constexpr Sourced brain_glucose_W{
     24,
     "W",
-    "",
+    "guyton",
     "120 g of glucose a day, textbook: food that brings as much lifts the blood level",
     Trust::from_memory,
     20,
@@ -161,7 +162,7 @@ inline constexpr Sourced alcohol_burn_mg_dL_h{
 inline constexpr Sourced alcohol_half_burn_mg_dL{
     5,
     "mg/dL",
-    "",
+    "widmark1932",
     "level at which burning is halved (Michaelis constant of the liver enzyme), recalled",
     Trust::from_memory,
     2,

@@ -20,9 +20,9 @@ inline constexpr Sourced hand_specific_heat_J_kgK{2830, "J/(kg K)", "takahashi20
                                                   "1926 J/K of both hands (1971 table) over 2 x 0.34 kg",
                                                   Trust::derived};
 inline constexpr Sourced finger_least_flow{
-    0.5, "mL/(100 mL min)", "", "fully constricted finger, recalled", Trust::from_memory, 0.2, 1.0};
+    0.5, "mL/(100 mL min)", "burton1939", "fully constricted finger, recalled", Trust::from_memory, 0.2, 1.0};
 inline constexpr Sourced finger_greatest_flow{
-    90, "mL/(100 mL min)", "", "fully dilated finger, recalled", Trust::from_memory, 60, 120};
+    90, "mL/(100 mL min)", "burton1939", "fully dilated finger, recalled", Trust::from_memory, 60, 120};
 
 // ---- cold injury
 inline constexpr Sourced wet_cold_injury_degC{
@@ -30,7 +30,8 @@ inline constexpr Sourced wet_cold_injury_degC{
     10.0, 21.1};
 inline constexpr Sourced wet_cold_injury_mean_h{
     72, "h", "armymd0152", "trench foot at 0-10 degC: mean 3 days, hours to 14 days", Trust::seen, 12, 336};
-inline constexpr Sourced frostbite_degC{-0.55, "degC", "", "freezing point of tissue", Trust::second_hand};
+inline constexpr Sourced frostbite_degC{-0.55, "degC", "tissuefreezing", "freezing point of tissue",
+                                        Trust::second_hand};
 inline constexpr Sourced frostbite_mean_h{10, "h", "armymd0152", "mean 10, range 1 to 20", Trust::seen,
                                           1,  20};
 

@@ -7,13 +7,24 @@ namespace bide::constants {
 
 // ---- plasma
 inline constexpr Sourced normal_osmolality_mOsm_kg{
-    287.0, "mOsm/kg", "", "middle of the usual 280 to 295, recalled; urea of 5 included", Trust::from_memory,
-    280.0, 295.0};
+    287.0,
+    "mOsm/kg",
+    "guyton",
+    "middle of the usual 280 to 295, recalled; urea of 5 included",
+    Trust::from_memory,
+    280.0,
+    295.0};
 inline constexpr Sourced normal_glucose_and_urea_mOsm_kg{
-    10.0, "mOsm/kg", "", "5 mmol/L each in osmolality = 2 Na + glucose + urea, recalled", Trust::from_memory,
-    8.0,  12.0};
+    10.0,
+    "mOsm/kg",
+    "guyton",
+    "5 mmol/L each in osmolality = 2 Na + glucose + urea, recalled",
+    Trust::from_memory,
+    8.0,
+    12.0};
 inline constexpr Sourced extracellular_share{
-    1.0 / 3.0, "-", "", "of body water and of its osmoles, textbook", Trust::second_hand, 0.33, 0.40};
+    1.0 / 3.0, "-", "bodywaterpage", "of body water and of its osmoles, textbook", Trust::second_hand,
+    0.33,      0.40};
 
 // ---- kidney
 inline constexpr Sourced urine_greatest_young_mOsm_kg{
@@ -35,7 +46,7 @@ inline constexpr Sourced urine_least_mL_h{15,          "mL/h", "iom2005", "p. 83
 inline constexpr Sourced urine_greatest_mL_h{
     800, "mL/h", "iom2005", "p. 83: 600 to 1000 under a water load", Trust::seen, 600, 1000};
 inline constexpr Sourced urine_thinnest_mOsm_kg{
-    60, "mOsm/kg", "", "50 to 100 without vasopressin, recalled", Trust::from_memory, 50, 100};
+    60, "mOsm/kg", "guyton", "50 to 100 without vasopressin, recalled", Trust::from_memory, 50, 100};
 inline constexpr Sourced vasopressin_threshold_mOsm_kg{
     284, "mOsm/kg", "robertson1984", "280 to 285, recalled", Trust::from_memory, 280, 287};
 inline constexpr Sourced vasopressin_full_mOsm_kg{
@@ -51,17 +62,18 @@ inline constexpr Sourced salt_fed_mOsm_day{
 inline constexpr Sourced salt_fasted_mOsm_day{
     40,
     "mOsm/d",
-    "",
+    "boulter1973",
     "sodium and potassium with their anions after ten days without food, recalled",
     Trust::from_memory,
     10,
     100};
 inline constexpr Sourced salt_fasting_time_h{
-    72, "h", "", "fasting salt loss is mostly over within a week, recalled", Trust::from_memory, 48, 120};
+    72, "h", "boulter1973", "fasting salt loss is mostly over within a week, recalled", Trust::from_memory,
+    48, 120};
 inline constexpr Sourced salt_balance_time_h{
     24,
     "h",
-    "",
+    "walser1985",
     "sodium balance after a change of intake settles with a time constant near a day, recalled",
     Trust::from_memory,
     18,
@@ -122,26 +134,27 @@ inline constexpr Sourced vomit_salt_mOsm_kg{
     33,
     245};
 inline constexpr Sourced gut_absorption_L_h{
-    0.9, "L/h", "", "ceiling of gut and kidney, 0.8 to 1.0", Trust::second_hand, 0.8, 1.0};
+    0.9, "L/h", "absorptionpage", "ceiling of gut and kidney, 0.8 to 1.0", Trust::second_hand, 0.8, 1.0};
 inline constexpr Sourced gut_emptying_h{0.25,
                                         "h",
-                                        "",
+                                        "guyton",
                                         "water leaves the stomach with a time constant near this, "
                                         "recalled",
                                         Trust::from_memory,
                                         0.15,
                                         0.5};
 inline constexpr Sourced water_per_g_carbohydrate{
-    0.56, "g/g", "", "oxidation of glycogen and starch, recalled", Trust::from_memory, 0.55, 0.60};
-inline constexpr Sourced water_per_g_fat{1.07, "g/g", "", "oxidation of fat, recalled", Trust::from_memory};
-inline constexpr Sourced water_per_g_protein{0.41, "g/g", "", "oxidation of protein to urea, recalled",
+    0.56, "g/g", "guyton", "oxidation of glycogen and starch, recalled", Trust::from_memory, 0.55, 0.60};
+inline constexpr Sourced water_per_g_fat{1.07, "g/g", "guyton", "oxidation of fat, recalled",
+                                         Trust::from_memory};
+inline constexpr Sourced water_per_g_protein{0.41, "g/g", "guyton", "oxidation of protein to urea, recalled",
                                              Trust::from_memory};
 
 // ---- what lack of water does
 inline constexpr Sourced sweat_shift_K_per_pct{
     0.15,
     "K per % of mass",
-    "",
+    "heatdryrest",
     "core rise 0.09 at rest at 40 degC (derived), 0.1 to 0.25 in reviews",
     Trust::second_hand,
     0.09,
