@@ -23,12 +23,13 @@ struct Build {
   Segments area_m2;  // hands without the fingers
   BySegment<tissue_count> capacity_J_K, basal_W, basal_flow_L_h, setpoint_degC;
   BySegment<tissue_count - 1> conductance_W_K;
-  T blood_capacity_J_K;
+  T blood_capacity_J_K, blood_setpoint_degC;
   Segments receptor, sweat_share, dilatation_share, constriction_share, work_share, shiver_share;
   Segments countercurrent_W_K;
   T finger_area_m2, finger_capacity_J_K, finger_basal_W, finger_basal_flow_L_h, finger_setpoint_degC;
+  T finger_dilatation_share, finger_countercurrent_W_K;
 
-  T mass_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
+  T mass_kg, lean_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
   T shivering_ceiling_W, shivering_age_factor, sweat_age_factor, dilatation_age_factor;
   T greatest_urine_osmolality_mOsm_kg;
   T susceptibility;  // to seasickness
@@ -37,14 +38,16 @@ struct Build {
   // Clothing
   Segments covered, insulation_m2K_W, clothing_mass_kg, clothing_capacity_kg;
   T permeability_index, waterproof, immersed_insulation_m2K_W;
-  T seat_resistance_m2K_W;
+  T seat_pad_m2K_W, seat_pad_cover;
   T has_lifejacket;
 
   // Starting state of the slow entries
   T body_water_kg, extracellular_osmoles_mOsm, intracellular_osmoles_mOsm;
   T glycogen_kJ, fat_kg, protein_kg;
   T alcohol_mg_dL, fasted_s;
-  T starting_deficit_kg;
+  T starting_deficit_kg, starting_gut_water_kg;
+  T starting_gut_carbohydrate_kJ, starting_gut_fat_kJ, starting_gut_protein_kJ;
+  T starting_core_excess_K;  // of a person who has just worked
   T already_sick;
 };
 

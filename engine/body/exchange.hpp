@@ -45,9 +45,11 @@ struct PersonCoefficients {
   // Slow rates and parts of the heat sources, frozen with the rest
   T metabolic_W, shivering_W, breath_dry_W, breath_latent_W, sun_W;
   T breath_water_kg_s;
-  T sweat_drip_kg_s;      // sweat that did not evaporate
-  T sweat_to_floor_kg_s;  // the part of it that no clothing takes up
-  T wetting_kg_s;         // rain and spray that reaches the clothing
+  T sweat_drip_kg_s;       // sweat that did not evaporate
+  T liquid_to_floor_kg_s;  // sweat, drips and rain that no clothing takes up, less what it wicks from a
+                           // puddle
+  T overboard_kg_s;        // sweat into the sea
+  T wetting_kg_s;          // rain and spray that reaches the clothing
   T urine_kg_s, vomit_kg_s, absorption_kg_s, metabolic_water_kg_s;
   T osmole_rate_mOsm_s;  // extracellular, net (intake less urine, sweat, vomit)
   T salt_loss_mOsm_s;
@@ -62,10 +64,8 @@ struct PersonCoefficients {
   std::array<T, segment_count> clothing_gain_kg_s,  // sweat, drips, rain and spray
       clothing_drain_kg_s;                          // to the floor
   T cold_feet;                                      // 1 while foot skin is below the injury threshold
+  T severity;                                       // of seasickness
   T living;                                         // 1 while alive
-
-  // Reported only
-  T core_degC, mean_skin_degC;
 };
 
 }  // namespace bide::body

@@ -61,6 +61,7 @@ enum : int {
   total_breath_water,
   total_skin_water,
   total_sweat_drip,
+  total_overboard,
   total_vomit,
   total_metabolic_water,       // kg
   total_clothing_evaporation,  // kg, from the clothing outward

@@ -65,4 +65,12 @@ inline constexpr Sourced asleep_factor{0.95, "-", "kreider1987", "sleep metaboli
 // The skin is never dry: 6 % of it loses water as if wet.
 inline constexpr Sourced least_wettedness{0.06, "-", "gagge1971", "skin diffusion", Trust::second_hand};
 
+// Deep veins take over from surface veins as the skin constricts; at a neutral state blood returns near the
+// surface.
+inline constexpr Sourced countercurrent_full_constriction{
+    20, "-", "", "constriction command at which all blood returns deep", Trust::judgement, 5, 60};
+// Constriction command that counts as full for the fluid shift.
+inline constexpr Sourced full_skin_constriction{
+    40, "-", "", "command of a resting man at a mean skin temperature of 26 degC", Trust::judgement, 20, 80};
+
 }  // namespace bide::constants

@@ -8,7 +8,7 @@
 //   factor(a)         prepare (I - a J)
 //   stage(y, u)       solve u = y + a f(u) for the implicit entries
 //   slow(mean, k)     slopes of every other entry at the weighted mean stage; k holds the implicit slopes
-//   implicit()        the ranges of implicit entries
+//   implicit()        the ranges [begin, end) of implicit entries, ascending
 //
 // Every frozen flux is affine in the implicit entries, so its integral over the step, with the method's
 // weights h[(1-gamma) phi(U1) + gamma phi(U2)], is h phi(mean): slow entries and ledgers take it from one
@@ -21,10 +21,6 @@
 #include <vector>
 
 namespace bide::march {
-
-struct Range {
-  std::size_t begin, end;
-};
 
 namespace detail {
 template <class S>
@@ -64,6 +60,9 @@ class Sdirk2 {
   // Forget the slope of the step before: call after a stop that changed something.
   void restart() { has_slope_ = false; }
 
+  // At the end of the last step (implicit entries) or their mean over it (the rest).
+  const deriv_type& slopes() const { return slope_; }
+
   template <class Wrapped>
   void do_step(Wrapped&& wrapped, state_type& x, double t, double h) {
     auto& system = detail::unwrap(wrapped);
@@ -74,11 +73,11 @@ class Sdirk2 {
     system.factor(a);
     system.stage(x, first_);
     const T ahead((1 - gamma) / gamma), keep(1 - (1 - gamma) / gamma);
-    for (const Range r : system.implicit())
+    for (const auto& r : system.implicit())
       for (std::size_t i = r.begin; i < r.end; ++i) from_[i] = keep * x[i] + ahead * first_[i];
     system.stage(from_, mean_);  // the second stage, for now
     const T per_a(1 / a), per_h(1 / h), first_weight(1 - gamma), second_weight(gamma);
-    for (const Range r : system.implicit())
+    for (const auto& r : system.implicit())
       for (std::size_t i = r.begin; i < r.end; ++i) {
         const T second = mean_[i];
         end_slope(i) = (second - from_[i]) * per_a;
@@ -89,7 +88,7 @@ class Sdirk2 {
     system.slow(mean_, slope_);
     const T step(h);
     std::size_t next = 0;
-    for (const Range r : system.implicit()) {
+    for (const auto& r : system.implicit()) {
       for (std::size_t i = next; i < r.begin; ++i) x[i] += step * slope_[i];
       for (std::size_t i = r.begin; i < r.end; ++i) slope_[i] = end_slope(i);
       next = r.end;
@@ -117,11 +116,11 @@ class Sdirk2 {
     mid_ = x;
     system.stage(x, mid_);
     const T per_half(2 / h);
-    for (const Range r : system.implicit())
+    for (const auto& r : system.implicit())
       for (std::size_t i = r.begin; i < r.end; ++i) slope_[i] = (mid_[i] - x[i]) * per_half;
     system.slow(mid_, slope_);
     std::size_t next = 0;
-    for (const Range r : system.implicit()) {
+    for (const auto& r : system.implicit()) {
       for (std::size_t i = next; i < r.begin; ++i) mid_[i] = x[i] + half * slope_[i];
       next = r.end;
     }

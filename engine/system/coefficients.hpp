@@ -1,6 +1,6 @@
 // The frozen coefficients of the whole raft for one step, and the cabin's place in the state vector.
 //
-// States: cabin temperatures and vapour (implicit); CO2, water on the floor, condensate (slow); running
+// States: cabin temperatures, vapour and CO2 (implicit); water on the floor, condensate (slow); running
 // totals. Inputs: filled by freeze. Validity: one time step. Source: see the functions in cabin/.
 #pragma once
 
@@ -19,10 +19,10 @@ enum : int {
   floor_water = body::CabinUnknown::floor_water,  // degC, floor fabric and the water on it
   vapour = body::CabinUnknown::vapour,            // kg/m3
   outer_skin,                                     // degC, outer skin of the canopy
+  co2,                                            // volume fraction
   implicit_count,
-  co2 = implicit_count,  // volume fraction
-  water_mass,            // kg on the floor
-  film_mass,             // kg of condensate on the canopy
+  water_mass = implicit_count,  // kg on the floor
+  film_mass,                    // kg of condensate on the canopy
   total_from_bodies,
   total_from_sun,
   total_through_canopy,

@@ -53,7 +53,7 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
   using namespace body;
   SurfaceTally<T> skin_tally, cloth_tally;
   T stored = c.blood_capacity_J_K * k[body::at::blood] + c.finger_capacity_J_K * k[body::at::finger];
-  T distilled_total(0), drained_total = c.sweat_to_floor_kg_s;
+  T distilled_total(0), drained_total = c.liquid_to_floor_kg_s;
   for (int s = 0; s < segment_count; ++s) {
     const T skin_degC = x[body::at::node(s, skin)], cloth_degC = x[body::at::node(s, clothing)];
     const T cloth_before = cloth_tally.evaporated_kg_s;
@@ -109,6 +109,7 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
   k[body::at::total_breath_water] = c.breath_water_kg_s;
   k[body::at::total_skin_water] = skin_water;
   k[body::at::total_sweat_drip] = c.sweat_drip_kg_s;
+  k[body::at::total_overboard] = c.overboard_kg_s;
   k[body::at::total_vomit] = c.vomit_kg_s;
   k[body::at::total_metabolic_water] = c.metabolic_water_kg_s;
   k[body::at::total_clothing_evaporation] = cloth_tally.evaporated_kg_s;
@@ -140,7 +141,6 @@ inline void slow_cabin(const CabinCoefficients<T>& c, const FromPerson<T>& peopl
   const T by_air = c.air_exchange_W_K * (x[air] - c.outside_degC);
   const T sun = c.sun_outer_W + c.sun_canopy_W + c.sun_inside_W;
   const T latent = c.latent_heat_J_kg * (condensed - floor_evaporated);
-  k[co2] = (c.co2_made_m3_s - c.ventilation_m3_s * (x[co2] - c.outside_co2)) / c.volume_m3;
   k[film_mass] = condensed - c.drip_kg_s;
   k[water_mass] =
       c.water_in_kg_s + c.drip_kg_s - c.drip_to_people_kg_s - floor_evaporated + people.drained_kg_s;

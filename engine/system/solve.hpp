@@ -295,6 +295,9 @@ void solve_stage(const Coefficients<T>& c, const Factor<T>& f, const T* y, T* u)
     r[i] *= f.lu[i][i];
   }
   for (int m = 0; m < 4; ++m) u[m] = r[m];
+  // CO2 acts on nothing else: its row stands alone.
+  u[co2] = (k.volume_m3 * f.inverse_a * y[co2] + k.co2_made_m3_s + k.ventilation_m3_s * k.outside_co2) /
+           (k.volume_m3 * f.inverse_a + k.ventilation_m3_s);
   u[outer_skin] = (outer_rhs + k.gap_W_K * r[canopy]) * f.outer_inverse;
 
   // Back: blood, then every node.

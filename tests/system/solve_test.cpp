@@ -40,7 +40,8 @@ Coefficients<double> random_coefficients(int persons, Random& r) {
   k.ventilation_m3_s = r(0, 0.02), k.latent_heat_J_kg = 2.45e6;
   k.outside_degC = 5, k.sky_degC = -12, k.sea_degC = 8, k.tube_degC = 6.5, k.inflow_degC = 8;
   k.outside_vapour_kg_m3 = 0.006, k.sun_outer_W = 30, k.sun_canopy_W = 11, k.sun_inside_W = 7;
-  k.breath_dry_W = 21, k.breath_water_kg_s = 1e-5, k.volume_m3 = k.capacity[at::vapour];
+  k.breath_dry_W = 21, k.breath_water_kg_s = 1e-5, k.volume_m3 = k.capacity[at::vapour],
+  k.co2_made_m3_s = 2e-5, k.outside_co2 = 4.2e-4;
   for (int p = 0; p < persons; ++p) {
     body::PersonCoefficients<double> q{};
     q.blood_capacity_J_K = 9420, q.finger_capacity_J_K = r(200, 900), q.latent_heat_J_kg = 2.45e6;
@@ -83,6 +84,7 @@ std::vector<double> flows(const Coefficients<double>& c, const std::vector<doubl
   f[at::floor_water] -= k.latent_heat_J_kg * evaporated;
   f[at::vapour] += evaporated - condensed + k.breath_water_kg_s +
                    k.ventilation_m3_s * (k.outside_vapour_kg_m3 - x[at::vapour]);
+  f[at::co2] += k.co2_made_m3_s + k.ventilation_m3_s * (k.outside_co2 - x[at::co2]);
   for (std::size_t p = 0; p < c.persons.size(); ++p) {
     const auto& q = c.persons[p];
     const int o = person_offset(static_cast<int>(p));
@@ -123,6 +125,7 @@ std::vector<double> flows(const Coefficients<double>& c, const std::vector<doubl
 double capacity_of(const Coefficients<double>& c, int i) {
   if (i < 4) return c.cabin.capacity[i];
   if (i == at::outer_skin) return c.cabin.outer_capacity_J_K;
+  if (i == at::co2) return c.cabin.volume_m3;
   const int p = (i - at::count) / body::at::count, j = (i - at::count) % body::at::count;
   if (j == body::at::blood) return c.persons[p].blood_capacity_J_K;
   if (j == body::at::finger) return c.persons[p].finger_capacity_J_K;
@@ -147,7 +150,7 @@ TEST_CASE("one implicit stage equals the dense solution") {
     const std::vector<int> entries = implicit_entries(persons);
     const auto n = static_cast<Eigen::Index>(entries.size());
     std::vector<double> y(state_size(persons), 0.0);
-    for (const int i : entries) y[i] = i == at::vapour ? 0.009 : r(5, 37);
+    for (const int i : entries) y[i] = i == at::vapour ? 0.009 : i == at::co2 ? 0.004 : r(5, 37);
     const double a = 58.6;
     // f is affine: columns of its matrix by differences of unit vectors.
     Eigen::MatrixXd m(n, n);

@@ -1,0 +1,124 @@
+#include "body/build.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "body/anthropometry.hpp"
+#include "body/fuel.hpp"
+#include "body/hands.hpp"
+#include "body/stolwijk.hpp"
+#include "body/water.hpp"
+#include "constants/control.hpp"
+#include "constants/starting.hpp"
+
+namespace bide::body {
+
+namespace {
+
+void take_table(const BodyTable& table, const FingerNode& fingers, Build<double>& b) {
+  for (int s = 0; s < segment_count; ++s) {
+    b.area_m2[s] = table.area_m2[s];
+    for (int l = 0; l < tissue_count; ++l) {
+      b.capacity_J_K[s][l] = table.capacity_J_K[s][l];
+      b.basal_W[s][l] = table.basal_W[s][l];
+      b.basal_flow_L_h[s][l] = table.basal_flow_L_h[s][l];
+      b.setpoint_degC[s][l] = table.setpoint_C[s][l];
+      if (l < tissue_count - 1) b.conductance_W_K[s][l] = table.conductance_W_K[s][l];
+    }
+    b.receptor[s] = table.skin_receptor[s];
+    b.sweat_share[s] = table.sweat_share[s];
+    b.dilatation_share[s] = table.dilatation_share[s];
+    b.constriction_share[s] = table.constriction_share[s];
+    b.work_share[s] = table.work_share[s];
+    b.shiver_share[s] = table.shiver_share[s];
+  }
+  b.blood_capacity_J_K = table.blood_capacity_J_K;
+  b.blood_setpoint_degC = table.blood_setpoint_C;
+  b.core_setpoint_degC = table.setpoint_C[trunk][core];
+  b.finger_area_m2 = fingers.area_m2;
+  b.finger_capacity_J_K = fingers.capacity_J_K;
+  b.finger_basal_W = fingers.basal_W;
+  b.finger_basal_flow_L_h = fingers.basal_flow_L_h;
+  b.finger_setpoint_degC = fingers.setpoint_C;
+  // What the hands open to, fingers do by surface.
+  b.finger_dilatation_share = table.dilatation_share[hands] * constants::finger_area_share;
+  b.dilatation_share[hands] -= b.finger_dilatation_share;
+}
+
+void add_exchangers(Build<double>& b) {
+  b.countercurrent_W_K = {0,
+                          0,
+                          constants::countercurrent_arms,
+                          constants::countercurrent_hands,
+                          constants::countercurrent_legs,
+                          constants::countercurrent_feet};
+  b.finger_countercurrent_W_K = b.countercurrent_W_K[hands] * constants::finger_mass_share;
+  b.countercurrent_W_K[hands] -= b.finger_countercurrent_W_K;
+}
+
+void dress(const scenario::Ensemble& e, Build<double>& b) {
+  for (int s = 0; s < segment_count; ++s) {
+    b.covered[s] = e.covered_fraction[s];
+    b.insulation_m2K_W[s] = e.insulation_m2K_W[s];
+    b.clothing_mass_kg[s] = e.mass_kg[s];
+    b.clothing_capacity_kg[s] = e.water_capacity_kg[s];
+  }
+  b.permeability_index = e.vapour_permeability_index;
+  b.waterproof = e.waterproof ? 1 : 0;
+  b.immersed_insulation_m2K_W = e.immersed_insulation_m2K_W;
+}
+
+// A meal is still being taken up, a drink too, for the first hours after it.
+void starting_state(const scenario::Person& p, Build<double>& b) {
+  using namespace constants;
+  b.body_water_kg = body_water_kg(p.sex, p.age_years, p.mass_kg, p.height_m);
+  const double osmoles = normal_osmolality_mOsm_kg * b.body_water_kg;
+  b.extracellular_osmoles_mOsm = extracellular_share * osmoles;
+  b.intracellular_osmoles_mOsm = osmoles - b.extracellular_osmoles_mOsm;
+  b.fat_kg = fat_mass_kg(p.mass_kg, *p.body_fat_pct);
+  b.glycogen_kJ = normal_glycogen_kJ(b.lean_kg);
+  b.protein_kg = body_protein_kg(b.lean_kg);
+  b.alcohol_mg_dL = *p.blood_alcohol_mg_dL;
+  b.fasted_s = *p.hours_since_meal_h * hour_s;
+  b.starting_deficit_kg = *p.water_deficit_pct / 100 * p.mass_kg;
+  b.starting_gut_water_kg = last_drink_L * std::exp(-*p.hours_since_drink_h / gut_emptying_h);
+  const double meal_kJ = last_meal_kJ * std::exp(-*p.hours_since_meal_h / food_absorption_h);
+  b.starting_gut_carbohydrate_kJ = meal_kJ * meal_carbohydrate_share;
+  b.starting_gut_protein_kJ = meal_kJ * meal_protein_share;
+  b.starting_gut_fat_kJ = meal_kJ - b.starting_gut_carbohydrate_kJ - b.starting_gut_protein_kJ;
+  b.already_sick = *p.already_seasick ? 1 : 0;
+  b.starting_core_excess_K = core_rise_K_per_met * std::max(0.0, *p.exertion_met - resting_met);
+}
+
+}  // namespace
+
+Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& ensemble) {
+  Build<double> b{};
+  BodyTable table = scaled_body_table(p.sex, p.age_years, p.mass_kg, p.height_m, *p.body_fat_pct);
+  const FingerNode fingers = take_fingers(table);
+  take_table(table, fingers, b);
+  add_exchangers(b);
+  b.mass_kg = p.mass_kg;
+  b.body_fat_pct = *p.body_fat_pct;
+  b.lean_kg = lean_mass_kg(p.mass_kg, *p.body_fat_pct);
+  b.age_years = p.age_years;
+  b.area_total_m2 = fingers.area_m2;
+  b.basal_total_W = fingers.basal_W;
+  for (int s = 0; s < segment_count; ++s) {
+    b.area_total_m2 += b.area_m2[s];
+    for (int l = 0; l < tissue_count; ++l) b.basal_total_W += b.basal_W[s][l];
+  }
+  b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, *p.vo2max_mL_kg_min,
+                                              constants::shivering_quotient);
+  b.shivering_age_factor = shivering_age_factor(p.age_years);
+  b.sweat_age_factor = sweat_age_factor(p.age_years);
+  b.dilatation_age_factor = dilatation_age_factor(p.age_years);
+  b.greatest_urine_osmolality_mOsm_kg = greatest_urine_osmolality_mOsm_kg(p.age_years);
+  b.susceptibility = *p.seasick_susceptibility;
+  b.has_lifejacket = *p.lifejacket ? 1 : 0;
+  dress(ensemble, b);
+  starting_state(p, b);
+  return b;
+}
+
+}  // namespace bide::body

@@ -1,0 +1,30 @@
+// Standing in for "no cabin": people in the water or on an open raft exchange with the weather itself.
+#pragma once
+
+#include "core/sourced.hpp"
+
+namespace bide::constants {
+
+// An air exchange so large that the air around people is the outside air.
+inline constexpr Sourced open_air_exchange_m3_s{
+    50, "m3/s", "", "a breeze through a few square metres", Trust::judgement, 5, 500};
+// Coupling of the radiant surroundings of people in the open to air and sky.
+inline constexpr Sourced open_radiant_W_K{2000, "W/K", "", "large against any person's 10 W/K",
+                                          Trust::judgement};
+inline constexpr Sourced open_sky_share{
+    0.4, "-", "", "of a seated person's view that is sky; the rest is sea", Trust::judgement, 0.3, 0.5};
+// Sun on a person in the open: plan area of a seated person times absorptance.
+inline constexpr Sourced person_sun_absorbed{
+    0.7, "-", "ashrae2017", "ch. 9: skin and ordinary clothing; recalled", Trust::from_memory, 0.5, 0.9};
+// Floor fabric under the water.
+inline constexpr Sourced floor_mass_kg_m2{
+    1.5, "kg/m2", "", "coated cloth of a double floor", Trust::judgement, 0.5, 2.5};
+// What a crowded cabin holds besides air: gear, the skins of tubes.
+inline constexpr Sourced contents_J_Km2{
+    2000, "J/(K m2)", "", "a kilogram or two of gear per m2 of floor", Trust::judgement, 500, 6000};
+
+// Latent heat and radiation are taken at a skin or cloth temperature in the middle of what occurs.
+inline constexpr Sourced typical_surface_degC{
+    25, "degC", "", "latent heat differs by 1 % from 15 to 35 degC", Trust::judgement, 15, 35};
+
+}  // namespace bide::constants

@@ -1,0 +1,107 @@
+#include <algorithm>
+
+#include "cabin/clothing.hpp"
+#include "cabin/floor.hpp"
+#include "constants/limits.hpp"
+#include "constants/open.hpp"
+#include "system/compiled.hpp"
+
+namespace bide::system {
+
+namespace {
+
+constexpr double ppm = 1e-6, percent = 0.01;
+
+// Without a raft the "cabin" is a metre or two of the open around people.
+RaftBuild<double> open_water(double persons) {
+  RaftBuild<double> r{};
+  r.floor_area_m2 = persons;
+  r.volume_m3 = persons;
+  r.capacity_persons = persons;
+  r.entrance_area_m2 = 1;
+  r.seated_m2K_W = r.free_m2K_W = r.flat_seated_m2K_W = r.flat_free_m2K_W = constants::floor_single_m2K_W;
+  r.sky_view = 0.5;
+  r.canopy_position = r.leakage_position = 0.5;
+  r.open_above_co2_fraction = 1;
+  return r;
+}
+
+RaftBuild<double> build_raft(const scenario::ValidScenario& v) {
+  const scenario::Scenario& in = v.scenario;
+  if (!in.raft) return open_water(static_cast<double>(in.crew.size()));
+  const scenario::Raft& raft = *in.raft;
+  const scenario::Routine& routine = *in.routine;
+  RaftBuild<double> r{};
+  const bool canopy = *raft.canopy != scenario::CanopyKind::none;
+  const cabin::Geometry g =
+      cabin::raft_geometry(*raft.floor_area_m2, canopy ? *raft.canopy_height_m : 0, *raft.tube_diameter_m);
+  double mass = 0;
+  for (const scenario::Person& p : in.crew) mass += p.mass_kg;
+  r.floor_area_m2 = *raft.floor_area_m2;
+  r.canopy_area_m2 = g.canopy_area_m2;
+  r.volume_m3 = canopy ? cabin::air_volume_m3(g, mass) : *raft.floor_area_m2;
+  r.gap_m2K_W = *raft.canopy == scenario::CanopyKind::two_skins
+                    ? cabin::air_gap_m2K_W(constants::canopy_gap_mm, cabin::HeatFlow::up)
+                    : 0;
+  r.tube_side_area_m2 = g.tube_side_area_m2;
+  r.sky_view = g.sky_view;
+  r.entrance_area_m2 = *raft.opening_area_m2;
+  r.minimum_opening_m2 = *routine.minimum_opening_m2;
+  r.catch_area_m2 = *raft.rain_catch_area_m2;
+  r.capacity_persons = *raft.capacity_persons;
+  r.canopy_position = *raft.canopy_heat_loss_position;
+  r.leakage_position = *raft.leakage_position;
+  r.has_canopy = canopy ? 1 : 0;
+  r.two_skins = *raft.canopy == scenario::CanopyKind::two_skins ? 1 : 0;
+  // More than eight persons: two opposite entrances (LSA Code 4.1.1.5.3).
+  constexpr int one_entrance_up_to = 8;
+  r.two_entrances = *raft.capacity_persons > one_entrance_up_to ? 1 : 0;
+  r.insulated_floor = *raft.floor == scenario::FloorKind::inflated ? 1 : 0;
+  r.foam_floor = *raft.floor == scenario::FloorKind::foam ? 1 : 0;
+  const cabin::FloorResistance up = cabin::floor_resistance(*raft.floor, true);
+  const cabin::FloorResistance flat = cabin::floor_resistance(*raft.floor, false);
+  r.seated_m2K_W = up.seated_m2K_W, r.free_m2K_W = up.free_m2K_W;
+  r.flat_seated_m2K_W = flat.seated_m2K_W, r.flat_free_m2K_W = flat.free_m2K_W;
+  r.opening_fraction_day = *routine.opening_fraction_day;
+  r.opening_fraction_night = *routine.opening_fraction_night;
+  r.open_above_co2_fraction = *routine.open_above_co2_ppm * ppm;
+  return r;
+}
+
+LimitValues<double> limit_values(const scenario::Limits& in) {
+  LimitValues<double> l{};
+  l.able_core_low_degC = *in.able_core_low_degC;
+  l.able_core_high_degC = *in.able_core_high_degC;
+  l.able_water_deficit_pct = *in.able_water_deficit_pct;
+  l.unconscious_core_degC = *in.unconscious_core_degC;
+  l.lethal_core_low_degC = *in.lethal_core_low_degC;
+  l.lethal_core_high_degC = *in.lethal_core_high_degC;
+  l.lethal_water_deficit_pct = *in.lethal_water_deficit_pct;
+  l.lethal_osmolality_mOsm_kg = *in.lethal_osmolality_mOsm_kg;
+  l.able_co2_fraction = *in.able_co2_ppm * ppm;
+  l.lethal_co2_fraction = *in.lethal_co2_ppm * ppm;
+  l.lethal_protein_fraction_used = constants::lethal_protein_loss_pct * percent;
+  return l;
+}
+
+}  // namespace
+
+Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record& weather) {
+  Compiled<double> c;
+  c.structure = make_structure(v, weather);
+  c.structure.aid_m2K_W = cabin::aid_resistance_m2K_W();
+  c.raft = build_raft(v);
+  c.raft.never_tires =
+      v.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
+  c.limits = limit_values(*v.scenario.limits);
+  for (std::size_t p = 0; p < v.scenario.crew.size(); ++p) {
+    c.persons.push_back(body::make_build(v.scenario.crew[p], *v.ensembles[p]));
+    const cabin::SeatPad pad = cabin::seat_pad(*v.scenario.crew[p].seat);
+    c.persons.back().seat_pad_m2K_W = pad.resistance_m2K_W;
+    c.persons.back().seat_pad_cover = pad.cover;
+  }
+  c.stock = stores::opening_stock(v);
+  return c;
+}
+
+}  // namespace bide::system

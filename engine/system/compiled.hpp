@@ -1,0 +1,52 @@
+// A scenario made ready to march: numbers of one scalar type, and the structure that all lanes share.
+//
+// States: none, immutable. Inputs: a ValidScenario and its weather. Validity: as the scenario's. Any number
+// in RaftBuild, Build and the stock may differ from lane to lane; Structure may not.
+#pragma once
+
+#include <vector>
+
+#include "body/build.hpp"
+#include "cabin/envelope.hpp"
+#include "scenario/validate.hpp"
+#include "stores/inventory.hpp"
+#include "system/schedule.hpp"
+#include "weather/weather.hpp"
+
+namespace bide::system {
+
+// Holds nothing but T.
+template <class T>
+struct RaftBuild {
+  T floor_area_m2, canopy_area_m2, volume_m3, gap_m2K_W, tube_side_area_m2, entrance_area_m2,
+      minimum_opening_m2;
+  T catch_area_m2, capacity_persons;
+  T canopy_position, leakage_position;  // in the unmeasured ranges, 0..1
+  T has_canopy, two_skins, two_entrances, sky_view;
+  T seated_m2K_W, free_m2K_W, flat_seated_m2K_W, flat_free_m2K_W;  // floor as built, and without its air
+  T insulated_floor, foam_floor;  // an inflatable or a foam floor is built in
+  T opening_fraction_day, opening_fraction_night, open_above_co2_fraction;
+  T never_tires;  // shivering law
+};
+
+// Physiological limits in force.
+template <class T>
+struct LimitValues {
+  T able_core_low_degC, able_core_high_degC, able_water_deficit_pct, unconscious_core_degC;
+  T lethal_core_low_degC, lethal_core_high_degC, lethal_water_deficit_pct, lethal_osmolality_mOsm_kg;
+  T able_co2_fraction, lethal_co2_fraction;
+  T lethal_fat_kg_left, lethal_protein_fraction_used;
+};
+
+template <class T>
+struct Compiled {
+  Structure structure;
+  RaftBuild<T> raft;
+  LimitValues<T> limits;
+  std::vector<body::Build<T>> persons;
+  stores::Stock<T> stock;
+};
+
+Compiled<double> compile(const scenario::ValidScenario& scenario, const weather::Record& weather);
+
+}  // namespace bide::system

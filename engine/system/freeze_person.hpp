@@ -1,0 +1,238 @@
+// One person's coefficients for one step: heat made and carried, surfaces, water, salt, fuel, sickness.
+//
+// States read: the whole block of the person. Inputs: Surroundings, held state, build. Outputs:
+// PersonCoefficients. Validity and source: each function in body/. A person who has died makes no heat, has
+// no circulation and cools.
+#pragma once
+
+#include "body/control.hpp"
+#include "body/fuel.hpp"
+#include "body/hands.hpp"
+#include "body/respiration.hpp"
+#include "body/seasickness.hpp"
+#include "body/shivering.hpp"
+#include "body/water.hpp"
+#include "system/clothing_heat.hpp"
+#include "system/freeze_surfaces.hpp"
+#include "system/readings.hpp"
+
+namespace bide::system {
+
+namespace own = body::at;  // places in a person's block
+
+// Heat made beyond the basal rate, W.
+template <class T>
+struct Effort {
+  T basal_factor, work_W, shivering_W, relative_shivering;
+};
+
+template <class T>
+inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const HeldPerson<T>& h, const T* y,
+                        T carbohydrate_absorbed_W) {
+  using namespace constants;
+  Effort<T> e;
+  const T lost_tissue = (b.fat_kg - y[own::fat_mass]) + (b.protein_kg - y[own::protein_mass]);
+  e.basal_factor = h.living * body::starved_basal_factor(lost_tissue, b.mass_kg) *
+                   (T(1) - T(1 - asleep_factor.value) * h.asleep);
+  e.work_W = h.living * ((T(1) - h.asleep) * T(awake_rest_factor.value - 1) * b.basal_total_W + h.labour_W);
+  const T core = core_degC(y) + (T(neutral_core.value) - b.core_setpoint_degC);
+  const T drive = body::shivering_drive_W_m2(core, mean_skin_degC(b, y), b.body_fat_pct) * b.area_total_m2 *
+                  b.shivering_age_factor;
+  const T glucose =
+      body::blood_glucose_mmol_L(y[own::glycogen], b.glycogen_kJ, carbohydrate_absorbed_W, y[own::alcohol]);
+  const T fresh = h.living * smaller(drive, b.shivering_ceiling_W) * body::shivering_core_cutoff(core) *
+                  body::glucose_factor(glucose) * body::alcohol_factor(y[own::alcohol]);
+  const T tired = body::fatigue_factor(y[own::fatigue]);
+  e.shivering_W = fresh * (tired + (T(1) - tired) * raft.never_tires);
+  e.relative_shivering = e.shivering_W / b.shivering_ceiling_W;
+  return e;
+}
+
+// Blood flow to every node as heat carried, W/K. In the cold, veins that run beside arteries take the blood
+// back.
+template <class T>
+inline void freeze_circulation(const body::Build<T>& b, const body::Commands<T>& cmd, const Effort<T>& e,
+                               T living, body::PersonCoefficients<T>& c) {
+  using namespace body;
+  const T deep = smoothstep(cmd.constriction, 0.0, constants::countercurrent_full_constriction.value);
+  for (int s = 0; s < segment_count; ++s) {
+    const auto& basal = b.basal_flow_L_h[s];
+    const std::array<T, tissue_count> flow{
+        basal[core],
+        muscle_flow_L_h(basal[muscle], T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W),
+                        cmd),
+        basal[fat],
+        skin_flow_L_h(basal[skin], b.dilatation_share[s], b.constriction_share[s], cmd, cmd.local[s])};
+    const T total = flow[core] + flow[muscle] + flow[fat] + flow[skin];
+    const T reaching = body::perfusion_W_K(total, T(b.countercurrent_W_K[s] * deep)) / (total + T(tiny_W_K));
+    for (int l = 0; l < tissue_count; ++l) c.perfusion_W_K[s][l] = living * reaching * flow[l];
+  }
+  const T finger = finger_flow_L_h(skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
+                                                 b.constriction_share[hands], cmd, cmd.finger_local),
+                                   b.finger_capacity_J_K);
+  c.finger_perfusion_W_K = living * body::perfusion_W_K(finger, T(b.finger_countercurrent_W_K * deep));
+}
+
+// Heat made in every node, less breath, plus sun, W.
+template <class T>
+inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Surroundings<T>& around,
+                           T sun_W, body::PersonCoefficients<T>& c) {
+  using namespace body;
+  // The sun reaches head, trunk, arms and legs by area; clothing takes what it covers.
+  T lit(0);
+  for (const int s : {head, trunk, arms, legs}) lit += b.area_m2[s];
+  for (int s = 0; s < segment_count; ++s) {
+    const T on = s == hands || s == feet ? T(0) : T(sun_W * b.area_m2[s] / lit);
+    for (int l = 0; l < tissue_count; ++l) c.source_W[s][l] = e.basal_factor * b.basal_W[s][l];
+    c.source_W[s][muscle] += b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W;
+    c.source_W[s][skin] += on * (T(1) - b.covered[s]);
+    c.source_W[s][clothing] = on * b.covered[s];
+  }
+  c.finger_source_W = e.basal_factor * b.finger_basal_W;
+  c.source_W[trunk][core] -= c.breath_dry_W + c.breath_latent_W;
+  c.floor_degC = around.sea_degC;
+  c.tube_degC = around.tube_degC;
+  c.sea_degC = around.sea_degC;
+  c.latent_heat_J_kg = around.latent_heat_J_kg;
+}
+
+// Liquid water onto and off the clothing. What no clothing takes up ends on the floor, or in the sea when
+// immersed.
+template <class T>
+inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Surroundings<T>& around,
+                                  const HeldPerson<T>& h, T sweat_drip_kg_s, body::PersonCoefficients<T>& c) {
+  using namespace body;
+  const T aboard = T(1) - h.in_water;
+  const T falling = aboard * (sweat_drip_kg_s + around.drip_kg_s + around.wetting_kg_s);
+  T to_floor = falling;
+  for (int s = 0; s < segment_count; ++s) {
+    const T takes_up = b.covered[s] * (T(1) - b.waterproof);
+    const T caught = falling * takes_up * b.area_m2[s] / b.area_total_m2;
+    const T water = y[own::clothing_water + s];
+    const T puddle = cabin::wicking_kg_s(water, b.clothing_capacity_kg[s],
+                                         T(takes_up * shares(s, around, h.in_water).puddle)) *
+                     aboard;
+    c.clothing_gain_kg_s[s] = caught + puddle;
+    c.clothing_drain_kg_s[s] = aboard * cabin::drain_kg_s(water, b.clothing_capacity_kg[s]);
+    to_floor -= caught + puddle;
+  }
+  c.sweat_drip_kg_s = sweat_drip_kg_s;
+  c.liquid_to_floor_kg_s = to_floor;
+  c.overboard_kg_s = h.in_water * sweat_drip_kg_s;
+  c.wetting_kg_s = aboard * around.wetting_kg_s;
+}
+
+// Water and salt of the body.
+template <class T>
+inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<T>& h,
+                          const body::Commands<T>& cmd, T sweat_kg_s, T sickness,
+                          body::PersonCoefficients<T>& c) {
+  using namespace body;
+  const T fasted = y[own::fasted];
+  const T osmolality = system::osmolality_mOsm_kg(b, y);
+  const T constricted = smoothstep(cmd.constriction, 0.0, constants::full_skin_constriction.value);
+  const T salt = salt_excretion_mOsm_s(y[own::extracellular_osmoles], b.extracellular_osmoles_mOsm, fasted);
+  const T urea = urea_excretion_mOsm_s(y[own::urea]);
+  const T densest = b.greatest_urine_osmolality_mOsm_kg * ketosis_urine_factor(fasted);
+  const T solute = salt + urea + ketone_excretion_mOsm_s(fasted);
+  const T diuresis = diuresis_rate_kg_s(y[own::fluid_shift], constricted, h.in_water);
+  const T vomit = vomit_rate_kg_s(sickness);
+  const T living = h.living;
+  c.absorption_kg_s = living * gut_absorption_kg_s(y[own::gut_water]);
+  c.urine_kg_s = living * (urine_rate_kg_s(solute, densest, osmolality) + diuresis);
+  c.vomit_kg_s = living * vomit;
+  c.fluid_shift_L_s = living * fluid_shift_rate_L_s(y[own::fluid_shift], constricted, h.in_water);
+  c.salt_loss_mOsm_s = living * (salt + diuresis_salt_mOsm_s(diuresis) + sweat_salt_mOsm_s(sweat_kg_s) +
+                                 vomit_salt_mOsm_s(vomit));
+  c.osmole_rate_mOsm_s = -c.salt_loss_mOsm_s;
+  c.urea_rate_mOsm_s = -(living * urea);  // what fuel makes is added there
+}
+
+// What is burnt, and what it leaves behind.
+template <class T>
+inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>& h, const Effort<T>& e,
+                        const Surroundings<T>& around, T pressure_Pa, body::PersonCoefficients<T>& c) {
+  using namespace body;
+  constexpr double W_per_kW = 1000;
+  const T absorbed_W = c.absorbed_carbohydrate_kJ_s * T(W_per_kW);
+  const T nitrogen = nitrogen_rest_g_s(y[own::fasted], b.lean_kg, b.body_fat_pct, absorbed_W);
+  const T protein = protein_heat_W(nitrogen, e.shivering_W, T(c.absorbed_protein_kJ_s * T(W_per_kW)));
+  constexpr double tiny_W = 1e-9;
+  const T heat = c.metabolic_W + T(tiny_W);
+  const FuelMix<T> mix =
+      fuel_mix(heat, e.relative_shivering, protein, y[own::glycogen], b.glycogen_kJ, y[own::fasted]);
+  const FuelRates<T> r =
+      fuel_rates(c.metabolic_W, mix, y[own::glycogen], b.glycogen_kJ, c.absorbed_carbohydrate_kJ_s,
+                 c.absorbed_fat_kJ_s, c.absorbed_protein_kJ_s);
+  c.glycogen_kJ_s = r.glycogen_kJ_s;
+  c.fat_kg_s = r.fat_kg_s;
+  c.protein_kg_s = r.protein_kg_s;
+  c.oxidised_kJ_s = r.oxidised_kJ_s;
+  c.nitrogen_g_s = r.nitrogen_g_s;
+  c.urea_rate_mOsm_s += r.urea_mOsm_s;
+  c.metabolic_water_kg_s = r.metabolic_water_kg_s;
+  c.co2_m3_s = body::co2_m3_s(c.metabolic_W, respiratory_quotient(mix), around.air_degC, pressure_Pa) *
+               (T(1) - h.in_water);
+  c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_shivering, y[own::fatigue]);
+  c.alcohol_mg_dL_s = h.living * alcohol_rate_mg_dL_s(y[own::alcohol]);
+}
+
+template <class T>
+inline T severity(const body::Build<T>& b, const T* y, const Held<T>& held, const HeldPerson<T>& h,
+                  const Surroundings<T>& around) {
+  return h.living * body::sickness_target(around.weighted_acceleration_m_s2, y[own::motion_dose],
+                                          around.wave_height_m, held.enclosed, b.susceptibility,
+                                          y[own::adaptation],
+                                          T(h.medicine * T(constants::tablet_protection.value)));
+}
+
+template <class T>
+void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, const Surroundings<T>& around,
+                   T pressure_Pa, const T* y, body::PersonCoefficients<T>& c) {
+  using namespace body;
+  const auto index = static_cast<std::size_t>(p);
+  const Build<T>& b = compiled.persons[index];
+  const HeldPerson<T>& h = held.persons[index];
+  c.living = h.living;
+  c.absorbed_carbohydrate_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_carbohydrate]);
+  c.absorbed_fat_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_fat]);
+  c.absorbed_protein_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_protein]);
+  constexpr double W_per_kW = 1000;
+  const Effort<T> e = effort(b, compiled.raft, h, y, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)));
+  c.shivering_W = e.shivering_W;
+  c.metabolic_W = b.basal_total_W * e.basal_factor + e.work_W + e.shivering_W;
+  c.breath_dry_W = breath_dry_W(c.metabolic_W, around.air_degC);
+  c.breath_latent_W =
+      breath_latent_W(c.metabolic_W, vapour_pressure_Pa(around.vapour_kg_m3, around.air_degC));
+  c.breath_water_kg_s = breath_water_kg_s(c.breath_latent_W);
+  c.sun_W = around.sun_W;
+
+  Commands<T> cmd = commands(b, y, sweating_shift_K(system::water_deficit_pct(b, y)));
+  cmd.sweat_W *= h.living;
+  freeze_circulation(b, cmd, e, h.living, c);
+  freeze_sources(b, e, around, c.sun_W, c);
+  c.blood_capacity_J_K = b.blood_capacity_J_K;
+  c.finger_capacity_J_K = b.finger_capacity_J_K;
+  const T aid = T(compiled.structure.aid_m2K_W);
+  T drip(0), sweat_W(0);
+  for (int s = 0; s < segment_count; ++s) {
+    for (int l = 0; l < tissue_count; ++l) c.capacity_J_K[s][l] = b.capacity_J_K[s][l];
+    c.capacity_J_K[s][clothing] = clothing_capacity_J_K(b, s, y[own::clothing_water + s]);
+    for (int l = 0; l < tissue_count - 1; ++l) c.conductance_W_K[s][l] = b.conductance_W_K[s][l];
+    const T sweat = cmd.sweat_W * b.sweat_share[s] * cmd.local[s];
+    sweat_W += sweat;
+    drip += freeze_segment_surfaces(b, s, y, around, h, aid, b.seat_pad_m2K_W, b.seat_pad_cover, sweat, c);
+  }
+  freeze_finger(b, y, around, h, aid, c);
+  freeze_clothing_water(b, y, around, h, drip, c);
+  c.severity = severity(b, y, held, h, around);
+  freeze_fluids(b, y, h, cmd, T(sweat_W / around.latent_heat_J_kg), c.severity, c);
+  freeze_fuel(b, y, h, e, around, pressure_Pa, c);
+  c.motion_dose_m2_s4 = dose_rate_m2_s4(around.weighted_acceleration_m_s2, y[own::motion_dose]);
+  c.adaptation_per_s = adaptation_rate_per_s(around.weighted_acceleration_m_s2, y[own::adaptation]);
+  const T wet =
+      smoothstep(T(y[own::clothing_water + feet] / (b.clothing_capacity_kg[feet] + T(tiny_W_K))), 0.0, 1.0);
+  c.cold_feet = h.living * cold_wet_exposure(y[own::node(feet, skin)], T(larger(wet, h.in_water)));
+}
+
+}  // namespace bide::system

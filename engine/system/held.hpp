@@ -1,0 +1,47 @@
+// What stays constant between two stops and is changed only by events: conditions of people, the state of the
+// raft, the stores, and the books of what events moved in and out.
+//
+// States: these are discrete states, kept apart from the integrated vector. Inputs: events. Flags are numbers
+// 0 or 1 of the scalar type, so that lanes can differ. Source: none, bookkeeping.
+#pragma once
+
+#include <array>
+#include <vector>
+
+#include "stores/inventory.hpp"
+
+namespace bide::system {
+
+template <class T>
+struct HeldPerson {
+  T living{1}, conscious{1}, able{1}, asleep{0};
+  T in_water{0};         // immersed to the neck
+  T wears_aid{0};        // thermal protective aid
+  T labour_W{0};         // heat of work beyond sitting still
+  T medicine{0};         // fraction of seasickness prevented now
+  T watered_at_s{-1e9};  // last time water was given
+  // Books of events
+  T drunk_kg{0}, eaten_kJ{0}, soaked_kg{0}, wrung_kg{0};
+};
+
+template <class T>
+struct Held {
+  std::vector<HeldPerson<T>> persons;
+  T enclosed{1};  // 0: no canopy stands between people and the weather
+  T afloat{1};    // 0: in the water, no raft around
+  T opening_m2{0};
+  T extra_opening_m2{0};  // a torn canopy or a lost closure
+  T floor_inflated{1};    // 0: the insulating floor is flat
+  T tube_leak{0};
+  T bailer{1}, pump{1}, desalinator{1};
+  T huddled{1};
+  T opened_for_air{0};  // the air rule holds the entrances open
+  T rain_since_spray_mm{0};
+  T water_made_L{0};
+  bool daylight = true;  // of the routine; the same in every lane
+  stores::Stock<T> stock{};
+  // Books of events
+  T water_shipped_kg{0}, water_bailed_kg{0}, air_replaced_kg{0}, co2_replaced_m3{0};
+};
+
+}  // namespace bide::system

@@ -1,0 +1,47 @@
+// What is read off a person's state: the quantities that limits and reports speak of.
+//
+// States: none. Inputs: a person's block of the state vector. Source: definitions; deficits are of body mass
+// at the start, euhydrated.
+#pragma once
+
+#include "body/build.hpp"
+#include "body/water.hpp"
+#include "core/scalar.hpp"
+
+namespace bide::system {
+
+template <class T>
+inline T core_degC(const T* x) {
+  return x[body::at::node(body::trunk, body::core)];
+}
+
+template <class T>
+inline T mean_skin_degC(const body::Build<T>& b, const T* x) {
+  T sum = b.finger_area_m2 * x[body::at::finger], area = b.finger_area_m2;
+  for (int s = 0; s < body::segment_count; ++s) {
+    sum += b.area_m2[s] * x[body::at::node(s, body::skin)];
+    area += b.area_m2[s];
+  }
+  return sum / area;
+}
+
+template <class T>
+inline T water_deficit_pct(const body::Build<T>& b, const T* x) {
+  return body::water_deficit_pct(x[body::at::body_water], b.body_water_kg, b.mass_kg);
+}
+
+// Effective osmolality of body water, mOsm/kg (cells and surroundings are in osmotic balance).
+template <class T>
+inline T osmolality_mOsm_kg(const body::Build<T>& b, const T* x) {
+  return body::osmolality_mOsm_kg(x[body::at::extracellular_osmoles], b.intracellular_osmoles_mOsm,
+                                  x[body::at::body_water]);
+}
+
+template <class T>
+inline T clothing_water_kg(const T* x) {
+  T sum(0);
+  for (int s = 0; s < body::segment_count; ++s) sum += x[body::at::clothing_water + s];
+  return sum;
+}
+
+}  // namespace bide::system

@@ -1,0 +1,31 @@
+// Turns states into rows of a Timeline.
+//
+// Rates in a row (heat losses, sweat, ventilation heat) are means since the row before, from the running
+// totals, so they add up to the ledgers; the first row holds the values at the start.
+#pragma once
+
+#include <vector>
+
+#include "system/notes.hpp"
+#include "system/system.hpp"
+#include "timeline/series.hpp"
+
+namespace bide::timeline {
+
+class Recorder {
+ public:
+  Recorder(system::System<double>& system, Timeline& timeline) : system_(&system), timeline_(&timeline) {}
+
+  void row(double t, const std::vector<double>& x);
+
+ private:
+  system::System<double>* system_;
+  Timeline* timeline_;
+  double last_t_ = 0;
+  std::vector<double> last_x_;
+};
+
+// Turns what events left behind into sentences.
+std::vector<Event> events_from(const std::vector<system::Note>& notes, const system::Structure& structure);
+
+}  // namespace bide::timeline

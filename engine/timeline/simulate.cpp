@@ -1,0 +1,166 @@
+#include "timeline/simulate.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "march/reference.hpp"
+#include "march/sdirk2.hpp"
+#include "system/assumptions.hpp"
+#include "timeline/balance.hpp"
+#include "timeline/drive.hpp"
+#include "timeline/record.hpp"
+#include "timeline/watch.hpp"
+
+namespace bide::timeline {
+
+namespace {
+
+using System = system::System<double>;
+using State = std::vector<double>;
+
+class Production {
+ public:
+  explicit Production(std::size_t size) : stepper_(size) {}
+  void step(System& system, State& x, double t, double h) { stepper_.do_step(system, x, t, h); }
+  void restart() { stepper_.restart(); }
+  const State& slopes() const { return stepper_.slopes(); }
+
+ private:
+  march::Sdirk2<double> stepper_;
+};
+
+class Reference {
+ public:
+  void step(System& system, State& x, double t, double h) {
+    constexpr double relative = 1e-9, absolute = 1e-9;
+    const auto slope = [&](double at, const State& y, State& dydt) { system.slope(at, y, dydt); };
+    march::reference_advance(slope, x, t, t + h, relative, absolute);
+    slopes_.resize(x.size());
+    system.slope(t + h, x, slopes_);
+  }
+  void restart() {}
+  const State& slopes() const { return slopes_; }
+
+ private:
+  State slopes_;
+};
+
+class Observer {
+ public:
+  Observer(System& system, Timeline& timeline, const Options& options)
+      : system_(&system), recorder_(system, timeline), options_(&options), watch_(system.compiled()) {}
+
+  system::Notes notes() { return &notes_; }
+
+  template <class Advance>
+  void after_step(double t0, double t1, const State& x, const Advance& advance) {
+    watch_.after_step(t0, t1, x, advance.slopes(), system_->held);
+  }
+
+  void at_stop(double t, const State& x) {
+    watch_.after_stop(t, x, system_->held);
+    const system::Structure& s = system_->compiled().structure;
+    constexpr double same_s = 1e-6;
+    const double rows = t / s.output_interval_s;
+    if (std::abs(rows - std::round(rows)) * s.output_interval_s < same_s || t >= s.end_s) {
+      recorder_.row(t, x);
+      flags_.look(*system_, x);
+      if (options_->progress) options_->progress(t / s.end_s);
+    }
+  }
+
+  const std::vector<system::Note>& noted() const { return notes_; }
+  const Watch& watch() const { return watch_; }
+  const system::RangeFlags& flags() const { return flags_; }
+
+ private:
+  System* system_;
+  Recorder recorder_;
+  const Options* options_;
+  Watch watch_;
+  system::RangeFlags flags_;
+  std::vector<system::Note> notes_;
+};
+
+// First time each store was empty; a store that was empty from the start is not listed.
+std::vector<StoreOut> stores_out(const Timeline& t) {
+  std::vector<StoreOut> out;
+  const auto look = [&](const char* name, const std::vector<double>& left) {
+    if (left.empty() || left.front() <= 0) return;
+    for (std::size_t i = 0; i < left.size(); ++i)
+      if (left[i] <= 0) {
+        out.push_back({name, t.time_s[i]});
+        return;
+      }
+  };
+  look("water", t.water_L);
+  look("food", t.food_kJ);
+  look("medicine", t.medicine_doses);
+  look("flares", t.flares);
+  look("lamp", t.lamp_h);
+  look("beacon", t.beacon_h);
+  return out;
+}
+
+template <class Advance>
+void march(System& system, State& x, Advance& advance, Observer& observer, double step_scale) {
+  march::StepPlan plan;
+  for (double& step : plan.graded_s) step *= step_scale;
+  plan.longest_s *= step_scale;
+  drive(system, x, plan, advance, observer);
+}
+
+std::optional<Failure> broken(const std::vector<Ledger>& ledgers, const State& x, double days) {
+  constexpr double per_day = 1e-9;
+  for (const double value : x)
+    if (!std::isfinite(value)) return Failure{"state", "a state variable is no longer a finite number"};
+  for (const Ledger& l : ledgers)
+    if (!(std::abs(l.relative()) <= per_day * std::max(1.0, days)))
+      return Failure{l.name,
+                     fmt::format("the {} ledger is off by {:.3g} of its throughput", l.name, l.relative())};
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario,
+                                         const weather::Record& weather, const Options& options) {
+  const system::Compiled<double> compiled = system::compile(scenario, weather);
+  const system::Forcings<double> forcings(weather);
+  System system(compiled, forcings);
+  const system::Structure& structure = compiled.structure;
+
+  Timeline timeline;
+  timeline.scenario_name = scenario.scenario.name;
+  timeline.start_unix_s = scenario.start_unix_s;
+  timeline.horizon_s = structure.end_s;
+  timeline.in_raft = structure.has_raft;
+  timeline.persons.resize(static_cast<std::size_t>(structure.persons));
+
+  State x = system.start();
+  const State start = x;
+  Observer observer(system, timeline, options);
+  if (options.integrator == Integrator::production) {
+    Production production(x.size());
+    march(system, x, production, observer, options.step_scale);
+  } else {
+    Reference reference;
+    march(system, x, reference, observer, options.step_scale);
+  }
+
+  constexpr double day_s = 86400;
+  timeline.ledgers = ledgers(system, start, x);
+  if (auto failure = broken(timeline.ledgers, x, structure.end_s / day_s)) return *failure;
+  timeline.events = events_from(observer.noted(), structure);
+  timeline.crossings = observer.watch().crossings;
+  timeline.fates = observer.watch().fates(structure.end_s);
+  timeline.stores_out = stores_out(timeline);
+  timeline.flags = observer.flags().sentences();
+  timeline.assumptions = system::assumptions(scenario, weather);
+  return timeline;
+}
+
+}  // namespace bide::timeline

@@ -1,0 +1,34 @@
+// One simulation: scenario and weather in, timeline out.
+#pragma once
+
+#include <functional>
+#include <string>
+#include <variant>
+
+#include "scenario/validate.hpp"
+#include "timeline/series.hpp"
+#include "weather/weather.hpp"
+
+namespace bide::timeline {
+
+enum class Integrator {
+  production,  // linearly implicit, fixed plan
+  reference    // Odeint Dormand-Prince at tight tolerance: slow, for checks
+};
+
+struct Options {
+  std::function<void(double fraction)> progress;
+  Integrator integrator = Integrator::production;
+  double step_scale = 1;  // all steps times this: for convergence checks
+};
+
+// A ledger that did not close, or a state that left the numbers.
+struct Failure {
+  std::string ledger;
+  std::string message;
+};
+
+std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario,
+                                         const weather::Record& weather, const Options& options = {});
+
+}  // namespace bide::timeline
