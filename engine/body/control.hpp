@@ -53,6 +53,13 @@ inline T skin_flow_L_h(T basal, T dilatation_share, T constriction_share, const 
   return (basal + dilatation_share * c.dilatation_L_h) / (T(1) + constriction_share * c.constriction) * local;
 }
 
+// Blood flow of the fat under the skin, L/h: its vessels close with those of the skin above (the 1971 table
+// keeps it constant, which lets a thick layer be warmed through and hides fatness in the cold).
+template <class T>
+inline T fat_flow_L_h(T basal, T constriction_share, const Commands<T>& c) {
+  return basal / (T(1) + constriction_share * c.constriction);
+}
+
 // Muscle blood flow, L/h: basal flow constricts, work and shivering bring their own.
 template <class T>
 inline T muscle_flow_L_h(T basal, T extra_heat_W, const Commands<T>& c) {
@@ -63,7 +70,7 @@ inline T muscle_flow_L_h(T basal, T extra_heat_W, const Commands<T>& c) {
 inline constexpr double tiny_W_K = 1e-12;  // keeps 0/0 out of a person without circulation
 
 // Heat carried by a flow that first passes a balanced counter-current exchanger of conductance `exchanger`:
-// what reaches the tissue is mc / (1 + exchanger / mc). (Effectiveness NTU/(1+NTU), Kays & London.)
+// what reaches the tissue is mc / (1 + exchanger / mc). Effectiveness of balanced counterflow: NTU/(1 + NTU).
 template <class T>
 inline T perfusion_W_K(T flow_L_h, T exchanger_W_K) {
   const T mc = T(constants::blood_heat.value) * flow_L_h;

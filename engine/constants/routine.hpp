@@ -19,6 +19,8 @@ inline constexpr Sourced medicine_after_h{0.1, "h", "", "tablets are taken as so
 inline constexpr Sourced medicine_interval_h{8, "h", "", "six doses last 48 h, so one in eight hours",
                                              Trust::derived};
 
+inline constexpr Sourced heat_rule_span_K{
+    2, "K", "", "entrances opened for heat are shut again this much below", Trust::judgement, 1, 4};
 inline constexpr Sourced damp_above_degC{
     30, "degC", "", "inside temperature above which clothes are kept damp by day", Trust::judgement, 27, 33};
 inline constexpr Sourced damp_wetness{0.5, "-", "", "of what soaked cloth holds", Trust::judgement, 0.3, 1.0};

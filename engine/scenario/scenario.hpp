@@ -151,6 +151,7 @@ struct Routine {
   std::optional<double> opening_fraction_day;    // of the entrance area; default 0.3
   std::optional<double> opening_fraction_night;  // default 0.05
   std::optional<double> minimum_opening_m2;      // never less; default 0.01
+  std::optional<double> open_above_degC;  // entrances opened above this inside, by day or night; default 27
   std::optional<double> open_above_co2_ppm;     // entrances opened above this, shut below half; default 15000
   std::optional<bool> huddle;                   // sit close together; default true
   std::optional<double> bail_every_h;           // 0 = never; default 2

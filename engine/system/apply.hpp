@@ -340,18 +340,22 @@ void burn_lights(Moment<T>& m) {
   if (!held.daylight) held.stock.lamp_h = positive_part(T(held.stock.lamp_h - T(1)));
 }
 
-// Foul air opens the entrances wholly; they go back to the routine once it has fallen to half.
+// Foul air and heat open the entrances wholly; they go back to the routine once CO2 has fallen to half and
+// the inside has cooled a little.
 template <class T>
 void air_rule(Moment<T>& m) {
   Held<T>& held = m.held();
-  const T limit = m.raft().open_above_co2_fraction;
+  const RaftBuild<T>& r = m.raft();
   const T able = select(people_able(m) > T(0), T(1), T(0)) * held.enclosed;
-  const T foul = select(m.x[at::co2] > limit, T(1), T(0)) * able;
-  const T clean = select(m.x[at::co2] < T(0.5) * limit, T(1), T(0));
+  const T inside = m.x[at::air], co2 = m.x[at::co2];
+  const T bad = select((co2 > r.open_above_co2_fraction) | (inside > r.open_above_degC), T(1), T(0)) * able;
+  const T good = select((co2 < T(0.5) * r.open_above_co2_fraction) &
+                            (inside < r.open_above_degC - T(constants::heat_rule_span_K.value)),
+                        T(1), T(0));
   const T before = held.opened_for_air;
-  held.opened_for_air = select(foul > T(0), T(1), T(before * (T(1) - clean)));
+  held.opened_for_air = select(bad > T(0), T(1), T(before * (T(1) - good)));
   const T routine = routine_opening_m2(m, held.daylight);
-  held.opening_m2 = routine + (m.raft().entrance_area_m2 - routine) * held.opened_for_air;
+  held.opening_m2 = routine + (r.entrance_area_m2 - routine) * held.opened_for_air;
   if (lane(held.opened_for_air, 0) > lane(before, 0)) m.note(NoteKind::opened_for_air);
   if (lane(held.opened_for_air, 0) < lane(before, 0)) m.note(NoteKind::closed_again);
 }

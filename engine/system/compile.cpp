@@ -23,6 +23,7 @@ RaftBuild<double> open_water(double persons) {
   r.sky_view = 0.5;
   r.canopy_position = r.leakage_position = 0.5;
   r.open_above_co2_fraction = 1;
+  r.open_above_degC = 100;
   return r;
 }
 
@@ -65,6 +66,7 @@ RaftBuild<double> build_raft(const scenario::ValidScenario& v) {
   r.opening_fraction_day = *routine.opening_fraction_day;
   r.opening_fraction_night = *routine.opening_fraction_night;
   r.open_above_co2_fraction = *routine.open_above_co2_ppm * ppm;
+  r.open_above_degC = *routine.open_above_degC;
   return r;
 }
 

@@ -61,7 +61,7 @@ inline void freeze_circulation(const body::Build<T>& b, const body::Commands<T>&
         basal[core],
         muscle_flow_L_h(basal[muscle], T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W),
                         cmd),
-        basal[fat],
+        fat_flow_L_h(basal[fat], b.constriction_share[s], cmd),
         skin_flow_L_h(basal[skin], b.dilatation_share[s], b.constriction_share[s], cmd, cmd.local[s])};
     const T total = flow[core] + flow[muscle] + flow[fat] + flow[skin];
     const T reaching = body::perfusion_W_K(total, T(b.countercurrent_W_K[s] * deep)) / (total + T(tiny_W_K));

@@ -115,7 +115,8 @@ inline void freeze_contact(const body::Build<T>& b, T area, const Shares<T>& sha
   skin.to_tube = area * share.tube * back_to_tube_W_m2K(pressed);
 }
 
-// Skin, clothing and the vapour between them. Returns the liquid sweat that cannot evaporate, kg/s.
+// Skin, clothing and the vapour between them. Returns the sweat that runs off, kg/s: wet skin withholds most
+// of what cannot evaporate.
 template <class T>
 inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, const Surroundings<T>& around,
                                  const HeldPerson<T>& held, T aid_resistance, T pad_m2K_W, T pad_cover,
@@ -165,7 +166,7 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   skin_side.evaporation_m3_s = wettedness * dry_path;
   out.distillation_m3_s[s] = wettedness * to_wet_cloth;
   cloth_side.evaporation_m3_s = c.wet_surface * outer_path;
-  return positive_part(T(sweat_kg_s - most_kg_s));
+  return T(1 - constants::wet_skin_withholds.value) * positive_part(T(sweat_kg_s - most_kg_s));
 }
 
 // Fingers are hands without a core: bare or gloved, never under the seat.
