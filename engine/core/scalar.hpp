@@ -3,7 +3,8 @@
 // States: none. Inputs: a scalar type T, `double` or `Lanes<W>`. Validity: every operation is lane-wise, so a
 // lane's result never depends on its neighbours. Source: none, this is arithmetic.
 //
-// In model code: `select()` instead of `if` on T, no literal but 0, 1, 2 and 0.5 (numbers live in constants/).
+// In model code: `select()` instead of `if` on T, no literal but 0, 1, 2 and 0.5 (numbers live in
+// constants/).
 #pragma once
 
 #include <Eigen/Core>
@@ -18,11 +19,11 @@ namespace bide {
 // The compiler's own vector types (g++ 12 drops the attribute when its size is a template argument).
 template <int W>
 struct VectorOf;
-#define BIDE_VECTOR_OF(W)                                            \
-  template <>                                                        \
-  struct VectorOf<W> {                                               \
-    typedef double Vector __attribute__((vector_size((W) * 8)));     \
-    typedef long long Bits __attribute__((vector_size((W) * 8)));    \
+#define BIDE_VECTOR_OF(W)                                       \
+  template <>                                                   \
+  struct VectorOf<W> {                                          \
+    typedef double Vector __attribute__((vector_size((W)*8)));  \
+    typedef long long Bits __attribute__((vector_size((W)*8))); \
   };
 BIDE_VECTOR_OF(2)
 BIDE_VECTOR_OF(4)
@@ -85,7 +86,9 @@ using Mask = typename MaskOf<T>::type;
 
 // ---- select, and what is built on it --------------------------------------------------------------------
 
-inline double select(bool condition, double yes, double no) { return condition ? yes : no; }
+inline double select(bool condition, double yes, double no) {
+  return condition ? yes : no;
+}
 template <int W>
 inline Lanes<W> select(typename Lanes<W>::Mask condition, Lanes<W> yes, Lanes<W> no) {
   return Lanes<W>(condition.bits ? yes.v : no.v);
@@ -99,7 +102,9 @@ inline Lanes<W> select(typename Lanes<W>::Mask condition, Lanes<W> yes, double n
   return select(condition, yes, Lanes<W>(no));
 }
 
-inline bool any(bool m) { return m; }
+inline bool any(bool m) {
+  return m;
+}
 template <class M>
 inline auto any(M m) -> decltype(m.bits, bool()) {
   bool found = false;
@@ -107,8 +112,12 @@ inline auto any(M m) -> decltype(m.bits, bool()) {
   return found;
 }
 
-inline double larger(double a, double b) { return a > b ? a : b; }
-inline double smaller(double a, double b) { return a < b ? a : b; }
+inline double larger(double a, double b) {
+  return a > b ? a : b;
+}
+inline double smaller(double a, double b) {
+  return a < b ? a : b;
+}
 template <int W>
 inline Lanes<W> larger(Lanes<W> a, Lanes<W> b) {
   return select(a > b, a, b);
@@ -196,12 +205,16 @@ inline T power(T x, double p) {
 }
 
 // Lane i of x; a plain double has one lane.
-inline double lane(double x, int) { return x; }
+inline double lane(double x, int) {
+  return x;
+}
 template <int W>
 inline double lane(const Lanes<W>& x, int i) {
   return x[i];
 }
-inline void set_lane(double& x, int, double value) { x = value; }
+inline void set_lane(double& x, int, double value) {
+  x = value;
+}
 template <int W>
 inline void set_lane(Lanes<W>& x, int i, double value) {
   x.set(i, value);

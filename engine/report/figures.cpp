@@ -44,10 +44,10 @@ void print_stores(Page& page, const Material& m, int zone_h) {
       case StoreState::runs_out:
         page.paragraph(both_clocks(m.timeline.start_unix_s, store.at_s, zone_h) +
                            (store.left > 0 ? ", refilled: " + amount(store, store.left) + " left" : ""),
-                       fmt::format("  {:<16} {:>8}   ", cut(name, 16), duration(store.at_s)), "    ");
+                       fmt::format("  {:<20} {:>8}   ", cut(name, 20), duration(store.at_s)), "    ");
         break;
       case StoreState::lasts:
-        page.line(fmt::format("  {:<16} not out within {}: {} left", name, horizon(m.outcome.horizon_s),
+        page.line(fmt::format("  {:<20} not out within {}: {} left", name, horizon(m.outcome.horizon_s),
                               amount(store, store.left)));
         break;
     }

@@ -13,14 +13,6 @@ namespace {
 
 constexpr double minute_s = 60, hour_s = 3600, day_s = 86400;
 
-std::string letters(int index, char first) {
-  std::string text;
-  for (int i = index; i >= 0; i = i / 26 - 1) {
-    text.insert(text.begin(), static_cast<char>(first + i % 26));
-  }
-  return text;
-}
-
 // The step a clock time is rounded to: about half the last figure that `duration` shows.
 double clock_step_s(double since_start_s) {
   if (since_start_s < 2 * hour_s) return 5 * minute_s;
@@ -83,12 +75,8 @@ std::string not_reached(double horizon_s) {
   return "not reached within " + horizon(horizon_s);
 }
 
-std::string person_label(int index) {
-  return "Person " + letters(index, 'A');
-}
-
 std::string person_column_prefix(int index) {
-  return "person_" + letters(index, 'a') + "_";
+  return "person_" + crew_letters(index, 'a') + "_";
 }
 
 int zone_hours(double longitude_deg) {

@@ -8,6 +8,8 @@
 #include <optional>
 #include <string>
 
+#include "core/people.hpp"
+
 namespace bide::report {
 
 inline constexpr const char* one_case =
@@ -19,7 +21,6 @@ std::string percent(double value);            // "6.2 %"
 std::string duration(double seconds);         // "95 min", "14 h", "100 h"
 std::string horizon(double seconds);          // "5 d", "36 h"
 std::string not_reached(double horizon_s);    // "not reached within 5 d"
-std::string person_label(int index);          // "Person A"
 std::string person_column_prefix(int index);  // "person_a_"
 
 // Ship's time: the nautical zone of a longitude, whole hours from -12 to 12.

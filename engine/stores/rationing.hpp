@@ -24,7 +24,8 @@ struct RationPlan {
   bool injured_first = true, food_only_with_water = true;
 };
 
-inline constexpr double hours_per_day = 24;
+inline constexpr int whole_hours_per_day = 24;
+inline constexpr double hours_per_day = whole_hours_per_day;
 
 // Water one living, conscious person asks for at an issue, L.
 //

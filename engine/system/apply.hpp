@@ -293,7 +293,8 @@ void make_water(Moment<T>& m) {
   T made(0);
   if (s.gear.desalinator) {
     // Hours of the day at the pump, from boarding on.
-    const double due = std::min(1.0, std::max(0.0, s.desalinator_h_per_day - (m.stop.index % 24)));
+    const double due =
+        std::min(1.0, std::max(0.0, s.desalinator_h_per_day - (m.stop.index % stores::whole_hours_per_day)));
     const auto spell = stores::desalinate(T(due), T(s.gear.desalinator_L_h), T(s.gear.desalinator_work_W),
                                           T(able * held.desalinator));
     made += spell.water_L;

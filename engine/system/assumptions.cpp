@@ -32,7 +32,7 @@ std::vector<std::string> assumptions(const scenario::ValidScenario& v, const wea
                     ? "shivering never tires (nobody has measured beyond 6.5 h)"
                     : "shivering tires by an estimated law (nobody has measured beyond 6.5 h)");
   out.push_back("seasickness is the expected share of people like this one, not a toss of a coin");
-  for (const std::string& note : weather.notes()) out.push_back("weather: " + note);
+  for (const std::string& note : weather.notes()) out.push_back(note);
   return out;
 }
 

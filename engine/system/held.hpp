@@ -12,14 +12,16 @@
 
 namespace bide::system {
 
+inline constexpr double never_s = -1e9;  // long before any run
+
 template <class T>
 struct HeldPerson {
   T living{1}, conscious{1}, able{1}, asleep{0};
-  T in_water{0};         // immersed to the neck
-  T wears_aid{0};        // thermal protective aid
-  T labour_W{0};         // heat of work beyond sitting still
-  T medicine{0};         // fraction of seasickness prevented now
-  T watered_at_s{-1e9};  // last time water was given
+  T in_water{0};            // immersed to the neck
+  T wears_aid{0};           // thermal protective aid
+  T labour_W{0};            // heat of work beyond sitting still
+  T medicine{0};            // fraction of seasickness prevented now
+  T watered_at_s{never_s};  // last time water was given
   // Books of events
   T drunk_kg{0}, eaten_kJ{0}, soaked_kg{0}, wrung_kg{0};
 };

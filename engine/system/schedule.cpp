@@ -25,7 +25,7 @@ template <class Condition>
 void changes(Stops& stops, StopKind kind, double end_s, Condition&& holds) {
   constexpr double grid_s = 600;
   bool before = holds(0.0);
-  stops.push_back({0, kind, before ? 1 : 0});
+  if (before || kind == StopKind::daylight) stops.push_back({0, kind, before ? 1 : 0});
   for (double t = grid_s; t <= end_s; t += grid_s) {
     const bool now = holds(t);
     if (now != before) stops.push_back({t, kind, now ? 1 : 0});

@@ -2,6 +2,7 @@
 
 #include "body/hands.hpp"
 #include "core/moist_air.hpp"
+#include "core/people.hpp"
 #include "system/readings.hpp"
 
 namespace bide::timeline {
@@ -89,10 +90,6 @@ void Recorder::row(double t, const std::vector<double>& x) {
 
 namespace {
 
-std::string person_name(int person) {
-  return std::string("Person ") + static_cast<char>('A' + person % 26);
-}
-
 struct Sentence {
   const char* kind;
   const char* text;
@@ -179,7 +176,7 @@ std::vector<Event> events_from(const std::vector<system::Note>& notes, const sys
     const bool failure = n.kind == system::NoteKind::failure;
     std::string text =
         failure ? failure_sentence(structure.failures[static_cast<std::size_t>(n.index)].kind) : s.text;
-    if (n.person >= 0) text = person_name(n.person) + " " + text;
+    if (n.person >= 0) text = person_label(n.person) + " " + text;
     out.push_back({n.time_s, n.person, s.kind, std::move(text), n.asked, n.given, s.unit});
   }
   return out;

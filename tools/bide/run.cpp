@@ -167,10 +167,6 @@ int run(const RunArguments& arguments) {
     return exit_run_failed;
   }
   auto& timeline = std::get<timeline::Timeline>(simulated);
-  for (const std::string& note : record.notes()) {
-    auto& known = timeline.assumptions;
-    if (std::find(known.begin(), known.end(), note) == known.end()) known.push_back(note);
-  }
   const outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
 
   report::TerminalOptions shown;
