@@ -37,10 +37,8 @@ class System {
   // What the stepper calls; no allocation in any of these.
   const std::vector<ImplicitRange>& implicit() const { return implicit_; }
   void freeze(double t_s, const std::vector<T>& x);
-  void factor(double a_s) { system::factor(coefficients_, a_s, factor_); }
-  void stage(const std::vector<T>& y, std::vector<T>& u) {
-    solve_stage(coefficients_, factor_, y.data(), u.data());
-  }
+  void factor(double a_s);
+  void stage(const std::vector<T>& y, std::vector<T>& u);
   void slow(const std::vector<T>& mean, std::vector<T>& k);
 
   // dx/dt at (t, x), unfrozen: for reference integrators.

@@ -1,3 +1,6 @@
+// The members of System<T>. Included by the files that instantiate it, one scalar type per file.
+#pragma once
+
 #include "system/system.hpp"
 
 #include <algorithm>
@@ -100,6 +103,16 @@ void System<T>::freeze(double t_s, const std::vector<T>& x) {
 }
 
 template <class T>
+void System<T>::factor(double a_s) {
+  system::factor(coefficients_, a_s, factor_);
+}
+
+template <class T>
+void System<T>::stage(const std::vector<T>& y, std::vector<T>& u) {
+  solve_stage(coefficients_, factor_, y.data(), u.data());
+}
+
+template <class T>
 void System<T>::slow(const std::vector<T>& mean, std::vector<T>& k) {
   FromPerson<T> people{T(0), T(0), T(0)};
   for (int p = 0; p < compiled_->structure.persons; ++p) {
@@ -118,8 +131,5 @@ void System<T>::slope(double t_s, const std::vector<T>& x, std::vector<T>& k) {
   implicit_slopes(coefficients_, x.data(), k.data());
   slow(x, k);
 }
-
-template class System<double>;
-template class System<Lanes<4>>;
 
 }  // namespace bide::system

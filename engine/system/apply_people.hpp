@@ -1,0 +1,137 @@
+// Conditions of people, the openings, and the chores of the day. Included by apply.hpp.
+#pragma once
+
+#include "cabin/bilge.hpp"
+#include "cabin/clothing.hpp"
+#include "constants/routine.hpp"
+#include "system/apply_moment.hpp"
+
+namespace bide::system {
+
+// Openings: the routine's share of the entrances by day or night, never less than the minimum.
+template <class T>
+inline T routine_opening_m2(Moment<T>& m, bool day) {
+  const RaftBuild<T>& r = m.raft();
+  const T share = day ? r.opening_fraction_day : r.opening_fraction_night;
+  return larger(T(share * r.entrance_area_m2), r.minimum_opening_m2);
+}
+
+template <class T>
+void set_daylight(Moment<T>& m) {
+  const bool day = m.stop.index == 1;
+  m.held().daylight = day;
+  m.held().opening_m2 = routine_opening_m2(m, day);
+  m.note(day ? NoteKind::daylight : NoteKind::darkness);
+}
+
+template <class T>
+void set_sleep(Moment<T>& m) {
+  for (HeldPerson<T>& p : m.held().persons) p.asleep = T(m.stop.index == 1 ? 1 : 0) * p.conscious;
+  m.note(m.stop.index == 1 ? NoteKind::fell_asleep : NoteKind::woke);
+}
+
+template <class T>
+void wring(Moment<T>& m) {
+  T total(0);
+  for (int p = 0; p < m.structure().persons; ++p) {
+    HeldPerson<T>& person = m.held().persons[static_cast<std::size_t>(p)];
+    for (int s = 0; s < body::segment_count; ++s) {
+      T& water = m.person(p)[body::at::clothing_water + s];
+      const T kept = cabin::wrung_water_kg(water, m.build(p).clothing_capacity_kg[s]);
+      const T out = (water - kept) * person.able;
+      water -= out;
+      person.wrung_kg += out;
+      total += out;
+    }
+  }
+  m.note(NoteKind::clothes_wrung, -1, 0, lane(total, 0));
+}
+
+// One turn by somebody who is able; its heat is spread over all who are, until the next check.
+template <class T>
+void bail(Moment<T>& m) {
+  Held<T>& held = m.held();
+  const stores::Gear& gear = m.structure().gear;
+  const T hands = select(people_able(m) > T(0), T(1), T(0)) * held.bailer;
+  const cabin::Bailed<T> turn =
+      cabin::bail(m.x[at::water_mass], m.raft().floor_area_m2, T(T(gear.bailer_L) * hands),
+                  T(T(gear.sponge_L) * hands), T(constants::bail_bout_min.value));
+  const T out = m.x[at::water_mass] - turn.left_L;
+  m.x[at::water_mass] = turn.left_L;
+  held.water_bailed_kg += out;
+  constexpr double s_per_min = 60;
+  share_work(m, T(turn.work_W * turn.minutes * T(s_per_min)));
+  if (lane(out, 0) > 0) m.note(NoteKind::bailed, -1, 0, lane(out, 0));
+}
+
+// Foul air and heat open the entrances wholly; they go back to the routine once CO2 has fallen to half and
+// the inside has cooled a little.
+template <class T>
+void air_rule(Moment<T>& m) {
+  Held<T>& held = m.held();
+  const RaftBuild<T>& r = m.raft();
+  const T able = select(people_able(m) > T(0), T(1), T(0)) * held.enclosed;
+  const T inside = m.x[at::air], co2 = m.x[at::co2];
+  const T bad = select((co2 > r.open_above_co2_fraction) | (inside > r.open_above_degC), T(1), T(0)) * able;
+  const T good = select((co2 < T(0.5) * r.open_above_co2_fraction) &
+                            (inside < r.open_above_degC - T(constants::heat_rule_span_K.value)),
+                        T(1), T(0));
+  const T before = held.opened_for_air;
+  held.opened_for_air = select(bad > T(0), T(1), T(before * (T(1) - good)));
+  const T routine = routine_opening_m2(m, held.daylight);
+  held.opening_m2 = routine + (r.entrance_area_m2 - routine) * held.opened_for_air;
+  if (lane(held.opened_for_air, 0) > lane(before, 0)) m.note(NoteKind::opened_for_air);
+  if (lane(held.opened_for_air, 0) < lane(before, 0)) m.note(NoteKind::closed_again);
+}
+
+// By day, in heat, clothes are kept damp with sea water where the routine says so.
+template <class T>
+void damp_clothes(Moment<T>& m) {
+  if (!m.structure().damp_in_heat || !m.held().daylight) return;
+  const T hot = select(m.x[at::air] > T(constants::damp_above_degC.value), T(1), T(0));
+  const T sea = m.system.forcings().at(m.stop.time_s).water_temperature_degC;
+  for (int p = 0; p < m.structure().persons; ++p)
+    soak(m, p, T(hot * T(constants::damp_wetness.value) * m.held().persons[static_cast<std::size_t>(p)].able),
+         sea);
+}
+
+// Conditions of one person.
+template <class T>
+void check_person(Moment<T>& m, int p) {
+  HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
+  const LimitValues<T>& l = m.system.compiled().limits;
+  const body::Build<T>& b = m.build(p);
+  const T* y = m.person(p);
+  const T core = core_degC(y), deficit = water_deficit_pct(b, y), osmolality = osmolality_mOsm_kg(b, y);
+  const T co2 = m.x[at::co2];
+  const T lost_protein = T(1) - y[body::at::protein_mass] / b.protein_kg;
+  const auto dead = (core < l.lethal_core_low_degC) | (core > l.lethal_core_high_degC) |
+                    (deficit > l.lethal_water_deficit_pct) | (osmolality > l.lethal_osmolality_mOsm_kg) |
+                    (co2 > l.lethal_co2_fraction) | (lost_protein > l.lethal_protein_fraction_used);
+  const auto out_cold = core < l.unconscious_core_degC;
+  const T no_jacket = T(1) - b.has_lifejacket;
+  const auto drowned = out_cold & (h.in_water * no_jacket > T(0));
+  const T was_living = h.living, was_conscious = h.conscious, was_able = h.able;
+  h.living *= select(dead | drowned, T(0), T(1));
+  h.conscious = h.living * select(out_cold, T(0), T(1));
+  const auto unable = (h.conscious < T(0.5)) | (core < l.able_core_low_degC) |
+                      (core > l.able_core_high_degC) | (deficit > l.able_water_deficit_pct) |
+                      (co2 > l.able_co2_fraction);
+  h.able = select(unable, T(0), T(1));
+  if (lane(h.able, 0) < lane(was_able, 0)) m.note(NoteKind::unable, p);
+  if (lane(h.able, 0) > lane(was_able, 0)) m.note(NoteKind::able_again, p);
+  if (lane(h.conscious, 0) < lane(was_conscious, 0) && lane(h.living, 0) > 0)
+    m.note(NoteKind::unconscious, p);
+  if (lane(h.living, 0) < lane(was_living, 0)) m.note(NoteKind::died, p);
+}
+
+template <class T>
+void check(Moment<T>& m) {
+  for (HeldPerson<T>& p : m.held().persons) p.labour_W = T(0);
+  for (int p = 0; p < m.structure().persons; ++p) check_person(m, p);
+  if (!m.structure().has_raft || m.stop.time_s < m.structure().boarding_s) return;
+  air_rule(m);
+  damp_clothes(m);
+}
+
+}  // namespace bide::system

@@ -1,0 +1,139 @@
+// What is handed out, made, fired and burnt. Included by apply.hpp.
+#pragma once
+
+#include <algorithm>
+
+#include "body/water.hpp"
+#include "stores/making.hpp"
+#include "stores/rationing.hpp"
+#include "system/apply_moment.hpp"
+
+namespace bide::system {
+
+template <class T>
+void take_medicine(Moment<T>& m) {
+  Held<T>& held = m.held();
+  for (int p = 0; p < m.structure().persons; ++p) {
+    const auto i = static_cast<std::size_t>(p);
+    HeldPerson<T>& person = held.persons[i];
+    const T wants = T(m.structure().medicine[i] ? 1 : 0) * person.living * person.conscious;
+    const T taken = wants * select(held.stock.medicine_doses >= T(1), T(1), T(0));
+    held.stock.medicine_doses -= taken;
+    person.medicine = taken;
+    if (lane(taken, 0) > 0) m.note(NoteKind::medicine_taken, p, 1, 1);
+  }
+}
+
+template <class T>
+void issue(Moment<T>& m) {
+  Held<T>& held = m.held();
+  const Structure& s = m.structure();
+  const T living = larger(people_living(m), T(1));
+  auto& asked = m.system.scratch_asked();
+  auto& given = m.system.scratch_given();
+  auto& injured = m.system.scratch_injured();
+  for (int p = 0; p < s.persons; ++p) {
+    const auto i = static_cast<std::size_t>(p);
+    const HeldPerson<T>& person = held.persons[i];
+    injured[i] = T(s.injured[i] ? 1 : 0);
+    const T thirst =
+        body::thirst(osmolality_mOsm_kg(m.build(p), m.person(p)), water_deficit_pct(m.build(p), m.person(p)));
+    asked[i] = person.living * person.conscious *
+               stores::water_request_L(s.ration_plan, m.since_boarding_h(), thirst, injured[i],
+                                       held.stock.water_L, living);
+  }
+  stores::serve(asked.data(), injured.data(), s.persons, s.ration_plan.injured_first, held.stock.water_L,
+                given.data());
+  held.stock.water_L =
+      select(held.stock.water_L > T(constants::nothing_left_L.value), held.stock.water_L, T(0));
+  for (int p = 0; p < s.persons; ++p) {
+    const auto i = static_cast<std::size_t>(p);
+    m.person(p)[body::at::gut_water] += given[i];
+    held.persons[i].drunk_kg += given[i];
+    held.persons[i].watered_at_s = select(given[i] > T(0), T(m.stop.time_s), held.persons[i].watered_at_s);
+    if (lane(asked[i], 0) > 0) m.note(NoteKind::water_issued, p, lane(asked[i], 0), lane(given[i], 0));
+  }
+  constexpr double day_s = 86400;
+  for (int p = 0; p < s.persons; ++p) {
+    const auto i = static_cast<std::size_t>(p);
+    const HeldPerson<T>& person = held.persons[i];
+    const T watered = select(person.watered_at_s > T(m.stop.time_s - day_s), T(1), T(0));
+    asked[i] = person.living * person.conscious * stores::food_request_kJ(s.ration_plan, watered);
+  }
+  stores::serve(asked.data(), injured.data(), s.persons, s.ration_plan.injured_first, held.stock.food_kJ,
+                given.data());
+  held.stock.food_kJ =
+      select(held.stock.food_kJ > T(constants::nothing_left_kJ.value), held.stock.food_kJ, T(0));
+  for (int p = 0; p < s.persons; ++p) {
+    const auto i = static_cast<std::size_t>(p);
+    T* y = m.person(p);
+    y[body::at::gut_carbohydrate] += given[i] * T(s.gear.food.carbohydrate);
+    y[body::at::gut_fat] += given[i] * T(s.gear.food.fat);
+    y[body::at::gut_protein] += given[i] * T(s.gear.food.protein);
+    y[body::at::extracellular_osmoles] += T(2) * given[i] * T(s.gear.food.sodium_mmol_kJ);
+    y[body::at::fasted] = select(given[i] > T(0), T(0), y[body::at::fasted]);
+    held.persons[i].eaten_kJ += given[i];
+    if (lane(asked[i], 0) > 0) m.note(NoteKind::food_issued, p, lane(asked[i], 0), lane(given[i], 0));
+  }
+}
+
+// The hour that ends now: desalinator at its turn of the day, still by the sun, rain by the canopy.
+template <class T>
+void make_water(Moment<T>& m) {
+  Held<T>& held = m.held();
+  const Structure& s = m.structure();
+  constexpr double hour_s = 3600;
+  const weather::Forcing<T> w = m.system.forcings().at(m.stop.time_s - 0.5 * hour_s);
+  const T able = select(people_able(m) > T(0), T(1), T(0));
+  T made(0);
+  if (s.gear.desalinator) {
+    // Hours of the day at the pump, from boarding on.
+    const double due =
+        std::min(1.0, std::max(0.0, s.desalinator_h_per_day - (m.stop.index % stores::whole_hours_per_day)));
+    const auto spell = stores::desalinate(T(due), T(s.gear.desalinator_L_h), T(s.gear.desalinator_work_W),
+                                          T(able * held.desalinator));
+    made += spell.water_L;
+    share_work(m, T(spell.metabolic_W * T(due * hour_s) * select(spell.water_L > T(0), T(1), T(0))));
+  }
+  made += stores::still_L_s(w.global_irradiance_W_m2, T(s.gear.still_area_m2)) * T(hour_s) * able;
+  T caught(0);
+  if (s.catch_rain) {
+    caught =
+        stores::rain_caught_L(w.rain_kg_m2_s, T(hour_s), m.raft().catch_area_m2, held.rain_since_spray_mm) *
+        able;
+    // Spray salts the canopy again whenever no rain falls.
+    held.rain_since_spray_mm =
+        select(w.rain_kg_m2_s > T(0), held.rain_since_spray_mm + w.rain_kg_m2_s * T(hour_s), T(0));
+  }
+  const T kept = stores::rain_stored_L(T(made + caught), held.stock.water_L,
+                                       m.system.compiled().stock.water_L, m.raft().capacity_persons);
+  held.stock.water_L += kept;
+  held.water_made_L += kept;
+  if (lane(kept, 0) > 0)
+    m.note(lane(caught, 0) > 0 ? NoteKind::rain_caught : NoteKind::water_made, -1, lane(T(made + caught), 0),
+           lane(kept, 0));
+}
+
+template <class T>
+void fire_signals(Moment<T>& m) {
+  if (m.stop.index != 1) return;
+  Held<T>& held = m.held();
+  const T able = select(people_able(m) > T(0), T(1), T(0));
+  const T planned = able * T(m.structure().flares_per_night);
+  const T rockets = smaller(planned, held.stock.rockets),
+          flares = smaller(T(planned - rockets), held.stock.hand_flares);
+  held.stock.rockets -= rockets;
+  held.stock.hand_flares -= flares;
+  if (lane(rockets + flares, 0) > 0)
+    m.note(NoteKind::flare_fired, -1, lane(planned, 0), lane(T(rockets + flares), 0));
+}
+
+// The hour that ends now: the beacon runs always, lamps in the dark.
+template <class T>
+void burn_lights(Moment<T>& m) {
+  Held<T>& held = m.held();
+  held.stock.beacon_h = positive_part(T(held.stock.beacon_h - T(1)));
+  if (!held.daylight) held.stock.lamp_h = positive_part(T(held.stock.lamp_h - T(1)));
+}
+
+}  // namespace bide::system
