@@ -22,5 +22,6 @@ void add_run(CLI::App& app, int& exit_code);
 void add_check(CLI::App& app, int& exit_code);
 void add_catalogue(CLI::App& app, int& exit_code);
 void add_schema(CLI::App& app, int& exit_code);
+void add_validate(CLI::App& app, int& exit_code);
 
 }  // namespace bide::tool

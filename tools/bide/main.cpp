@@ -22,6 +22,7 @@ int main(int argc, char** argv) {
   add_check(app, exit_code);
   add_catalogue(app, exit_code);
   add_schema(app, exit_code);
+  add_validate(app, exit_code);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

@@ -1,0 +1,71 @@
+// Guards the comparison: no row may move silently, get lost or get worse. What is compared is in results.csv
+// beside this file; after a change that moves a row on purpose, `bide validate --json` gives the new values
+// and the changelog says what moved and why.
+#include "validation/row.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <fstream>
+#include <map>
+#include <sstream>
+
+using namespace bide::validation;
+
+namespace {
+
+struct Known {
+  double model;
+  bool holds;
+};
+
+std::map<std::string, Known> known_rows() {
+  std::map<std::string, Known> out;
+  std::ifstream file(BIDE_SOURCE_DIR "/tests/validation/results.csv");
+  std::string line;
+  std::getline(file, line);  // header
+  while (std::getline(file, line)) {
+    // quantity last: it may hold commas
+    std::istringstream in(line);
+    std::string topic, model, holds, quantity;
+    std::getline(in, topic, ',');
+    std::getline(in, model, ',');
+    std::getline(in, holds, ',');
+    std::getline(in, quantity);
+    out[topic + ": " + quantity] = {std::stod(model), holds == "holds"};
+  }
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("every row says what it is") {
+  for (const Row& r : all_rows()) {
+    CAPTURE(r.topic);
+    CAPTURE(r.quantity);
+    CHECK_FALSE(r.topic.empty());
+    CHECK_FALSE(r.study.empty());
+    CHECK_FALSE(r.unit.empty());
+    CHECK_FALSE(r.why.empty());
+    CHECK(r.low <= r.high);
+    CHECK(std::isfinite(r.model));
+  }
+}
+
+TEST_CASE("no row has moved, got worse or been lost") {
+  std::map<std::string, Known> known = known_rows();
+  REQUIRE_FALSE(known.empty());
+  for (const Row& r : all_rows()) {
+    const std::string name = r.topic + ": " + r.quantity;
+    CAPTURE(name);
+    REQUIRE(known.count(name) == 1);
+    const Known before = known[name];
+    // Half a per cent, or 0.02 of the unit (kelvin, mostly) for values near nothing.
+    CHECK(std::abs(r.model - before.model) <= std::max(0.005 * std::abs(before.model), 0.02));
+    CHECK(r.holds() == before.holds);
+    if (!r.holds())
+      MESSAGE("misses: " << name << ", published " << r.published << ", model " << r.model << ": " << r.why);
+    known.erase(name);
+  }
+  for (const auto& [name, row] : known) FAIL_CHECK("lost: " << name);
+}

@@ -1,0 +1,40 @@
+// One line of the comparison of model and publication.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace bide::validation {
+
+enum class Kind { measured, predicted_by_others, rule };
+enum class Class { published, common_practice, from_memory };
+
+// `low` to `high` is the interval that counts as holding; it is fixed, with its reason, before the model is
+// run.
+struct Row {
+  std::string topic;  // folder under validation/
+  std::string study;  // one vote per study
+  std::string quantity;
+  std::string unit;
+  Kind kind = Kind::measured;
+  Class source_class = Class::published;
+  bool calibrated = false;  // used to set a number of the model: never counts as validation
+  double published = 0;
+  std::optional<double> standard_error;  // of the published value, where stated
+  double low = 0, high = 0;
+  double model = 0;
+  std::optional<double> trivial;  // what a trivial predictor says (core stays 37; two-node model; no change)
+  std::string why;                // of the interval; for a miss, also what is thought to be wrong
+
+  bool holds() const { return model >= low && model <= high; }
+  std::optional<double> error_over_standard_error() const {
+    if (!standard_error || *standard_error <= 0) return std::nullopt;
+    return (model - published) / *standard_error;
+  }
+};
+
+// Every topic, in the order of validation/topics.cpp.
+std::vector<Row> all_rows();
+
+}  // namespace bide::validation
