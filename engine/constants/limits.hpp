@@ -94,6 +94,11 @@ inline constexpr Sourced lethal_co2_ppm{
     90000.0,
     150000.0};
 
+// ---- airway in the water
+inline constexpr Sourced airway_wave_height_m{
+    2.0, "m", "", "waves that wash over the face of an unconscious person in a lifejacket", Trust::judgement,
+    1.0, 4.0};
+
 // ---- hands
 inline constexpr Sourced dexterity_finger_degC{
     16.0,

@@ -3,6 +3,7 @@
 
 #include "cabin/bilge.hpp"
 #include "cabin/clothing.hpp"
+#include "constants/limits.hpp"
 #include "constants/routine.hpp"
 #include "system/apply_moment.hpp"
 
@@ -109,8 +110,10 @@ void check_person(Moment<T>& m, int p) {
                     (deficit > l.lethal_water_deficit_pct) | (osmolality > l.lethal_osmolality_mOsm_kg) |
                     (co2 > l.lethal_co2_fraction) | (lost_protein > l.lethal_protein_fraction_used);
   const auto out_cold = core < l.unconscious_core_degC;
-  const T no_jacket = T(1) - b.has_lifejacket;
-  const auto drowned = out_cold & (h.in_water * no_jacket > T(0));
+  const T waves = m.system.forcings().at(m.stop.time_s).wave_height_m;
+  const T washed = select(waves > T(constants::airway_wave_height_m.value), T(1), T(0));
+  h.airway_open_to_sea = h.in_water * larger(T(T(1) - b.has_lifejacket), washed);
+  const auto drowned = out_cold & (h.airway_open_to_sea > T(0));
   const T was_living = h.living, was_conscious = h.conscious, was_able = h.able;
   h.living *= select(dead | drowned, T(0), T(1));
   h.conscious = h.living * select(out_cold, T(0), T(1));

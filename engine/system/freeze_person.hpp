@@ -115,6 +115,9 @@ inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Sur
     c.clothing_gain_kg_s[s] = caught + puddle;
     c.clothing_drain_kg_s[s] = aboard * cabin::drain_kg_s(water, b.clothing_capacity_kg[s]);
     to_floor -= caught + puddle;
+    // Rain and spray come at the sea's temperature and have to be warmed.
+    c.clothing_surface[s].to_sea += aboard * around.wetting_kg_s * takes_up * b.area_m2[s] / b.area_total_m2 *
+                                    T(constants::water_heat_capacity_J_kgK.value);
   }
   c.sweat_drip_kg_s = sweat_drip_kg_s;
   c.liquid_to_floor_kg_s = to_floor;

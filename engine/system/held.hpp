@@ -18,6 +18,7 @@ template <class T>
 struct HeldPerson {
   T living{1}, conscious{1}, able{1}, asleep{0};
   T in_water{0};            // immersed to the neck
+  T airway_open_to_sea{0};  // in the water, without a lifejacket or in waves that wash over it
   T wears_aid{0};           // thermal protective aid
   T labour_W{0};            // heat of work beyond sitting still
   T medicine{0};            // fraction of seasickness prevented now

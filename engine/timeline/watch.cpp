@@ -50,12 +50,24 @@ void Watch::read(int person, const std::vector<double>& x, Quantities& values) c
   values[protein_used] = 1 - block[body::at::protein_mass] / build.protein_kg;
 }
 
+bool Watch::passed_lethal(int person) const {
+  return std::any_of(crossings.begin(), crossings.end(), [&](const Crossing& c) {
+    return c.person == person && (c.limit == "lost_airway" || c.limit.rfind("lethal", 0) == 0);
+  });
+}
+
 void Watch::begin(double t, const std::vector<double>& x, const system::Held<double>& held) {
   for (std::size_t p = 0; p < persons_.size(); ++p) {
     Person& person = persons_[p];
     read(static_cast<int>(p), x, person.value);
     person.has_slope = false;  // a stop may have bent the curve
-    if (held.persons[p].living <= 0) continue;
+    // Dead without having passed a lethal level: the sea rose over an unconscious person.
+    if (held.persons[p].living <= 0) {
+      if (person.living && !passed_lethal(static_cast<int>(p)))
+        crossings.push_back({static_cast<int>(p), "lost_airway", t, 0, false, false});
+      person.living = false;
+      continue;
+    }
     std::vector<double> margins;
     for (const Level& l : levels_)
       margins.push_back((person.value[static_cast<std::size_t>(l.quantity)] - l.level) /
@@ -89,8 +101,8 @@ void Watch::after_step(double t0, double t1, const std::vector<double>& x, const
         const bool grazing =
             l.quantity == core && core_error_K / std::abs(rate) > std::max(time_share * at, time_error_s);
         crossings.push_back({index, l.name, at, rate * hour_s, grazing, y1 > y0});
-        const bool drowning = l.meaning == Meaning::unconscious && y1 < y0 && held.persons[p].in_water > 0 &&
-                              !compiled_->structure.lifejacket[p];
+        const bool drowning =
+            l.meaning == Meaning::unconscious && y1 < y0 && held.persons[p].airway_open_to_sea > 0;
         if (drowning) crossings.push_back({index, "lost_airway", at, rate * hour_s, grazing, false});
       }
     person.value = now;

@@ -44,8 +44,10 @@ class Watch {
   struct Person {
     Quantities value{}, slope{};
     bool has_slope = false;
+    bool living = true;
   };
 
+  bool passed_lethal(int person) const;
   void read(int person, const std::vector<double>& x, Quantities& values) const;
 
   const system::Compiled<double>* compiled_;
