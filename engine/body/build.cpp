@@ -86,6 +86,10 @@ void starting_state(const scenario::Person& p, Build<double>& b) {
   b.starting_gut_carbohydrate_kJ = meal_kJ * meal_carbohydrate_share;
   b.starting_gut_protein_kJ = meal_kJ * meal_protein_share;
   b.starting_gut_fat_kJ = meal_kJ - b.starting_gut_carbohydrate_kJ - b.starting_gut_protein_kJ;
+  // In proportion beyond a usual day, as far as the trial went.
+  b.shivering_shift_K =
+      sleepless_shift_K *
+      std::clamp((*p.hours_since_sleep_h - usual_waking_h) / (sleepless_h - usual_waking_h), 0.0, 1.0);
   b.already_sick = *p.already_seasick ? 1 : 0;
   b.starting_core_excess_K = core_rise_K_per_met * std::max(0.0, *p.exertion_met - resting_met);
 }

@@ -30,6 +30,7 @@ struct Build {
   T finger_dilatation_share, finger_countercurrent_W_K;
 
   T mass_kg, lean_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
+  T shivering_shift_K;  // of the core threshold, after too little sleep
   T shivering_ceiling_W, shivering_age_factor, sweat_age_factor, dilatation_age_factor;
   T greatest_urine_osmolality_mOsm_kg;
   T susceptibility;  // to seasickness

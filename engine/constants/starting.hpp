@@ -22,6 +22,12 @@ inline constexpr Sourced core_rise_K_per_met{
     0.1,
     0.21};
 inline constexpr Sourced resting_met{1.0, "met", "", "1 met", Trust::definition};
+// After 84 h with little sleep and food shivering began at a mean body temperature of 34.8 instead of 35.8
+// degC.
+inline constexpr Sourced sleepless_shift_K{1.0, "K", "castellani2003", "35.8 less 34.8 degC", Trust::seen};
+inline constexpr Sourced sleepless_h{84, "h", "castellani2003", "of the trial", Trust::seen};
+inline constexpr Sourced usual_waking_h{16, "h", "", "a day's waking hours change nothing", Trust::judgement,
+                                        14, 20};
 // Respiratory quotient of hard shivering, for turning oxygen into heat.
 inline constexpr Sourced shivering_quotient{0.85, "-", "", "mixed fuel", Trust::judgement, 0.75, 0.95};
 

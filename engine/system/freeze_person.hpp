@@ -36,7 +36,8 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
                    (T(1) - T(1 - asleep_factor.value) * h.asleep);
   e.work_W = h.living * ((T(1) - h.asleep) * T(awake_rest_factor.value - 1) * b.basal_total_W + h.labour_W);
   const T core = core_degC(y) + (T(neutral_core.value) - b.core_setpoint_degC);
-  const T drive = body::shivering_drive_W_m2(core, mean_skin_degC(b, y), b.body_fat_pct) * b.area_total_m2 *
+  const T felt = core + b.shivering_shift_K;
+  const T drive = body::shivering_drive_W_m2(felt, mean_skin_degC(b, y), b.body_fat_pct) * b.area_total_m2 *
                   b.shivering_age_factor;
   const T glucose =
       body::blood_glucose_mmol_L(y[own::glycogen], b.glycogen_kJ, carbohydrate_absorbed_W, y[own::alcohol]);
@@ -174,8 +175,7 @@ inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>
   c.nitrogen_g_s = r.nitrogen_g_s;
   c.urea_rate_mOsm_s += r.urea_mOsm_s;
   c.metabolic_water_kg_s = r.metabolic_water_kg_s;
-  c.co2_m3_s = body::co2_m3_s(c.metabolic_W, respiratory_quotient(mix), around.air_degC, pressure_Pa) *
-               (T(1) - h.in_water);
+  c.co2_m3_s = body::co2_m3_s(c.metabolic_W, respiratory_quotient(mix), around.air_degC, pressure_Pa);
   c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_shivering, y[own::fatigue]);
   c.alcohol_mg_dL_s = h.living * alcohol_rate_mg_dL_s(y[own::alcohol]);
 }
