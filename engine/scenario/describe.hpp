@@ -208,7 +208,7 @@ void describe(As<Routine>, V&& v) {
     number("minimum_opening_m2", "m2", 0, 2, otherwise(0.01), "Openings are never shut further than this."));
   v(&R::open_above_degC,
     number("open_above_degC", "degC", 15, 45, otherwise(27),
-           "Inside temperature above which the entrances are opened wholly, day or night"));
+           "Inside temperature above which the entrances are opened wholly, day or night."));
   v(&R::open_above_co2_ppm, number("open_above_co2_ppm", "ppm", 1000, 100000, otherwise(15000),
                                    "Entrances are opened above this, and shut again below half of it."));
   v(&R::huddle, yes_or_no("huddle", otherwise_true(), "The crew sit close together."));

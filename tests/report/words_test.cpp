@@ -5,6 +5,7 @@
 #include <limits>
 
 using namespace bide::report;
+using bide::person_label;
 
 TEST_CASE("two significant figures") {
   CHECK(two_figures(0) == "0");
