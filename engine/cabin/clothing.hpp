@@ -100,13 +100,13 @@ inline T wetness_after_immersion(T wetness, T t_s) {
 // Water above what the soaked cloth holds runs to the floor, kg/s.
 template <class T>
 inline T drain_kg_s(T water_kg, T capacity_kg) {
-  return positive_part(T(water_kg - capacity_kg)) / T(constants::drain_time_s);
+  return positive_part(T(water_kg - capacity_kg)) * T(1 / constants::drain_time_s);
 }
 
 // Cloth that lies in a puddle fills up, kg/s; `puddle_share` of the segment's clothing is reached.
 template <class T>
 inline T wicking_kg_s(T water_kg, T capacity_kg, T puddle_share) {
-  return positive_part(T(puddle_share * capacity_kg - water_kg)) / T(constants::wick_time_s);
+  return positive_part(T(puddle_share * capacity_kg - water_kg)) * T(1 / constants::wick_time_s);
 }
 
 // What stays in after wringing by hand, kg; drier clothes keep what they have.

@@ -76,7 +76,8 @@ inline double saturation_pressure_hyland_wexler_Pa(double t_degC) {
 template <class T>
 inline T saturation_pressure_Pa(T t_degC) {
   using namespace constants;
-  return T(buck_a_Pa) * exp((T(buck_b) - t_degC / T(buck_d_K)) * t_degC / (T(buck_c_K) + t_degC));
+  const T over = T(1) / (T(buck_c_K) + t_degC);
+  return T(buck_a_Pa) * exp((T(buck_b) - t_degC * T(1 / buck_d_K)) * t_degC * over);
 }
 
 // Ideal gas: kg/m3 from Pa, and back.
@@ -109,7 +110,7 @@ inline SaturationDensity<T> saturation_density_and_slope(T t_degC) {
   const T over = T(1) / (T(buck_c_K) + t_degC);
   // d/dt of (b - t/d) t / (c + t), by the quotient rule.
   const T exponent_slope =
-      (T(buck_b) - T(2) * t_degC / T(buck_d_K) - (T(buck_b) - t_degC / T(buck_d_K)) * t_degC * over) * over;
+      (T(buck_b) - t_degC * T(2 / buck_d_K) - (T(buck_b) - t_degC * T(1 / buck_d_K)) * t_degC * over) * over;
   return {density, density * (exponent_slope - T(1) / (t_degC + T(zero_celsius_K)))};
 }
 template <class T>

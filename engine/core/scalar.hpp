@@ -201,7 +201,9 @@ inline Lanes<W> abs(Lanes<W> x) {
 template <class T>
 inline T power(T x, double p) {
   constexpr double tiny = 1e-300;
-  return select(x > T(tiny), exp(T(p) * log(larger(x, T(tiny)))), T(0));
+  const Mask<T> positive = x > T(tiny);
+  // One stands in where there is no logarithm: a tiny number would underflow, which is slow.
+  return select(positive, exp(T(p) * log(select(positive, x, T(1)))), T(0));
 }
 
 // Lane i of x; a plain double has one lane.

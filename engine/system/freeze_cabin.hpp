@@ -25,6 +25,7 @@ template <class T>
 struct Surroundings {
   T air_degC, canopy_degC, vapour_kg_m3;
   T convection_W_m2K, radiation_W_m2K, transfer_m_s;  // of a seated body in the air
+  T transfer_under_aid_m_s;                           // the same in a thermal protective aid
   T water_film_W_m2K;                                 // of a body in open water
   T under_floor_W_m2K, seated_floor_m2K_W;
   T pooled_share;                                // of the seat that lies in water
@@ -181,6 +182,9 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
       T(seated_radiating_share.value) *
       cabin::radiation_W_m2K(T(clothed_emissivity.value), T(typical_surface_degC.value), x[at::canopy]);
   s.transfer_m_s = cabin::mass_transfer_m_s(s.convection_W_m2K, density);
+  const T barrier = cabin::vapour_conductance_m_s(T(compiled.structure.aid_m2K_W), T(permeability_aid.value),
+                                                  T(typical_surface_degC.value));
+  s.transfer_under_aid_m_s = cabin::in_series(barrier, s.transfer_m_s);
   // A flat calm has neither height nor period.
   s.water_film_W_m2K =
       cabin::water_film_W_m2K(cabin::passing_water_m_s(w.wave_height_m, larger(w.wave_period_s, T(1))));

@@ -82,8 +82,9 @@ inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Su
   // The sun reaches head, trunk, arms and legs by area; clothing takes what it covers.
   T lit(0);
   for (const int s : {head, trunk, arms, legs}) lit += b.area_m2[s];
+  const T sun_W_m2 = sun_W / lit;
   for (int s = 0; s < segment_count; ++s) {
-    const T on = s == hands || s == feet ? T(0) : T(sun_W * b.area_m2[s] / lit);
+    const T on = s == hands || s == feet ? T(0) : T(sun_W_m2 * b.area_m2[s]);
     for (int l = 0; l < tissue_count; ++l) c.source_W[s][l] = e.basal_factor * b.basal_W[s][l];
     c.source_W[s][muscle] += b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W;
     c.source_W[s][skin] += on * (T(1) - b.covered[s]);
@@ -106,9 +107,11 @@ inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Sur
   const T aboard = T(1) - h.in_water;
   const T falling = aboard * (sweat_drip_kg_s + around.drip_kg_s + around.wetting_kg_s);
   T to_floor = falling;
+  const T per_area = T(1) / b.area_total_m2;
   for (int s = 0; s < segment_count; ++s) {
     const T takes_up = b.covered[s] * (T(1) - b.waterproof);
-    const T caught = falling * takes_up * b.area_m2[s] / b.area_total_m2;
+    const T of_surface = takes_up * b.area_m2[s] * per_area;
+    const T caught = falling * of_surface;
     const T water = y[own::clothing_water + s];
     const T puddle = cabin::wicking_kg_s(water, b.clothing_capacity_kg[s],
                                          T(takes_up * shares(s, around, h.in_water).puddle)) *
@@ -117,8 +120,8 @@ inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Sur
     c.clothing_drain_kg_s[s] = aboard * cabin::drain_kg_s(water, b.clothing_capacity_kg[s]);
     to_floor -= caught + puddle;
     // Rain and spray come at the sea's temperature and have to be warmed.
-    c.clothing_surface[s].to_sea += aboard * around.wetting_kg_s * takes_up * b.area_m2[s] / b.area_total_m2 *
-                                    T(constants::water_heat_capacity_J_kgK.value);
+    c.clothing_surface[s].to_sea +=
+        aboard * around.wetting_kg_s * of_surface * T(constants::water_heat_capacity_J_kgK.value);
   }
   c.sweat_drip_kg_s = sweat_drip_kg_s;
   c.liquid_to_floor_kg_s = to_floor;

@@ -71,10 +71,7 @@ inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Surround
   const T kept = T(1) / (T(1) + films * aid_resistance * aid);
   c.convection = around.convection_W_m2K * kept;
   c.radiation = around.radiation_W_m2K * kept;
-  const T barrier = vapour_conductance_m_s(aid_resistance, T(constants::permeability_aid.value),
-                                           T(constants::typical_surface_degC.value));
-  const T through = in_series(barrier, around.transfer_m_s);
-  c.transfer_m_s = around.transfer_m_s + (through - around.transfer_m_s) * aid;
+  c.transfer_m_s = around.transfer_m_s + (around.transfer_under_aid_m_s - around.transfer_m_s) * aid;
   return c;
 }
 

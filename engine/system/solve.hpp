@@ -73,6 +73,25 @@ inline T constant_gain(const body::Surface<T>& s, const body::PersonCoefficients
          c.latent_heat_J_kg * s.evaporation_m3_s * s.density_at_zero_kg_m3;
 }
 
+// Back substitution from the skin, which is solved, to the core, where nothing acts but the layer outside.
+template <class T>
+inline void inward_from_skin(const SegmentFactor<T>& f, const std::array<T, 4>& g, std::array<T, 5>& r) {
+  r[2] = g[2] * r[3] * f.inverse[2];
+  r[1] = g[1] * r[2] * f.inverse[1];
+  r[0] = g[0] * r[1] * f.inverse[0];
+}
+
+// Responses to one watt into the skin, and into the clothing: through_chain() without its zero terms.
+template <class T>
+inline void unit_responses(const std::array<T, 4>& g, SegmentFactor<T>& f) {
+  f.at_skin[4] = f.up * f.inverse[3] * f.inverse[4];
+  f.at_skin[3] = (T(1) + f.down * f.at_skin[4]) * f.inverse[3];
+  inward_from_skin(f, g, f.at_skin);
+  f.at_clothing[4] = f.inverse[4];
+  f.at_clothing[3] = f.down * f.at_clothing[4] * f.inverse[3];
+  inward_from_skin(f, g, f.at_clothing);
+}
+
 // Forward elimination and back substitution of one right-hand side through a chain, in place.
 template <class T>
 inline void through_chain(const SegmentFactor<T>& f, const std::array<T, 4>& g, std::array<T, 5>& r) {
@@ -108,11 +127,8 @@ inline void factor_segment(const body::PersonCoefficients<T>& c, int s, T invers
   f.inverse[3] = T(1) / (d3 - g[2] * g[2] * f.inverse[2]);
   f.inverse[4] = T(1) / (d4 - f.up * f.down * f.inverse[3]);
   f.blood = {b[0], b[1], b[2], b[3], T(0)};
-  f.at_skin = {T(0), T(0), T(0), T(1), T(0)};
-  f.at_clothing = {T(0), T(0), T(0), T(0), T(1)};
   through_chain(f, g, f.blood);
-  through_chain(f, g, f.at_skin);
-  through_chain(f, g, f.at_clothing);
+  unit_responses(g, f);
   f.skin = coupling(skin, c.latent_heat_J_kg);
   f.clothing = coupling(cloth, c.latent_heat_J_kg);
 }
