@@ -69,6 +69,7 @@ void Watch::begin(double t, const std::vector<double>& x, const system::Held<dou
       continue;
     }
     std::vector<double> margins;
+    margins.reserve(levels_.size());
     for (const Level& l : levels_)
       margins.push_back((person.value[static_cast<std::size_t>(l.quantity)] - l.level) /
                         (l.normal - l.level));
