@@ -1,0 +1,96 @@
+// Four simulations in lock step give what each gives alone.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <array>
+#include <bit>
+#include <cmath>
+#include <cstdint>
+
+#include "support/marching.hpp"
+#include "support/runs.hpp"
+#include "system/gather.hpp"
+
+using namespace bide;
+
+namespace {
+
+using Four = std::array<system::Compiled<double>, 4>;
+
+// Different rafts, people and limits; the same march.
+Four varied(const system::Compiled<double>& base) {
+  Four out{base, base, base, base};
+  for (int i = 1; i < 4; ++i) {
+    auto& c = out[static_cast<std::size_t>(i)];
+    c.raft.canopy_position = 0.3 * i;
+    c.raft.leakage_position = 1 - 0.25 * i;
+    c.raft.floor_area_m2 *= 1 + 0.05 * i;
+    for (auto& p : c.persons) {
+      p.mass_kg *= 1 + 0.04 * i;
+      p.shivering_ceiling_W *= 1 - 0.05 * i;
+      p.insulation_m2K_W[body::trunk] *= 1 - 0.1 * i;
+      p.body_fat_pct += 2 * i;
+    }
+    c.stock.water_L *= 1 + 0.5 * i;
+  }
+  return out;
+}
+
+std::vector<Lanes<4>> together(const Four& four, const weather::Record& weather) {
+  const auto wide = system::gather<4>(four);
+  const system::Forcings<Lanes<4>> forcings(weather);
+  system::System<Lanes<4>> system(wide, forcings);
+  return test::march_through(system);
+}
+
+// Largest |a - b| over the larger of |b| and 1 (the unit of the entry: kelvin, kilogram, joule...).
+double apart(const std::vector<Lanes<4>>& wide, int lane, const std::vector<double>& alone) {
+  double worst = 0;
+  for (std::size_t i = 0; i < alone.size(); ++i)
+    worst = std::max(worst, std::abs(wide[i][lane] - alone[i]) / std::max(std::abs(alone[i]), 1.0));
+  return worst;
+}
+
+// Exponentials of a lane are Eigen's, those of a scalar the C library's: they differ in the last bits, and a
+// day of steps carries that along. An error in the model would be many orders larger.
+constexpr double tolerance = 1e-9;
+
+}  // namespace
+
+TEST_CASE("each of four lanes ends where its own run ends") {
+  for (const std::string& text : {test::minimal_text, test::cold_swim_text}) {
+    const test::Run run = test::load_run(text);
+    const Four four = varied(run.compiled);
+    const auto wide = together(four, run.weather);
+    for (int lane = 0; lane < 4; ++lane) {
+      CAPTURE(lane);
+      const system::Forcings<double> forcings(run.weather);
+      system::System<double> system(four[static_cast<std::size_t>(lane)], forcings);
+      const std::vector<double> alone = test::march_through(system);
+      const double difference = apart(wide, lane, alone);
+      CAPTURE(difference);
+      CHECK(difference < tolerance);
+    }
+    // The four are different runs: somebody's core temperature tells.
+    const auto core = static_cast<std::size_t>(system::person_offset(0));
+    CHECK(std::abs(wide[core][0] - wide[core][3]) > 1e-3);
+  }
+}
+
+TEST_CASE("a lane does not feel its neighbours, to the last bit") {
+  const test::Run run = test::load_run(test::cold_swim_text);
+  const Four mixed = varied(run.compiled);
+  const Four alike{run.compiled, run.compiled, run.compiled, run.compiled};
+  const auto a = together(mixed, run.weather), b = together(alike, run.weather);
+  for (std::size_t i = 0; i < a.size(); ++i) {
+    CAPTURE(i);
+    CHECK(std::bit_cast<std::uint64_t>(a[i][0]) == std::bit_cast<std::uint64_t>(b[i][0]));
+  }
+}
+
+TEST_CASE("scenarios that would part ways are not gathered") {
+  const test::Run run = test::load_run(test::minimal_text);
+  Four four{run.compiled, run.compiled, run.compiled, run.compiled};
+  four[2].structure.stops.pop_back();
+  CHECK_THROWS_AS(system::gather<4>(four), std::invalid_argument);
+}

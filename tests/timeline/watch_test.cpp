@@ -1,0 +1,175 @@
+// Crossings and fates from made-up states: what counts is when core temperature or water passes a level.
+#include "timeline/watch.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "constants/routine.hpp"
+#include "support/runs.hpp"
+#include "system/readings.hpp"
+
+using namespace bide;
+using doctest::Approx;
+
+namespace {
+
+// Two people without a story; the test sets core temperature and water by hand, minute by minute.
+struct Story {
+  test::Run run = test::load_run(test::cold_swim_text);
+  system::Held<double> held;
+  std::vector<double> x;
+  timeline::Watch watch;
+  double t = 0;
+
+  Story() : watch(run.compiled) {
+    held.persons.resize(2);
+    x.assign(static_cast<std::size_t>(system::state_size(2)), 0.0);
+    for (int p = 0; p < 2; ++p) {
+      const auto& b = run.compiled.persons[static_cast<std::size_t>(p)];
+      double* y = x.data() + system::person_offset(p);
+      y[body::at::node(body::trunk, body::core)] = 37;
+      y[body::at::body_water] = b.body_water_kg;
+      y[body::at::extracellular_osmoles] = b.extracellular_osmoles_mOsm;
+      y[body::at::fat_mass] = b.fat_kg;
+      y[body::at::protein_mass] = b.protein_kg;
+    }
+    watch.begin(0, x, held);
+  }
+  double& core(int p) {
+    return x[static_cast<std::size_t>(system::person_offset(p) + body::at::node(body::trunk, body::core))];
+  }
+  // One chord to `core_degC` at `until_s`.
+  void go(int p, double core_degC, double until_s) {
+    core(p) = core_degC;
+    watch.after_step(t, until_s, x, {}, held);
+    t = until_s;
+    watch.after_stop(t, x, held);
+  }
+  timeline::PersonFate fate(int p) const { return watch.fates(t)[static_cast<std::size_t>(p)]; }
+};
+
+// The limits in force, from the scenario.
+struct Levels {
+  double able, unconscious, lethal;
+  explicit Levels(const Story& s)
+      : able(s.run.compiled.limits.able_core_low_degC),
+        unconscious(s.run.compiled.limits.unconscious_core_degC),
+        lethal(s.run.compiled.limits.lethal_core_low_degC) {}
+};
+
+constexpr double minute_s = 60, hour_s = 3600;
+
+}  // namespace
+
+TEST_CASE("nothing passed, nothing said") {
+  Story s;
+  s.go(0, 36.9, hour_s);
+  CHECK(s.watch.crossings.empty());
+  const auto fate = s.fate(0);
+  CHECK(!fate.able_until_s);
+  CHECK(!fate.alive_until_s);
+  CHECK(!fate.unconscious_s);
+}
+
+TEST_CASE("a lapse of less than half an hour does not end ability, a longer one does, from its beginning") {
+  const double lapse = constants::lapse_s;
+  REQUIRE(lapse == 30 * minute_s);
+  for (const double below_s : {25 * minute_s, 35 * minute_s}) {
+    CAPTURE(below_s);
+    Story s;
+    const Levels level(s);
+    const double down = level.able - 0.5, up = level.able + 0.5;
+    s.go(0, up, hour_s);
+    // Through the level half-way down and half-way up again: below it for `below_s`.
+    s.go(0, down, hour_s + 10 * minute_s);
+    s.go(0, down, hour_s + below_s);
+    s.go(0, up, hour_s + below_s + 10 * minute_s);
+    s.go(0, up, 4 * hour_s);
+    REQUIRE(s.watch.crossings.size() == 2);
+    CHECK(s.watch.crossings[0].limit == "able_core_low");
+    CHECK(!s.watch.crossings[0].upward);
+    CHECK(s.watch.crossings[0].time_s == Approx(hour_s + 5 * minute_s));
+    CHECK(s.watch.crossings[0].slope_per_h == Approx(-6.0));  // one kelvin in ten minutes
+    CHECK(s.watch.crossings[1].upward);
+    CHECK(s.watch.crossings[1].time_s == Approx(hour_s + below_s + 5 * minute_s));
+    const auto fate = s.fate(0);
+    CHECK(fate.able_until_s.has_value() == (below_s > lapse));
+    if (fate.able_until_s) {
+      CHECK(*fate.able_until_s == Approx(hour_s + 5 * minute_s));
+      CHECK(fate.able_cause == "able_core_low");
+    }
+    CHECK(!fate.alive_until_s);
+    CHECK(!s.fate(1).able_until_s);  // the other person is not concerned
+  }
+}
+
+TEST_CASE("death ends ability, however short the lapse before it") {
+  Story s;
+  const Levels level(s);
+  s.go(0, level.able + 1, hour_s);
+  s.go(0, level.lethal - 1, hour_s + 20 * minute_s);
+  const auto fate = s.fate(0);
+  REQUIRE(fate.alive_until_s);
+  REQUIRE(fate.able_until_s);
+  REQUIRE(fate.unconscious_s);
+  // A straight line from able + 1 to lethal - 1 in 20 minutes.
+  const double rate = (level.able - level.lethal + 2) / (20 * minute_s);
+  CHECK(*fate.able_until_s == Approx(hour_s + 1 / rate));
+  CHECK(*fate.unconscious_s == Approx(hour_s + (level.able + 1 - level.unconscious) / rate));
+  CHECK(*fate.alive_until_s == Approx(hour_s + 20 * minute_s - 1 / rate));
+  CHECK(fate.alive_cause == "lethal_core_low");
+  CHECK(fate.able_cause == "able_core_low");
+}
+
+TEST_CASE("unconscious in the water without a lifejacket the airway is lost at that moment") {
+  Story s;
+  const Levels level(s);
+  s.held.persons[1].airway_open_to_sea = 1;
+  for (int p = 0; p < 2; ++p) s.core(p) = level.unconscious + 1;
+  s.watch.begin(0, s.x, s.held);
+  for (int p = 0; p < 2; ++p) s.core(p) = level.unconscious - 1;
+  s.go(1, level.unconscious - 1, hour_s);
+  const auto open = s.fate(1), kept = s.fate(0);
+  REQUIRE(open.alive_until_s);
+  CHECK(*open.alive_until_s == Approx(hour_s / 2));
+  CHECK(open.alive_cause == "lost_airway");
+  CHECK(!kept.alive_until_s);
+  CHECK(kept.unconscious_s.value_or(0) == Approx(hour_s / 2));
+}
+
+TEST_CASE("a flat passing is flagged, a steep one is not") {
+  // An error of 0.02 K moves the time by 0.02 K over the slope. At one hour 1 % is 36 s, so the 60 s count:
+  // slopes below 1.2 K/h graze.
+  for (const double slope_K_h : {0.6, 2.4}) {
+    CAPTURE(slope_K_h);
+    Story s;
+    const double level = Levels(s).able;
+    s.core(0) = level + slope_K_h / 2;
+    s.watch.begin(0, s.x, s.held);
+    s.t = hour_s / 2;
+    s.watch.begin(s.t, s.x, s.held);
+    s.go(0, level - slope_K_h / 2, 1.5 * hour_s);
+    REQUIRE(s.watch.crossings.size() == 1);
+    CHECK(s.watch.crossings[0].time_s == Approx(hour_s));
+    CHECK(s.watch.crossings[0].grazing == (slope_K_h < 1));
+  }
+}
+
+TEST_CASE("water deficit ends ability by its own name") {
+  Story s;
+  const auto& b = s.run.compiled.persons[0];
+  const double able = s.run.compiled.limits.able_water_deficit_pct;
+  // Past the level by as much as is left before it: half-way through the hour.
+  const double loss_kg = 2 * able / 100 * b.mass_kg;
+  const auto water = static_cast<std::size_t>(system::person_offset(0) + body::at::body_water);
+  s.x[water] -= loss_kg;
+  const double share_lost = loss_kg / b.body_water_kg;  // salt goes with it: osmolality stays
+  s.x[static_cast<std::size_t>(system::person_offset(0) + body::at::extracellular_osmoles)] -=
+      share_lost * (b.extracellular_osmoles_mOsm + b.intracellular_osmoles_mOsm);
+  s.watch.after_step(0, hour_s, s.x, {}, s.held);
+  const auto fate = s.watch.fates(3 * hour_s)[0];
+  REQUIRE(fate.able_until_s);
+  CHECK(*fate.able_until_s == Approx(hour_s / 2));
+  CHECK(fate.able_cause == "able_water_deficit");
+}
