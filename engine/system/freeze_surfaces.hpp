@@ -10,6 +10,7 @@
 #pragma once
 
 #include "body/build.hpp"
+#include "body/control.hpp"
 #include "body/exchange.hpp"
 #include "constants/control.hpp"
 #include "system/freeze_cabin.hpp"

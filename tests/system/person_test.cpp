@@ -1,0 +1,230 @@
+// Heat made and carried, breath, water, salt and fuel of one person, against hand arithmetic with the
+// published numbers.
+//
+// A body of round sizes, all of it at its set points (core 37, skin 33 degC), resting awake, just fed.
+#include "system/freeze_person.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace bide;
+using doctest::Approx;
+namespace bat = bide::body::at;
+using namespace bide::body;
+
+namespace {
+
+struct Resting {
+  system::Compiled<double> compiled;
+  system::Held<double> held;
+  system::Surroundings<double> around{};
+  std::array<double, bat::count> x{};
+  PersonCoefficients<double> c{};
+
+  Build<double>& b() { return compiled.persons[0]; }
+
+  Resting() {
+    compiled.persons.resize(1);
+    compiled.raft = {};
+    held.persons.resize(1);
+    held.enclosed = 0;
+    Build<double>& p = b();
+    p = {};
+    p.mass_kg = 80, p.lean_kg = 61, p.body_fat_pct = 12.9, p.age_years = 30;
+    p.area_m2 = {0.2, 0.6, 0.3, 0.1, 0.6, 0.1}, p.finger_area_m2 = 0.1, p.area_total_m2 = 2;
+    p.basal_total_W = 80;
+    p.basal_W[trunk][core] = 60, p.basal_W[legs][muscle] = 19, p.finger_basal_W = 1;
+    p.basal_flow_L_h[trunk] = {100, 0, 2, 3}, p.basal_flow_L_h[legs] = {0, 10, 0, 0};
+    p.work_share[legs] = 0.5, p.shiver_share[trunk] = 0.25;
+    p.sweat_share[trunk] = 0.5;
+    p.finger_basal_flow_L_h = 10, p.finger_capacity_J_K = 3500, p.finger_setpoint_degC = 33;
+    p.shivering_ceiling_W = 400, p.shivering_age_factor = p.sweat_age_factor = p.dilatation_age_factor = 1;
+    p.core_setpoint_degC = 37, p.greatest_urine_osmolality_mOsm_kg = 1000, p.susceptibility = 1;
+    p.permeability_index = 0.38;
+    p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 6980;
+    p.glycogen_kJ = 8000, p.fat_kg = 10.3, p.protein_kg = 12.2;
+    for (int s = 0; s < segment_count; ++s) {
+      p.clothing_capacity_kg[s] = 1;
+      p.receptor[s] = s == trunk ? 1 : 0;
+      p.setpoint_degC[s] = {37, 36, 35, 33};
+      for (int l = 0; l < tissue_count; ++l) x[bat::node(s, l)] = p.setpoint_degC[s][l];
+      x[bat::node(s, clothing)] = 28;
+    }
+    x[bat::blood] = 37, x[bat::finger] = 33;
+    x[bat::body_water] = 40, x[bat::extracellular_osmoles] = 4600, x[bat::urea] = 200;
+    x[bat::glycogen] = 8000, x[bat::fat_mass] = 10.3, x[bat::protein_mass] = 12.2;
+    around.air_degC = 14, around.vapour_kg_m3 = 0.008;
+    around.convection_W_m2K = 4, around.radiation_W_m2K = 5, around.transfer_m_s = 0.003;
+    around.transfer_under_aid_m_s = 0.001;
+    around.latent_heat_J_kg = 2.44e6, around.water_film_W_m2K = 460, around.under_floor_W_m2K = 250;
+    around.seated_floor_m2K_W = 0.05;
+  }
+  void freeze() { system::freeze_person(compiled, 0, held, around, 100000.0, x.data(), c); }
+};
+
+}  // namespace
+
+TEST_CASE("heat made, breathed out and put where it is made") {
+  Resting r;
+  r.freeze();
+  // Basal 80, sitting awake 0.15 x 80 = 12.
+  CHECK(r.c.metabolic_W == Approx(92));
+  CHECK(r.c.shivering_W == Approx(0));
+  // 0.0014 x 92 x (34 - 14).
+  CHECK(r.c.breath_dry_W == Approx(2.576));
+  // Vapour 0.008 x 461.5 x 287.15 = 1060.2 Pa; 0.0173 x 92 x (5.87 - 1.0602); latent heat at 34
+  // degC 2.42042e6.
+  CHECK(r.c.breath_latent_W == Approx(7.65534).epsilon(1e-5));
+  CHECK(r.c.breath_water_kg_s == Approx(3.16282e-6).epsilon(1e-5));
+  CHECK(r.c.source_W[trunk][core] == Approx(60 - 2.576 - 7.65534).epsilon(1e-5));
+  CHECK(r.c.source_W[legs][muscle] == Approx(19 + 0.5 * 12));
+  CHECK(r.c.finger_source_W == Approx(1));
+  CHECK(r.c.source_W[trunk][muscle] == 0);
+}
+
+TEST_CASE("blood carries 1.163 W/K per litre an hour, and more to a working muscle") {
+  Resting r;
+  r.freeze();
+  CHECK(r.c.perfusion_W_K[trunk][core] == Approx(116.3));
+  CHECK(r.c.perfusion_W_K[trunk][fat] == Approx(2.326));
+  CHECK(r.c.perfusion_W_K[trunk][skin] == Approx(3.489));
+  // 10 L/h + 0.8598 x 6 W = 15.159 L/h.
+  CHECK(r.c.perfusion_W_K[legs][muscle] == Approx(17.6297).epsilon(1e-5));
+  CHECK(r.c.finger_perfusion_W_K == Approx(11.63));
+}
+
+TEST_CASE("cold: shivering from core and skin, in the muscles") {
+  Resting r;
+  r.x[bat::node(trunk, core)] = 36.5;
+  for (int s = 0; s < segment_count; ++s) r.x[bat::node(s, skin)] = 28;
+  r.x[bat::finger] = 28;
+  r.freeze();
+  // 155.5 x 0.5 + 47 x 5 - 1.57 x 25 = 273.5; over sqrt(12.9) = 76.149 W/m2; times 2 m2.
+  CHECK(r.c.shivering_W == Approx(152.298).epsilon(1e-4));
+  CHECK(r.c.metabolic_W == Approx(92 + 152.298).epsilon(1e-4));
+  CHECK(r.c.source_W[trunk][muscle] == Approx(0.25 * 152.298).epsilon(1e-4));
+  // The trunk's vessels have no share of the constriction here: local cooling alone, 3 x 2^(-5/10) L/h.
+  CHECK(r.c.perfusion_W_K[trunk][skin] == Approx(1.163 * 2.12132).epsilon(1e-4));
+}
+
+TEST_CASE("warm: sweat 372.2 W per kelvin of the head's core, by shares") {
+  Resting r;
+  r.x[bat::node(head, core)] = 37.2;
+  r.freeze();
+  // 74.44 W, half on the trunk: 37.22 W = 1.5254e-5 kg/s, and its salt 90 mOsm/kg.
+  const double sweat_kg_s = 37.22 / 2.44e6;
+  const double salt = 337.0 / 86400;
+  CHECK(r.c.salt_loss_mOsm_s == Approx(salt + 90 * sweat_kg_s));
+  // Flow through the skin: 117 L/h per kelvin, no share of it set for the trunk.
+  CHECK(r.c.perfusion_W_K[trunk][skin] == Approx(3.489));
+}
+
+TEST_CASE("water and salt") {
+  Resting r;
+  r.x[bat::gut_water] = 0.1;
+  r.x[bat::motion_dose] = 900, r.x[bat::adaptation] = 0.2;
+  r.freeze();
+  CHECK(r.c.absorption_kg_s == Approx(0.1 / 900));  // emptied with 15 min
+  // Salt 337 mOsm/d = 3.90046e-3, urea 200 mOsm over 15.6 h = 3.56125e-3 mOsm/s. Osmolality 11580 / 40 =
+  // 289.5, half-way from 284 to 295: urine of 60 + 0.5 x 940 = 530 mOsm/kg; 1.40787e-5 kg/s (51 mL/h).
+  CHECK(r.c.urine_kg_s == Approx(1.40787e-5).epsilon(1e-5));
+  // A dose of 900: 1/3 sqrt(900) = 10 %, less a fifth by adaptation: 0.08 of 1 kg a day.
+  CHECK(r.c.severity == Approx(0.08));
+  CHECK(r.c.vomit_kg_s == Approx(0.08 / 86400));
+  CHECK(r.c.salt_loss_mOsm_s == Approx(3.90046e-3 + 139 * 0.08 / 86400).epsilon(1e-5));
+  CHECK(r.c.osmole_rate_mOsm_s == -r.c.salt_loss_mOsm_s);
+  CHECK(r.c.fluid_shift_L_s == Approx(0));
+  // Immersed: 1 L with a time of 4 h, all of it urine, with 150 mOsm/kg.
+  r.held.persons[0].in_water = 1;
+  r.freeze();
+  CHECK(r.c.fluid_shift_L_s == Approx(1.0 / 14400));
+  CHECK(r.c.urine_kg_s == Approx(1.40787e-5 + 1.0 / 14400).epsilon(1e-5));
+  CHECK(r.c.salt_loss_mOsm_s == Approx(3.90046e-3 + 139 * 0.08 / 86400 + 150.0 / 14400).epsilon(1e-5));
+}
+
+TEST_CASE("fuel, nitrogen, CO2 and the water fuel leaves behind") {
+  Resting r;
+  r.freeze();
+  CHECK(r.c.oxidised_kJ_s == Approx(0.092));
+  // Nitrogen 13 g/d (61 kg lean): 1.50463e-4 g/s, x 6.25 x 18.59 kJ/g = 17.4819 W = 0.190021 of 92 W.
+  // Carbohydrate 0.40, fat the rest, 0.409979.
+  CHECK(r.c.nitrogen_g_s == Approx(1.50463e-4).epsilon(1e-5));
+  CHECK(r.c.glycogen_kJ_s == Approx(-0.4 * 0.092));
+  CHECK(r.c.fat_kg_s == Approx(-9.58285e-7).epsilon(1e-5));      // 0.409979 x 0.092 / 39360
+  CHECK(r.c.protein_kg_s == Approx(-9.40394e-7).epsilon(1e-5));  // 0.0174819 / 18590
+  // Urea made 35.7 mOsm/g N = 5.37153e-3, less 3.56125e-3 excreted.
+  CHECK(r.c.urea_rate_mOsm_s == Approx(1.81027e-3).epsilon(1e-5));
+  // 92e-6 x (0.4 x 0.56/17 + 0.409979 x 1.07/39.36 + 0.190021 x 0.41/18.59).
+  CHECK(r.c.metabolic_water_kg_s == Approx(2.62316e-6).epsilon(1e-5));
+  // Oxygen 21168 (0.23 RQ + 0.77) J/L for RQ 1, 0.707, 0.80: mixture RQ 0.837656; CO2 at 14 degC, 100 kPa:
+  // 0.837656 x 92 / 20377.6 L/s x 1.05125 x 1.01325.
+  CHECK(r.c.co2_m3_s == Approx(4.02833e-6).epsilon(1e-5));
+}
+
+TEST_CASE("food is taken up with two hours, and goes to the stores") {
+  Resting r;
+  r.x[bat::gut_carbohydrate] = 720, r.x[bat::gut_fat] = 360, r.x[bat::gut_protein] = 72;
+  r.freeze();
+  CHECK(r.c.absorbed_carbohydrate_kJ_s == Approx(0.1));
+  CHECK(r.c.absorbed_fat_kJ_s == Approx(0.05));
+  CHECK(r.c.absorbed_protein_kJ_s == Approx(0.01));
+  // 100 W of carbohydrate spare half of 13 g/d; 10 W of eaten protein burn: 8.74096 + 10 = 18.74096 W.
+  // Stores: +0.1 - 0.4 x 0.092; protein +0.01 - 0.01874.
+  CHECK(r.c.glycogen_kJ_s == Approx(0.1 - 0.0368));
+  CHECK(r.c.protein_kg_s == Approx((0.01 - 0.01874096) / 18590).epsilon(1e-5));
+  CHECK(r.c.fat_kg_s == Approx((0.05 - (0.6 * 0.092 - 0.01874096)) / 39360).epsilon(1e-5));
+}
+
+TEST_CASE("liquid water onto the clothing, and what it costs to warm it") {
+  Resting r;
+  r.around.drip_kg_s = 1e-5, r.around.wetting_kg_s = 2e-5, r.around.pooled_share = 0.25;
+  r.b().covered[trunk] = 1, r.b().insulation_m2K_W[trunk] = 0.155, r.b().waterproof = 0.25;
+  r.x[bat::clothing_water + trunk] = 1.2;
+  r.freeze();
+  // Caught 3e-5 x 0.75 x 0.6/2 = 6.75e-6; the rest goes to the floor; 0.2 kg too much drains with 600 s.
+  CHECK(r.c.clothing_gain_kg_s[trunk] == Approx(6.75e-6));
+  CHECK(r.c.clothing_drain_kg_s[trunk] == Approx(0.2 / 600));
+  CHECK(r.c.liquid_to_floor_kg_s == Approx(3e-5 - 6.75e-6));
+  CHECK(r.c.wetting_kg_s == Approx(2e-5));
+  CHECK(r.c.clothing_surface[trunk].to_sea == Approx(2e-5 * 0.75 * 0.3 * 3990));
+  // Dry: a quarter of the seat (0.08) lies in water and wicks 0.75 x 0.02 x 1 kg with 1800 s.
+  r.x[bat::clothing_water + trunk] = 0;
+  r.freeze();
+  CHECK(r.c.clothing_gain_kg_s[trunk] == Approx(6.75e-6 + 0.015 / 1800));
+  CHECK(r.c.liquid_to_floor_kg_s == Approx(3e-5 - 6.75e-6 - 0.015 / 1800));
+  // 3990 J/(kg K) of the water carried, 1500 of the cloth, and the nominal 1 J/K.
+  r.b().clothing_mass_kg[trunk] = 0.5, r.x[bat::clothing_water + trunk] = 0.3;
+  r.freeze();
+  CHECK(r.c.capacity_J_K[trunk][clothing] == Approx(1 + 750 + 1197));
+}
+
+TEST_CASE("sun on a body by lit area, clothing takes what it covers") {
+  Resting r;
+  r.around.sun_W = 17;  // over 0.2 + 0.6 + 0.3 + 0.6 = 1.7 m2: 10 W/m2
+  r.b().covered[trunk] = 0.75;
+  r.freeze();
+  CHECK(r.c.sun_W == 17);
+  CHECK(r.c.source_W[head][skin] == Approx(2));
+  CHECK(r.c.source_W[trunk][skin] == Approx(1.5));
+  CHECK(r.c.source_W[trunk][clothing] == Approx(4.5));
+  CHECK(r.c.source_W[hands][skin] == 0);
+}
+
+TEST_CASE("who has died makes no heat, and has no circulation, no urine and no breath") {
+  Resting r;
+  r.x[bat::gut_water] = 0.1, r.x[bat::motion_dose] = 900;
+  r.held.persons[0].living = 0;
+  r.freeze();
+  for (const double nothing :
+       {r.c.metabolic_W, r.c.breath_dry_W, r.c.breath_latent_W, r.c.perfusion_W_K[trunk][core],
+        r.c.finger_perfusion_W_K, r.c.urine_kg_s, r.c.absorption_kg_s, r.c.vomit_kg_s, r.c.co2_m3_s,
+        r.c.source_W[trunk][core], r.c.finger_source_W, r.c.salt_loss_mOsm_s})
+    CHECK(nothing == Approx(0).epsilon(1e-12));
+}
+
+TEST_CASE("tiring, drinking and moving") {
+  Resting r;
+  r.x[bat::alcohol] = 5, r.around.weighted_acceleration_m_s2 = 0.2;
+  r.freeze();
+  CHECK(r.c.alcohol_mg_dL_s == Approx(-15.0 / 3600 * 0.5));  // half of 15 mg/(dL h) at 5 mg/dL
+  CHECK(r.c.motion_dose_m2_s4 == Approx(0.04));
+}
