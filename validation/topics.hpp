@@ -5,9 +5,20 @@
 
 namespace bide::validation {
 
-std::vector<Row> cabin_air_rows();  // cabin_air/
+std::vector<Row> cabin_air_rows();        // cabin_air/
+std::vector<Row> desert_water_rows();     // desert_water/
+std::vector<Row> dry_food_rows();         // dry_food/
+std::vector<Row> kidney_rows();           // kidney/
+std::vector<Row> losses_rows();           // losses/
+std::vector<Row> humid_heat_rows();       // humid_heat/
+std::vector<Row> starvation_rows();       // starvation/
+std::vector<Row> seasickness_rows();      // seasickness/
+std::vector<Row> hands_rows();            // hands/
+std::vector<Row> pack_arithmetic_rows();  // pack_arithmetic/
 
 using Topic = std::vector<Row> (*)();
-inline constexpr Topic topics[] = {cabin_air_rows};
+inline constexpr Topic topics[] = {cabin_air_rows, desert_water_rows,   dry_food_rows,   kidney_rows,
+                                   losses_rows,    humid_heat_rows,     starvation_rows, seasickness_rows,
+                                   hands_rows,     pack_arithmetic_rows};
 
 }  // namespace bide::validation

@@ -1,0 +1,90 @@
+#include "body/hands.hpp"
+#include "validation/support/rest.hpp"
+#include "validation/topics.hpp"
+
+namespace bide::validation {
+
+namespace {
+
+constexpr const char* topic = "hands";
+constexpr double minute_s = 60, hour_s = 3600;
+
+double finger_degC(const double* x) {
+  return x[body::at::finger];
+}
+
+double hand_degC(const double* x) {
+  return x[body::at::node(body::hands, body::skin)];
+}
+
+Run in_water(double water_degC) {
+  Rest r;
+  r.duration_h = 0.5;
+  r.air_degC = r.sea_degC = water_degC;
+  r.raft.clear();
+  r.boarding = R"({"kind": "none"})";
+  r.crew = R"([{"sex": "male", "age_years": 26, "height_m": 1.75, "mass_kg": 78,
+                "clothing": "temperate_sailing"}])";
+  return run_case(scenario_of(r, 1), minute_s);
+}
+
+Run in_cold_air() {
+  Rest r;
+  r.duration_h = 2;
+  r.air_degC = 0.5;
+  r.sea_degC = 2;
+  r.wind_m_s = 0.5;
+  r.crew = R"([{"sex": "male", "age_years": 26, "height_m": 1.75, "mass_kg": 78,
+                "clothing": "offshore_cold", "lifejacket": false}])";
+  r.routine = R"({"sleep_h_per_night": 0, "opening_fraction_day": 1, "opening_fraction_night": 1})";
+  return run_case(scenario_of(r, 10), 10 * minute_s);
+}
+
+double exposed_feet_h() {
+  Rest r;
+  r.duration_h = 24;
+  r.air_degC = r.sea_degC = 5;
+  r.humidity_pct = 85;
+  r.wind_m_s = 3;
+  r.raft = R"({"kind": "coastal_4"})";
+  r.routine = "{}";
+  r.boarding = R"({"kind": "swim"})";
+  r.crew = R"([{"sex": "male", "age_years": 26, "height_m": 1.75, "mass_kg": 78,
+                "clothing": "temperate_sailing"}])";
+  return person(run_case(scenario_of(r, 60), hour_s).samples.back())[body::at::total_cold_feet] / hour_s;
+}
+
+}  // namespace
+
+std::vector<Row> hands_rows() {
+  const char *ray = "Ray et al. 2019", *heating = "localised heating in 0.5 degC air 2018";
+  const Run cold = in_water(2);
+  const auto dexterity = [](const double* x) { return body::dexterity(finger_degC(x)); };
+  const Run air = in_cold_air();
+  const double* after_90_min = person(air.samples.at(9));
+  const Run ten = in_water(1.3);
+  const char* one_sd = "1 SD of 8 people";
+  std::vector<Row> out{
+      make_row(topic, ray, "finger to 8 degC in 2 degC water", "s", 120, 90, 150,
+               time_reached_s(cold, finger_degC, constants::hand_function_lost_degC, false),
+               "the test's step of 30 s; read between samples a minute apart"),
+      make_row(topic, ray, "half of dexterity in 2 degC water", "s", 90, 60, 120,
+               time_reached_s(cold, dexterity, 0.5, false), "the test's step of 30 s"),
+      make_row(topic, heating, "finger after 90 min in 0.5 degC air", "degC", 9.7, 7.6, 11.8,
+               finger_degC(after_90_min), one_sd),
+      make_row(topic, heating, "hand after 90 min in 0.5 degC air", "degC", 15.3, 13.8, 16.8,
+               hand_degC(after_90_min), one_sd),
+      make_row(topic, "ten minutes in 1.3 degC water 2023", "hand after 10 min in 1.3 degC water", "degC", 8,
+               1.3, 10, hand_degC(person(ten.samples.at(10))), "65 % of people at or below 8 degC"),
+      make_row(topic, "Orr, lifecraft feet", "wet cold feet counted in the first day, 5 degC", "h", 24, 12,
+               24.01, exposed_feet_h(), "injuries from 12 h")};
+  for (const std::size_t i : {0, 1})
+    blame(out[i], "fingers are one lump with their skin: the skin of one finger cools faster than the whole");
+  blame(out[2],
+        "no cold-induced dilatation and no thin gloves: a bare finger without flow goes to the air's "
+        "temperature");
+  blame(out[3], "the palm and back keep too much flow while the fingers keep too little");
+  return out;
+}
+
+}  // namespace bide::validation
