@@ -157,3 +157,20 @@ TEST_CASE("without a canopy the weather is inside") {
   CHECK(t.c.outer_to_sky_W_K == Approx(800));                           // 2000 W/K, 0.4 of it sky
   CHECK(t.c.outer_to_air_W_K == Approx(1200));
 }
+
+TEST_CASE("two opposite entrances: wind blows through") {
+  Cabin t;
+  t.compiled.raft.two_entrances = 1;
+  t.freeze();
+  // Inlet 0.05 m2; wind (0.55 - 0.25/2) x 5 = 2.125 m/s; stack (0.40 + 0.0045 x 10)^2 x 9.807 x 0.26833 x 10
+  // / 278.15 = 0.018734; 0.05 x sqrt(4.515625 + 0.018734) = 0.106470 m3/s, and 4.8 L/s of leakage.
+  CHECK(t.c.ventilation_m3_s == Approx(0.11127).epsilon(1e-4));
+}
+
+TEST_CASE("rain in the open falls on all of the floor") {
+  Cabin t;
+  t.held.enclosed = 0;
+  t.freeze();
+  // 1e-4 x 4 m2 and the spray, 0.825 of it on the floor.
+  CHECK(t.c.water_in_kg_s == Approx(0.825 * (4e-4 + 1.52496e-5)).epsilon(1e-4));
+}

@@ -228,3 +228,55 @@ TEST_CASE("tiring, drinking and moving") {
   CHECK(r.c.alcohol_mg_dL_s == Approx(-15.0 / 3600 * 0.5));  // half of 15 mg/(dL h) at 5 mg/dL
   CHECK(r.c.motion_dose_m2_s4 == Approx(0.04));
 }
+
+TEST_CASE("constriction narrows skin and fat, and sends blood back along the arteries") {
+  Resting r;
+  r.b().constriction_share[trunk] = 0.4, r.b().countercurrent_W_K[trunk] = 50;
+  r.x[bat::node(trunk, skin)] = 29;
+  r.freeze();
+  // Trunk skin 4 K too cold on all the receptors: command 5.0 x 4 = 20, flows over 1 + 0.4 x 20 = 9. Skin
+  // 3/9 x 2^(-4/10) = 0.252619, fat 2/9 = 0.222222, core 100 L/h. Mean skin 33 - 4 x 0.6/2 = 31.8 degC makes
+  // the trunk shiver 0.25 x 2 x (47 x 1.2 - 1.57 x 1.44) / sqrt(12.9) = 7.5368 W: muscle 6.48014 L/h.
+  // Together 106.95498 L/h, 124.38864 W/K. The exchanger is wholly in use at 20: 124.38864^2 / (124.38864 +
+  // 50) = 88.72447 W/K, 0.829550 per L/h.
+  CHECK(r.c.perfusion_W_K[trunk][core] == Approx(82.9550).epsilon(1e-5));
+  CHECK(r.c.perfusion_W_K[trunk][skin] == Approx(0.829550 * 0.252619).epsilon(1e-5));
+  CHECK(r.c.perfusion_W_K[trunk][fat] == Approx(0.829550 / 4.5).epsilon(1e-5));
+  // Half of the full command of 40: 0.5 of the 0.5 L that cold brings, with 4 h; all of it urine.
+  CHECK(r.c.fluid_shift_L_s == Approx(0.25 / 14400));
+  CHECK(r.c.urine_kg_s == Approx(1.40787e-5 + 0.25 / 14400).epsilon(1e-5));
+}
+
+TEST_CASE("dilatation opens the skin") {
+  Resting r;
+  r.b().dilatation_share[trunk] = 0.5;
+  r.x[bat::node(head, core)] = 37.2;
+  r.freeze();
+  // 117 L/h per kelvin x 0.2 K x 0.5 = 11.7 on top of 3 L/h.
+  CHECK(r.c.perfusion_W_K[trunk][skin] == Approx(1.163 * 14.7).epsilon(1e-5));
+}
+
+TEST_CASE("sweat that cannot evaporate runs to the floor, or into the sea") {
+  Resting r;
+  r.x[bat::node(head, core)] = 38;
+  r.freeze();
+  // 372.2 W, half of it on the trunk: 7.627e-5 kg/s. Its 0.77 x 0.6 m2 x 0.003 m/s x (0.03566 - 0.008) take
+  // 3.834e-5; 0.3 of the rest runs off.
+  CHECK(r.c.sweat_drip_kg_s == Approx(0.3 * 3.793e-5).epsilon(0.01));
+  CHECK(r.c.liquid_to_floor_kg_s == r.c.sweat_drip_kg_s);
+  CHECK(r.c.overboard_kg_s == 0);
+  r.held.persons[0].in_water = 1;
+  r.freeze();
+  CHECK(r.c.overboard_kg_s == Approx(0.3 * 186.1 / 2.44e6));
+  CHECK(r.c.liquid_to_floor_kg_s == 0);
+}
+
+TEST_CASE("what glycogen stores cannot hold becomes fat") {
+  Resting r;
+  r.x[bat::glycogen] = 24000, r.x[bat::gut_carbohydrate] = 720;
+  r.freeze();
+  // 0.1 kJ/s all spilled; carbohydrate burnt 0.65 of 92 W at the most, protein half of 17.48193 W, fat the
+  // rest: 92 - 59.8 - 8.740958 = 23.459042 W.
+  CHECK(r.c.glycogen_kJ_s == Approx(-0.0598));
+  CHECK(r.c.fat_kg_s == Approx((0.1 - 0.023459042) / 39360).epsilon(1e-5));
+}

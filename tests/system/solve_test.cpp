@@ -11,7 +11,7 @@
 using namespace bide;
 using namespace bide::system;
 using namespace bide::test;
-namespace at = bide::system::at;
+namespace sat = bide::system::at;
 
 TEST_CASE("one implicit stage equals the dense solution") {
   Random r;
@@ -21,7 +21,7 @@ TEST_CASE("one implicit stage equals the dense solution") {
     const std::vector<int> entries = implicit_entries(persons);
     const auto n = static_cast<Eigen::Index>(entries.size());
     std::vector<double> y(state_size(persons), 0.0);
-    for (const int i : entries) y[i] = i == at::vapour ? 0.009 : i == at::co2 ? 0.004 : r(5, 37);
+    for (const int i : entries) y[i] = i == sat::vapour ? 0.009 : i == sat::co2 ? 0.004 : r(5, 37);
     const double a = 58.6;
     // f is affine: columns of its matrix by differences of unit vectors.
     Eigen::MatrixXd m(n, n);
