@@ -1,0 +1,69 @@
+// Every shipped scenario is read, runs to its end with closed ledgers and finite numbers, and runs again to
+// the same bits.
+#include <cmath>
+#include <cstring>
+
+#include "report/columns.hpp"
+#include "scenarios/shipped.hpp"
+
+using namespace bide;
+
+namespace {
+
+bool same_bits(const std::vector<double>& a, const std::vector<double>& b) {
+  return a.size() == b.size() &&
+         (a.empty() || std::memcmp(a.data(), b.data(), a.size() * sizeof(double)) == 0);
+}
+
+// Calls look(name, column of a, column of b) for every column of two runs of one scenario.
+template <class Look>
+void every_column(const timeline::Timeline& a, const timeline::Timeline& b, Look&& look) {
+  look("time_s", a.time_s, b.time_s);
+  for (const auto& column : report::common_columns) look(column.name, a.*column.values, b.*column.values);
+  for (std::size_t p = 0; p < a.persons.size(); ++p)
+    for (const auto& column : report::person_columns)
+      look(column.name, a.persons[p].*column.values, b.persons[p].*column.values);
+}
+
+}  // namespace
+
+TEST_CASE("the shipped scenarios are there and say that they are invented") {
+  const auto files = test::shipped_scenarios();
+  CHECK(files.size() >= 11);
+  for (const auto& file : files) {
+    CAPTURE(file.filename().string());
+    const auto validated = scenario::validate_file(file);
+    if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated))
+      for (const auto& each : *wrong) FAIL_CHECK(scenario::to_string(each));
+    REQUIRE(std::holds_alternative<scenario::ValidScenario>(validated));
+    CHECK(std::get<scenario::ValidScenario>(validated).scenario.setting.rfind("Invented", 0) == 0);
+  }
+}
+
+TEST_CASE("each shipped scenario closes its ledgers, stays finite and repeats to the bit") {
+  constexpr double day_s = 86400, per_day = 1e-9;
+  for (const auto& file : test::shipped_scenarios()) {
+    CAPTURE(file.filename().string());
+    const auto json = test::shipped(file.stem().string());
+    const auto first = test::simulated(json), second = test::simulated(json);
+    CHECK(first.ledgers.size() == 4);
+    for (const auto& ledger : first.ledgers) {
+      CAPTURE(ledger.name);
+      CHECK(ledger.throughput >= 0);
+      CHECK(std::abs(ledger.relative()) < per_day * std::max(1.0, first.horizon_s / day_s));
+    }
+    CHECK(first.time_s.front() == 0);
+    CHECK(first.time_s.back() == doctest::Approx(first.horizon_s).epsilon(1e-12));
+    every_column(first, second, [&](auto name, const auto& a, const auto& b) {
+      CAPTURE(name);
+      CHECK(a.size() == first.time_s.size());
+      CHECK(std::all_of(a.begin(), a.end(), [](double value) { return std::isfinite(value); }));
+      CHECK(same_bits(a, b));
+    });
+    REQUIRE(first.fates.size() == second.fates.size());
+    for (std::size_t p = 0; p < first.fates.size(); ++p) {
+      CHECK(first.fates[p].able_until_s == second.fates[p].able_until_s);
+      CHECK(first.fates[p].alive_until_s == second.fates[p].alive_until_s);
+    }
+  }
+}
