@@ -78,7 +78,7 @@ std::vector<Row> hands_rows() {
                1.3, 10, hand_degC(person(ten.samples.at(10))), "65 % of people at or below 8 degC"),
       make_row(topic, "Orr, lifecraft feet", "wet cold feet counted in the first day, 5 degC", "h", 24, 12,
                24.01, exposed_feet_h(), "injuries from 12 h")};
-  for (const std::size_t i : {0, 1})
+  for (const std::size_t i : {0U, 1U})
     blame(out[i], "fingers are one lump with their skin: the skin of one finger cools faster than the whole");
   blame(out[2],
         "no cold-induced dilatation and no thin gloves: a bare finger without flow goes to the air's "

@@ -88,13 +88,13 @@ std::vector<Row> kidney_rows() {
                "30 %: the days of fasting differ")};
   out[5].standard_error = 20;
   out[9].standard_error = 53;
-  for (const std::size_t i : {6, 7, 9}) out[i].calibrated = true;
-  for (const std::size_t i : {4, 5, 6, 7})
+  for (const std::size_t i : {6U, 7U, 9U}) out[i].calibrated = true;
+  for (const std::size_t i : {4U, 5U, 6U, 7U})
     blame(out[i],
           "urea of the eaten and of the body's own protein add up, and after 16 h dry the plasma stands at "
           "290, "
           "where the urine is held to be only half as dense as it can be");
-  for (const std::size_t i : {8, 9, 10, 11})
+  for (const std::size_t i : {8U, 9U, 10U, 11U})
     blame(
         out[i],
         "the long faster starts 16 h dry near 288, where the urine is held to be dilute; ketone and ammonium "
