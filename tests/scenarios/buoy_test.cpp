@@ -1,5 +1,5 @@
 // Runs under a moored buoy's hourly record (station 44005, 43.2 N 69.1 W, 2012), where that record is at
-// hand: in the folder named by BIDE_SHARED_DATA, else in ../shared/data beside the sources.
+// hand: in the folder named by BIDE_SHARED_DATA, else in shared/data beside the source folder.
 #include <cmath>
 #include <cstdlib>
 
