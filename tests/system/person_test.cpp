@@ -40,7 +40,7 @@ struct Resting {
     p.shivering_ceiling_W = 400, p.shivering_age_factor = p.sweat_age_factor = p.dilatation_age_factor = 1;
     p.core_setpoint_degC = 37, p.greatest_urine_osmolality_mOsm_kg = 1000, p.susceptibility = 1;
     p.permeability_index = 0.38;
-    p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 6980;
+    p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 7280;
     p.glycogen_kJ = 8000, p.fat_kg = 10.3, p.protein_kg = 12.2;
     for (int s = 0; s < segment_count; ++s) {
       p.clothing_capacity_kg[s] = 1;
@@ -124,9 +124,9 @@ TEST_CASE("water and salt") {
   r.x[bat::motion_dose] = 900, r.x[bat::adaptation] = 0.2;
   r.freeze();
   CHECK(r.c.absorption_kg_s == Approx(0.1 / 900));  // emptied with 15 min
-  // Salt 337 mOsm/d = 3.90046e-3, urea 200 mOsm over 15.6 h = 3.56125e-3 mOsm/s. Osmolality 11580 / 40 =
-  // 289.5, half-way from 284 to 295: urine of 60 + 0.5 x 940 = 530 mOsm/kg; 1.40787e-5 kg/s (51 mL/h).
-  CHECK(r.c.urine_kg_s == Approx(1.40787e-5).epsilon(1e-5));
+  // Salt 337 mOsm/d = 3.90046e-3, urea 200 mOsm over 15.6 h = 3.56125e-3 mOsm/s. Osmolality 11880 / 40 = 297,
+  // above 295: urine as dense as it gets, 1000 mOsm/kg; 7.46172e-6 kg/s (27 mL/h).
+  CHECK(r.c.urine_kg_s == Approx(7.46172e-6).epsilon(1e-5));
   // A dose of 900: 1/3 sqrt(900) = 10 %, less a fifth by adaptation: 0.08 of 1 kg a day.
   CHECK(r.c.severity == Approx(0.08));
   CHECK(r.c.vomit_kg_s == Approx(0.08 / 86400));
@@ -137,7 +137,7 @@ TEST_CASE("water and salt") {
   r.held.persons[0].in_water = 1;
   r.freeze();
   CHECK(r.c.fluid_shift_L_s == Approx(1.0 / 14400));
-  CHECK(r.c.urine_kg_s == Approx(1.40787e-5 + 1.0 / 14400).epsilon(1e-5));
+  CHECK(r.c.urine_kg_s == Approx(7.46172e-6 + 1.0 / 14400).epsilon(1e-5));
   CHECK(r.c.salt_loss_mOsm_s == Approx(3.90046e-3 + 139 * 0.08 / 86400 + 150.0 / 14400).epsilon(1e-5));
 }
 
@@ -167,11 +167,12 @@ TEST_CASE("food is taken up with two hours, and goes to the stores") {
   CHECK(r.c.absorbed_carbohydrate_kJ_s == Approx(0.1));
   CHECK(r.c.absorbed_fat_kJ_s == Approx(0.05));
   CHECK(r.c.absorbed_protein_kJ_s == Approx(0.01));
-  // 100 W of carbohydrate spare half of 13 g/d; 10 W of eaten protein burn: 8.74096 + 10 = 18.74096 W.
-  // Stores: +0.1 - 0.4 x 0.092; protein +0.01 - 0.01874.
-  CHECK(r.c.glycogen_kJ_s == Approx(0.1 - 0.0368));
-  CHECK(r.c.protein_kg_s == Approx((0.01 - 0.01874096) / 18590).epsilon(1e-5));
-  CHECK(r.c.fat_kg_s == Approx((0.05 - (0.6 * 0.092 - 0.01874096)) / 39360).epsilon(1e-5));
+  // 100 W of carbohydrate spare half of the 17.48192 W from 13 g/d of nitrogen: 8.74096 W of protein burn.
+  r.x[bat::gut_protein] = 0;
+  r.freeze();
+  CHECK(r.c.glycogen_kJ_s == Approx(0.1 - 0.4 * 0.092));
+  CHECK(r.c.protein_kg_s == Approx(-0.00874096 / 18590).epsilon(1e-5));
+  CHECK(r.c.fat_kg_s == Approx((0.05 - (0.6 * 0.092 - 0.00874096)) / 39360).epsilon(1e-5));
 }
 
 TEST_CASE("liquid water onto the clothing, and what it costs to warm it") {
@@ -244,7 +245,7 @@ TEST_CASE("constriction narrows skin and fat, and sends blood back along the art
   CHECK(r.c.perfusion_W_K[trunk][fat] == Approx(0.829550 / 4.5).epsilon(1e-5));
   // Half of the full command of 40: 0.5 of the 0.5 L that cold brings, with 4 h; all of it urine.
   CHECK(r.c.fluid_shift_L_s == Approx(0.25 / 14400));
-  CHECK(r.c.urine_kg_s == Approx(1.40787e-5 + 0.25 / 14400).epsilon(1e-5));
+  CHECK(r.c.urine_kg_s == Approx(7.46172e-6 + 0.25 / 14400).epsilon(1e-5));
 }
 
 TEST_CASE("dilatation opens the skin") {
