@@ -1,6 +1,8 @@
 // Slopes and running totals against the same fluxes added up here.
 #include <doctest/doctest.h>
 
+#include "support/near.hpp"
+
 #include <array>
 
 #include "support/equations.hpp"
@@ -10,7 +12,7 @@
 using namespace bide;
 namespace sat = bide::system::at;
 namespace bat = bide::body::at;
-using doctest::Approx;
+using bide::test::Near;
 
 namespace {
 
@@ -33,7 +35,7 @@ TEST_CASE("slopes are the flows over the capacities") {
   for (const int i : test::implicit_entries(3)) {
     CAPTURE(i);
     CHECK(k[static_cast<std::size_t>(i)] ==
-          Approx(expected[static_cast<std::size_t>(i)] / test::capacity_of(c, i)).epsilon(1e-10));
+          Near(expected[static_cast<std::size_t>(i)] / test::capacity_of(c, i)).epsilon(1e-10));
   }
 }
 
@@ -92,33 +94,33 @@ TEST_CASE("a person's running totals grow by each flux once") {
 
   const auto from = system::slow_person(c, t.cabin.data(), t.x.data(), t.k.data());
   const auto& k = t.k;
-  CHECK(k[bat::total_to_air] == Approx(20));
-  CHECK(k[bat::total_to_canopy] == Approx(40 + 15 + 1));
-  CHECK(k[bat::total_to_floor_water] == Approx(11 + 17));
-  CHECK(k[bat::total_to_floor] == Approx(75));
-  CHECK(k[bat::total_to_tube] == Approx(4.6));
-  CHECK(k[bat::total_to_sea] == Approx(96));
-  CHECK(k[bat::total_evaporation] == Approx(75 + 100 + 25));
-  CHECK(k[bat::total_breath] == Approx(17));
+  CHECK(k[bat::total_to_air] == Near(20));
+  CHECK(k[bat::total_to_canopy] == Near(40 + 15 + 1));
+  CHECK(k[bat::total_to_floor_water] == Near(11 + 17));
+  CHECK(k[bat::total_to_floor] == Near(75));
+  CHECK(k[bat::total_to_tube] == Near(4.6));
+  CHECK(k[bat::total_to_sea] == Near(96));
+  CHECK(k[bat::total_evaporation] == Near(75 + 100 + 25));
+  CHECK(k[bat::total_breath] == Near(17));
   CHECK(k[bat::total_sun] == 8);
   CHECK(k[bat::total_metabolic] == 120);
   CHECK(k[bat::total_shivering] == 33);
-  CHECK(k[bat::total_stored] == Approx(120));
+  CHECK(k[bat::total_stored] == Near(120));
   // 120 + 8 + 17, then 20 + 56 + 28 + 75 + 4.6 + 96 + 200 of the surfaces.
-  CHECK(k[bat::total_absolute_heat] == Approx(145 + 479.6));
-  CHECK(from.heat_W == Approx(20 + 56 + 28 + 6));
-  CHECK(from.evaporated_kg_s == Approx(8e-5));
-  CHECK(from.drained_kg_s == Approx(2.3e-5));
+  CHECK(k[bat::total_absolute_heat] == Near(145 + 479.6));
+  CHECK(from.heat_W == Near(20 + 56 + 28 + 6));
+  CHECK(from.evaporated_kg_s == Near(8e-5));
+  CHECK(from.drained_kg_s == Near(2.3e-5));
   // Body water: +6e-5 + 1.3e-6 - 1.1e-5 - 2e-6 - 1.2e-5 - 9e-6, less 3e-5 + 1e-5 + 5e-5 through the skin.
-  CHECK(k[bat::body_water] == Approx(6e-5 + 1.3e-6 - 3.4e-5 - 9e-5));
-  CHECK(k[bat::total_skin_water] == Approx(9e-5));
-  CHECK(k[bat::gut_water] == Approx(-6e-5));
+  CHECK(k[bat::body_water] == Near(6e-5 + 1.3e-6 - 3.4e-5 - 9e-5));
+  CHECK(k[bat::total_skin_water] == Near(9e-5));
+  CHECK(k[bat::gut_water] == Near(-6e-5));
   // Clothing: distilled 5e-5 + 7e-5 - drained 2e-5 - evaporated 4e-5.
-  CHECK(k[bat::clothing_water + body::trunk] == Approx(6e-5));
+  CHECK(k[bat::clothing_water + body::trunk] == Near(6e-5));
   CHECK(k[bat::clothing_water + body::arms] == 0);
-  CHECK(k[bat::total_distilled] == Approx(5e-5));
-  CHECK(k[bat::total_clothing_evaporation] == Approx(4e-5));
-  CHECK(k[bat::total_clothing_drain] == Approx(2.3e-5));
+  CHECK(k[bat::total_distilled] == Near(5e-5));
+  CHECK(k[bat::total_clothing_evaporation] == Near(4e-5));
+  CHECK(k[bat::total_clothing_drain] == Near(2.3e-5));
   const std::array<std::pair<int, double>, 27> same{{{bat::extracellular_osmoles, -0.5},
                                                      {bat::urea, 0.25},
                                                      {bat::fluid_shift, 1.5e-5},
@@ -148,7 +150,7 @@ TEST_CASE("a person's running totals grow by each flux once") {
                                                      {bat::total_shivering, 33}}};
   for (const auto& [entry, rate] : same) {
     CAPTURE(entry);
-    CHECK(k[static_cast<std::size_t>(entry)] == Approx(rate));
+    CHECK(k[static_cast<std::size_t>(entry)] == Near(rate));
   }
 }
 
@@ -176,22 +178,22 @@ TEST_CASE("the cabin's running totals grow by each flux once") {
   k[sat::air] = 0.1, k[sat::canopy] = 0.2, k[sat::floor_water] = 0.3, k[sat::outer_skin] = 0.4;
   const system::FromPerson<double> people{-50, 8e-5, 2.3e-5};
   system::slow_cabin(c, people, x.data(), k.data());
-  CHECK(k[sat::total_condensed] == Approx(1.2e-4));
-  CHECK(k[sat::total_floor_evaporation] == Approx(2e-5));
-  CHECK(k[sat::film_mass] == Approx(1.2e-4 - 4e-5));
-  CHECK(k[sat::water_mass] == Approx(1e-4 + 4e-5 - 1e-5 - 2e-5 + 2.3e-5));
-  CHECK(k[sat::total_vapour_out] == Approx(0.03 * 0.004));
+  CHECK(k[sat::total_condensed] == Near(1.2e-4));
+  CHECK(k[sat::total_floor_evaporation] == Near(2e-5));
+  CHECK(k[sat::film_mass] == Near(1.2e-4 - 4e-5));
+  CHECK(k[sat::water_mass] == Near(1e-4 + 4e-5 - 1e-5 - 2e-5 + 2.3e-5));
+  CHECK(k[sat::total_vapour_out] == Near(0.03 * 0.004));
   CHECK(k[sat::total_from_bodies] == -50);
-  CHECK(k[sat::total_from_sun] == Approx(48));
-  CHECK(k[sat::total_through_canopy] == Approx(120));
-  CHECK(k[sat::total_to_sea] == Approx(14 + 9 + 32));
-  CHECK(k[sat::total_by_air] == Approx(108));
-  CHECK(k[sat::total_latent] == Approx(2.5e6 * 1e-4));
-  CHECK(k[sat::total_stored] == Approx(300));
-  CHECK(k[sat::total_absolute_heat] == Approx(50 + 48 + 120 + 55 + 108 + 250));
-  CHECK(k[sat::total_water_in] == Approx(1e-4));
-  CHECK(k[sat::total_drip] == Approx(4e-5));
-  CHECK(k[sat::total_absolute_water] == Approx(1.2e-4 + 2e-5 + 1.2e-4 + 1e-4 + 8e-5 + 6e-6));
-  CHECK(k[sat::total_co2_made] == Approx(5e-6));
-  CHECK(k[sat::total_co2_out] == Approx(0.03 * 0.001));
+  CHECK(k[sat::total_from_sun] == Near(48));
+  CHECK(k[sat::total_through_canopy] == Near(120));
+  CHECK(k[sat::total_to_sea] == Near(14 + 9 + 32));
+  CHECK(k[sat::total_by_air] == Near(108));
+  CHECK(k[sat::total_latent] == Near(2.5e6 * 1e-4));
+  CHECK(k[sat::total_stored] == Near(300));
+  CHECK(k[sat::total_absolute_heat] == Near(50 + 48 + 120 + 55 + 108 + 250));
+  CHECK(k[sat::total_water_in] == Near(1e-4));
+  CHECK(k[sat::total_drip] == Near(4e-5));
+  CHECK(k[sat::total_absolute_water] == Near(1.2e-4 + 2e-5 + 1.2e-4 + 1e-4 + 8e-5 + 6e-6));
+  CHECK(k[sat::total_co2_made] == Near(5e-6));
+  CHECK(k[sat::total_co2_out] == Near(0.03 * 0.001));
 }

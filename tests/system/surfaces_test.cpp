@@ -7,8 +7,10 @@
 
 #include <doctest/doctest.h>
 
+#include "support/near.hpp"
+
 using namespace bide;
-using doctest::Approx;
+using bide::test::Near;
 namespace bat = bide::body::at;
 using body::arms, body::head, body::trunk, body::legs;
 
@@ -50,29 +52,29 @@ struct Dressed {
 TEST_CASE("a bare head: area times each film, and 0.06 of a wet skin's vapour") {
   Dressed c;
   c.freeze(head);
-  CHECK(c.skin(head).to_air == Approx(0.12 * 4));
-  CHECK(c.skin(head).to_canopy == Approx(0.12 * 5));
-  CHECK(c.skin(head).evaporation_m3_s == Approx(0.06 * 0.12 * 0.003));
+  CHECK(c.skin(head).to_air == Near(0.12 * 4));
+  CHECK(c.skin(head).to_canopy == Near(0.12 * 5));
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.06 * 0.12 * 0.003));
   for (const double nothing : {c.skin(head).to_floor, c.skin(head).to_floor_water, c.skin(head).to_tube,
                                c.skin(head).to_sea, c.cloth(head).to_air, c.out.distillation_m3_s[head]})
     CHECK(nothing == 0);
   // Steam tables: 0.03566 kg/m3 at 33 degC, 0.03758 at 34 degC, 0.03383 at 32 degC: slope 0.00188.
   const auto& s = c.skin(head);
-  CHECK(s.density_at_zero_kg_m3 + 33 * s.density_slope_kg_m3_K == Approx(0.03566).epsilon(0.004));
-  CHECK(s.density_slope_kg_m3_K == Approx(0.00188).epsilon(0.01));
+  CHECK(s.density_at_zero_kg_m3 + 33 * s.density_slope_kg_m3_K == Near(0.03566).epsilon(0.004));
+  CHECK(s.density_slope_kg_m3_K == Near(0.00188).epsilon(0.01));
 }
 
 TEST_CASE("more sweat than can evaporate wets all of the skin, and 0.3 of the rest runs off") {
   Dressed c;
   c.sweat_W = 50;  // 50 / 2.44e6 = 2.049e-5 kg/s
   c.freeze(head);
-  CHECK(c.skin(head).evaporation_m3_s == Approx(0.12 * 0.003));
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.12 * 0.003));
   // At most 3.6e-4 m3/s x (0.03566 - 0.010) = 9.24e-6 kg/s; 0.3 x (2.049e-5 - 9.24e-6) = 3.38e-6.
-  CHECK(c.runs_off_kg_s == Approx(3.38e-6).epsilon(0.01));
+  CHECK(c.runs_off_kg_s == Near(3.38e-6).epsilon(0.01));
   // Half of what could evaporate: half of the way from 0.06 to 1.
   c.sweat_W = 0.5 * 9.24e-6 * 2.44e6;
   c.freeze(head);
-  CHECK(c.skin(head).evaporation_m3_s == Approx(0.53 * 3.6e-4).epsilon(0.01));
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.53 * 3.6e-4).epsilon(0.01));
   CHECK(c.runs_off_kg_s == 0);
 }
 
@@ -82,28 +84,28 @@ TEST_CASE("a clothed trunk: floor, puddle, tube, neighbours, and films on an are
   c.freeze(trunk);
   // Of 0.6 m2: seat 0.08 (a quarter of it in the puddle), tube 0.15, touching 0.15, so 0.62 = 0.372 m2 faces
   // the air; outside of the clothing 0.372 x 1.28 = 0.47616 m2.
-  CHECK(c.cloth(trunk).to_air == Approx(1.90464));
-  CHECK(c.cloth(trunk).to_canopy == Approx(2.3808));
-  CHECK(c.out.conductance_W_K[trunk][body::skin] == Approx(2.4));  // 0.372 / 0.155
+  CHECK(c.cloth(trunk).to_air == Near(1.90464));
+  CHECK(c.cloth(trunk).to_canopy == Near(2.3808));
+  CHECK(c.out.conductance_W_K[trunk][body::skin] == Near(2.4));  // 0.372 / 0.155
   // Pressed clothing 0.0775; floor 0.05; water below 1/250: 0.1315 m2 K/W over 0.6 x 0.06 m2.
-  CHECK(c.skin(trunk).to_floor == Approx(0.036 / 0.1315));
+  CHECK(c.skin(trunk).to_floor == Near(0.036 / 0.1315));
   // Soaked to 0.55 and pressed 0.042625, film 1/200: 0.047625 over 0.6 x 0.02 m2.
-  CHECK(c.skin(trunk).to_floor_water == Approx(0.012 / 0.047625));
+  CHECK(c.skin(trunk).to_floor_water == Near(0.012 / 0.047625));
   // 0.0775 + 0.13 over 0.6 x 0.15 m2.
-  CHECK(c.skin(trunk).to_tube == Approx(0.09 / 0.2075));
+  CHECK(c.skin(trunk).to_tube == Near(0.09 / 0.2075));
   CHECK(c.skin(trunk).to_air == 0);
   CHECK(c.skin(trunk).to_sea == 0);
   // Cloth: 0.461 5 kJ/(kg K) x 298.15 K over 2.4418e6 J/kg x 0.155/(0.38 x 16.5) m2 kPa/W = 2.2795e-3 m/s.
   // 0.372 x that = 8.480e-4, in series with 0.47616 x 0.003 = 1.4285e-3: 5.3211e-4; times 0.06.
-  CHECK(c.skin(trunk).evaporation_m3_s == Approx(3.19264e-5).epsilon(1e-4));
+  CHECK(c.skin(trunk).evaporation_m3_s == Near(3.19264e-5).epsilon(1e-4));
   CHECK(c.cloth(trunk).evaporation_m3_s == 0);
   CHECK(c.out.distillation_m3_s[trunk] == 0);
   // A pad of 0.2 m2 K/W under half of the seat: 0.036 x (0.5/0.3315 + 0.5/0.1315); half of the puddle is
   // left.
   c.pad_m2K_W = 0.2, c.pad_cover = 0.5;
   c.freeze(trunk);
-  CHECK(c.skin(trunk).to_floor == Approx(0.1911808).epsilon(1e-5));
-  CHECK(c.skin(trunk).to_floor_water == Approx(0.006 / 0.047625));
+  CHECK(c.skin(trunk).to_floor == Near(0.1911808).epsilon(1e-5));
+  CHECK(c.skin(trunk).to_floor_water == Near(0.006 / 0.047625));
 }
 
 TEST_CASE("soaked clothing: thinner, evaporates outside, takes up the skin's vapour") {
@@ -111,11 +113,11 @@ TEST_CASE("soaked clothing: thinner, evaporates outside, takes up the skin's vap
   c.clothe(trunk);
   c.x[bat::clothing_water + trunk] = 1;  // all it holds
   c.freeze(trunk);
-  CHECK(c.out.conductance_W_K[trunk][body::skin] == Approx(0.372 / 0.08525).epsilon(1e-5));  // 0.55 x 0.155
-  CHECK(c.cloth(trunk).evaporation_m3_s == Approx(1.42848e-3).epsilon(1e-5));
+  CHECK(c.out.conductance_W_K[trunk][body::skin] == Near(0.372 / 0.08525).epsilon(1e-5));  // 0.55 x 0.155
+  CHECK(c.cloth(trunk).evaporation_m3_s == Near(1.42848e-3).epsilon(1e-5));
   // 0.372 x 2.2795e-3 / 0.55 = 1.54178e-3, times 0.06.
-  CHECK(c.out.distillation_m3_s[trunk] == Approx(9.25066e-5).epsilon(1e-4));
-  CHECK(c.skin(trunk).evaporation_m3_s == Approx(0).epsilon(1e-12));
+  CHECK(c.out.distillation_m3_s[trunk] == Near(9.25066e-5).epsilon(1e-4));
+  CHECK(c.skin(trunk).evaporation_m3_s == Near(0).epsilon(1e-12));
 }
 
 TEST_CASE("immersed: the sea's film on bare skin and clothing, the immersed insulation between") {
@@ -123,14 +125,14 @@ TEST_CASE("immersed: the sea's film on bare skin and clothing, the immersed insu
   c.held.in_water = 1;
   c.b.covered[arms] = 0.75, c.b.insulation_m2K_W[arms] = 0.155, c.b.immersed_insulation_m2K_W = 0.05;
   c.freeze(arms);
-  CHECK(c.skin(arms).to_sea == Approx(0.2 * 0.25 * 460));
-  CHECK(c.cloth(arms).to_sea == Approx(0.2 * 0.75 * 460));
-  CHECK(c.out.conductance_W_K[arms][body::skin] == Approx(0.2 * 0.75 / 0.05));
+  CHECK(c.skin(arms).to_sea == Near(0.2 * 0.25 * 460));
+  CHECK(c.cloth(arms).to_sea == Near(0.2 * 0.75 * 460));
+  CHECK(c.out.conductance_W_K[arms][body::skin] == Near(0.2 * 0.75 / 0.05));
   for (const double nothing : {c.skin(arms).to_air, c.skin(arms).to_canopy, c.skin(arms).to_tube,
                                c.cloth(arms).to_air, c.skin(arms).evaporation_m3_s})
     CHECK(nothing == 0);
   c.freeze(head);  // stays above water
-  CHECK(c.skin(head).to_air == Approx(0.48));
+  CHECK(c.skin(head).to_air == Near(0.48));
   CHECK(c.skin(head).to_sea == 0);
 }
 
@@ -139,12 +141,12 @@ TEST_CASE("a protective aid adds its resistance over both films") {
   c.held.wears_aid = 1, c.aid_m2K_W = 0.2, c.around.neighbours = 0;
   c.freeze(arms);
   // 0.05 of the arms lean on the tube; films 9 W/(m2 K): 1 / (1 + 9 x 0.2) = 0.357143.
-  CHECK(c.skin(arms).to_air == Approx(0.2 * 0.95 * 4 / 2.8));
-  CHECK(c.skin(arms).to_canopy == Approx(0.2 * 0.95 * 5 / 2.8));
-  CHECK(c.skin(arms).evaporation_m3_s == Approx(0.06 * 0.19 * 0.001));
+  CHECK(c.skin(arms).to_air == Near(0.2 * 0.95 * 4 / 2.8));
+  CHECK(c.skin(arms).to_canopy == Near(0.2 * 0.95 * 5 / 2.8));
+  CHECK(c.skin(arms).evaporation_m3_s == Near(0.06 * 0.19 * 0.001));
   c.freeze(head);  // half of the head: 1 / (1 + 9 x 0.2 x 0.5)
-  CHECK(c.skin(head).to_air == Approx(0.48 / 1.9));
-  CHECK(c.skin(head).evaporation_m3_s == Approx(0.06 * 0.12 * 0.002));
+  CHECK(c.skin(head).to_air == Near(0.48 / 1.9));
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.06 * 0.12 * 0.002));
 }
 
 TEST_CASE("shares of the legs half under water add up to one") {
@@ -152,11 +154,11 @@ TEST_CASE("shares of the legs half under water add up to one") {
   c.around.submerged[legs] = 0.5;
   const auto s = system::shares(legs, c.around, 0.0);
   // Rest 0.5: seat 0.12 x 0.5 = 0.06 with a quarter pooled, touching 0.12 x 0.5 = 0.06.
-  CHECK(s.floor == Approx(0.045));
-  CHECK(s.puddle == Approx(0.515));
-  CHECK(s.touching == Approx(0.06));
+  CHECK(s.floor == Near(0.045));
+  CHECK(s.puddle == Near(0.515));
+  CHECK(s.touching == Near(0.06));
   CHECK(s.tube == 0);
-  CHECK(s.exposed == Approx(0.38));
+  CHECK(s.exposed == Near(0.38));
   CHECK(s.immersed == 0);
 }
 
@@ -166,21 +168,21 @@ TEST_CASE("fingers, gloved, bare and immersed") {
   auto& f = c.out.finger_surface;
   const auto freeze = [&] { system::freeze_finger(c.b, c.x.data(), c.around, c.held, c.aid_m2K_W, c.out); };
   freeze();
-  CHECK(f.to_air == Approx(0.16));
-  CHECK(f.to_canopy == Approx(0.20));
-  CHECK(f.evaporation_m3_s == Approx(0.04 * 0.06 * 0.003));
+  CHECK(f.to_air == Near(0.16));
+  CHECK(f.to_canopy == Near(0.20));
+  CHECK(f.evaporation_m3_s == Near(0.04 * 0.06 * 0.003));
   c.held.in_water = 1;
   freeze();
-  CHECK(f.to_sea == Approx(0.04 * 460));
+  CHECK(f.to_sea == Near(0.04 * 460));
   CHECK(f.to_air == 0);
   c.b.covered[body::hands] = 1, c.b.insulation_m2K_W[body::hands] = 0.1;
   c.b.immersed_insulation_m2K_W = 0.05;
   freeze();
-  CHECK(f.to_sea == Approx(0.04 / (0.05 + 1 / 460.0)));
+  CHECK(f.to_sea == Near(0.04 / (0.05 + 1 / 460.0)));
   c.held.in_water = 0;
   freeze();
   // Through the glove 1 / (1 + 9 x 0.1).
-  CHECK(f.to_air == Approx(0.16 / 1.9));
-  CHECK(f.to_canopy == Approx(0.20 / 1.9));
+  CHECK(f.to_air == Near(0.16 / 1.9));
+  CHECK(f.to_canopy == Near(0.20 / 1.9));
   CHECK(f.evaporation_m3_s == 0);
 }
