@@ -15,10 +15,14 @@ std::vector<Row> starvation_rows();       // starvation/
 std::vector<Row> seasickness_rows();      // seasickness/
 std::vector<Row> hands_rows();            // hands/
 std::vector<Row> pack_arithmetic_rows();  // pack_arithmetic/
+std::vector<Row> shivering_rows();        // shivering/
+std::vector<Row> immersion_rows();        // immersion/
+std::vector<Row> cold_air_rows();         // cold_air/
 
 using Topic = std::vector<Row> (*)();
-inline constexpr Topic topics[] = {cabin_air_rows, desert_water_rows,   dry_food_rows,   kidney_rows,
-                                   losses_rows,    humid_heat_rows,     starvation_rows, seasickness_rows,
-                                   hands_rows,     pack_arithmetic_rows};
+inline constexpr Topic topics[] = {cabin_air_rows, desert_water_rows,    dry_food_rows,   kidney_rows,
+                                   losses_rows,    humid_heat_rows,      starvation_rows, seasickness_rows,
+                                   hands_rows,     pack_arithmetic_rows, shivering_rows,  immersion_rows,
+                                   cold_air_rows};
 
 }  // namespace bide::validation

@@ -1,0 +1,74 @@
+#include "validation/support/rest.hpp"
+#include "validation/topics.hpp"
+
+namespace bide::validation {
+
+namespace {
+
+constexpr const char* topic = "cold_air";
+constexpr double hour_s = 3600;
+constexpr int rectal = body::at::node(body::trunk, body::core);
+
+Rest seated(double air_degC, double duration_h, const char* clothing) {
+  Rest r;
+  r.duration_h = duration_h;
+  r.air_degC = r.sea_degC = air_degC;
+  r.crew = std::string(R"([{"sex": "male", "age_years": 25, "height_m": 1.75, "mass_kg": 72, )") +
+           R"("body_fat_pct": 15, "lifejacket": false, "clothing": ")" + clothing + R"("}])";
+  return r;
+}
+
+double total(const Run& run, int from_h, int to_h, int entry) {
+  return person(run.samples.at(static_cast<std::size_t>(to_h)))[entry] -
+         person(run.samples.at(static_cast<std::size_t>(from_h)))[entry];
+}
+
+double metabolic_W(const Run& run, int from_h, int to_h) {
+  return total(run, from_h, to_h, body::at::total_metabolic) / ((to_h - from_h) * hour_s);
+}
+
+}  // namespace
+
+std::vector<Row> cold_air_rows() {
+  std::vector<Row> out;
+  Rest outdoors = seated(0.6, 1, "shorts");
+  outdoors.raft = R"({"kind": "offshore_foam_4", "canopy": "none"})";
+  outdoors.wind_m_s = 2;
+  const Run cold = run_case(scenario_of(outdoors, 60), hour_s);
+  const double made_W = metabolic_W(cold, 0, 1);
+  const double lost_W = made_W - total(cold, 0, 1, body::at::total_stored) / hour_s;
+  const char* adolph = "Adolph & Molnar 1946";
+  out.push_back(make_row(topic, adolph, "heat lost, first hour near-nude at 0.6 degC", "W", 814, 610, 1018,
+                         lost_W, "25 %: wind not known"));
+  out.push_back(make_row(topic, adolph, "heat made, first hour near-nude at 0.6 degC", "W", 349, 262, 436,
+                         made_W, "25 %"));
+
+  const double rest_W = metabolic_W(run_case(scenario_of(seated(28, 6, "shorts"), 60), hour_s), 3, 6);
+  const auto ratio = [&](double air_degC) {
+    return metabolic_W(run_case(scenario_of(seated(air_degC, 6, "shorts"), 60), hour_s), 3, 6) / rest_W;
+  };
+  out.push_back(make_row(topic, "14 d in shorts, J Appl Physiol 1957", "rise of metabolic rate at 15.6 degC",
+                         "%", 16, 5, 30, 100 * (ratio(15.6) - 1), "spread over the day, with a margin"));
+  out.back().trivial = 0;
+  out.push_back(make_row(topic, "9 d near-nude, J Appl Physiol 1962", "metabolic rate over rest at 8 degC",
+                         "-", 2, 1.6, 2.4, ratio(8), "said to be about twice: 20 %"));
+  out.back().trivial = 1;
+
+  const Run day = run_case(scenario_of(seated(7.5, 24, "indoor"), 60), hour_s);
+  const char* haman = "Haman 2016";
+  out.push_back(make_row(topic, haman, "metabolic rate over rest, 24 h at 7.5 degC", "-", 1.4, 1.2, 1.6,
+                         metabolic_W(day, 0, 24) / rest_W, "printed range with 0.1 either side"));
+  out.back().trivial = 1;
+  out.back().source_class = Class::from_memory;
+  out.push_back(make_row(topic, haman, "core change, 24 h at 7.5 degC", "K", -0.8, -1.3, -0.3,
+                         total(day, 0, 24, rectal), "0.5 K: spread not known"));
+  out.back().trivial = 0;
+  out.back().source_class = Class::from_memory;
+  blame(out.front(), "wind of the day is not known, and a skin chilled fast keeps more of its heat");
+  for (Row& r : out) {
+    if (r.study != adolph) blame(r, "the shivering law answers a cold skin alone and does not habituate");
+  }
+  return out;
+}
+
+}  // namespace bide::validation

@@ -1,0 +1,43 @@
+#include "body/shivering.hpp"
+
+#include "validation/support/rest.hpp"
+#include "validation/topics.hpp"
+
+namespace bide::validation {
+
+std::vector<Row> shivering_rows() {
+  constexpr const char* topic = "shivering";
+  struct Point {
+    const char* name;
+    double core_degC, skin_degC, fat_pct, W_m2;
+  };
+  // Worked by hand from the published quadratic.
+  constexpr Point points[] = {
+      {"drive at core 37, skin 25 degC, 15 % fat", 37, 25, 15, 71.1},
+      {"drive at core 36, skin 25 degC, 15 % fat", 36, 25, 15, 111.3},
+      {"drive at core 36, skin 18 degC, 15 % fat", 36, 18, 15, 131.0},
+      {"drive at core 35, skin 25 degC, 15 % fat", 35, 25, 15, 151.4},
+      {"drive at core 35, skin 22 degC, 20 % fat", 35, 22, 20, 142.7},
+      {"drive at core 35, skin 15 degC, 15 % fat", 35, 15, 15, 167.4},
+      {"drive at core 35, skin 10 degC, 15 % fat", 35, 10, 15, 145.0},
+  };
+  std::vector<Row> out;
+  for (const Point& p : points) {
+    out.push_back(make_row(topic, "Tikuisis & Giesbrecht 1999", p.name, "W/m2", p.W_m2, 0.99 * p.W_m2,
+                           1.01 * p.W_m2, body::shivering_drive_W_m2(p.core_degC, p.skin_degC, p.fat_pct),
+                           "printed to a tenth: 1 %"));
+    out.back().kind = Kind::rule;
+    out.back().calibrated = true;
+    blame(out.back(), "below 18 degC the published quadratic turns down; the model holds it at its peak");
+  }
+  constexpr double intensity = 0.56, held_s = 6.5 * 3600, step_s = 60;
+  double fatigue = 0;
+  for (double t = 0; t < held_s; t += step_s)
+    fatigue += step_s * body::fatigue_rate_per_s(intensity, fatigue);
+  out.push_back(make_row(topic, "Tikuisis 2002", "shivering left after 6.5 h at 65 % of the peak", "-", 1,
+                         0.95, 1, body::fatigue_factor(fatigue), "no fall in oxygen uptake: 5 %"));
+  out.back().calibrated = true;
+  return out;
+}
+
+}  // namespace bide::validation
