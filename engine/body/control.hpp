@@ -3,7 +3,8 @@
 // States: none (read from the person's block). Inputs: node temperatures, degC. Outputs: sweat W, skin and
 // muscle flow as W/K of heat carried. Validity: core 33-40 degC as published; below 30 degC the cold commands
 // are held by the shivering cut-off, not by this page. Source: Stolwijk 1971 (NASA CR-1855), coefficients in
-// constants/control.hpp; muscle constriction and counter-current are additions named there.
+// constants/control.hpp; closing fat vessels and counter-current are additions named
+// there.
 #pragma once
 
 #include "body/build.hpp"
@@ -60,11 +61,12 @@ inline T fat_flow_L_h(T basal, T constriction_share, const Commands<T>& c) {
   return basal / (T(1) + constriction_share * c.constriction);
 }
 
-// Muscle blood flow, L/h: basal flow constricts, work and shivering bring their own.
+// Muscle blood flow, L/h: the basal flow, and what work and shivering bring. It does not constrict in the
+// cold: tried, with a published direction and a size of our own, that shut the core off until shivering
+// opened it at once, and the core swung by 0.8 K every few hours, which nobody has measured.
 template <class T>
-inline T muscle_flow_L_h(T basal, T extra_heat_W, const Commands<T>& c) {
-  return basal / (T(1) + T(constants::muscle_constriction.value) * c.constriction) +
-         T(constants::flow_per_muscle_heat.value) * extra_heat_W;
+inline T muscle_flow_L_h(T basal, T extra_heat_W) {
+  return basal + T(constants::flow_per_muscle_heat.value) * extra_heat_W;
 }
 
 inline constexpr double tiny_W_K = 1e-12;  // keeps 0/0 out of a person without circulation

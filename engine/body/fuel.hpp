@@ -53,10 +53,12 @@ inline T urea_made_mOsm_s(T nitrogen_g_s) {
   return T(constants::urea_mOsm_per_g_nitrogen) * nitrogen_g_s;
 }
 
-// Heat from protein, W: the body's own at rest, a part of shivering, and all that is absorbed.
+// Heat from protein, W: what is absorbed is burnt in place of the body's own, which only fills what is
+// missing (nitrogen balance), and a part of shivering.
 template <class T>
 inline T protein_heat_W(T rest_nitrogen_g_s, T shivering_W, T protein_absorbed_W) {
-  return protein_W(rest_nitrogen_g_s) + T(constants::protein_of_shivering) * shivering_W + protein_absorbed_W;
+  return larger(protein_W(rest_nitrogen_g_s), protein_absorbed_W) +
+         T(constants::protein_of_shivering) * shivering_W;
 }
 
 // Shares of the heat made. Carbohydrate: 40 % at rest and up to 2.6 times rest, more above (Haman 2002,

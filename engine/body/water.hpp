@@ -46,15 +46,19 @@ inline T ketosis_urine_factor(T fasted_s) {
          T(1 - urine_ketosis_factor) * smoothstep(fasted_s, ketosis_from_h * hour_s, ketosis_full_h * hour_s);
 }
 
-// What the kidney aims at, mOsm/kg: thinnest urine below a plasma osmolality of 284, densest above 295, a
-// straight line between (vasopressin; Robertson 1984).
+// What the kidney aims at, mOsm/kg: thinnest urine below a plasma osmolality of 284, densest above 295.
+// Vasopressin rises in proportion between the two; urine density follows it steeply at first and levels off
+// (Robertson 1984).
 template <class T>
 inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
   using namespace constants;
   const T vasopressin = clamp(T((osmolality_mOsm_kg - T(vasopressin_threshold_mOsm_kg)) /
                                 T(vasopressin_full_mOsm_kg - vasopressin_threshold_mOsm_kg)),
                               0.0, 1.0);
-  return T(urine_thinnest_mOsm_kg) + vasopressin * (greatest_mOsm_kg - T(urine_thinnest_mOsm_kg));
+  // v (1 + k) / (v + k), 1 at v = 1, and 1/2 where the constant says: k = h / (1 - 2 h).
+  constexpr double k = urine_half_dense_vasopressin.value / (1 - 2 * urine_half_dense_vasopressin.value);
+  const T density = vasopressin * T(1 + k) / (vasopressin + T(k));
+  return T(urine_thinnest_mOsm_kg) + density * (greatest_mOsm_kg - T(urine_thinnest_mOsm_kg));
 }
 
 // Urine, kg/s: solute over the concentration aimed at, between 15 and 800 mL/h. All solute is passed.
@@ -94,21 +98,21 @@ inline T ketone_excretion_mOsm_s(T fasted_s) {
 }
 
 // Slope of the fluid shift, L/s: blood driven to the chest by cold and water pressure is read as too much,
-// until that much has been passed. Relaxes with a time constant of 4 h towards a target that is not repeated
-// daily; back out, it relaxes the other way as the vessels fill again.
+// until that much has been passed, with a time constant of 4 h. It is passed once: warmed again, what was
+// lost does not come back by itself, and the next cold night finds it already gone.
 // @param constriction 0 none to 1 full skin constriction
 // @param immersed 0 dry, 1 in the water to the neck
 template <class T>
 inline T fluid_shift_rate_L_s(T shift_L, T constriction, T immersed) {
   using namespace constants;
   const T target = T(cold_shift_L) * constriction + T(immersion_shift_L) * immersed;
-  return (target - shift_L) / T(shift_time_h * hour_s);
+  return positive_part(T(target - shift_L)) / T(shift_time_h * hour_s);
 }
 
-// The urine that the shift brings on top, kg/s: nothing comes back when it reverses.
+// The urine that the shift brings on top, kg/s.
 template <class T>
 inline T diuresis_rate_kg_s(T shift_L, T constriction, T immersed) {
-  return positive_part(fluid_shift_rate_L_s(shift_L, constriction, immersed));
+  return fluid_shift_rate_L_s(shift_L, constriction, immersed);
 }
 
 // Salt that leaves with a loss of water, mOsm/s.

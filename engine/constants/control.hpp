@@ -34,17 +34,6 @@ inline constexpr Sourced greatest_sweat{500,
 inline constexpr Sourced neutral_core{37.0, "degC", "tikuisis1999", "reference core of the shivering law",
                                       Trust::second_hand};
 
-// Muscle perfusion falls in the cold, so that muscle joins fat as insulation (the direction: Tikuisis,
-// Gonzalez & Pandolf 1988). The size is ours: flow halves when the constriction command reaches 20 and is cut
-// to a quarter at 60, the command of a resting man at a mean skin temperature of 22 degC.
-inline constexpr Sourced muscle_constriction{0.05,
-                                             "-",
-                                             "tikuisis1988",
-                                             "flow x 1/(1 + k STRIC); direction published, size by judgement",
-                                             Trust::judgement,
-                                             0.0,
-                                             0.1};
-
 // Artery to vein counter-current exchange, W/K, both sides, from the 17-segment descendant (Takahashi et al.
 // 2021): upper arm and shoulder .537, forearm .351, hand .762; thigh .826, lower leg .444, foot .992, each
 // side.

@@ -7,7 +7,12 @@ namespace bide::constants {
 
 // An air exchange so large that the air around people is the outside air.
 inline constexpr Sourced open_air_exchange_m3_s{
-    50, "m3/s", "", "a breeze through a few square metres", Trust::judgement, 5, 500};
+    5, "m3/s", "", "a light air through a few square metres", Trust::judgement, 2, 500};
+// Room around each person in the open, and heat capacity of what stands for their radiant surroundings: only
+// so large that air and surroundings follow the weather within a minute without being stiff.
+inline constexpr Sourced open_volume_m3{10, "m3", "", "per person", Trust::judgement, 2, 20};
+inline constexpr Sourced open_radiant_J_K{40000, "J/K", "", "20 s at the coupling below", Trust::judgement,
+                                          1e4,   1e5};
 // Coupling of the radiant surroundings of people in the open to air and sky.
 inline constexpr Sourced open_radiant_W_K{2000, "W/K", "", "large against any person's 10 W/K",
                                           Trust::judgement};

@@ -53,6 +53,11 @@ inline constexpr Sourced vasopressin_full_mOsm_kg{
     295, "mOsm/kg", "robertson1984", "urine is as dense as it gets near here, recalled", Trust::from_memory,
     292, 300};
 
+// The kidney needs little of the hormone: urine is half as dense as it gets at a fifth of the level that
+// makes it densest (1 against 5 pg/mL).
+inline constexpr Sourced urine_half_dense_vasopressin{
+    0.2, "-", "robertson1984", "1 of 5 pg/mL, recalled", Trust::from_memory, 0.15, 0.4};
+
 // ---- solutes of the urine
 inline constexpr Sourced urea_mOsm_per_g_nitrogen{35.7, "mOsm/g", "fomon2000", "1000 / 28", Trust::seen};
 inline constexpr Sourced urea_time_h{

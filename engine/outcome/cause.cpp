@@ -27,6 +27,7 @@ const Kind kinds[] = {
     {"water_deficit", "water loss"},
     {"osmolality", "salt in the blood"},
     {"co2", "foul air"},
+    {"lethal_fat", "hunger"},
     {"protein", "hunger"},
     {"bmi", "hunger"},
     {"starv", "hunger"},
@@ -80,6 +81,7 @@ std::string plain_cause(std::string_view limit, const scenario::Limits& limits) 
   if (has(limit, "co2")) {
     return "foul air: CO2 above " + value(lethal ? limits.lethal_co2_ppm : limits.able_co2_ppm, " ppm");
   }
+  if (has(limit, "lethal_fat")) return "hunger: body fat used up";
   if (has(limit, "protein")) return "hunger: too much body protein used";
   if (has(limit, "bmi")) return "hunger: body mass too low";
   return short_cause(limit);

@@ -45,7 +45,7 @@ void wring(Moment<T>& m) {
       total += out;
     }
   }
-  m.note(NoteKind::clothes_wrung, -1, 0, lane(total, 0));
+  if (lane(total, 0) > 0) m.note(NoteKind::clothes_wrung, -1, 0, lane(total, 0));
 }
 
 // One turn by somebody who is able; its heat is spread over all who are, until the next check.
@@ -108,7 +108,8 @@ void check_person(Moment<T>& m, int p) {
   const T lost_protein = T(1) - y[body::at::protein_mass] / b.protein_kg;
   const auto dead = (core < l.lethal_core_low_degC) | (core > l.lethal_core_high_degC) |
                     (deficit > l.lethal_water_deficit_pct) | (osmolality > l.lethal_osmolality_mOsm_kg) |
-                    (co2 > l.lethal_co2_fraction) | (lost_protein > l.lethal_protein_fraction_used);
+                    (co2 > l.lethal_co2_fraction) | (lost_protein > l.lethal_protein_fraction_used) |
+                    (y[body::at::fat_mass] < smaller(l.lethal_fat_kg_left, T(T(0.5) * b.fat_kg)));
   const auto out_cold = core < l.unconscious_core_degC;
   const T waves = m.system.forcings().at(m.stop.time_s).wave_height_m;
   const T washed = select(waves > T(constants::airway_wave_height_m.value), T(1), T(0));

@@ -24,6 +24,15 @@ void take_medicine(Moment<T>& m) {
   }
 }
 
+// What was asked for was given, or was lacking.
+template <class T>
+void note_issue(Moment<T>& m, NoteKind whole, NoteKind lacking, int p, T asked_T, T given_T) {
+  const double asked = lane(asked_T, 0), given = lane(given_T, 0);
+  constexpr double nearly = 0.999;
+  if (asked <= 0) return;
+  m.note(given >= nearly * asked ? whole : lacking, p, asked, given);
+}
+
 template <class T>
 void issue(Moment<T>& m) {
   Held<T>& held = m.held();
@@ -51,7 +60,7 @@ void issue(Moment<T>& m) {
     m.person(p)[body::at::gut_water] += given[i];
     held.persons[i].drunk_kg += given[i];
     held.persons[i].watered_at_s = select(given[i] > T(0), T(m.stop.time_s), held.persons[i].watered_at_s);
-    if (lane(asked[i], 0) > 0) m.note(NoteKind::water_issued, p, lane(asked[i], 0), lane(given[i], 0));
+    note_issue(m, NoteKind::water_issued, NoteKind::water_lacking, p, asked[i], given[i]);
   }
   constexpr double day_s = 86400;
   for (int p = 0; p < s.persons; ++p) {
@@ -73,7 +82,7 @@ void issue(Moment<T>& m) {
     y[body::at::extracellular_osmoles] += T(2) * given[i] * T(s.gear.food.sodium_mmol_kJ);
     y[body::at::fasted] = select(given[i] > T(0), T(0), y[body::at::fasted]);
     held.persons[i].eaten_kJ += given[i];
-    if (lane(asked[i], 0) > 0) m.note(NoteKind::food_issued, p, lane(asked[i], 0), lane(given[i], 0));
+    note_issue(m, NoteKind::food_issued, NoteKind::food_lacking, p, asked[i], given[i]);
   }
 }
 

@@ -2,6 +2,7 @@
 
 #include "cabin/clothing.hpp"
 #include "cabin/floor.hpp"
+#include "constants/fuel.hpp"
 #include "constants/limits.hpp"
 #include "constants/open.hpp"
 #include "system/compiled.hpp"
@@ -16,7 +17,7 @@ constexpr double ppm = 1e-6, percent = 0.01;
 RaftBuild<double> open_water(double persons) {
   RaftBuild<double> r{};
   r.floor_area_m2 = persons;
-  r.volume_m3 = persons;
+  r.volume_m3 = persons * constants::open_volume_m3;
   r.capacity_persons = persons;
   r.entrance_area_m2 = 1;
   r.seated_m2K_W = r.free_m2K_W = r.flat_seated_m2K_W = r.flat_free_m2K_W = constants::floor_single_m2K_W;
@@ -40,7 +41,8 @@ RaftBuild<double> build_raft(const scenario::ValidScenario& v) {
   for (const scenario::Person& p : in.crew) mass += p.mass_kg;
   r.floor_area_m2 = *raft.floor_area_m2;
   r.canopy_area_m2 = g.canopy_area_m2;
-  r.volume_m3 = canopy ? cabin::air_volume_m3(g, mass) : *raft.floor_area_m2;
+  r.volume_m3 = canopy ? cabin::air_volume_m3(g, mass)
+                       : static_cast<double>(in.crew.size()) * constants::open_volume_m3;
   r.gap_m2K_W = *raft.canopy == scenario::CanopyKind::two_skins
                     ? cabin::air_gap_m2K_W(constants::canopy_gap_mm, cabin::HeatFlow::up)
                     : 0;
@@ -82,6 +84,7 @@ LimitValues<double> limit_values(const scenario::Limits& in) {
   l.lethal_osmolality_mOsm_kg = *in.lethal_osmolality_mOsm_kg;
   l.able_co2_fraction = *in.able_co2_ppm * ppm;
   l.lethal_co2_fraction = *in.lethal_co2_ppm * ppm;
+  l.lethal_fat_kg_left = constants::lethal_fat_left_kg;
   l.lethal_protein_fraction_used = constants::lethal_protein_loss_pct * percent;
   return l;
 }

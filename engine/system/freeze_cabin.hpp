@@ -89,7 +89,8 @@ void freeze_canopy(const RaftBuild<T>& raft, const Held<T>& held, const weather:
   c.outer_to_sky_W_K = area * to_sky + open * radiant * T(open_sky_share.value);
   c.outer_to_air_W_K = area * (outer + to_air) + open * radiant * T(1 - open_sky_share.value);
   c.gap_W_K = area * cabin::canopy_gap_W_m2K(raft.gap_m2K_W, raft.canopy_position) + open * radiant;
-  const T skin = raft.canopy_area_m2 * T(cloth_mass_kg_m2 * cloth_heat_J_kgK) + T(1);
+  const T skin =
+      raft.canopy_area_m2 * T(cloth_mass_kg_m2 * cloth_heat_J_kgK) + open * T(open_radiant_J_K.value);
   c.capacity[at::canopy] = skin;
   c.outer_capacity_J_K = skin;
   const auto saturation = saturation_density_and_slope(x[at::canopy]);

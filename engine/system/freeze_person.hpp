@@ -60,8 +60,7 @@ inline void freeze_circulation(const body::Build<T>& b, const body::Commands<T>&
     const auto& basal = b.basal_flow_L_h[s];
     const std::array<T, tissue_count> flow{
         basal[core],
-        muscle_flow_L_h(basal[muscle], T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W),
-                        cmd),
+        muscle_flow_L_h(basal[muscle], T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W)),
         fat_flow_L_h(basal[fat], b.constriction_share[s], cmd),
         skin_flow_L_h(basal[skin], b.dilatation_share[s], b.constriction_share[s], cmd, cmd.local[s])};
     const T total = flow[core] + flow[muscle] + flow[fat] + flow[skin];

@@ -117,8 +117,12 @@ Sentence sentence(system::NoteKind kind) {
       return {"medicine_taken", "takes a dose against seasickness", "doses"};
     case K::water_issued:
       return {"water_issued", "is given water", "L"};
+    case K::water_lacking:
+      return {"water_lacking", "is due water, and there is not enough", "L"};
     case K::food_issued:
       return {"food_issued", "is given food", "kJ"};
+    case K::food_lacking:
+      return {"food_lacking", "is due food, and there is not enough", "kJ"};
     case K::bailed:
       return {"bailed", "water on the floor is bailed out", "L"};
     case K::water_made:

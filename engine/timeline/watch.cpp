@@ -33,6 +33,7 @@ Watch::Watch(const system::Compiled<double>& compiled) : compiled_(&compiled) {
       {"lethal_water_deficit", Meaning::lethal, deficit, l.lethal_water_deficit_pct, true, 0},
       {"lethal_osmolality", Meaning::lethal, osmolality, l.lethal_osmolality_mOsm_kg, true, 287},
       {"lethal_co2", Meaning::lethal, co2, l.lethal_co2_fraction, true, 0},
+      {"lethal_fat", Meaning::lethal, fat, l.lethal_fat_kg_left, false, 10},
       {"lethal_protein", Meaning::lethal, protein_used, l.lethal_protein_fraction_used, true, 0},
   };
   persons_.resize(static_cast<std::size_t>(s.persons));

@@ -22,14 +22,14 @@ TEST_CASE("stops are sorted, merged and end with the end") {
 
 TEST_CASE("steps are graded after a hard stop, then at most the longest") {
   std::size_t graded = 0;
-  CHECK(steps(600, {}, graded) == std::vector<double>{60, 120, 180, 120, 120});
-  CHECK(graded == 3);
-  CHECK(steps(600, {}, graded) == std::vector<double>{200, 200, 200});
+  CHECK(steps(600, {}, graded) == std::vector<double>{60, 120, 140, 140, 140});
+  CHECK(graded == 2);
+  CHECK(steps(600, {}, graded) == std::vector<double>{150, 150, 150, 150});
   graded = 0;
   CHECK(steps(100, {}, graded) == std::vector<double>{60, 40});
   CHECK(graded == 1);
   // The grading goes on where it was.
-  CHECK(steps(400, {}, graded) == std::vector<double>{120, 180, 100});
+  CHECK(steps(400, {}, graded) == std::vector<double>{120, 140, 140});
 }
 
 TEST_CASE("steps sum to the interval") {
