@@ -74,9 +74,11 @@ TEST_CASE("four people on a calm 10 C night are warmer in a four- than in an eig
 // The trial: 16-person raft, 135 min, "no difference in responses between 2 and 6 occupants"; standard
 // deviations of skin temperature 0.7, 1.0, 0.8 and 1.1 C in its four conditions, of the fall in rectal
 // temperature 0.3 to 0.5 C, of metabolic rate 8.4 to 9.6 W (abstract, Environmental Ergonomics XII, 2007).
-// Sea 16 C and air 19 C are from memory; how far its entrances stood open, and how leaky it was, is not
-// known. So the null finding must lie inside what is not known: at its open and leaky end two and six people
-// differ by less than one standard deviation (skin 0.9, the root mean square of the four). Shut and of
+// Sea 16 C and air 19 C are from memory; how far the entrances stood open, how leaky the raft was and how
+// many took part is not known. "No difference" means less than a trial could tell: with eight people a group
+// (as in a sister trial; an assumption) and the root mean square of those deviations, 0.91 K and 9 W, the
+// least significant difference is 2.14 x s x sqrt(2/8) = 0.97 K and 9.6 W (t of 14 degrees of freedom, 5 %,
+// two-sided). The null finding must lie inside what is not known: at its open and leaky end. Shut and of
 // middling leakage the model differs by more, and the message says so.
 TEST_CASE(
     "two or six people in a sixteen-person raft: no difference is inside what is not known of the trial") {
@@ -113,9 +115,9 @@ TEST_CASE(
   MESSAGE("six less two, shut and middling: skin "
           << shut.skin_K << " K, core " << shut.core_K << " K, metabolic rate " << shut.metabolic_W
           << " W; open and leaky: " << open.skin_K << ", " << open.core_K << ", " << open.metabolic_W);
-  CHECK(open.skin_K < 0.9);
+  CHECK(open.skin_K < 0.97);
   CHECK(open.core_K < 0.3);
-  CHECK(open.metabolic_W < 8.4);
+  CHECK(open.metabolic_W < 9.6);
   CHECK(open.skin_K < shut.skin_K);
 }
 
