@@ -148,9 +148,9 @@ TEST_CASE("a person's running totals grow by each flux once") {
                                                      {bat::total_cold_feet, 1},
                                                      {bat::total_metabolic, 120},
                                                      {bat::total_shivering, 33}}};
-  for (const auto& [entry, rate] : same) {
-    CAPTURE(entry);
-    CHECK(k[static_cast<std::size_t>(entry)] == Near(rate));
+  for (const auto& row : same) {
+    CAPTURE(row.first);
+    CHECK(k[static_cast<std::size_t>(row.first)] == Near(row.second));
   }
 }
 
