@@ -1,5 +1,11 @@
+#include <algorithm>
+#include <string>
+#include <tuple>
+
 #include "cabin/co2.hpp"
+#include "cabin/envelope.hpp"
 #include "cabin/leakage.hpp"
+#include "core/moist_air.hpp"
 #include "validation/topics.hpp"
 
 namespace bide::validation {
@@ -9,8 +15,9 @@ namespace {
 // Man of 30 to 40 years, seated (1.0 met), L/s at 0 degC: Persily & de Jonge 2017, table 4.
 constexpr double made_m3_s = 3.7e-6;
 constexpr double outside = 420e-6;
+constexpr double hour_s = 3600, minute_s = 60;
 
-Row rule(const char* study, const char* quantity, const char* unit, double published, double share,
+Row rule(const char* study, const std::string& quantity, const char* unit, double published, double share,
          double model, const char* why) {
   Row r;
   r.topic = "cabin_air";
@@ -26,15 +33,87 @@ Row rule(const char* study, const char* quantity, const char* unit, double publi
   return r;
 }
 
+// A figure printed in whole units: within a share of it, or half of the last place.
+Row whole(const char* study, const std::string& quantity, const char* unit, double published, double share,
+          double model) {
+  const double half = std::max(share * published, 0.5);
+  Row r = rule(study, quantity, unit, published, 0, model, "printed in whole units: half of one, or a share");
+  r.low = published - half;
+  r.high = published + half;
+  return r;
+}
+
+// Minutes until a shut cabin reaches a share of CO2, by air volume per person.
+void add_shut(const char* study, std::vector<Row>& out) {
+  struct Line {
+    const char *limit, *volume;
+    double ppm, m3, min;
+  };
+  constexpr Line lines[] = {{"5,000", "0.3", 5000, 0.3, 6},     {"5,000", "0.5", 5000, 0.5, 10},
+                            {"5,000", "1.0", 5000, 1.0, 21},    {"30,000", "0.3", 30000, 0.3, 40},
+                            {"30,000", "1.0", 30000, 1.0, 133}, {"40,000", "0.3", 40000, 0.3, 53},
+                            {"40,000", "0.5", 40000, 0.5, 89},  {"40,000", "1.0", 40000, 1.0, 178}};
+  for (const Line& l : lines)
+    out.push_back(whole(study, std::string("time to ") + l.limit + " ppm, shut, " + l.volume + " m3 each",
+                        "min", l.min, 0.01,
+                        cabin::shut_time_s(outside, l.ppm * 1e-6, made_m3_s, l.m3) / minute_s));
+}
+
+// Water that air carries out: 95 % inside, 80 % outside.
+void add_carried(std::vector<Row>& out) {
+  struct Line {
+    int inside_degC, outside_degC;
+    double g_h[3];
+  };
+  constexpr Line lines[] = {{10, 5, {4, 10, 25}}, {15, 5, {7, 19, 48}}, {8, 0, {4, 11, 29}}};
+  constexpr double litres_s[] = {0.3, 0.8, 2.0};
+  constexpr const char* told[] = {"0.3", "0.8", "2.0"};
+  constexpr double inside_humidity = 0.95, outside_humidity = 0.80;
+  for (const Line& l : lines) {
+    const double g_m3 = 1000 * (inside_humidity * saturation_density_kg_m3(double(l.inside_degC)) -
+                                outside_humidity * saturation_density_kg_m3(double(l.outside_degC)));
+    for (int i = 0; i < 3; ++i)
+      out.push_back(whole("saturation densities",
+                          std::string("water carried out by ") + told[i] + " L/s, " +
+                              std::to_string(l.inside_degC) + " degC in, " + std::to_string(l.outside_degC) +
+                              " out",
+                          "g/h", l.g_h[i], 0.03, litres_s[i] * 1e-3 * hour_s * g_m3));
+  }
+}
+
+// Heat loss of a canopy, in the middle of its unmeasured range, beside ISO 6946 films and gap without a sky.
+void add_canopy(std::vector<Row>& out) {
+  struct Line {
+    double wind_m_s, single, two;
+    const char* wind;
+  };
+  constexpr Line lines[] = {{0.5, 3.7, 2.3, "0.5 m/s"},
+                            {2, 5.4, 2.9, "2 m/s"},
+                            {5, 7.0, 3.3, "5 m/s"},
+                            {10, 8.0, 3.5, "10 m/s"},
+                            {15, 8.5, 3.6, "15 m/s"}};
+  constexpr double sky_single = 2.3, sky_two = 1.15, below = 0.05, middle = 0.5;
+  using scenario::CanopyKind;
+  for (const auto& [skins, told, sky] : {std::tuple{CanopyKind::one_skin, "one skin, ", sky_single},
+                                         std::tuple{CanopyKind::two_skins, "two skins, ", sky_two}}) {
+    for (const Line& l : lines) {
+      const double theory = skins == CanopyKind::one_skin ? l.single : l.two;
+      out.push_back(rule("ISO 6946 films, summed by hand", std::string("canopy heat loss, ") + told + l.wind,
+                         "W/(m2 K)", theory, below, cabin::layered_u_W_m2K(l.wind_m_s, skins, middle),
+                         "sum without the sky: at most the margin of a film house above it"));
+      out.back().high = theory + sky;
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<Row> cabin_air_rows() {
-  constexpr double hour_s = 3600, minute_s = 60;
   const char* mass_balance = "mass balance, CO2 table of Persily & de Jonge 2017";
   const char* rounding = "closed form printed to three figures: 1 %";
   const char* airing = "de Gids & Phaff 1982";
   const char* two_figures = "printed to two figures: 2 %";
-  return {
+  std::vector<Row> out{
       rule(mass_balance, "CO2 above outdoor at 5 m3/h each", "ppm", 2660, 0.01,
            cabin::ppm_of_fraction(cabin::steady_co2_fraction(made_m3_s, 5 / hour_s, outside) - outside),
            rounding),
@@ -47,7 +126,23 @@ std::vector<Row> cabin_air_rows() {
            1000 * cabin::one_sided_m3_s(0.05, 0.3, 0.0, 10.0), two_figures),
       rule(airing, "the same at 10 m/s", "L/s", 8.7, 0.02,
            1000 * cabin::one_sided_m3_s(0.05, 0.3, 10.0, 10.0), two_figures),
+      rule(mass_balance, "CO2 above outdoor at 5 L/s each", "ppm", 740, 0.01,
+           cabin::ppm_of_fraction(cabin::steady_co2_fraction(made_m3_s, 5e-3, outside) - outside), rounding),
+      rule(mass_balance, "CO2 at 0.81 L/s each", "ppm", 5000, 0.01,
+           cabin::ppm_of_fraction(cabin::steady_co2_fraction(made_m3_s, 0.81e-3, outside)), rounding),
+      rule(airing, "the same at 2 m/s", "L/s", 3.9, 0.02, 1000 * cabin::one_sided_m3_s(0.05, 0.3, 2.0, 10.0),
+           two_figures),
+      rule(airing, "the same at 5 m/s", "L/s", 5.3, 0.02, 1000 * cabin::one_sided_m3_s(0.05, 0.3, 5.0, 10.0),
+           two_figures),
+      rule(airing, "the same at 15 m/s", "L/s", 12.4, 0.02,
+           1000 * cabin::one_sided_m3_s(0.05, 0.3, 15.0, 10.0), two_figures),
+      rule("air of 1.2 kg/m3", "heat carried by 5 m3/h", "W/K", 1.68, 0.01,
+           cabin::air_exchange_W_K(5 / hour_s, 1.2), rounding),
   };
+  add_shut(mass_balance, out);
+  add_carried(out);
+  add_canopy(out);
+  return out;
 }
 
 }  // namespace bide::validation

@@ -15,7 +15,8 @@ std::string scenario_of(const Rest& r, double output_interval_min) {
                         : R"("kind": "constant")")
       << R"(, "air_temperature_degC": )" << r.air_degC << R"(, "water_temperature_degC": )" << r.sea_degC
       << R"(, "relative_humidity_pct": )" << r.humidity_pct << R"(, "wind_speed_m_s": )" << r.wind_m_s
-      << R"(, "cloud_cover_fraction": )" << r.cloud << R"(, "wave_height_m": 0, "wave_period_s": 5})";
+      << R"(, "cloud_cover_fraction": )" << r.cloud
+      << (r.wind_sea ? "}" : R"(, "wave_height_m": 0, "wave_period_s": 5})");
   if (!r.raft.empty()) out << R"(, "raft": )" << r.raft;
   out << R"(, "crew": )" << r.crew << R"(, "boarding": )" << r.boarding << R"(, "stores": )" << r.stores
       << R"(, "rationing": )" << r.rationing << R"(, "routine": )" << r.routine << "}";
