@@ -68,8 +68,9 @@ inline constexpr Sourced wet_skin_withholds{
     0.7,
     "-",
     "nadel1973",
-    "skin wettedness lowers local sweating (recalled); size by judgement",
-    Trust::from_memory,
+    "direction only (recalled); the size is ours, chosen knowing what people seated in 95 % humidity lost"
+    " (validation/humid_heat)",
+    Trust::judgement,
     0.4,
     0.9};
 

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "body/lanes_agree.hpp"
 
 using namespace bide::body;
@@ -80,11 +82,9 @@ TEST_CASE("solutes of the urine") {
 }
 
 TEST_CASE("37 h of dry food only (Shirreffs 2004)") {
-  // 71.5 kg; water in food 487 mL; urine 1.37 L; mass -2.7 (0.6) %. Skin and
-  // breath follow from the trial's own balance, with metabolic water of 0.3 L/d (water intakes report): 1.93
-  // lost
-  // - 1.37 urine + 0.487 eaten + 0.46 made = 1.51 L in 37 h, 0.98 L/d. Solute output as eaten, so that mass
-  // changes by water alone.
+  // 71.5 kg; water in food 487 mL; urine 1.37 L. Skin and breath are not stated: they follow from the trial's
+  // own mass loss of 2.7 % with metabolic water of 0.3 L/d (water intakes report): 1.93 - 1.37 + 0.487 + 0.46
+  // = 1.51 L in 37 h, 0.98 L/d. The mass loss is thereby used up and not checked. Solute output as eaten.
   double water_kg = 42, extracellular = 42 * 287.0 / 3, urea = 5 * 42.0, urine_kg = 0;
   const double intracellular = 42 * 287.0 * 2 / 3, normal = extracellular, step_s = 60;
   for (double t = 0; t < 37 * hour_s; t += step_s) {
@@ -97,10 +97,8 @@ TEST_CASE("37 h of dry food only (Shirreffs 2004)") {
     extracellular += step_s * (337 / day_s - salt);
     urea += step_s * (324 / day_s - urea_out);
   }
-  CHECK(urine_kg == Approx(1.37).epsilon(0.15));
-  const double loss_pct = 100 * (42 - water_kg) / 71.5;
-  CHECK(loss_pct > 2.1);
-  CHECK(loss_pct < 3.3);
+  // 0.35 L either way: no spread is known.
+  CHECK(std::abs(urine_kg - 1.37) < 0.35);
 }
 
 TEST_CASE("diuresis of cold and immersion is a one-off of 0.5 to 1.5 L") {

@@ -76,17 +76,15 @@ Worst worst_core(const timeline::Timeline& production, const timeline::Timeline&
 }  // namespace
 
 TEST_CASE("step error of every shipped scenario") {
-  timeline::Options by_reference, by_short_steps;
+  timeline::Options by_reference;
   by_reference.integrator = timeline::Integrator::reference;
-  by_short_steps.step_scale = 0.05;
   for (const auto& file : test::shipped_scenarios()) {
     const std::string name = file.stem().string();
     CAPTURE(name);
     const auto scenario = test::valid(test::shipped(name));
     const auto production = test::simulated(scenario);
     const auto start = std::chrono::steady_clock::now();
-    const bool no_raft = scenario.scenario.boarding.kind == scenario::BoardingKind::none;
-    const auto reference = test::simulated(scenario, no_raft ? by_short_steps : by_reference);
+    const auto reference = test::simulated(scenario, by_reference);
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
     const Worst worst = worst_core(production, reference);
     MESSAGE(name << ", " << production.horizon_s / hour_s << " h: core within " << worst.error_K

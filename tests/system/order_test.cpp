@@ -14,7 +14,9 @@ using namespace bide;
 
 namespace {
 
-// Mild air and sea, one dry man, nothing happens: four hours for the start to die away, then the window.
+// Warm enough not to shiver, one dry man, nothing happens: four hours for the start to die away, then the
+// window. At 18 degC shivering sets in within the window and the order in the largest error is 1.76: control
+// switches cost order.
 const std::string mild = R"({
   "format": "bide scenario 1", "start_time_utc": "2031-02-03T18:00:00Z", "duration_h": 24,
   "position": {"latitude_deg": 49, "longitude_deg": -21},
