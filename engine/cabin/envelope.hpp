@@ -103,6 +103,7 @@ struct CanopySun {
   double outer_absorbed = 0;  // in the outer (or only) skin
   double inner_absorbed = 0;  // in the inner of two skins
   double transmitted = 0;     // to the people and the floor, where all of it is taken as absorbed
+  bool operator==(const CanopySun&) const = default;
 };
 
 // Two equal skins exchange reflections: a geometric series of ratio (reflectance)^2. Diffuse light; the low

@@ -25,6 +25,7 @@ struct Stock {
 struct FoodMix {
   double carbohydrate = 0, fat = 0, protein = 0;
   double sodium_mmol_kJ = 0;
+  bool operator==(const FoodMix&) const = default;
 };
 
 // Structural: the same in every lane.
@@ -39,6 +40,7 @@ struct Gear {
   double dose_h = 0;                              // one dose of seasickness medicine protects
   double flare_s = 0, rocket_s = 0, smoke_s = 0;  // burning time of one
   FoodMix food;
+  bool operator==(const Gear&) const = default;
 };
 
 // Sums by role. Throws std::invalid_argument for food that has energy and no stated composition, and for

@@ -14,14 +14,13 @@
 
 namespace bide::stores {
 
-// The plan of a scenario's rationing, resolved.
+// The plan of a scenario's rationing, resolved; the amounts are arguments of the functions below.
 struct RationPlan {
   scenario::RationingRule rule{};
-  double water_L_per_day = 0;  // each
   double spread_days = 0;
-  double food_kJ_per_day = 0;  // each
   int issues_per_day = 1;
   bool injured_first = true, food_only_with_water = true;
+  bool operator==(const RationPlan&) const = default;
 };
 
 inline constexpr int whole_hours_per_day = 24;
@@ -32,13 +31,14 @@ inline constexpr double hours_per_day = whole_hours_per_day;
 // none_first_day: nothing before hour 24, but for the injured where they come first. spread: the stock left
 // over the issues left of the days planned, shared by the living; from the last planned issue on, all that is
 // left. by_thirst: thirst times what a very thirsty person drinks at once.
-// @param living  number alive, at least 1
+// @param water_L_per_day  of each person, for the rules that hand out a fixed amount
+// @param living           number alive, at least 1
 template <class T>
-inline T water_request_L(const RationPlan& plan, double hours_since_start, T thirst, T injured,
-                         T water_left_L, T living) {
+inline T water_request_L(const RationPlan& plan, T water_L_per_day, double hours_since_start, T thirst,
+                         T injured, T water_left_L, T living) {
   using namespace constants;
   using scenario::RationingRule;
-  const T daily_share = T(plan.water_L_per_day / plan.issues_per_day);
+  const T daily_share = water_L_per_day / T(plan.issues_per_day);
   switch (plan.rule) {
     case RationingRule::none_first_day: {
       const bool first_day = hours_since_start < no_water_first_h;
@@ -62,8 +62,8 @@ inline T water_request_L(const RationPlan& plan, double hours_since_start, T thi
 // Food one person asks for at an issue, kJ. `watered` is 1 for a person given water in the last 24 h, this
 // issue included, else 0: without water no food is asked for where the plan says so.
 template <class T>
-inline T food_request_kJ(const RationPlan& plan, T watered) {
-  const T share = T(plan.food_kJ_per_day / plan.issues_per_day);
+inline T food_request_kJ(const RationPlan& plan, T food_kJ_per_day, T watered) {
+  const T share = food_kJ_per_day / T(plan.issues_per_day);
   return plan.food_only_with_water ? T(share * watered) : share;
 }
 

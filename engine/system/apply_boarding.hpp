@@ -40,7 +40,7 @@ void board(Moment<T>& m) {
   held.enclosed = m.raft().has_canopy;
   for (HeldPerson<T>& p : held.persons) p.in_water = T(0);
   for (int p = 0; p < m.structure().persons; ++p) {
-    soak(m, p, T(m.structure().wet_fraction), sea);
+    soak(m, p, m.amounts().wet_fraction, sea);
     held.persons[static_cast<std::size_t>(p)].wears_aid =
         T(m.structure().aid[static_cast<std::size_t>(p)] ? 1 : 0);
   }
@@ -48,7 +48,7 @@ void board(Moment<T>& m) {
   m.x[at::canopy] = m.x[at::air];
   m.x[at::outer_skin] = m.x[at::air];
   m.x[at::floor_water] = sea;
-  ship_water(m, T(m.structure().water_shipped_kg), sea);
+  ship_water(m, m.amounts().water_shipped_kg, sea);
   held.floor_inflated = T(m.structure().inflate_floor ? 1 : 0) * held.pump;
   m.note(NoteKind::boarded);
 }

@@ -18,6 +18,7 @@ struct Moment {
 
   const Structure& structure() const { return system.compiled().structure; }
   const RaftBuild<T>& raft() const { return system.compiled().raft; }
+  const Amounts<T>& amounts() const { return system.compiled().amounts; }
   Held<T>& held() { return system.held; }
   T* person(int p) { return x.data() + person_offset(p); }
   const body::Build<T>& build(int p) const { return system.compiled().persons[static_cast<std::size_t>(p)]; }

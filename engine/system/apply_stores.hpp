@@ -48,8 +48,8 @@ void issue(Moment<T>& m) {
     const T thirst =
         body::thirst(osmolality_mOsm_kg(m.build(p), m.person(p)), water_deficit_pct(m.build(p), m.person(p)));
     asked[i] = person.living * person.conscious *
-               stores::water_request_L(s.ration_plan, m.since_boarding_h(), thirst, injured[i],
-                                       held.stock.water_L, living);
+               stores::water_request_L(s.ration_plan, m.amounts().water_L_per_day, m.since_boarding_h(),
+                                       thirst, injured[i], held.stock.water_L, living);
   }
   stores::serve(asked.data(), injured.data(), s.persons, s.ration_plan.injured_first, held.stock.water_L,
                 given.data());
@@ -67,7 +67,8 @@ void issue(Moment<T>& m) {
     const auto i = static_cast<std::size_t>(p);
     const HeldPerson<T>& person = held.persons[i];
     const T watered = select(person.watered_at_s > T(m.stop.time_s - day_s), T(1), T(0));
-    asked[i] = person.living * person.conscious * stores::food_request_kJ(s.ration_plan, watered);
+    asked[i] = person.living * person.conscious *
+               stores::food_request_kJ(s.ration_plan, m.amounts().food_kJ_per_day, watered);
   }
   stores::serve(asked.data(), injured.data(), s.persons, s.ration_plan.injured_first, held.stock.food_kJ,
                 given.data());
@@ -128,7 +129,7 @@ void fire_signals(Moment<T>& m) {
   if (m.stop.index != 1) return;
   Held<T>& held = m.held();
   const T able = select(people_able(m) > T(0), T(1), T(0));
-  const T planned = able * T(m.structure().flares_per_night);
+  const T planned = able * m.amounts().flares_per_night;
   const T rockets = smaller(planned, held.stock.rockets),
           flares = smaller(T(planned - rockets), held.stock.hand_flares);
   held.stock.rockets -= rockets;

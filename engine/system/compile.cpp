@@ -72,6 +72,17 @@ RaftBuild<double> build_raft(const scenario::ValidScenario& v) {
   return r;
 }
 
+Amounts<double> build_amounts(const scenario::Scenario& in) {
+  Amounts<double> a{};
+  a.wet_fraction = in.boarding.wet_fraction.value_or(in.boarding.kind != scenario::BoardingKind::dry ? 1 : 0);
+  if (!in.raft) return a;
+  a.water_shipped_kg = *in.boarding.water_shipped_L;
+  a.water_L_per_day = *in.rationing->water_L_per_day;
+  a.food_kJ_per_day = *in.rationing->food_kJ_per_day;
+  a.flares_per_night = *in.routine->flares_per_night;
+  return a;
+}
+
 LimitValues<double> limit_values(const scenario::Limits& in) {
   LimitValues<double> l{};
   l.able_core_low_degC = *in.able_core_low_degC;
@@ -98,6 +109,7 @@ Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record
   c.raft = build_raft(v);
   c.raft.never_tires =
       v.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
+  c.amounts = build_amounts(v.scenario);
   c.limits = limit_values(*v.scenario.limits);
   for (std::size_t p = 0; p < v.scenario.crew.size(); ++p) {
     c.persons.push_back(body::make_build(v.scenario.crew[p], *v.ensembles[p]));

@@ -1,7 +1,7 @@
 // A scenario made ready to march: numbers of one scalar type, and the structure that all lanes share.
 //
 // States: none, immutable. Inputs: a ValidScenario and its weather. Validity: as the scenario's. Any number
-// in RaftBuild, Build and the stock may differ from lane to lane; Structure may not.
+// in RaftBuild, Amounts, Build and the stock may differ from lane to lane; Structure may not.
 #pragma once
 
 #include <vector>
@@ -29,6 +29,14 @@ struct RaftBuild {
   T never_tires;  // shivering law
 };
 
+// How much of it, where what is done and when is the structure's: at boarding, by routine and by ration.
+template <class T>
+struct Amounts {
+  T water_shipped_kg, wet_fraction;    // at boarding
+  T water_L_per_day, food_kJ_per_day;  // of each person
+  T flares_per_night;
+};
+
 // Physiological limits in force.
 template <class T>
 struct LimitValues {
@@ -42,6 +50,7 @@ template <class T>
 struct Compiled {
   Structure structure;
   RaftBuild<T> raft;
+  Amounts<T> amounts;
   LimitValues<T> limits;
   std::vector<body::Build<T>> persons;
   stores::Stock<T> stock;

@@ -47,7 +47,7 @@ std::vector<T> System<T>::start() {
   x[at::floor_water] = w.water_temperature_degC;
   x[at::vapour] = w.vapour_density_kg_m3;
   x[at::co2] = T(cabin::outdoor_co2_fraction);
-  if (!in_water) x[at::water_mass] = T(s.water_shipped_kg);
+  if (!in_water) x[at::water_mass] = compiled_->amounts.water_shipped_kg;
   for (int p = 0; p < s.persons; ++p) {
     const auto i = static_cast<std::size_t>(p);
     const body::Build<T>& b = compiled_->persons[i];
@@ -57,8 +57,8 @@ std::vector<T> System<T>::start() {
       for (int l = 0; l < body::tissue_count; ++l) y[at::node(seg, l)] = b.setpoint_degC[seg][l];
       // Worn until now: half-way between skin and air.
       y[at::node(seg, body::clothing)] = T(0.5) * (b.setpoint_degC[seg][body::skin] + w.air_temperature_degC);
-      y[at::clothing_water + seg] =
-          T(in_water ? 1.0 : s.wet_fraction) * b.clothing_capacity_kg[seg] * (T(1) - b.waterproof);
+      y[at::clothing_water + seg] = (in_water ? T(1) : compiled_->amounts.wet_fraction) *
+                                    b.clothing_capacity_kg[seg] * (T(1) - b.waterproof);
     }
     y[at::node(body::trunk, body::core)] += b.starting_core_excess_K;
     y[at::node(body::head, body::core)] += b.starting_core_excess_K;

@@ -51,7 +51,7 @@ void aboard_routine(Structure& s, const scenario::ValidScenario& v, const weathe
   every(stops, StopKind::bail, s.boarding_s + hour_s * *routine.bail_every_h, s.bail_interval_s, s.end_s);
   every(stops, StopKind::make_water, s.boarding_s + hour_s, hour_s, s.end_s);
   every(stops, StopKind::lights, s.boarding_s + hour_s, hour_s, s.end_s);
-  if (s.flares_per_night > 0)
+  if (*routine.flares_per_night > 0)
     changes(stops, StopKind::signal, s.end_s, [&](double t) {
       return std::floor(weather.local_solar_hour(t)) == constants::signal_hour_h.value;
     });
@@ -90,8 +90,6 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
   s.check_interval_s = constants::check_interval_s.value;
   s.starts_in_water = in.boarding.kind != scenario::BoardingKind::dry;
   s.boarding_s = !s.has_raft ? s.end_s : s.starts_in_water ? *in.boarding.minutes_in_water * 60 : 0;
-  s.water_shipped_kg = s.has_raft ? *in.boarding.water_shipped_L : 0;
-  s.wet_fraction = in.boarding.wet_fraction.value_or(s.starts_in_water ? 1 : 0);
   s.failures = in.failures;
   s.gear = stores::gear_of(v);
   s.one_skin_sun =
@@ -110,13 +108,8 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
   if (s.has_raft) {
     const scenario::Rationing& rationing = *in.rationing;
     const scenario::Routine& routine = *in.routine;
-    s.ration_plan = {rationing.rule,
-                     *rationing.water_L_per_day,
-                     rationing.spread_days.value_or(0),
-                     *rationing.food_kJ_per_day,
-                     *rationing.issues_per_day,
-                     *rationing.injured_first,
-                     *rationing.food_only_with_water};
+    s.ration_plan = {rationing.rule, rationing.spread_days.value_or(0), *rationing.issues_per_day,
+                     *rationing.injured_first, *rationing.food_only_with_water};
     s.bail_interval_s = *routine.bail_every_h * hour_s;
     s.desalinator_h_per_day = *routine.desalinator_h_per_day;
     s.catch_rain = *routine.catch_rain;
@@ -124,7 +117,6 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
     s.damp_in_heat = *routine.damp_clothes_in_heat;
     s.inflate_floor = *routine.inflate_floor;
     s.huddle = *routine.huddle;
-    s.flares_per_night = *routine.flares_per_night;
     if (s.boarding_s > 0) stops.push_back({s.boarding_s, StopKind::board, 0});
     aboard_routine(s, v, weather, stops);
   }

@@ -34,12 +34,13 @@ struct ScheduledStop {
   double time_s;
   StopKind kind;
   int index;
+  bool operator==(const ScheduledStop&) const = default;
 };
 
 // True where the coefficients jump, so that the steps after it must be graded.
 bool is_hard(StopKind kind);
 
-// What all lanes share.
+// What all lanes share: two runs march in lock step when these are equal.
 struct Structure {
   int persons = 0;
   bool has_raft = true;
@@ -52,14 +53,13 @@ struct Structure {
   double bail_interval_s = 0;
   double desalinator_h_per_day = 0;
   bool catch_rain = true, wring = true, damp_in_heat = false, inflate_floor = true, huddle = true;
-  double flares_per_night = 0;
-  double water_shipped_kg = 0, wet_fraction = 0;  // at boarding
   std::vector<scenario::Failure> failures;
   std::vector<bool> injured, lifejacket, aid, medicine;
   stores::Gear gear;
   cabin::CanopySun one_skin_sun, two_skin_sun;
   double aid_m2K_W = 0;              // what a protective aid adds
   std::vector<ScheduledStop> stops;  // sorted
+  bool operator==(const Structure&) const = default;
 };
 
 Structure make_structure(const scenario::ValidScenario& scenario, const weather::Record& weather);

@@ -1,5 +1,8 @@
 #include "timeline/balance.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <cmath>
 
 #include "constants/fuel.hpp"
@@ -9,31 +12,36 @@ namespace bide::timeline {
 namespace {
 
 // Entry `i` at the end less at the start.
+template <class T>
 struct Change {
-  const double *start, *end;
-  double operator()(int i) const { return end[i] - start[i]; }
+  const T *start, *end;
+  T operator()(int i) const { return end[i] - start[i]; }
 };
 
 constexpr double fat_kJ_kg = constants::fat_kJ_g.value * constants::g_kg;
 constexpr double protein_kJ_kg = constants::protein_kJ_g.value * constants::g_kg;
 
+template <class T>
 struct Account {
-  double residual = 0, throughput = 0;
-  void stored(double x) { residual += x; }
-  void came(double x) { residual -= x, throughput += std::abs(x); }
-  void went(double x) { residual += x, throughput += std::abs(x); }
+  T residual{0}, throughput{0};
+  void stored(T x) { residual += x; }
+  void came(T x) { residual -= x, throughput += abs(x); }
+  void went(T x) { residual += x, throughput += abs(x); }
+  Ledger ledger(const char* name, int l) const { return {name, lane(residual, l), lane(throughput, l)}; }
 };
 
 }  // namespace
 
-std::vector<Ledger> ledgers(const system::System<double>& system, const std::vector<double>& start,
-                            const std::vector<double>& end) {
+template <class T>
+std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& system,
+                                                       const std::vector<T>& start,
+                                                       const std::vector<T>& end) {
   namespace cabin_at = system::at;
-  const Change cabin{start.data(), end.data()};
+  const Change<T> cabin{start.data(), end.data()};
   const auto& compiled = system.compiled();
   const auto& held = system.held;
-  const double volume = compiled.raft.volume_m3;
-  Account heat, water, co2, food;
+  const T volume = compiled.raft.volume_m3;
+  Account<T> heat, water, co2, food;
 
   heat.stored(cabin(cabin_at::total_stored));
   heat.residual -= cabin(cabin_at::total_from_bodies);  // cancels against the bodies below
@@ -59,8 +67,8 @@ std::vector<Ledger> ledgers(const system::System<double>& system, const std::vec
   for (int p = 0; p < compiled.structure.persons; ++p) {
     namespace at = body::at;
     const auto offset = static_cast<std::size_t>(system::person_offset(p));
-    const Change person{start.data() + offset, end.data() + offset};
-    const system::HeldPerson<double>& books = held.persons[static_cast<std::size_t>(p)];
+    const Change<T> person{start.data() + offset, end.data() + offset};
+    const system::HeldPerson<T>& books = held.persons[static_cast<std::size_t>(p)];
     heat.stored(person(at::total_stored));
     heat.residual +=
         person(at::total_to_air) + person(at::total_to_canopy) + person(at::total_to_floor_water);
@@ -73,7 +81,7 @@ std::vector<Ledger> ledgers(const system::System<double>& system, const std::vec
     heat.went(person(at::total_breath));  // its dry part comes back in what the cabin had from bodies
     heat.throughput += person(at::total_absolute_heat);
 
-    double clothing = 0;
+    T clothing(0);
     for (int s = 0; s < body::segment_count; ++s) clothing += person(at::clothing_water + s);
     water.stored(person(at::body_water) + person(at::gut_water) + clothing);
     water.came(person(at::total_metabolic_water));
@@ -85,16 +93,32 @@ std::vector<Ledger> ledgers(const system::System<double>& system, const std::vec
     water.went(person(at::total_vomit));
     water.went(person(at::total_overboard));
 
-    food.stored(person(at::glycogen) + fat_kJ_kg * person(at::fat_mass) +
-                protein_kJ_kg * person(at::protein_mass) + person(at::gut_carbohydrate) +
+    food.stored(person(at::glycogen) + T(fat_kJ_kg) * person(at::fat_mass) +
+                T(protein_kJ_kg) * person(at::protein_mass) + person(at::gut_carbohydrate) +
                 person(at::gut_fat) + person(at::gut_protein));
     food.came(books.eaten_kJ);
     food.went(person(at::total_oxidised));
   }
-  return {{"heat", heat.residual, heat.throughput},
-          {"water", water.residual, water.throughput},
-          {"co2", co2.residual, co2.throughput},
-          {"food_energy", food.residual, food.throughput}};
+  std::array<std::vector<Ledger>, lane_count<T>> out;
+  for (int l = 0; l < lane_count<T>; ++l)
+    out[static_cast<std::size_t>(l)] = {heat.ledger("heat", l), water.ledger("water", l),
+                                        co2.ledger("co2", l), food.ledger("food_energy", l)};
+  return out;
 }
+
+std::optional<Failure> broken(const std::vector<Ledger>& ledgers, double days) {
+  constexpr double per_day = 1e-9;
+  for (const Ledger& l : ledgers)
+    if (!(std::abs(l.relative()) <= per_day * std::max(1.0, days)))
+      return Failure{l.name,
+                     fmt::format("the {} ledger is off by {:.3g} of its throughput", l.name, l.relative())};
+  return std::nullopt;
+}
+
+template std::array<std::vector<Ledger>, 1> ledgers(const system::System<double>&, const std::vector<double>&,
+                                                    const std::vector<double>&);
+template std::array<std::vector<Ledger>, 4> ledgers(const system::System<Lanes<4>>&,
+                                                    const std::vector<Lanes<4>>&,
+                                                    const std::vector<Lanes<4>>&);
 
 }  // namespace bide::timeline

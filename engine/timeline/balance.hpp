@@ -5,6 +5,9 @@
 // energy.
 #pragma once
 
+#include <array>
+#include <optional>
+#include <string>
 #include <vector>
 
 #include "system/system.hpp"
@@ -12,8 +15,19 @@
 
 namespace bide::timeline {
 
-// heat, water, co2 and food_energy, in that order.
-std::vector<Ledger> ledgers(const system::System<double>& system, const std::vector<double>& start,
-                            const std::vector<double>& end);
+// heat, water, co2 and food_energy, in that order; one list to a lane.
+template <class T>
+std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& system,
+                                                       const std::vector<T>& start,
+                                                       const std::vector<T>& end);
+
+// A ledger that did not close, or a state that left the numbers.
+struct Failure {
+  std::string ledger;
+  std::string message;
+};
+
+// The first ledger that does not close to 1e-9 of its throughput a day.
+std::optional<Failure> broken(const std::vector<Ledger>& ledgers, double days);
 
 }  // namespace bide::timeline

@@ -1,7 +1,5 @@
 #include "timeline/simulate.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -73,14 +71,14 @@ class Observer {
   }
 
   const std::vector<system::Note>& noted() const { return notes_; }
-  const Watch& watch() const { return watch_; }
+  const Watch<double>& watch() const { return watch_; }
   const system::RangeFlags& flags() const { return flags_; }
 
  private:
   System* system_;
   Recorder recorder_;
   const Options* options_;
-  Watch watch_;
+  Watch<double> watch_;
   system::RangeFlags flags_;
   std::vector<system::Note> notes_;
 };
@@ -113,15 +111,19 @@ void march(System& system, State& x, Advance& advance, Observer& observer, doubl
   drive(system, x, plan, advance, observer);
 }
 
-std::optional<Failure> broken(const std::vector<Ledger>& ledgers, const State& x, double days) {
-  constexpr double per_day = 1e-9;
-  for (const double value : x)
-    if (!std::isfinite(value)) return Failure{"state", "a state variable is no longer a finite number"};
-  for (const Ledger& l : ledgers)
-    if (!(std::abs(l.relative()) <= per_day * std::max(1.0, days)))
-      return Failure{l.name,
-                     fmt::format("the {} ledger is off by {:.3g} of its throughput", l.name, l.relative())};
-  return std::nullopt;
+std::vector<Crossing> crossings_of(const std::vector<Passing>& passings) {
+  std::vector<Crossing> out;
+  for (const Passing& c : passings)
+    out.push_back({c.person, name_of(c.limit), c.time_s, c.slope_per_h, c.grazing, c.upward});
+  return out;
+}
+
+std::vector<PersonFate> fates_of(const std::vector<Fate>& fates) {
+  std::vector<PersonFate> out;
+  for (const Fate& f : fates)
+    out.push_back({f.able_until_s, f.alive_until_s, f.unconscious_s, name_of(f.able_cause),
+                   name_of(f.alive_cause), f.nearest_margin_fraction, name_of(f.next_cause)});
+  return out;
 }
 
 }  // namespace
@@ -152,11 +154,13 @@ std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario
   }
 
   constexpr double day_s = 86400;
-  timeline.ledgers = ledgers(system, start, x);
-  if (auto failure = broken(timeline.ledgers, x, structure.end_s / day_s)) return *failure;
+  for (const double value : x)
+    if (!std::isfinite(value)) return Failure{"state", "a state variable is no longer a finite number"};
+  timeline.ledgers = ledgers(system, start, x)[0];
+  if (auto failure = broken(timeline.ledgers, structure.end_s / day_s)) return *failure;
   timeline.events = events_from(observer.noted(), structure);
-  timeline.crossings = observer.watch().crossings;
-  timeline.fates = observer.watch().fates(structure.end_s);
+  timeline.crossings = crossings_of(observer.watch().passings());
+  timeline.fates = fates_of(observer.watch().fates(structure.end_s));
   timeline.stores_out = stores_out(timeline);
   timeline.flags = observer.flags().sentences();
   timeline.assumptions = system::assumptions(scenario, weather);

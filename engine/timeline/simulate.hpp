@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "scenario/validate.hpp"
+#include "timeline/balance.hpp"
 #include "timeline/series.hpp"
 #include "weather/weather.hpp"
 
@@ -20,12 +21,6 @@ struct Options {
   std::function<void(double fraction)> progress;
   Integrator integrator = Integrator::production;
   double step_scale = 1;  // all steps times this: for convergence checks
-};
-
-// A ledger that did not close, or a state that left the numbers.
-struct Failure {
-  std::string ledger;
-  std::string message;
 };
 
 std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario,

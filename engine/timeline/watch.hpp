@@ -1,60 +1,65 @@
 // Watches every limit through every step, locates its passing, and reads people's fates from the passings.
 //
 // States: the last values and slopes of what is watched. Inputs: states at both ends of each step. Accuracy:
-// the cubic through both ends; see the step-error test. Source: limits from constants/limits.
+// the cubic through both ends; see the step-error test. Lanes are asked together whether anything was passed;
+// where, is worked out lane by lane, by the same arithmetic as in a single run.
 #pragma once
 
 #include <array>
-#include <string>
 #include <vector>
 
 #include "system/system.hpp"
-#include "timeline/series.hpp"
+#include "timeline/fate.hpp"
 
 namespace bide::timeline {
 
+template <class T>
 class Watch {
  public:
-  explicit Watch(const system::Compiled<double>& compiled);
+  explicit Watch(const system::Compiled<T>& compiled);
 
   // `slopes` may be empty: then the chord is used. Conditions are those held during the step.
-  void begin(double t, const std::vector<double>& x, const system::Held<double>& held);
-  void after_step(double t0, double t1, const std::vector<double>& x, const std::vector<double>& slopes,
-                  const system::Held<double>& held);
+  void begin(double t, const std::vector<T>& x, const system::Held<T>& held);
+  void after_step(double t0, double t1, const std::vector<T>& x, const std::vector<T>& slopes,
+                  const system::Held<T>& held);
   // A stop may have changed the state: take it as the new start.
-  void after_stop(double t, const std::vector<double>& x, const system::Held<double>& held) {
-    begin(t, x, held);
-  }
+  void after_stop(double t, const std::vector<T>& x, const system::Held<T>& held) { begin(t, x, held); }
 
-  std::vector<Crossing> crossings;
-  std::vector<PersonFate> fates(double end_s) const;
+  // In the order they were found: by step, person and limit.
+  const std::vector<Passing>& passings(int lane_index = 0) const {
+    return passings_[static_cast<std::size_t>(lane_index)];
+  }
+  // A lethal limit has been passed, or the airway lost.
+  bool died(int person, int lane_index = 0) const {
+    return persons_[static_cast<std::size_t>(person)].died[static_cast<std::size_t>(lane_index)];
+  }
+  // One per person.
+  std::vector<Fate> fates(double end_s, int lane_index = 0) const;
 
  private:
-  enum class Meaning { unable, unconscious, lethal };
-  struct Level {
-    std::string name;
-    Meaning meaning;
-    int quantity;
-    double level;
-    bool bad_above;
-    double normal;  // value of a well person, for margins
-  };
-  static constexpr int quantity_count = 6;
-  using Quantities = std::array<double, quantity_count>;
+  static constexpr int lanes = lane_count<T>;
   struct Person {
-    Quantities value{}, slope{};
-    bool has_slope = false;
-    bool living = true;
+    std::array<T, quantity_count> value{}, before{};  // at the start of this step and of the one before
+    T core_slope{};                                   // at the start of this step
+    double before_s = 0;                              // length of the step before; 0 right after a stop
+    std::array<bool, lanes> living, died{};
+    std::array<std::size_t, lanes> stops_alive{};
   };
 
-  bool passed_lethal(int person) const;
-  void read(int person, const std::vector<double>& x, Quantities& values) const;
+  void read(int person, const std::vector<T>& x, std::array<T, quantity_count>& values) const;
+  void locate(int person, int lane_index, double t0, double t1, const std::array<T, quantity_count>& now,
+              const T* core_slope, const system::HeldPerson<T>& held);
 
-  const system::Compiled<double>* compiled_;
-  std::vector<Level> levels_;
+  const system::Compiled<T>* compiled_;
+  Levels<T> levels_;
   std::vector<Person> persons_;
-  // By person: at each stop, the share of the way from normal to each level that is left.
-  std::vector<std::vector<std::pair<double, std::vector<double>>>> history_;
+  std::array<std::vector<Passing>, lanes> passings_;
+  // At each stop, persons in order.
+  std::vector<double> stop_s_;
+  std::vector<std::array<T, quantity_count>> at_stop_;
 };
+
+extern template class Watch<double>;
+extern template class Watch<Lanes<4>>;
 
 }  // namespace bide::timeline

@@ -13,12 +13,12 @@ using scenario::RationingRule;
 
 namespace {
 
+constexpr double water_L_per_day = 0.5, food_kJ_per_day = 3350;
+
 RationPlan plan_of(RationingRule rule) {
   RationPlan plan;
   plan.rule = rule;
-  plan.water_L_per_day = 0.5;
   plan.spread_days = 3;
-  plan.food_kJ_per_day = 3350;
   plan.issues_per_day = 3;
   return plan;
 }
@@ -34,7 +34,8 @@ Log hand_out(const RationPlan& plan, double stock, int persons, double end_h, do
   for (double h = 0; h <= end_h; h += 24.0 / plan.issues_per_day) {
     std::vector<double> asked(static_cast<std::size_t>(persons)), injured(asked.size(), 0.0),
         given(asked.size());
-    for (double& a : asked) a = water_request_L(plan, h, thirst, 0.0, stock, static_cast<double>(persons));
+    for (double& a : asked)
+      a = water_request_L(plan, water_L_per_day, h, thirst, 0.0, stock, static_cast<double>(persons));
     serve(asked.data(), injured.data(), persons, plan.injured_first, stock, given.data());
     if (given[0] > constants::nothing_left_L) {
       log.hours.push_back(h);
@@ -76,26 +77,27 @@ TEST_CASE("spread over three days gives every issue the same and ends with nothi
 TEST_CASE("spread shares what is left among those still alive") {
   const RationPlan plan = plan_of(RationingRule::spread);
   // At hour 24 six issues are left: 4 L over 6 issues and 2 people.
-  CHECK(water_request_L(plan, 24.0, 0.0, 0.0, 4.0, 2.0) == Approx(4.0 / 6 / 2));
-  CHECK(water_request_L(plan, 64.0, 0.0, 0.0, 1.0, 2.0) == Approx(0.5));
-  CHECK(water_request_L(plan, 200.0, 0.0, 0.0, 1.0, 2.0) == Approx(0.5));  // rain caught after the plan's end
+  CHECK(water_request_L(plan, water_L_per_day, 24.0, 0.0, 0.0, 4.0, 2.0) == Approx(4.0 / 6 / 2));
+  CHECK(water_request_L(plan, water_L_per_day, 64.0, 0.0, 0.0, 1.0, 2.0) == Approx(0.5));
+  CHECK(water_request_L(plan, water_L_per_day, 200.0, 0.0, 0.0, 1.0, 2.0) ==
+        Approx(0.5));  // rain caught after the plan's end
 }
 
 TEST_CASE("by thirst: nothing without, half a litre an issue at the most") {
   const RationPlan plan = plan_of(RationingRule::by_thirst);
-  CHECK(water_request_L(plan, 0.0, 0.0, 0.0, 6.0, 4.0) == 0);
-  CHECK(water_request_L(plan, 0.0, 0.4, 0.0, 6.0, 4.0) == Approx(0.2));
-  CHECK(water_request_L(plan, 0.0, 3.0, 0.0, 6.0, 4.0) == 0.5);
+  CHECK(water_request_L(plan, water_L_per_day, 0.0, 0.0, 0.0, 6.0, 4.0) == 0);
+  CHECK(water_request_L(plan, water_L_per_day, 0.0, 0.4, 0.0, 6.0, 4.0) == Approx(0.2));
+  CHECK(water_request_L(plan, water_L_per_day, 0.0, 3.0, 0.0, 6.0, 4.0) == 0.5);
   CHECK(hand_out(plan, 6.0, 4, 48, 1.0).hours.size() == 3);  // 2 L an issue
 }
 
 TEST_CASE("the injured drink on the first day, where they come first") {
   RationPlan plan = plan_of(RationingRule::none_first_day);
-  CHECK(water_request_L(plan, 8.0, 0.0, 1.0, 6.0, 4.0) == Approx(1.0 / 6));
-  CHECK(water_request_L(plan, 8.0, 0.0, 0.0, 6.0, 4.0) == 0);
-  CHECK(water_request_L(plan, 24.0, 0.0, 0.0, 6.0, 4.0) == Approx(1.0 / 6));
+  CHECK(water_request_L(plan, water_L_per_day, 8.0, 0.0, 1.0, 6.0, 4.0) == Approx(1.0 / 6));
+  CHECK(water_request_L(plan, water_L_per_day, 8.0, 0.0, 0.0, 6.0, 4.0) == 0);
+  CHECK(water_request_L(plan, water_L_per_day, 24.0, 0.0, 0.0, 6.0, 4.0) == Approx(1.0 / 6));
   plan.injured_first = false;
-  CHECK(water_request_L(plan, 8.0, 0.0, 1.0, 6.0, 4.0) == 0);
+  CHECK(water_request_L(plan, water_L_per_day, 8.0, 0.0, 1.0, 6.0, 4.0) == 0);
 }
 
 TEST_CASE("serving: injured in full, the rest an equal cut, never more than there is") {
@@ -132,11 +134,12 @@ TEST_CASE("the books of serving close: what leaves the stock is what is given") 
 
 TEST_CASE("food only with water: 10,000 kJ at 3,350 kJ a day are gone in three days") {
   RationPlan plan = plan_of(RationingRule::none_first_day);
-  CHECK(food_request_kJ(plan, 1.0) == Approx(3350.0 / 3));
-  CHECK(food_request_kJ(plan, 0.0) == 0);
-  CHECK(10000 / (3 * food_request_kJ(plan, 1.0)) == Approx(3).epsilon(0.01));  // 46 CFR 160.046-9
+  CHECK(food_request_kJ(plan, food_kJ_per_day, 1.0) == Approx(3350.0 / 3));
+  CHECK(food_request_kJ(plan, food_kJ_per_day, 0.0) == 0);
+  CHECK(10000 / (3 * food_request_kJ(plan, food_kJ_per_day, 1.0)) ==
+        Approx(3).epsilon(0.01));  // 46 CFR 160.046-9
   plan.food_only_with_water = false;
-  CHECK(food_request_kJ(plan, 0.0) == Approx(3350.0 / 3));
+  CHECK(food_request_kJ(plan, food_kJ_per_day, 0.0) == Approx(3350.0 / 3));
 }
 
 TEST_CASE("rationing in lanes") {
@@ -146,8 +149,10 @@ TEST_CASE("rationing in lanes") {
     const RationPlan plan = plan_of(rule);
     test::check_lanes(
         "request",
-        [&](auto t, auto i, auto w) { return water_request_L(plan, 8.0, t, i, w, decltype(t)(3)); }, thirst,
-        injured, left);
+        [&](auto t, auto i, auto w) {
+          return water_request_L(plan, decltype(t)(water_L_per_day), 8.0, t, i, w, decltype(t)(3));
+        },
+        thirst, injured, left);
   }
   for (int who = 0; who < 2; ++who)
     test::check_lanes(
@@ -161,7 +166,11 @@ TEST_CASE("rationing in lanes") {
         },
         left, injured);
   test::check_lanes(
-      "food", [&](auto w) { return food_request_kJ(plan_of(RationingRule::spread), w); }, injured);
+      "food",
+      [&](auto w) {
+        return food_request_kJ(plan_of(RationingRule::spread), decltype(w)(food_kJ_per_day), w);
+      },
+      injured);
   test::check_lanes(
       "left", [](auto w) { return has_water(w); }, left);
 }

@@ -30,7 +30,7 @@ TEST_CASE("heat, water, CO2 and food energy close") {
   system::System<double> system(run.compiled, forcings);
   const std::vector<double> start = system.start();
   const std::vector<double> end = test::march_through(system);
-  const auto ledgers = timeline::ledgers(system, start, end);
+  const auto ledgers = timeline::ledgers(system, start, end)[0];
   REQUIRE(ledgers.size() == 4);
   for (const auto& ledger : ledgers) {
     CAPTURE(ledger.name);

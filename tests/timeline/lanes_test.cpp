@@ -36,8 +36,12 @@ Four varied(const system::Compiled<double>& base) {
   return out;
 }
 
+system::Compiled<Lanes<4>> gathered(const Four& four) {
+  return system::gather<4>({&four[0], &four[1], &four[2], &four[3]});
+}
+
 std::vector<Lanes<4>> together(const Four& four, const weather::Record& weather) {
-  const auto wide = system::gather<4>(four);
+  const auto wide = gathered(four);
   const system::Forcings<Lanes<4>> forcings(weather);
   system::System<Lanes<4>> system(wide, forcings);
   return test::march_through(system);
@@ -90,7 +94,37 @@ TEST_CASE("a lane does not feel its neighbours, to the last bit") {
 
 TEST_CASE("scenarios that would part ways are not gathered") {
   const test::Run run = test::load_run(test::minimal_text);
+  const auto refused = [&](auto&& change) {
+    Four four{run.compiled, run.compiled, run.compiled, run.compiled};
+    change(four[2].structure);
+    CHECK_THROWS_AS(gathered(four), std::invalid_argument);
+  };
+  refused([](system::Structure& s) { s.stops.pop_back(); });
+  refused([](system::Structure& s) { s.stops[3].index += 1; });
+  refused([](system::Structure& s) { s.boarding_s += 60; });
+  refused([](system::Structure& s) { s.ration_plan.injured_first = !s.ration_plan.injured_first; });
+  refused([](system::Structure& s) { s.huddle = !s.huddle; });
+  refused([](system::Structure& s) { s.aid[0] = !s.aid[0]; });
+  refused([](system::Structure& s) { s.gear.bailer_L += 1; });
+  refused([](system::Structure& s) { s.gear.food.sodium_mmol_kJ += 1; });
+  refused([](system::Structure& s) { s.two_skin_sun.transmitted += 0.1; });
+  refused([](system::Structure& s) { s.failures.push_back({scenario::FailureKind::capsize, 2}); });
+}
+
+TEST_CASE("amounts differ from lane to lane") {
+  const test::Run run = test::load_run(test::cold_swim_text);
   Four four{run.compiled, run.compiled, run.compiled, run.compiled};
-  four[2].structure.stops.pop_back();
-  CHECK_THROWS_AS(system::gather<4>(four), std::invalid_argument);
+  for (int i = 0; i < 4; ++i) {
+    auto& a = four[static_cast<std::size_t>(i)].amounts;
+    a = {10.0 * i, 0.2 + 0.2 * i, 0.3 * i, 1000.0 * i, 0};
+  }
+  const auto wide = together(four, run.weather);
+  for (int i = 0; i < 4; ++i) {
+    const system::Forcings<double> forcings(run.weather);
+    system::System<double> system(four[static_cast<std::size_t>(i)], forcings);
+    CHECK(apart(wide, i, test::march_through(system)) < tolerance);
+  }
+  // What was eaten differs: the rations were each lane's own.
+  const auto fat = static_cast<std::size_t>(system::person_offset(0) + body::at::gut_fat);
+  CHECK(wide[fat][3] > wide[fat][0] + 1);
 }

@@ -19,7 +19,7 @@ struct Story {
   test::Run run = test::load_run(test::cold_swim_text);
   system::Held<double> held;
   std::vector<double> x;
-  timeline::Watch watch;
+  timeline::Watch<double> watch;
   double t = 0;
 
   Story() : watch(run.compiled) {
@@ -46,7 +46,7 @@ struct Story {
     t = until_s;
     watch.after_stop(t, x, held);
   }
-  timeline::PersonFate fate(int p) const { return watch.fates(t)[static_cast<std::size_t>(p)]; }
+  timeline::Fate fate(int p) const { return watch.fates(t)[static_cast<std::size_t>(p)]; }
 };
 
 // The limits in force, from the scenario.
@@ -65,7 +65,7 @@ constexpr double minute_s = 60, hour_s = 3600;
 TEST_CASE("nothing passed, nothing said") {
   Story s;
   s.go(0, 36.9, hour_s);
-  CHECK(s.watch.crossings.empty());
+  CHECK(s.watch.passings().empty());
   const auto fate = s.fate(0);
   CHECK(!fate.able_until_s);
   CHECK(!fate.alive_until_s);
@@ -86,18 +86,18 @@ TEST_CASE("a lapse of less than half an hour does not end ability, a longer one 
     s.go(0, down, hour_s + below_s);
     s.go(0, up, hour_s + below_s + 10 * minute_s);
     s.go(0, up, 4 * hour_s);
-    REQUIRE(s.watch.crossings.size() == 2);
-    CHECK(s.watch.crossings[0].limit == "able_core_low");
-    CHECK(!s.watch.crossings[0].upward);
-    CHECK(s.watch.crossings[0].time_s == Approx(hour_s + 5 * minute_s));
-    CHECK(s.watch.crossings[0].slope_per_h == Approx(-6.0));  // one kelvin in ten minutes
-    CHECK(s.watch.crossings[1].upward);
-    CHECK(s.watch.crossings[1].time_s == Approx(hour_s + below_s + 5 * minute_s));
+    REQUIRE(s.watch.passings().size() == 2);
+    CHECK(s.watch.passings()[0].limit == timeline::Limit::able_core_low);
+    CHECK(!s.watch.passings()[0].upward);
+    CHECK(s.watch.passings()[0].time_s == Approx(hour_s + 5 * minute_s));
+    CHECK(s.watch.passings()[0].slope_per_h == Approx(-6.0));  // one kelvin in ten minutes
+    CHECK(s.watch.passings()[1].upward);
+    CHECK(s.watch.passings()[1].time_s == Approx(hour_s + below_s + 5 * minute_s));
     const auto fate = s.fate(0);
     CHECK(fate.able_until_s.has_value() == (below_s > lapse));
     if (fate.able_until_s) {
       CHECK(*fate.able_until_s == Approx(hour_s + 5 * minute_s));
-      CHECK(fate.able_cause == "able_core_low");
+      CHECK(fate.able_cause == timeline::Limit::able_core_low);
     }
     CHECK(!fate.alive_until_s);
     CHECK(!s.fate(1).able_until_s);  // the other person is not concerned
@@ -118,8 +118,8 @@ TEST_CASE("death ends ability, however short the lapse before it") {
   CHECK(*fate.able_until_s == Approx(hour_s + 1 / rate));
   CHECK(*fate.unconscious_s == Approx(hour_s + (level.able + 1 - level.unconscious) / rate));
   CHECK(*fate.alive_until_s == Approx(hour_s + 20 * minute_s - 1 / rate));
-  CHECK(fate.alive_cause == "lethal_core_low");
-  CHECK(fate.able_cause == "able_core_low");
+  CHECK(fate.alive_cause == timeline::Limit::lethal_core_low);
+  CHECK(fate.able_cause == timeline::Limit::able_core_low);
 }
 
 TEST_CASE("unconscious in the water without a lifejacket the airway is lost at that moment") {
@@ -133,7 +133,7 @@ TEST_CASE("unconscious in the water without a lifejacket the airway is lost at t
   const auto open = s.fate(1), kept = s.fate(0);
   REQUIRE(open.alive_until_s);
   CHECK(*open.alive_until_s == Approx(hour_s / 2));
-  CHECK(open.alive_cause == "lost_airway");
+  CHECK(open.alive_cause == timeline::Limit::lost_airway);
   CHECK(!kept.alive_until_s);
   CHECK(kept.unconscious_s.value_or(0) == Approx(hour_s / 2));
 }
@@ -150,9 +150,9 @@ TEST_CASE("a flat passing is flagged, a steep one is not") {
     s.t = hour_s / 2;
     s.watch.begin(s.t, s.x, s.held);
     s.go(0, level - slope_K_h / 2, 1.5 * hour_s);
-    REQUIRE(s.watch.crossings.size() == 1);
-    CHECK(s.watch.crossings[0].time_s == Approx(hour_s));
-    CHECK(s.watch.crossings[0].grazing == (slope_K_h < 1));
+    REQUIRE(s.watch.passings().size() == 1);
+    CHECK(s.watch.passings()[0].time_s == Approx(hour_s));
+    CHECK(s.watch.passings()[0].grazing == (slope_K_h < 1));
   }
 }
 
@@ -171,5 +171,5 @@ TEST_CASE("water deficit ends ability by its own name") {
   const auto fate = s.watch.fates(3 * hour_s)[0];
   REQUIRE(fate.able_until_s);
   CHECK(*fate.able_until_s == Approx(hour_s / 2));
-  CHECK(fate.able_cause == "able_water_deficit");
+  CHECK(fate.able_cause == timeline::Limit::able_water_deficit);
 }

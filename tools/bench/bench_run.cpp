@@ -21,6 +21,7 @@
 
 #include "march/sdirk2.hpp"
 #include "scenario/validate.hpp"
+#include "system/gather.hpp"
 #include "timeline/drive.hpp"
 #include "timeline/simulate.hpp"
 #include "weather/weather.hpp"
@@ -58,21 +59,6 @@ using Clock = std::chrono::steady_clock;
 
 double since_ms(Clock::time_point start) {
   return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
-}
-
-// Every lane of the result is the scenario given.
-template <class T>
-system::Compiled<T> broadcast(const system::Compiled<double>& one) {
-  system::Compiled<T> all;
-  all.structure = one.structure;
-  all.persons.resize(one.persons.size());
-  for (int i = 0; i < lane_count<T>; ++i) {
-    set_lane(all.raft, i, one.raft);
-    set_lane(all.limits, i, one.limits);
-    set_lane(all.stock, i, one.stock);
-    for (std::size_t p = 0; p < one.persons.size(); ++p) set_lane(all.persons[p], i, one.persons[p]);
-  }
-  return all;
 }
 
 template <class T>
@@ -163,7 +149,7 @@ int bench(const scenario::ValidScenario& scenario, int repetitions) {
   if (const auto* errors = std::get_if<scenario::Diagnostics>(&loaded)) return refuse(*errors);
   const auto& weather = std::get<weather::Record>(loaded);
   const system::Compiled<double> one = system::compile(scenario, weather);
-  const system::Compiled<Four> four = broadcast<Four>(one);
+  const system::Compiled<Four> four = system::gather<4>({&one, &one, &one, &one});
   const system::Forcings<double> forcings(weather);
   const system::Forcings<Four> four_forcings(weather);
 

@@ -21,7 +21,7 @@ double insulation_m2K_W(const RaftTrial& trial, double depth_m = 0) {
     constexpr double litres_per_m3 = 1000;
     // More than a scenario lets a raft ship: the depth that the trial had around a seated person.
     if (depth_m > 0)
-      compiled.structure.water_shipped_kg =
+      compiled.amounts.water_shipped_kg =
           depth_m * (compiled.raft.floor_area_m2 - constants::seated_displaced_m2) * litres_per_m3;
   });
   const std::vector<double> rates = run.rates(1, 2);

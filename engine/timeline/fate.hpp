@@ -1,0 +1,24 @@
+// What becomes of one person, read from the limits passed.
+//
+// States: none. Inputs: passings in time order, levels, and what was watched at the stops while the person
+// lived. Source: the rule on short lapses is ours (constants/routine).
+#pragma once
+
+#include <vector>
+
+#include "timeline/limits.hpp"
+
+namespace bide::timeline {
+
+using Quantities = std::array<double, quantity_count>;
+
+// What one person was like at each stop, to the last one alive.
+struct AtStops {
+  std::vector<double> time_s;
+  std::vector<Quantities> values;
+};
+
+Fate read_fate(int person, const std::vector<Passing>& passings, const Levels<double>& levels,
+               const AtStops& stops, double end_s);
+
+}  // namespace bide::timeline
