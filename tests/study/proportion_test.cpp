@@ -1,0 +1,89 @@
+#include "study/proportion.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <stdexcept>
+
+#include "study/chance.hpp"
+#include "support/near.hpp"
+
+using namespace bide::study;
+using bide::test::chance;
+using bide::test::Near;
+
+TEST_CASE("Wilson's interval: the four examples of Newcombe (1998), table I (from memory)") {
+  struct Printed {
+    std::size_t hits, cases;
+    double low, high;
+  };
+  for (const auto& p : {Printed{81, 263, 0.2553, 0.3662},
+                        {15, 148, 0.0624, 0.1605},
+                        {0, 20, 0, 0.1611},
+                        {1, 29, 0.0061, 0.1718}}) {
+    CAPTURE(p.hits);
+    const Interval found = wilson(p.hits, p.cases, 0.95);
+    CHECK(std::abs(found.low - p.low) < 0.00006);
+    CHECK(std::abs(found.high - p.high) < 0.00006);
+    const Interval mirrored = wilson(p.cases - p.hits, p.cases, 0.95);
+    CHECK(mirrored.high == Near(1 - found.low));
+    CHECK(mirrored.low == Near(1 - found.high));
+  }
+  CHECK_THROWS_AS(wilson(0, 0, 0.95), std::invalid_argument);
+  CHECK_THROWS_AS(wilson(3, 2, 0.95), std::invalid_argument);
+}
+
+TEST_CASE("order statistics around a quantile") {
+  // Median of 10: P(at most 1 below) = 11/1024 = 0.0107, at most 2: 56/1024 = 0.0547 > 0.025. Ranks 2 and 9,
+  // as in printed tables of the sign test (Conover 1999, table A3, from memory).
+  Ranks found = quantile_ranks(10, 0.5, 0.95);
+  CHECK(found.low == 2);
+  CHECK(found.high == 9);
+  // Median of 5: 1/32 > 0.025 on either side, of 6: 1/64.
+  CHECK_FALSE(quantile_ranks(5, 0.5, 0.95).low);
+  CHECK_FALSE(quantile_ranks(5, 0.5, 0.95).high);
+  CHECK(quantile_ranks(6, 0.5, 0.95).low == 1);
+  CHECK(quantile_ranks(6, 0.5, 0.95).high == 6);
+  // 5 % quantile of 59, at 90 %: 0.95^59 = 0.0485 (the classical 59), so its lowest value lies below it; of
+  // 58: 0.0511.
+  CHECK(quantile_ranks(59, 0.05, 0.9).low == 1);
+  CHECK_FALSE(quantile_ranks(58, 0.05, 0.9).low);
+  CHECK(quantile_ranks(59, 0.95, 0.9).high == 59);
+  CHECK_FALSE(quantile_ranks(0, 0.5, 0.95).low);
+}
+
+TEST_CASE("order statistics cover the quantile as often as they say") {
+  // 10 % quantile of 100 uniform numbers, 90 %: coverage at least 0.9, and not by much more than one rank's
+  // worth (binomial(100, 0.1) has no value above 0.132).
+  const Ranks ranks = quantile_ranks(100, 0.1, 0.9);
+  REQUIRE((ranks.low && ranks.high));
+  int covered = 0;
+  constexpr int repeats = 3000;
+  for (std::uint32_t r = 0; r < repeats; ++r) {
+    // X_(low) <= 0.1 <= X_(high): at least `low` at or below, fewer than `high` below.
+    std::size_t below = 0;
+    for (std::uint32_t i = 0; i < 100; ++i) below += chance(5)(r, i, 0) < 0.1 ? 1 : 0;
+    covered += below >= *ranks.low && below < *ranks.high;
+  }
+  CHECK(covered > 0.89 * repeats);
+  CHECK(covered < 0.96 * repeats);
+}
+
+TEST_CASE("how many cases a statement takes") {
+  CHECK(cases_for_quantile(0.5, 0.95) == 6);
+  CHECK(cases_for_quantile(0.05, 0.9) == 59);
+  CHECK(cases_for_quantile(0.95, 0.95) == 72);  // 0.95^72 = 0.0249
+  for (const double p : {0.01, 0.05, 0.3, 0.5, 0.9}) {
+    const std::size_t n = cases_for_quantile(p, 0.95);
+    const Ranks enough = quantile_ranks(n, p, 0.95), short_of = quantile_ranks(n - 1, p, 0.95);
+    CHECK((enough.low && enough.high));
+    CHECK_FALSE((short_of.low && short_of.high));
+  }
+  // Half width 0.05 at 95 %: 1.95996^2 (100 - 1) = 380.3.
+  CHECK(cases_for_share(0.05, 0.95) == 381);
+  const Interval widest = wilson(190, 380, 0.95);
+  CHECK(widest.high - widest.low > 0.1);
+  const Interval narrow = wilson(191, 382, 0.95);
+  CHECK(narrow.high - narrow.low < 0.1);
+  CHECK_THROWS_AS(cases_for_quantile(1, 0.95), std::invalid_argument);
+}
