@@ -22,6 +22,36 @@ inline constexpr Sourced shipped_swim_L_per_person{
     2.0, "L", "", "half of the 4.1-4.5 kg that soaked heavy clothing holds drains aboard", Trust::judgement,
     0.5, 5.0};
 
+// ---- what people do in the water
+// Swimming slowly, heat of the body over the basal rate of 1 met.
+inline constexpr Sourced swimming_met{6.0,
+                                      "met",
+                                      "ainsworth2011",
+                                      "18310: swimming, leisurely, not lap: 6.0; sidestroke 7.0",
+                                      Trust::from_memory,
+                                      5.0,
+                                      7.0};
+inline constexpr Sourced resting_met{1.0, "met", "ainsworth2011", "the unit: sitting quietly",
+                                     Trust::from_memory};
+// Work takes the place of shivering, watt for watt.
+inline constexpr Sourced work_replaces_shivering{
+    1.0,
+    "-",
+    "hongnadel1979",
+    "shivering fades as exercise in the cold grows; the rate is a judgement",
+    Trust::from_memory,
+    0.5,
+    1.0};
+// Share of a segment's skin that other skin covers, so that no water passes it. Knees drawn up: thighs
+// against each other and the belly, arms against the sides. Huddled: chests together, arms around others.
+inline constexpr Sourced knees_fold_trunk{
+    0.40, "-", "", "geometry of the posture; nobody has measured it", Trust::judgement, 0.25, 0.50};
+inline constexpr Sourced knees_fold_arms{0.35, "-", "", "the same", Trust::judgement, 0.25, 0.50};
+inline constexpr Sourced knees_fold_legs{0.25, "-", "", "the same", Trust::judgement, 0.15, 0.35};
+inline constexpr Sourced huddle_folds_trunk{0.45, "-", "", "the same", Trust::judgement, 0.30, 0.60};
+inline constexpr Sourced huddle_folds_arms{0.25, "-", "", "the same", Trust::judgement, 0.10, 0.40};
+inline constexpr Sourced huddle_folds_legs{0.25, "-", "", "the same", Trust::judgement, 0.15, 0.35};
+
 // Operating range of rafts: outside it a caution is given.
 inline constexpr Sourced raft_sea_low_degC{-1.0, "degC", "lsacode", "1.2.2", Trust::seen};
 inline constexpr Sourced raft_sea_high_degC{30.0, "degC", "lsacode", "1.2.2", Trust::seen};

@@ -152,6 +152,9 @@ void describe(As<Boarding>, V&& v) {
                                          "depth, inflation and 10 min of swimming; "
                                          "to the end for none"),
                                  "Time in the water before boarding."));
+  v(&B::in_water, word_of("in_water", by_rule("swimming for swim, else still"),
+                          "What people do in the water: float still, swim, draw the knees up with the arms "
+                          "pressed to the sides, or huddle with others."));
   v(&B::release_depth_m, number("release_depth_m", "m", 1, 20, by_rule("3 for float_free, else unused"),
                                 "Depth at which the hydrostatic release lets go."));
   v(&B::water_shipped_L,

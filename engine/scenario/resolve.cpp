@@ -140,6 +140,8 @@ void fill_boarding(Filler& fill, const Scenario& scenario, Boarding& boarding) {
       break;
   }
   fill.rule(boarding.minutes_in_water, "/boarding/minutes_in_water", minutes);
+  fill.rule(boarding.in_water, "/boarding/in_water",
+            boarding.kind == BoardingKind::swim ? InWater::swimming : InWater::still);
   fill.rule(boarding.water_shipped_L, "/boarding/water_shipped_L", shipped_L);
   fill.rule(boarding.wet_fraction, "/boarding/wet_fraction", wet);
 }

@@ -119,6 +119,10 @@ void check_boarding(Rules& r) {
       r.sound({"/boarding/minutes_in_water"}))
     r.reader.report("/boarding/minutes_in_water",
                     fmt::format("found {} min with boarding kind dry; allowed 0", *b.minutes_in_water));
+  if (b.kind == BoardingKind::dry && b.in_water.value_or(InWater::still) != InWater::still &&
+      r.sound({"/boarding/in_water"}))
+    r.reader.report("/boarding/in_water",
+                    fmt::format("found {} with boarding kind dry; allowed still", word(*b.in_water)));
   constexpr double minutes_per_hour = 60;
   const double duration_min = r.scenario.duration_h * minutes_per_hour;
   if (b.kind == BoardingKind::none && b.minutes_in_water.value_or(duration_min) < duration_min &&

@@ -106,10 +106,12 @@ struct Person {
 };
 
 enum class BoardingKind { dry, swim, float_free, none };
+enum class InWater { still, swimming, knees_drawn_up, huddled };
 
 struct Boarding {
   BoardingKind kind = BoardingKind::dry;   // none: nobody reaches a raft, immersion to the end
   std::optional<double> minutes_in_water;  // swim: default 10; float_free: from release depth if absent
+  std::optional<InWater> in_water;         // what people do there; default swimming for swim, else still
   std::optional<double> release_depth_m;   // float_free: default 3 (MSC/Circ.811: 2 to 4 m)
   std::optional<double> water_shipped_L;   // on the floor at boarding; default by kind
   std::optional<double> wet_fraction;      // of the clothing, 0 dry to 1 soaked; default by kind

@@ -30,6 +30,9 @@ template <>
 inline constexpr std::array words_of<BoardingKind>{Words("dry"), Words("swim"), Words("float_free"),
                                                    Words("none")};
 template <>
+inline constexpr std::array words_of<InWater>{Words("still"), Words("swimming"), Words("knees_drawn_up"),
+                                              Words("huddled")};
+template <>
 inline constexpr std::array words_of<RationingRule>{Words("fixed_per_day"), Words("none_first_day"),
                                                     Words("spread"), Words("by_thirst")};
 template <>

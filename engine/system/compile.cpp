@@ -2,6 +2,7 @@
 
 #include "cabin/clothing.hpp"
 #include "cabin/floor.hpp"
+#include "constants/boarding.hpp"
 #include "constants/fuel.hpp"
 #include "constants/limits.hpp"
 #include "constants/open.hpp"
@@ -83,6 +84,22 @@ Amounts<double> build_amounts(const scenario::Scenario& in) {
   return a;
 }
 
+void set_posture(scenario::InWater what, RaftBuild<double>& r) {
+  using namespace constants;
+  r.swims = what == scenario::InWater::swimming ? 1 : 0;
+  r.folded = {};
+  if (what == scenario::InWater::knees_drawn_up) {
+    r.folded[body::trunk] = knees_fold_trunk;
+    r.folded[body::arms] = knees_fold_arms;
+    r.folded[body::legs] = knees_fold_legs;
+  }
+  if (what == scenario::InWater::huddled) {
+    r.folded[body::trunk] = huddle_folds_trunk;
+    r.folded[body::arms] = huddle_folds_arms;
+    r.folded[body::legs] = huddle_folds_legs;
+  }
+}
+
 LimitValues<double> limit_values(const scenario::Limits& in) {
   LimitValues<double> l{};
   l.able_core_low_degC = *in.able_core_low_degC;
@@ -110,6 +127,7 @@ Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record
   c.raft.never_tires =
       v.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
   c.amounts = build_amounts(v.scenario);
+  set_posture(*v.scenario.boarding.in_water, c.raft);
   c.limits = limit_values(*v.scenario.limits);
   for (std::size_t p = 0; p < v.scenario.crew.size(); ++p) {
     c.persons.push_back(body::make_build(v.scenario.crew[p], *v.ensembles[p]));

@@ -4,6 +4,7 @@
 // in RaftBuild, Amounts, Build and the stock may differ from lane to lane; Structure may not.
 #pragma once
 
+#include <array>
 #include <vector>
 
 #include "body/build.hpp"
@@ -26,7 +27,10 @@ struct RaftBuild {
   T seated_m2K_W, free_m2K_W, flat_seated_m2K_W, flat_free_m2K_W;  // floor as built, and without its air
   T insulated_floor, foam_floor;  // an inflatable or a foam floor is built in
   T opening_fraction_day, opening_fraction_night, open_above_co2_fraction, open_above_degC;
-  T never_tires;  // shivering law
+  T never_tires;                              // shivering law
+  T swims;                                    // while in the water
+  std::array<T, body::segment_count> folded;  // share of each segment's skin that the posture in the water
+                                              // keeps from it
 };
 
 // How much of it, where what is done and when is the structure's: at boarding, by routine and by ration.

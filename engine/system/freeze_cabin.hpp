@@ -12,6 +12,7 @@
 #include "cabin/floor.hpp"
 #include "cabin/leakage.hpp"
 #include "cabin/moisture.hpp"
+#include "constants/boarding.hpp"
 #include "constants/open.hpp"
 #include "core/moist_air.hpp"
 #include "system/coefficients.hpp"
@@ -30,6 +31,7 @@ struct Surroundings {
   T under_floor_W_m2K, seated_floor_m2K_W;
   T pooled_share;                                // of the seat that lies in water
   std::array<T, body::segment_count> submerged;  // in the water on the floor
+  std::array<T, body::segment_count> folded;     // kept from open water by the posture
   T neighbours;                                  // factor on the shares that touch
   T sun_W, drip_kg_s, wetting_kg_s;              // each person
   T sea_degC, tube_degC, latent_heat_J_kg;
@@ -187,8 +189,10 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
                                                   T(typical_surface_degC.value));
   s.transfer_under_aid_m_s = cabin::in_series(barrier, s.transfer_m_s);
   // A flat calm has neither height nor period.
-  s.water_film_W_m2K =
+  const T drifting =
       cabin::water_film_W_m2K(cabin::passing_water_m_s(w.wave_height_m, larger(w.wave_period_s, T(1))));
+  s.water_film_W_m2K = drifting + (T(water_film_swimming_W_m2K.value) - drifting) * raft.swims;
+  s.folded = raft.folded;
   s.neighbours = cabin::neighbour_factor(persons, raft.floor_area_m2, held.huddled) * held.afloat;
   s.sea_degC = w.water_temperature_degC;
   s.tube_degC = c.tube_degC;

@@ -34,7 +34,10 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
   const T lost_tissue = (b.fat_kg - y[own::fat_mass]) + (b.protein_kg - y[own::protein_mass]);
   e.basal_factor = h.living * body::starved_basal_factor(lost_tissue, b.mass_kg) *
                    (T(1) - T(1 - asleep_factor.value) * h.asleep);
-  e.work_W = h.living * ((T(1) - h.asleep) * T(awake_rest_factor.value - 1) * b.basal_total_W + h.labour_W);
+  const T swimming_W = h.in_water * h.able * raft.swims * T(swimming_met - resting_met) * b.basal_total_W *
+                       T(awake_rest_factor.value);
+  e.work_W = h.living *
+             ((T(1) - h.asleep) * T(awake_rest_factor.value - 1) * b.basal_total_W + h.labour_W + swimming_W);
   const T core = core_degC(y) + (T(neutral_core.value) - b.core_setpoint_degC);
   const T felt = core + b.shivering_shift_K;
   const T drive = body::shivering_drive_W_m2(felt, mean_skin_degC(b, y), b.body_fat_pct) * b.area_total_m2 *
@@ -44,7 +47,8 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
   const T fresh = h.living * smaller(drive, b.shivering_ceiling_W) * body::shivering_core_cutoff(core) *
                   body::glucose_factor(glucose) * body::alcohol_factor(y[own::alcohol]);
   const T tired = body::fatigue_factor(y[own::fatigue]);
-  e.shivering_W = fresh * (tired + (T(1) - tired) * raft.never_tires);
+  e.shivering_W = positive_part(
+      T(fresh * (tired + (T(1) - tired) * raft.never_tires) - T(work_replaces_shivering.value) * swimming_W));
   e.relative_shivering = e.shivering_W / b.shivering_ceiling_W;
   return e;
 }

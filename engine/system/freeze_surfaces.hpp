@@ -6,7 +6,7 @@
 //
 // A segment's skin is shared out: a part presses on the floor (dry or in a puddle), a part leans on the tube,
 // a part touches neighbours (no exchange), the rest faces air and canopy - bare or through clothing.
-// Immersed, all but the head faces the sea.
+// Immersed, all but the head faces the sea, less what a folded posture covers.
 #pragma once
 
 #include "body/build.hpp"
@@ -32,14 +32,15 @@ struct Shares {
 
 template <class T>
 inline Shares<T> shares(int s, const Surroundings<T>& around, T in_water) {
-  const T under = in_water * T(immersed_share[s]);
+  const T folded = in_water * T(immersed_share[s]) * around.folded[s];
+  const T under = in_water * T(immersed_share[s]) - folded;
   const T aboard = T(1) - in_water;
   const T wading = aboard * around.submerged[s];
   const T rest = aboard - wading;
   const T seat = rest * T(cabin::seat_share[s]);
   const T puddle = seat * around.pooled_share;
   const T tube = rest * T(cabin::back_share[s]);
-  const T touching = rest * T(cabin::huddle_share[s]) * around.neighbours;
+  const T touching = folded + rest * T(cabin::huddle_share[s]) * around.neighbours;
   const T exposed = T(1) - under - wading - seat - tube - touching;
   return {exposed, seat - puddle, puddle + wading, tube, touching, under};
 }
