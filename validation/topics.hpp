@@ -18,6 +18,7 @@ std::vector<Row> pack_arithmetic_rows();  // pack_arithmetic/
 std::vector<Row> shivering_rows();        // shivering/
 std::vector<Row> immersion_rows();        // immersion/
 std::vector<Row> cold_air_rows();         // cold_air/
+std::vector<Row> immersion_guidance_rows();  // immersion_guidance/
 std::vector<Row> raft_insulation_rows();  // raft_insulation/
 std::vector<Row> raft_people_rows();      // raft_people/
 std::vector<Row> floor_rows();            // floor/
@@ -27,7 +28,7 @@ using Topic = std::vector<Row> (*)();
 inline constexpr Topic topics[] = {
     cabin_air_rows,  desert_water_rows,   dry_food_rows,    kidney_rows,          losses_rows,
     humid_heat_rows, starvation_rows,     seasickness_rows, hands_rows,           pack_arithmetic_rows,
-    shivering_rows,  immersion_rows,      cold_air_rows,    raft_insulation_rows, raft_people_rows,
+    shivering_rows,  immersion_rows, immersion_guidance_rows, cold_air_rows,    raft_insulation_rows, raft_people_rows,
     floor_rows,      common_practice_rows};
 
 }  // namespace bide::validation
