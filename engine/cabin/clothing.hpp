@@ -8,6 +8,7 @@
 
 #include "cabin/films.hpp"
 #include "constants/clothing.hpp"
+#include "constants/fitted.hpp"
 #include "core/moist_air.hpp"
 #include "core/scalar.hpp"
 

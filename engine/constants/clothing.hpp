@@ -38,14 +38,6 @@ inline constexpr Sourced bare_walk_squared{0.201, "s2/m2", "iso9920", "wind corr
                                            Trust::second_hand};
 
 // ---- wetness
-inline constexpr Sourced soaked_insulation{
-    0.55,
-    "-",
-    "mak2009",
-    "dry heat path only: R 0.236 dry, 0.146 wet on the inflated floor, air layer 0.10, evaporation apart",
-    Trust::derived,
-    0.30,
-    0.70};
 inline constexpr Sourced wholly_wet_surface{
     0.3, "-", "", "carried over held water from which all of the surface evaporates freely", Trust::judgement,
     0.1, 0.6};

@@ -62,16 +62,4 @@ inline constexpr Sourced countercurrent_full_constriction{
 inline constexpr Sourced full_skin_constriction{
     40, "-", "", "command of a resting man at a mean skin temperature of 26 degC", Trust::judgement, 20, 80};
 
-// Sweat that cannot evaporate wets the skin, and wet skin stops glands: of the sweat commanded beyond what
-// can evaporate, this share is withheld.
-inline constexpr Sourced wet_skin_withholds{
-    0.7,
-    "-",
-    "nadel1973",
-    "direction only (recalled); the size is ours, chosen knowing what people seated in 95 % humidity lost"
-    " (validation/humid_heat)",
-    Trust::judgement,
-    0.4,
-    0.9};
-
 }  // namespace bide::constants

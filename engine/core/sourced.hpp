@@ -11,11 +11,13 @@ enum class Trust {
   from_memory,      // recalled, not verified
   common_practice,  // a fact of the trade, no source
   judgement,        // our own estimate; `where` says on what it rests
+  fitted,           // set so that the model meets data: constants/fitted.hpp alone; `where` names the data
   definition        // exact by definition
 };
 
 // `key` is an entry of constants/references.bib; empty only for judgement, common practice and definitions.
-// `low` and `high` bound the published spread, or equal `value` where none is stated.
+// `low` and `high` bound the published spread (of a fitted number: what physics allows), or equal `value`
+// where none is stated.
 struct Sourced {
   double value;
   const char* unit;

@@ -13,6 +13,7 @@
 #include "body/control.hpp"
 #include "body/exchange.hpp"
 #include "constants/control.hpp"
+#include "constants/fitted.hpp"
 #include "system/freeze_cabin.hpp"
 
 namespace bide::system {
