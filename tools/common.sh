@@ -4,6 +4,11 @@
 # Debian 12 names.
 packages=(cmake g++ ninja-build libeigen3-dev libboost1.81-dev libcli11-dev nlohmann-json3-dev libfmt-dev
   doctest-dev libvalijson-dev)
+# Bring what draws the charts. Whoever has node and npm from elsewhere keeps those: Debian's would clash.
+command -v node >/dev/null || packages+=(nodejs)
+command -v npm >/dev/null || packages+=(npm)
+# For the tests that look at pages in a browser.
+browser_packages=(chromium fonts-dejavu-core)
 
 say() { printf '%s\n' "bide: $*"; }
 
@@ -16,7 +21,7 @@ installed() {
   [ "$(dpkg-query -W -f '${db:Status-Status}' "$1" 2>/dev/null || true)" = installed ]
 }
 
-# Installs through apt what this machine lacks; says nothing to apt when nothing is missing.
+# install_missing NAME...: installs through apt what this machine lacks; says nothing to apt when nothing is missing.
 install_missing() {
   if ! command -v dpkg-query >/dev/null || ! command -v apt-get >/dev/null; then
     say "no apt here: assuming that a C++20 compiler, cmake and the libraries in tools/common.sh are installed"
@@ -24,7 +29,7 @@ install_missing() {
   fi
   local name
   local missing=()
-  for name in "${packages[@]}"; do
+  for name in "$@"; do
     installed "$name" || missing+=("$name")
   done
   if [ "${#missing[@]}" -eq 0 ]; then

@@ -1,6 +1,7 @@
 // One line of the comparison of model and publication.
 #pragma once
 
+#include <cmath>
 #include <optional>
 #include <string>
 #include <vector>
@@ -21,16 +22,23 @@ struct Row {
   Class source_class = Class::published;
   bool calibrated = false;  // used to set a number of the model: never counts as validation
   double published = 0;
+  double at = 0;                         // its place on the x axis, if its topic draws it
   std::optional<double> standard_error;  // of the published value, where stated
   double low = 0, high = 0;
   double model = 0;
-  std::optional<double> trivial;  // what a trivial predictor says (core stays 37; two-node model; no change)
-  std::string why;                // of the interval; for a miss, also what is thought to be wrong
+  std::optional<double> trivial;   // what a trivial predictor says: core stays 37, no change
+  std::optional<double> two_node;  // what support/two_node.hpp says
+  std::string why;                 // of the interval; for a miss, also what is thought to be wrong
 
   bool holds() const { return model >= low && model <= high; }
   std::optional<double> error_over_standard_error() const {
     if (!standard_error || *standard_error <= 0) return std::nullopt;
     return (model - published) / *standard_error;
+  }
+  // The model's error over that of a simple prediction; nothing where that one is exactly right.
+  std::optional<double> error_beside(const std::optional<double>& simple) const {
+    if (!simple || *simple == published) return std::nullopt;
+    return std::abs(model - published) / std::abs(*simple - published);
   }
 };
 

@@ -1,6 +1,7 @@
 // The list of topics. One folder each: README.md (source, conditions, digitisation, trust), data, case.cpp.
 #pragma once
 
+#include "validation/curve.hpp"
 #include "validation/row.hpp"
 
 namespace bide::validation {
@@ -30,5 +31,34 @@ inline constexpr Topic topics[] = {
     humid_heat_rows, starvation_rows,     seasickness_rows, hands_rows,           pack_arithmetic_rows,
     shivering_rows,  immersion_rows, immersion_guidance_rows, cold_air_rows,    raft_insulation_rows, raft_people_rows,
     floor_rows,      common_practice_rows};
+
+// What a topic shows as charts, given its own rows.
+std::vector<Curve> cabin_air_curves(const std::vector<Row>& rows);
+std::vector<Curve> desert_water_curves(const std::vector<Row>& rows);
+std::vector<Curve> losses_curves(const std::vector<Row>& rows);
+std::vector<Curve> humid_heat_curves(const std::vector<Row>& rows);
+std::vector<Curve> starvation_curves(const std::vector<Row>& rows);
+std::vector<Curve> seasickness_curves(const std::vector<Row>& rows);
+std::vector<Curve> hands_curves(const std::vector<Row>& rows);
+std::vector<Curve> shivering_curves(const std::vector<Row>& rows);
+std::vector<Curve> immersion_curves(const std::vector<Row>& rows);
+std::vector<Curve> raft_insulation_curves(const std::vector<Row>& rows);
+std::vector<Curve> raft_people_curves(const std::vector<Row>& rows);
+
+struct CurveTopic {
+  const char* name;
+  std::vector<Curve> (*curves)(const std::vector<Row>& rows);
+};
+inline constexpr CurveTopic curve_topics[] = {{"cabin_air", cabin_air_curves},
+                                              {"desert_water", desert_water_curves},
+                                              {"losses", losses_curves},
+                                              {"humid_heat", humid_heat_curves},
+                                              {"starvation", starvation_curves},
+                                              {"seasickness", seasickness_curves},
+                                              {"hands", hands_curves},
+                                              {"shivering", shivering_curves},
+                                              {"immersion", immersion_curves},
+                                              {"raft_insulation", raft_insulation_curves},
+                                              {"raft_people", raft_people_curves}};
 
 }  // namespace bide::validation

@@ -1,44 +1,24 @@
 // `bide validate`: every comparison with published findings, as one table.
 #include <fmt/format.h>
 
-#include <map>
 #include <memory>
 #include <nlohmann/json.hpp>
 
 #include "commands.hpp"
 #include "core/notice.hpp"
 #include "output.hpp"
-#include "validation/row.hpp"
+#include "report/file.hpp"
+#include "report/text.hpp"
+#include "validation/curve.hpp"
+#include "validation/tables.hpp"
+#include "validation_page.hpp"
 
 namespace bide::tool {
 
 namespace {
 
 using validation::Row;
-
-const char* word(validation::Kind kind) {
-  switch (kind) {
-    case validation::Kind::measured:
-      return "measured";
-    case validation::Kind::predicted_by_others:
-      return "predicted by others";
-    case validation::Kind::rule:
-      return "rule";
-  }
-  return "";
-}
-
-const char* word(validation::Class source) {
-  switch (source) {
-    case validation::Class::published:
-      return "published";
-    case validation::Class::common_practice:
-      return "common practice";
-    case validation::Class::from_memory:
-      return "from memory";
-  }
-  return "";
-}
+using validation::word;
 
 std::string as_json(const std::vector<Row>& rows) {
   nlohmann::ordered_json out = nlohmann::ordered_json::array();
@@ -57,59 +37,58 @@ std::string as_json(const std::vector<Row>& rows) {
                                {"model", r.model},
                                {"error_over_standard_error", nullptr},
                                {"trivial", nullptr},
+                               {"two_node", nullptr},
                                {"holds", r.holds()},
                                {"why", r.why}};
     if (r.standard_error) row["standard_error"] = *r.standard_error;
     if (const auto e = r.error_over_standard_error()) row["error_over_standard_error"] = *e;
     if (r.trivial) row["trivial"] = *r.trivial;
+    if (r.two_node) row["two_node"] = *r.two_node;
     out.push_back(row);
   }
   return out.dump(2) + "\n";
 }
 
-std::string as_table(const std::vector<Row>& rows) {
-  std::string out =
-      "| topic | quantity | published | holds within | model | error / s.e. | kind | class | |\n";
-  out += "|---|---|---|---|---|---|---|---|---|\n";
-  for (const Row& r : rows) {
-    const auto e = r.error_over_standard_error();
-    out += fmt::format("| {} | {}, {} | {:.4g} | {:.4g} to {:.4g} | {:.4g} | {} | {}{} | {} | {} |\n",
-                       r.topic, r.quantity, r.unit, r.published, r.low, r.high, r.model,
-                       e ? fmt::format("{:+.1f}", *e) : "", word(r.kind), r.calibrated ? ", calibrated" : "",
-                       word(r.source_class), r.holds() ? "holds" : "**misses**: " + r.why);
+int cannot_write(const std::string& path, const std::string& why) {
+  fmt::print(stderr, "{}: cannot be written: {}\n", report::plain(path), why);
+  return exit_cannot_write;
+}
+
+struct ValidateArguments {
+  bool json = false, studies = false;
+  std::string report;
+};
+
+int validate(const ValidateArguments& arguments) {
+  if (!arguments.report.empty()) {
+    if (const auto why = report::why_not_writable(arguments.report))
+      return cannot_write(arguments.report, *why);
   }
-  // One vote a study: it holds when most of its independent rows do. Calibrated rows do not count.
-  std::map<std::string, std::pair<int, int>> studies;
-  int calibrated = 0;
-  for (const Row& r : rows) {
-    if (r.calibrated) {
-      ++calibrated;
-      continue;
-    }
-    auto& [held, all] = studies[r.study];
-    held += r.holds() ? 1 : 0;
-    ++all;
+  const std::vector<Row> rows = validation::all_rows();
+  if (!arguments.report.empty()) {
+    const report::html::Page page = validation_page(rows, validation::all_curves(rows));
+    if (const auto why = report::write_whole(arguments.report, report::html::to_html(page)))
+      return cannot_write(arguments.report, *why);
   }
-  int held_studies = 0;
-  for (const auto& [study, votes] : studies) held_studies += 2 * votes.first > votes.second ? 1 : 0;
-  out += fmt::format(
-      "\n{} rows, {} of them calibrated and not counted; {} of {} studies hold (most of their rows do).\n",
-      rows.size(), calibrated, held_studies, studies.size());
-  return out;
+  if (arguments.json) return put(as_json(rows), "", false);
+  const std::string table =
+      arguments.studies ? validation::studies_markdown(rows) : validation::rows_markdown(rows);
+  return put(table + fmt::format("\n{}\n{}\n", standing_notice, standing_advice), "", false);
 }
 
 }  // namespace
 
 void add_validate(CLI::App& app, int& exit_code) {
   CLI::App* command = app.add_subcommand("validate", "Compare the model with published findings");
-  auto json = std::make_shared<bool>(false);
-  command->add_flag("--json", *json, "An array of rows");
-  command->callback([json, &exit_code] {
-    const std::vector<Row> rows = validation::all_rows();
-    exit_code = put(
-        *json ? as_json(rows) : as_table(rows) + fmt::format("\n{}\n{}\n", standing_notice, standing_advice),
-        "", false);
-  });
+  auto arguments = std::make_shared<ValidateArguments>();
+  auto* json = command->add_flag("--json", arguments->json, "An array of rows");
+  command->add_flag("--studies", arguments->studies, "One line a study, in place of one a row")
+      ->excludes(json);
+  command->add_option(
+      "--report", arguments->report,
+      "Write a page for a browser: curves over published points, every row, what is missed and why");
+  command->footer(std::string(standing_notice));
+  command->callback([arguments, &exit_code] { exit_code = validate(*arguments); });
 }
 
 }  // namespace bide::tool

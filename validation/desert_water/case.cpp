@@ -63,6 +63,7 @@ std::vector<Row> desert_water_rows() {
                        days * (1 - spread), days * (1 + spread), model_days(line, stocks_L[i], 45),
                        "25 %: the spread between the table's own versions");
       r.kind = Kind::predicted_by_others;
+      r.at = line.highest_degC;
       blame(r,
             "dies too soon: cold diuresis comes back every cool night (0.38 L a day, where it should be "
             "passed once), no "
@@ -72,6 +73,30 @@ std::vector<Row> desert_water_rows() {
     }
   }
   return out;
+}
+
+std::vector<Curve> desert_water_curves(const std::vector<Row>& rows) {
+  Curve curve;
+  curve.title = "Days alive in the shade, by heat and water";
+  curve.says =
+      "Adolph's table of days (itself a prediction) with the 25 % that its versions differ by, and the "
+      "model. It "
+      "dies sooner than the table says wherever nights are cool.";
+  curve.x_label = "highest daily shade temperature", curve.x_unit = "degC";
+  curve.y_label = "days alive", curve.y_unit = "d";
+  curve.y_from_zero = true;
+  for (int stock = 0; stock < 3; ++stock) {
+    std::ostringstream name;
+    name << stocks_L[stock] << " L of water";
+    Condition condition{name.str(), {}, {}};
+    for (std::size_t i = std::size(lines); i-- > 0;) {
+      const Row& row = rows.at(3 * i + static_cast<std::size_t>(stock));
+      condition.published.push_back(published_of(row));
+      condition.model.push_back(model_of(row));
+    }
+    curve.conditions.push_back(condition);
+  }
+  return {curve};
 }
 
 }  // namespace bide::validation

@@ -87,4 +87,41 @@ std::vector<Row> hands_rows() {
   return out;
 }
 
+std::vector<Curve> hands_curves(const std::vector<Row>& rows) {
+  Curve water;
+  water.title = "A finger in water of 2 degC";
+  water.says =
+      "Index fingers passed 8 degC at about 120 s (the test looked every 30 s); the model's finger is one "
+      "lump with its "
+      "skin, of a person in the water to the neck.";
+  water.x_label = "time", water.x_unit = "min";
+  water.y_label = "finger temperature", water.y_unit = "degC";
+  water.y_from_zero = true;
+  Condition dipped;
+  dipped.published = {{rows_named(rows, "finger to 8 degC").at(0).published / minute_s,
+                       constants::hand_function_lost_degC,
+                       {},
+                       {}}};
+  for (const Sample& sample : in_water(2).samples)
+    if (sample.t_s <= 15 * minute_s)
+      dipped.model.push_back({sample.t_s / minute_s, finger_degC(person(sample)), {}, {}});
+  water.conditions = {dipped};
+
+  Curve air;
+  air.title = "Bare hands in air of 0.5 degC";
+  air.says = "Eight people after 90 min without heating: mean with one standard deviation, and the model.";
+  air.x_label = "time", air.x_unit = "min";
+  air.y_label = "temperature", air.y_unit = "degC";
+  air.y_from_zero = true;
+  Condition finger{"finger", {published_of(rows_named(rows, "finger after 90 min").at(0))}, {}};
+  Condition hand{"hand", {published_of(rows_named(rows, "hand after 90 min").at(0))}, {}};
+  finger.published[0].x = hand.published[0].x = 90;
+  for (const Sample& sample : in_cold_air().samples) {
+    finger.model.push_back({sample.t_s / minute_s, finger_degC(person(sample)), {}, {}});
+    hand.model.push_back({sample.t_s / minute_s, hand_degC(person(sample)), {}, {}});
+  }
+  air.conditions = {finger, hand};
+  return {water, air};
+}
+
 }  // namespace bide::validation

@@ -1,6 +1,8 @@
 #include <sstream>
 
+#include "constants/air.hpp"
 #include "validation/support/rest.hpp"
+#include "validation/support/two_node.hpp"
 #include "validation/topics.hpp"
 
 namespace bide::validation {
@@ -11,9 +13,10 @@ constexpr const char* topic = "immersion";
 constexpr double minute_s = 60, hour_s = 3600;
 constexpr int rectal = body::at::node(body::trunk, body::core);
 
-Run immersed(double water_degC, double fat_pct, const char* clothing, const char* lifejacket) {
+Run immersed(double water_degC, double fat_pct, const char* clothing, const char* lifejacket,
+             double hours = 1) {
   Rest r;
-  r.duration_h = 1;
+  r.duration_h = hours;
   r.air_degC = r.sea_degC = water_degC;
   r.raft.clear();
   r.boarding = R"({"kind": "none"})";
@@ -28,6 +31,18 @@ double change(const Run& run, std::size_t from, std::size_t to, int entry) {
   return person(run.samples.at(to))[entry] - person(run.samples.at(from))[entry];
 }
 
+// The same man and water as two nodes, at rest before he shivers.
+TwoNodeEnd by_two_node(double water_degC, const Run& run, double to_s, double from_s) {
+  const body::Build<double>& b = run.compiled.persons[0];
+  TwoNodePlace place;
+  place.around_degC = water_degC;
+  place.film_W_m2K = constants::water_film_still_W_m2K;
+  place.radiation_W_m2K = 0;
+  place.clothing_m2K_W = b.immersed_insulation_m2K_W;
+  place.in_water = true;
+  return two_node(place, {b.mass_kg, b.area_total_m2}, to_s, from_s);
+}
+
 void clothed(std::vector<Row>& out) {
   constexpr double water_degC[] = {5, 10, 15}, cooling_K_h[] = {3.69, 2.67, 1.65}, heat_W[] = {252, 211, 170};
   constexpr const char* study = "Hayward, Eckerson & Collis 1975";
@@ -38,10 +53,16 @@ void clothed(std::vector<Row>& out) {
     out.push_back(make_row(topic, study, "cooling" + at.str(), "K/h", cooling_K_h[i], 0.75 * cooling_K_h[i],
                            1.25 * cooling_K_h[i], -change(run, 3, 6, rectal) * 2, "25 %: spread not known"));
     out.back().trivial = 0;
+    out.back().at = water_degC[i];
+    const double half_core_degC = by_two_node(water_degC[i], run, hour_s / 2, 0).core_degC;
+    const TwoNodeEnd simple = by_two_node(water_degC[i], run, hour_s, hour_s / 2);
+    out.back().two_node = (half_core_degC - simple.core_degC) * 2;
     blame(out.back(), "goes with the heat made, which is 140 W above this study's");
     out.push_back(make_row(topic, study, "heat production" + at.str(), "W", heat_W[i], 0.75 * heat_W[i],
                            1.25 * heat_W[i], change(run, 3, 6, body::at::total_metabolic) / (hour_s / 2),
                            "25 %: spread not known"));
+    out.back().at = water_degC[i];
+    out.back().two_node = simple.metabolic_W;
     blame(out.back(), "the shivering law, from later trials, gives about twice the heat of this study");
   }
 }
@@ -59,6 +80,7 @@ void nude(std::vector<Row>& out) {
                            fall_K[i] + 0.4, (change(low, 0, 6, rectal) + change(moderate, 0, 6, rectal)) / 2,
                            "0.4 K: spread not stated"));
     out.back().trivial = 0;
+    out.back().two_node = by_two_node(water_degC[i], low, hour_s, 0).core_degC - two_node_start_degC;
     blame(out.back(), "closing of the skin's vessels seems to keep too much heat in the trunk in mild water");
     const auto rise = [&](const Run& run, const char* who, double W) {
       out.push_back(make_row(topic, study, std::string("metabolic rise of ") + who + at.str(), "W", W,
@@ -80,6 +102,64 @@ std::vector<Row> immersion_rows() {
   clothed(out);
   nude(out);
   return out;
+}
+
+namespace {
+
+Curve against_water(const std::vector<Row>& rows, const char* start, const char* y_label,
+                    const char* y_unit) {
+  Curve curve;
+  curve.x_label = "water temperature", curve.x_unit = "degC";
+  curve.y_label = y_label, curve.y_unit = y_unit;
+  curve.y_from_zero = true;
+  Condition all;
+  for (const Row& row : rows_named(rows, start)) {
+    if (row.quantity.find("clothed") == std::string::npos) continue;
+    all.published.push_back(published_of(row));
+    all.model.push_back(model_of(row));
+  }
+  curve.conditions = {all};
+  return curve;
+}
+
+// Hayward, Eckerson & Collis 1975: minutes to a rectal temperature of 30 degC are 15 + 7.2 / C, where C,
+// K/min, is 0.0785 - 0.0034 of the water temperature; from 4.6 to 18.2 degC, second hand.
+Curve time_to_30() {
+  Curve curve;
+  curve.title = "Time in the water to a core of 30 degC";
+  curve.says =
+      "The law of Hayward, Eckerson and Collis for clothed people holding still in a lifejacket, and the "
+      "model, which is "
+      "left out where it does not get there in twelve hours. Nobody was cooled so far: the law extends "
+      "measured cooling.";
+  curve.x_label = "water temperature", curve.x_unit = "degC";
+  curve.y_label = "time", curve.y_unit = "h";
+  curve.y_from_zero = true;
+  constexpr double limit_degC = 30, longest_h = 12;
+  Condition all;
+  for (const double water_degC : {5.0, 7.5, 10.0, 12.5, 15.0, 18.0}) {
+    const double C_K_min = 0.0785 - 0.0034 * water_degC;
+    all.published.push_back({water_degC, (15 + 7.2 / C_K_min) * minute_s / hour_s, {}, {}});
+    const Run run = immersed(water_degC, 15, "indoor", "true", longest_h);
+    const double s = time_reached_s(
+        run, [](const double* x) { return x[rectal]; }, limit_degC, false);
+    if (s < run.samples.back().t_s) all.model.push_back({water_degC, s / hour_s, {}, {}});
+  }
+  curve.conditions = {all};
+  return curve;
+}
+
+}  // namespace
+
+std::vector<Curve> immersion_curves(const std::vector<Row>& rows) {
+  Curve cooling = against_water(rows, "cooling at ", "cooling of the core", "K/h");
+  cooling.title = "Cooling of clothed people in still water";
+  cooling.says =
+      "Hayward, Eckerson and Collis, with 25 % (their spread is not known), and the model from 30 to 60 min.";
+  Curve heat = against_water(rows, "heat production at ", "heat made", "W");
+  heat.title = "Heat made by clothed people in still water";
+  heat.says = "The same study: the shivering law of later trials gives about twice the heat.";
+  return {cooling, heat, time_to_30()};
 }
 
 }  // namespace bide::validation

@@ -18,15 +18,16 @@ double breath_g_h(double metabolic_W, double mmHg) {
   return body::breath_water_kg_s(body::breath_latent_W(metabolic_W, mmHg * mmHg_Pa)) * hour_s * g_kg;
 }
 
+// Freund & Sawka 1996, table 9-2, mL/h.
+constexpr double W[3] = {100, 300, 600};
+struct Air {
+  const char* name;
+  double mmHg, mL_h[3];
+};
+constexpr Air airs[] = {
+    {"25 degC, 65 %", 15, {10, 30, 60}}, {"0 degC", 5, {13, 40, 80}}, {"-20 degC", 1, {15, 45, 90}}};
+
 void respiratory(std::vector<Row>& out) {
-  // Freund & Sawka 1996, table 9-2, mL/h.
-  constexpr double W[3] = {100, 300, 600};
-  struct Air {
-    const char* name;
-    double mmHg, mL_h[3];
-  };
-  constexpr Air airs[] = {
-      {"25 degC, 65 %", 15, {10, 30, 60}}, {"0 degC", 5, {13, 40, 80}}, {"-20 degC", 1, {15, 45, 90}}};
   for (const Air& air : airs) {
     for (int i = 0; i < 3; ++i) {
       std::ostringstream name;
@@ -35,6 +36,7 @@ void respiratory(std::vector<Row>& out) {
                              0.9 * air.mL_h[i], 1.1 * air.mL_h[i], breath_g_h(W[i], air.mmHg),
                              "10 %: printed to one or two figures"));
       out.back().kind = Kind::predicted_by_others;
+      out.back().at = W[i];
     }
   }
   // 20.5 degC, 57.5 %: 0.575 x 18.1 mmHg; 58.2 W/m2 of 1.8 m2.
@@ -129,6 +131,25 @@ std::vector<Row> losses_rows() {
   out.push_back(make_row(topic, "open boats without water", "days without water in an open boat, 18 degC",
                          "d", 10, 8, 12, open_boat_days(), "8 to 12 days as printed, longest 11"));
   return out;
+}
+
+std::vector<Curve> losses_curves(const std::vector<Row>& rows) {
+  Curve curve;
+  curve.title = "Water lost with the breath, by metabolic rate and air";
+  curve.says = "Table 9-2 of Freund and Sawka, printed to one or two figures, with 10 %, and the model.";
+  curve.x_label = "metabolic rate", curve.x_unit = "W";
+  curve.y_label = "water", curve.y_unit = "mL/h";
+  curve.y_from_zero = true;
+  constexpr double step_W = 50, most_W = 650;
+  const std::vector<Row> table = rows_named(rows, "respiratory water at ");
+  for (std::size_t air = 0; air < std::size(airs); ++air) {
+    Condition condition{airs[air].name, {}, {}};
+    for (std::size_t i = 0; i < 3; ++i) condition.published.push_back(published_of(table.at(3 * air + i)));
+    for (double rate = step_W; rate <= most_W; rate += step_W)
+      condition.model.push_back({rate, breath_g_h(rate, airs[air].mmHg), {}, {}});
+    curve.conditions.push_back(condition);
+  }
+  return {curve};
 }
 
 }  // namespace bide::validation

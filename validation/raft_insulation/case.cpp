@@ -107,4 +107,20 @@ std::vector<Row> raft_insulation_rows() {
   return out;
 }
 
+std::vector<Curve> raft_insulation_curves(const std::vector<Row>& rows) {
+  std::vector<Row> insulations;
+  for (const Row& row : rows)
+    if (row.unit == "m2 K/W") insulations.push_back(row);
+  Curve curve = by_category(insulations);
+  curve.title = "Insulation of a whole person in a raft";
+  curve.says =
+      "A thermal manikin in a sixteen-person raft at 5 degC, with 15 % either way (10 cm of water: manikin "
+      "to human), and "
+      "the model. Both inflated floors and the dry foam were used to set it.";
+  curve.x_label = "floor and clothing";
+  curve.y_label = "insulation, skin to surroundings";
+  curve.y_from_zero = true;
+  return {curve};
+}
+
 }  // namespace bide::validation

@@ -10,7 +10,7 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "seasickness";
-constexpr double hour_s = 3600, pct = 100;
+constexpr double hour_s = 3600, pct = 100, g_m_s2 = 9.81;
 
 double dose_m2_s3(double a_m_s2, double hours) {
   constexpr double step_s = 10;
@@ -64,16 +64,17 @@ std::vector<Row> seasickness_rows() {
     Row r = calibrated(make_row(topic, "ISO 2631-1 annex D", name.str(), "%", d.vomit_pct, d.vomit_pct - 1,
                                 d.vomit_pct + 1, vomiting_pct(d.a_m_s2, d.hours), "1 point: rounding"));
     r.kind = Kind::rule;
+    r.at = d.a_m_s2;
     r.source_class = Class::from_memory;
     out.push_back(r);
   }
   out.push_back(make_row(topic, "Lawther & Griffin 1986", "vomiting on ferries at 1.0 m/s2, 4 h", "%", 40, 30,
                          50, vomiting_pct(1, 4), "10 points: voyages of up to 6 h, up to about 40 %"));
+  out.back().at = 1;
   struct Sine {
     double share_of_g, vomit_pct;
   };
   for (const Sine& s : {Sine{0.05, 9}, {0.10, 30}, {0.20, 59}, {0.30, 74}}) {
-    constexpr double g_m_s2 = 9.81;
     const double margin = std::max(5.0, 0.25 * s.vomit_pct);
     std::ostringstream name;
     name << "vomiting in 2 h at 0.2 Hz, " << s.share_of_g << " g";
@@ -81,9 +82,37 @@ std::vector<Row> seasickness_rows() {
                      s.vomit_pct + margin, vomiting_pct(s.share_of_g * g_m_s2, 2),
                      "25 % or 5 points, the larger");
     r.source_class = Class::from_memory;
+    r.at = s.share_of_g * g_m_s2;
     out.push_back(r);
   }
   return out;
+}
+
+std::vector<Curve> seasickness_curves(const std::vector<Row>& rows) {
+  Curve curve;
+  curve.title = "Vomiting, by acceleration and time";
+  curve.says =
+      "The standard's rule (used to set the model), the ferries of Lawther and Griffin and the law of "
+      "McCauley at 0.2 "
+      "Hz from memory (neither used), with the margins of their rows, and the model.";
+  curve.x_label = "weighted acceleration, rms", curve.x_unit = "m/s2";
+  curve.y_label = "people who vomit", curve.y_unit = "%";
+  curve.y_from_zero = true;
+  constexpr double step_m_s2 = 0.25, most_m_s2 = 3;
+  const auto line = [&](double hours) {
+    std::vector<CurvePoint> out;
+    for (double a = 0; a <= most_m_s2; a += step_m_s2) out.push_back({a, vomiting_pct(a, hours), {}, {}});
+    return out;
+  };
+  Condition two{"2 h, ISO 2631-1", {}, line(2)}, six{"6 h, ISO 2631-1", {}, line(6)},
+      four{"4 h, Lawther & Griffin", {}, line(4)}, sine{"2 h, McCauley", {}, {}};
+  for (const Row& row : rows_named(rows, "vomiting, "))
+    (row.quantity.find("2 h") != std::string::npos ? two : six).published.push_back(published_of(row));
+  four.published = {published_of(rows_named(rows, "vomiting on ferries").at(0))};
+  for (const Row& row : rows_named(rows, "vomiting in 2 h at 0.2 Hz, "))
+    sine.published.push_back(published_of(row));
+  curve.conditions = {two, six, four, sine};
+  return {curve};
 }
 
 }  // namespace bide::validation

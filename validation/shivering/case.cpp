@@ -27,6 +27,7 @@ std::vector<Row> shivering_rows() {
                            1.01 * p.W_m2, body::shivering_drive_W_m2(p.core_degC, p.skin_degC, p.fat_pct),
                            "printed to a tenth: 1 %"));
     out.back().kind = Kind::rule;
+    out.back().at = p.skin_degC;
     out.back().calibrated = true;
     blame(out.back(), "below 18 degC the published quadratic turns down; the model holds it at its peak");
   }
@@ -38,6 +39,30 @@ std::vector<Row> shivering_rows() {
                          0.95, 1, body::fatigue_factor(fatigue), "no fall in oxygen uptake: 5 %"));
   out.back().calibrated = true;
   return out;
+}
+
+std::vector<Curve> shivering_curves(const std::vector<Row>& rows) {
+  Curve curve;
+  curve.title = "Drive to shiver, by skin and core temperature";
+  curve.says =
+      "The published quadratic worked by hand for 15 % fat, and the model, which holds it at its peak below "
+      "a skin of "
+      "18 degC where the quadratic turns down. Used to set the model: no validation.";
+  curve.x_label = "mean skin temperature", curve.x_unit = "degC";
+  curve.y_label = "heat of shivering", curve.y_unit = "W/m2";
+  curve.y_from_zero = true;
+  constexpr double fat_pct = 15, coldest_degC = 5, warmest_degC = 35, step_degC = 1;
+  for (const int core_degC : {37, 36, 35}) {
+    Condition condition{"core " + std::to_string(core_degC) + " degC", {}, {}};
+    for (const Row& row : rows_named(rows, "drive at core " + std::to_string(core_degC)))
+      if (row.quantity.find("15 % fat") != std::string::npos)
+        condition.published.push_back(published_of(row));
+    for (double skin = coldest_degC; skin <= warmest_degC; skin += step_degC)
+      condition.model.push_back(
+          {skin, body::shivering_drive_W_m2(static_cast<double>(core_degC), skin, fat_pct), {}, {}});
+    curve.conditions.push_back(condition);
+  }
+  return {curve};
 }
 
 }  // namespace bide::validation

@@ -1,5 +1,7 @@
 #include "body/fuel.hpp"
 
+#include <cmath>
+
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -46,18 +48,23 @@ double days_alive(const std::string& who, double fixed_W) {
   return t / day_s;
 }
 
-void fast_of_44_days(std::vector<Row>& out) {
-  const char* study = "44-day fast 2003";
+constexpr double days = 44, fasting_kg = 96;
+
+Run run_44_days() {
   const std::string man = R"({"sex": "male", "age_years": 40, "height_m": 1.80, "mass_kg": 96,
                               "body_fat_pct": 20, "clothing": "indoor", "lifejacket": false})";
-  constexpr double days = 44;
-  const Run run = run_case(scenario_of(person_rest(man, days * 24), 240), 24 * hour_s);
+  return run_case(scenario_of(person_rest(man, days * 24), 240), day_s);
+}
+
+void fast_of_44_days(std::vector<Row>& out) {
+  const char* study = "44-day fast 2003";
+  const Run run = run_44_days();
   const double *first = person(run.samples.front()), *last = person(run.samples.back());
   const double kJ = last[body::at::total_oxidised];
   const double protein_kJ =
       last[body::at::total_nitrogen] * constants::protein_per_nitrogen * constants::protein_kJ_g;
   out.push_back(make_row(topic, study, "mass after 44 days", "%", -25.5, -28.5, -22.5,
-                         100 * (weighed_kg(last) - weighed_kg(first)) / 96, "3 points: one person"));
+                         100 * (weighed_kg(last) - weighed_kg(first)) / fasting_kg, "3 points: one person"));
   blame(out.back(),
         "the water of glycogen and of lean tissue stays: 3 to 4 kg for each kg of protein is not let go");
   out.push_back(make_row(topic, study, "protein after 44 days", "%", -20, -25, -15,
@@ -106,6 +113,45 @@ std::vector<Row> starvation_rows() {
   keys.source_class = Class::from_memory;
   out.push_back(keys);
   return out;
+}
+
+std::vector<Curve> starvation_curves(const std::vector<Row>& rows) {
+  Curve mass;
+  mass.title = "Body mass over a fast of 44 days";
+  mass.says =
+      "One man who took nothing but water: his mass at the end, with 3 points either way, and the model's "
+      "man. His "
+      "protein at the end, with 5 points either way, is of the protein he began with.";
+  mass.x_label = "time", mass.x_unit = "d";
+  mass.y_label = "change", mass.y_unit = "%";
+  const Run run = run_44_days();
+  const double* first = person(run.samples.front());
+  Condition body_mass{"body mass", {published_of(rows_named(rows, "mass after 44 days").at(0))}, {}};
+  Condition protein{"body protein", {published_of(rows_named(rows, "protein after 44 days").at(0))}, {}};
+  body_mass.published[0].x = protein.published[0].x = days;
+  constexpr int every_d = 4;
+  for (const Sample& sample : run.samples) {
+    if (static_cast<int>(std::lround(sample.t_s / day_s)) % every_d != 0) continue;
+    const double* x = person(sample);
+    body_mass.model.push_back(
+        {sample.t_s / day_s, 100 * (weighed_kg(x) - weighed_kg(first)) / fasting_kg, {}, {}});
+    protein.model.push_back(
+        {sample.t_s / day_s, 100 * (x[body::at::protein_mass] / first[body::at::protein_mass] - 1), {}, {}});
+  }
+  mass.conditions = {body_mass, protein};
+
+  std::vector<Row> alive;
+  for (const Row& row : rows)
+    if (row.unit == "d") alive.push_back(row);
+  Curve until = by_category(alive);
+  until.title = "Days alive without food";
+  until.says =
+      "People who fasted to the end (range of nine), two predictions by others (10 % and 25 %), and the "
+      "model.";
+  until.x_label = "person";
+  until.y_label = "days alive";
+  until.y_from_zero = true;
+  return {mass, until};
 }
 
 }  // namespace bide::validation

@@ -1,0 +1,216 @@
+// The script of every page: draws each figure from the JSON that lies in it, and reads values out.
+import {plot, areaY, axisX, axisY, barX, dot, gridX, gridY, line, lineY, ruleX, ruleY} from "@observablehq/plot";
+
+const symbols = ["circle", "square", "triangle", "diamond", "cross", "star"];
+const dashes = ["none", "7 3", "2 3", "10 3 2 3", "1 4", "14 4"];
+const colour = (series) => `var(--series-${series.style % symbols.length})`;
+const printed_width = 640;  // px, of a chart on A4
+
+const figures = (value) => String(Number(value.toPrecision(3)));
+const with_unit = (text, axis) => (axis.unit ? `${text} ${axis.unit}` : text);
+const title = (axis) => (axis.unit ? `${axis.label}, ${axis.unit}` : axis.label);
+
+// One series as marks. Across, categories run down the page and values to the right.
+function marks(series, chart) {
+  const across = chart.categories.length > 0;
+  const place = (point) => (across ? chart.categories[point.x] : point.x);
+  const common = {stroke: colour(series), className: `${series.kind} series-${series.number}`};
+  const spread = series.points.filter((point) => point.low !== null && point.high !== null);
+  const whiskers = () => {
+    const ends = {...common, className: `spread series-${series.number}`, strokeWidth: 1.5, marker: "tick"};
+    return across ? ruleY(spread, {...ends, y: place, x1: "low", x2: "high"})
+                  : ruleX(spread, {...ends, x: place, y1: "low", y2: "high"});
+  };
+  switch (series.kind) {
+    case "line":
+      return [lineY(series.points, {...common, x: place, y: "y", strokeWidth: 2,
+                                    strokeDasharray: dashes[series.style % dashes.length]})];
+    case "band":
+      return [areaY(series.points, {...common, x: place, y1: "low", y2: "high", fill: colour(series), fillOpacity: 0.16,
+                                    strokeOpacity: 0.5})];
+    case "bars":
+      return [barX(series.points, {...common, x: "y", y: place, fill: colour(series), fillOpacity: 0.22, insetTop: 3,
+                                   insetBottom: 3}), whiskers()];
+    case "marks":
+      return [ruleX(series.points, {...common, x: place, strokeWidth: 1.5, strokeDasharray: "4 3"})];
+    default: {
+      const look = {...common, symbol: symbols[series.style % symbols.length], fill: "var(--page)", strokeWidth: 2, r: 4.5};
+      return [whiskers(), across ? dot(series.points, {...look, x: "y", y: place}) : dot(series.points, {...look, x: place, y: "y"})];
+    }
+  }
+}
+
+function draw(chart, width) {
+  const across = chart.categories.length > 0;
+  const narrow = width < 480;
+  const label_width = narrow ? 8.5 : 15;  // em, of a category's name
+  const scales = across
+    ? {x: {label: title(chart.y), zero: chart.y.from_zero}, y: {label: null, domain: chart.categories}}
+    : {x: {label: title(chart.x), zero: chart.x.from_zero, nice: true},
+       y: {label: title(chart.y), zero: chart.y.from_zero, nice: true}};
+  const axes = across
+    ? [gridX(), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 4 : 8}),
+       axisY({lineWidth: label_width, tickSize: 0}), ruleX([0])]
+    : [gridY(), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 5 : 9}),
+       axisY({labelArrow: "none", ticks: 6})];
+  const svg = plot({
+    ...scales,
+    width,
+    height: across ? 60 + chart.categories.length * (narrow ? 42 : 30) : narrow ? 270 : 340,
+    marginLeft: across ? 12 + label_width * 12 : 50,
+    marginTop: across ? 8 : 28,
+    marginBottom: 42,
+    marginRight: 20,
+    style: {background: "none", fontFamily: "inherit", fontSize: "12px", overflow: "visible"},
+    marks: [...axes, ...chart.series.flatMap((series) => marks(series, chart))]
+  });
+  svg.setAttribute("role", "img");
+  svg.setAttribute("aria-label", chart.sentence);
+  return svg;
+}
+
+// What each series looks like, in words and as a sample of its mark.
+function legend(chart) {
+  const list = document.createElement("ul");
+  list.className = "legend";
+  for (const series of chart.series) {
+    const item = document.createElement("li");
+    // A band, a bar and a vertical mark are shown as small ones of themselves.
+    const sample = {
+      line: () => [line([[0, 0.5], [1, 0.5]], {stroke: colour(series), strokeWidth: 2,
+                                               strokeDasharray: dashes[series.style % dashes.length]})],
+      band: () => [areaY([[0], [1]], {x: "0", y1: () => 0.1, y2: () => 0.9, fill: colour(series), fillOpacity: 0.2})],
+      bars: () => [areaY([[0], [1]], {x: "0", y1: () => 0.1, y2: () => 0.9, fill: colour(series), fillOpacity: 0.3})],
+      marks: () => [ruleX([0.5], {stroke: colour(series), strokeWidth: 1.5, strokeDasharray: "4 3"})],
+      points: () => [dot([[0.5, 0.5]], {stroke: colour(series), strokeWidth: 2, r: 4.5, fill: "var(--page)",
+                                        symbol: symbols[series.style % symbols.length]})]
+    };
+    const swatch = plot({width: 34, height: 14, margin: 2, axis: null, x: {domain: [0, 1]}, y: {domain: [0, 1]},
+                         style: {background: "none"}, marks: sample[series.kind]()});
+    swatch.setAttribute("aria-hidden", "true");
+    item.append(swatch, series.name);
+    list.append(item);
+  }
+  return list;
+}
+
+function reading(chart, series, point) {
+  const where = chart.categories.length > 0 ? chart.categories[point.x] : with_unit(figures(point.x), chart.x);
+  const value = point.y === null ? "" : `: ${with_unit(figures(point.y), chart.y)}`;
+  const spread = point.low === null || point.high === null
+    ? "" : `${point.y === null ? ": " : ", "}${figures(point.low)} to ${with_unit(figures(point.high), chart.y)}`;
+  return `${series.name}, ${where}${value}${spread}${point.label ? ` (${point.label})` : ""}`;
+}
+
+// Every point that can be read out, with its place on the drawing.
+function stops(chart, svg) {
+  const [x, y] = [svg.scale("x"), svg.scale("y")];
+  const across = chart.categories.length > 0;
+  return chart.series.map((series) => series.points.flatMap((point) => {
+    const value = point.y ?? (point.low !== null && point.high !== null ? (point.low + point.high) / 2 : null);
+    if (value === null && series.kind !== "marks") return [];
+    const at = across
+      ? [x.apply(value), y.apply(chart.categories[point.x]) + y.bandwidth / 2]
+      : [x.apply(point.x), value === null ? y.range[1] : y.apply(value)];
+    return [{at, text: reading(chart, series, point)}];
+  })).filter((list) => list.length > 0);
+}
+
+function read_out(holder, chart, output) {
+  let lists = [], cursor = null, where = [0, 0];
+  const show = (row, column) => {
+    where = [row, Math.max(0, Math.min(column, lists[row].length - 1))];
+    const stop = lists[where[0]][where[1]];
+    cursor.setAttribute("cx", stop.at[0]);
+    cursor.setAttribute("cy", stop.at[1]);
+    cursor.setAttribute("visibility", "visible");
+    output.textContent = stop.text;
+  };
+  const hide = () => {
+    cursor.setAttribute("visibility", "hidden");
+    output.textContent = "";
+  };
+  const nearest_column = (row, x) =>
+    lists[row].reduce((best, stop, i, all) => (Math.abs(stop.at[0] - x) < Math.abs(all[best].at[0] - x) ? i : best), 0);
+  holder.addEventListener("pointermove", (event) => {
+    const box = holder.firstChild.getBoundingClientRect();
+    const scale = holder.firstChild.width.baseVal.value / box.width;
+    const [x, y] = [(event.clientX - box.left) * scale, (event.clientY - box.top) * scale];
+    let best = null, least = 60;
+    lists.forEach((list, row) => list.forEach((stop, column) => {
+      const distance = Math.hypot(stop.at[0] - x, stop.at[1] - y);
+      if (distance < least) [least, best] = [distance, [row, column]];
+    }));
+    if (best) show(...best);
+    else hide();
+  });
+  holder.addEventListener("pointerleave", hide);
+  holder.addEventListener("focus", () => show(...where));
+  holder.addEventListener("blur", hide);
+  holder.addEventListener("keydown", (event) => {
+    const [row, column] = where;
+    const other = (step) => {
+      const next = (row + step + lists.length) % lists.length;
+      return [next, nearest_column(next, lists[row][column].at[0])];
+    };
+    const to = {ArrowRight: [row, column + 1], ArrowLeft: [row, column - 1], Home: [row, 0], End: [row, Infinity],
+                ArrowDown: other(1), ArrowUp: other(-1)}[event.key];
+    if (!to) return;
+    event.preventDefault();
+    show(...to);
+  });
+  return (svg) => {
+    lists = stops(chart, svg);
+    if (!lists[where[0]] || !lists[where[0]][where[1]]) where = [0, 0];
+    cursor = document.createElementNS("http://www.w3.org/2000/svg", "circle");
+    cursor.setAttribute("class", "cursor");
+    cursor.setAttribute("r", 9);
+    cursor.setAttribute("visibility", "hidden");
+    svg.append(cursor);
+  };
+}
+
+const redraws = [];
+for (const figure of document.querySelectorAll("figure.chart")) {
+  const chart = JSON.parse(figure.querySelector('script[type="application/json"]').textContent);
+  chart.series.forEach((series, number) => {
+    series.number = number;
+    series.points = series.points.map(([x, y, low, high, label]) =>
+      ({x, y, low: low ?? null, high: high ?? null, label: label ?? ""}));
+  });
+  const holder = document.createElement("div");
+  holder.className = "plot";
+  holder.tabIndex = 0;
+  holder.setAttribute("role", "group");
+  holder.setAttribute("aria-label", "Values of this chart, one at a time: left and right within a series, up and down between series");
+  const output = document.createElement("p");
+  output.className = "reading";
+  output.setAttribute("role", "status");
+  const place = figure.querySelector(".drawing");
+  place.replaceChildren(legend(chart), holder, output);
+  const attach = read_out(holder, chart, output);
+  let drawn = 0;
+  const redraw = (width) => {
+    if (width <= 0 || width === drawn) return;
+    drawn = width;
+    const svg = draw(chart, width);
+    holder.replaceChildren(svg);
+    attach(svg);
+  };
+  const fit = () => redraw(Math.round(place.clientWidth));
+  redraws.push({fit, print: () => redraw(printed_width)});
+  fit();
+}
+window.addEventListener("resize", () => redraws.forEach((each) => each.fit()));
+
+// Paper has no pointer: every table behind a chart is opened for it and shut again.
+let opened = [];
+window.addEventListener("beforeprint", () => {
+  redraws.forEach((each) => each.print());
+  opened = [...document.querySelectorAll("details:not([open])")];
+  opened.forEach((details) => { details.open = true; });
+});
+window.addEventListener("afterprint", () => {
+  opened.forEach((details) => { details.open = false; });
+  redraws.forEach((each) => each.fit());
+});

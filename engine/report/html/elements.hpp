@@ -1,0 +1,16 @@
+// The parts of a page as HTML text.
+#pragma once
+
+#include "report/html/page.hpp"
+
+namespace bide::report::html {
+
+std::string table_html(const Table& table);
+
+// The figure: its title, the place where the script draws, the sentence, the table behind it, the data.
+std::string chart_html(const Chart& chart);
+
+// Every value of a chart: a row for each x (or category), a column for each series.
+Table values_of(const Chart& chart);
+
+}  // namespace bide::report::html

@@ -1,0 +1,85 @@
+// A page for a browser, put together from plain structs and written as one self-contained HTML file: style,
+// script and data are inside it, nothing is fetched, and every chart has its values in a table behind it.
+//
+// Inputs: texts of any origin (they are made printable and escaped here), numbers in the unit that the axis
+// names. Validity: a value that is not finite leaves a gap in a line and is otherwise left out. A page whose
+// series hold some 20,000 points together stays within 1.5 MB; callers with more thin them out.
+#pragma once
+
+#include <limits>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace bide::report::html {
+
+struct Axis {
+  std::string label = {}, unit = {};
+  bool from_zero = false;
+};
+
+// `low` and `high` are the spread about y; a band has nothing else.
+struct Point {
+  static constexpr double none = std::numeric_limits<double>::quiet_NaN();
+  double x = 0, y = none, low = none, high = none;
+  std::string label = {};  // told with the point's values
+};
+
+// Bars are for charts of categories; a mark is a moment or a place on the x axis, drawn across the chart.
+enum class Kind { line, points, band, bars, marks };
+
+struct Series {
+  std::string name;
+  Kind kind = Kind::line;
+  std::vector<Point> points;
+  std::optional<int>
+      style;  // colour, dash and symbol go together; without it, the series' place in the chart
+};
+
+// With categories, x is a position in that list; they run down the page and values to the right.
+struct Chart {
+  std::string title;
+  std::string sentence;  // what there is to see, for those who do not see it
+  Axis x, y;
+  std::vector<std::string> categories;
+  std::vector<Series> series;
+};
+
+struct Column {
+  std::string name;
+  bool number = false;
+};
+
+struct Table {
+  std::string caption;
+  std::vector<Column> columns;
+  std::vector<std::vector<std::string>> rows;
+  bool folded = false;  // behind its caption until asked for; open in print
+};
+
+struct Paragraph {
+  std::string text;
+};
+
+struct List {
+  std::vector<std::string> items;
+};
+
+using Block = std::variant<Paragraph, List, Table, Chart>;
+
+struct Section {
+  std::string title;
+  std::vector<Block> blocks;
+};
+
+struct Page {
+  std::string title;
+  std::string lead;
+  std::vector<Section> sections;
+};
+
+// The standing notice and advice stand at the top and at the bottom of every page.
+std::string to_html(const Page& page);
+
+}  // namespace bide::report::html

@@ -1,0 +1,141 @@
+// Looks at pages as a reader's browser does.   Usage: node look.mjs BROWSER PAGE...
+// Screenshots and a print of each page stay beside it, for people to look at.
+import {strict as assert} from "node:assert";
+import {resolve} from "node:path";
+import {pathToFileURL} from "node:url";
+import {chromium} from "playwright-core";
+
+const [executablePath, ...pages] = process.argv.slice(2);
+assert.ok(pages.length > 0, "no page to look at");
+
+// What each drawing shows, counted in the page: marks of every series beside the points it was given.
+const drawings = () => [...document.querySelectorAll("figure.chart")].map((figure) => {
+  const data = JSON.parse(figure.querySelector('script[type="application/json"]').textContent);
+  const svg = figure.querySelector(".plot svg");
+  const given = (series) => series.points.filter(([, y]) => y !== null).length;
+  const spread = (series) => series.points.filter(([, , low, high]) => low != null && high != null).length;
+  const children = (selector) => svg.querySelectorAll(`${selector} > *`).length;
+  const corners = (selector) => [...svg.querySelectorAll(`${selector} path`)]
+    .map((path) => path.getAttribute("d")).join("").split(/[ML]/).length - 1;
+  return {
+    role: svg.getAttribute("role"), sentence: svg.getAttribute("aria-label"), told: data.sentence,
+    legend: figure.querySelectorAll(".legend li").length, all: data.series.length,
+    rows: figure.querySelectorAll("details tbody tr").length,
+    places: new Set(data.series.flatMap((series) => series.points.map(([x]) => x))).size,
+    columns: figure.querySelectorAll("details thead th").length,
+    series: data.series.map((series, i) => {
+      const at = `.${series.kind}.series-${i}`;
+      const drawn = {line: () => corners(at), band: () => corners(at) / 2, marks: () => children(at),
+                     bars: () => children(at), points: () => children(at)}[series.kind]();
+      const wanted = {band: spread(series), marks: series.points.length}[series.kind] ?? given(series);
+      const whiskers = ["points", "bars"].includes(series.kind)
+        ? [svg.querySelectorAll(`.spread.series-${i} line`).length, spread(series)] : [0, 0];
+      return {kind: series.kind, drawn, wanted, whiskers};
+    })
+  };
+});
+
+const brightness = () => {
+  const [r, g, b] = getComputedStyle(document.body).backgroundColor.match(/\d+/g).map(Number);
+  return (r + g + b) / 3;
+};
+
+async function look(browser, path) {
+  const url = pathToFileURL(resolve(path)).href;
+  const stem = path.replace(/\.html$/, "");
+  const wrong = [];
+  const context = await browser.newContext({viewport: {width: 1200, height: 900}});
+  const page = await context.newPage();
+  page.on("console", (message) => { if (["error", "warning"].includes(message.type())) wrong.push(message.text()); });
+  page.on("pageerror", (error) => wrong.push(String(error)));
+  page.on("request", (request) => { if (request.url() !== url) wrong.push(`asks for ${request.url()}`); });
+  await page.goto(url);
+  const scripts = await page.evaluate(() => document.scripts.length);
+
+  let charts = 0, points = 0;
+  for (const [name, width] of [["desktop", 1200], ["phone", 390]]) {
+    await page.setViewportSize({width, height: 900});
+    await page.waitForTimeout(200);
+    const sideways = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    assert.equal(sideways, 0, `${path}: ${sideways} px to scroll sideways at ${width}`);
+    const seen = await page.evaluate(drawings);
+    charts = seen.length;
+    assert.ok(charts > 0, `${path}: no chart`);
+    assert.equal(scripts, charts + 1, `${path}: scripts`);
+    for (const [i, chart] of seen.entries()) {
+      const where = `${path}, chart ${i + 1} at ${width}`;
+      assert.equal(chart.role, "img", where);
+      assert.ok(chart.told.length > 0 && chart.sentence === chart.told, `${where}: sentence`);
+      assert.equal(chart.legend, chart.all, `${where}: legend`);
+      assert.ok(chart.rows === chart.places && chart.rows > 0, `${where}: ${chart.rows} rows for ${chart.places} places`);
+      assert.equal(chart.columns, chart.all + 1, `${where}: columns`);
+      for (const series of chart.series) {
+        assert.equal(series.drawn, series.wanted, `${where}: ${series.kind}`);
+        assert.equal(series.whiskers[0], series.whiskers[1], `${where}: whiskers of ${series.kind}`);
+        points += series.drawn;
+      }
+    }
+    await page.screenshot({path: `${stem}_${name}.png`, fullPage: true});
+  }
+
+  // Values by keyboard and by pointer.
+  await page.setViewportSize({width: 1200, height: 900});
+  for (const figure of await page.locator("figure.chart").all()) {
+    const plot = figure.locator(".plot"), reading = figure.locator(".reading");
+    await plot.focus();
+    const first = await reading.textContent();
+    await page.keyboard.press("ArrowRight");
+    const second = await reading.textContent();
+    assert.ok(first.length > 0 && second.length > 0, `${path}: focus reads nothing out`);
+    await page.keyboard.press("End");
+    await page.keyboard.press("ArrowDown");
+    assert.notEqual(await reading.textContent(), first, `${path}: keys read out nothing else`);
+    const cursor = await plot.locator(".cursor").boundingBox();
+    await plot.blur();
+    assert.equal(await reading.textContent(), "", `${path}: the reading stays`);
+    await plot.scrollIntoViewIfNeeded();
+    const box = await plot.boundingBox();
+    assert.ok(cursor && box, path);
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2, {steps: 4});
+    await page.mouse.move(0, 0);
+  }
+
+  // No text became a part of the page, and a script slipped into it would not run.
+  assert.equal(await page.evaluate(() => window.injected), undefined, `${path}: injected`);
+  assert.equal(await page.locator("img, iframe, object, link").count(), 0, `${path}: foreign elements`);
+  assert.deepEqual(wrong, [], `${path}: errors or requests`);
+  await page.evaluate(() => {
+    const script = document.createElement("script");
+    script.textContent = "window.injected = 4";
+    document.body.append(script);
+    script.remove();
+  });
+  assert.equal(await page.evaluate(() => window.injected), undefined, `${path}: the policy lets a script run`);
+  assert.ok(wrong.splice(0).some((text) => text.includes("Content Security Policy")), `${path}: no policy spoke up`);
+
+  const light = await page.evaluate(brightness);
+  await page.emulateMedia({colorScheme: "dark"});
+  const dark = await page.evaluate(brightness);
+  assert.ok(light > 200 && dark < 60, `${path}: background ${light} by day, ${dark} by night`);
+  await page.screenshot({path: `${stem}_dark.png`, fullPage: true});
+
+  // On paper: light, and every table open.
+  await page.emulateMedia({media: "print", colorScheme: "dark"});
+  assert.ok(await page.evaluate(brightness) > 200, `${path}: dark paper`);
+  await page.emulateMedia({media: null, colorScheme: null});
+  await page.evaluate(() => window.addEventListener("beforeprint", () => {
+    document.body.dataset.shut = document.querySelectorAll("details:not([open])").length;
+  }));
+  await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
+  assert.equal(await page.evaluate(() => document.body.dataset.shut), "0", `${path}: tables shut on paper`);
+  assert.deepEqual(wrong, [], `${path}: errors or requests`);
+  await context.close();
+  console.log(`${path}: ${charts} charts, ${points} marks`);
+}
+
+const browser = await chromium.launch({executablePath, args: ["--no-sandbox"]});
+try {
+  for (const page of pages) await look(browser, page);
+} finally {
+  await browser.close();
+}

@@ -1,0 +1,49 @@
+// Writes a page whose every text is hostile, with every kind of series, for the browser to open.   Usage:
+// pages FILE
+#include <string>
+
+#include "report/file.hpp"
+#include "report/html/page.hpp"
+
+namespace {
+
+using namespace bide::report::html;
+
+Page hostile_page() {
+  const std::string text =
+      "</script><script>window.injected = 1</script><img src=x onerror=\"window.injected = 2\"> \" ' & "
+      "\xE2\x80\xA8 </title></style><svg onload='window.injected = 3'>";
+  Chart all;
+  all.title = all.sentence = text;
+  all.x = {text, "min"};
+  all.y = {text, "degC"};
+  for (const Kind kind : {Kind::band, Kind::line, Kind::points, Kind::marks}) {
+    Series series{text, kind, {}, {}};
+    for (int i = 0; i < 5; ++i) {
+      const double x = 10.0 * i, y = 30 + i;
+      Point point{x, y, y - 1, y + 2, text};
+      if (kind == Kind::line) point.low = point.high = Point::none;
+      if (kind == Kind::band || kind == Kind::marks) point.y = Point::none;
+      if (kind == Kind::marks) point.low = point.high = Point::none;
+      series.points.push_back(point);
+    }
+    if (kind == Kind::line) series.points[2].y = Point::none;  // a gap
+    all.series.push_back(series);
+  }
+  Chart across;
+  across.title = across.sentence = text;
+  across.x = {text};
+  across.y = {text, "m", true};
+  across.categories = {text + " 1", text + " 2", text + " 3"};
+  across.series = {{text, Kind::bars, {{0, 1, 0.5, 1.5}, {1, 2, 1.5, 2.5}, {2, 3}}, {}},
+                   {text, Kind::points, {{0, 1.1}, {2, 2.8}}, {}}};
+  const Table wide{
+      text, {{text}, {text, true}, {text}, {text}, {text}}, {{text, text, text, text, text}}, true};
+  return {text, text, {{text, {Paragraph{text}, List{{text, text}}, wide}}, {text, {all}}, {text, {across}}}};
+}
+
+}  // namespace
+
+int main(int count, char** arguments) {
+  return count == 2 && !bide::report::write_whole(arguments[1], to_html(hostile_page())) ? 0 : 1;
+}

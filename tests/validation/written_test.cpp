@@ -1,0 +1,97 @@
+// What the read-me says of the comparison is what the comparison gives; `tools/readme` writes it.
+#include <doctest/doctest.h>
+
+#include <fstream>
+#include <iterator>
+#include <set>
+#include <string>
+
+#include "validation/curve.hpp"
+#include "validation/tables.hpp"
+
+using namespace bide::validation;
+
+namespace {
+
+std::string text_of(const char* path) {
+  std::ifstream file(std::string(BIDE_SOURCE_DIR "/") + path);
+  REQUIRE_MESSAGE(file, path);
+  return {std::istreambuf_iterator<char>(file), {}};
+}
+
+Row row(const char* study, double model, bool calibrated = false) {
+  Row out;
+  out.topic = "topic";
+  out.study = study;
+  out.quantity = "quantity";
+  out.unit = "m";
+  out.published = 10;
+  out.low = 9;
+  out.high = 11;
+  out.model = model;
+  out.calibrated = calibrated;
+  return out;
+}
+
+}  // namespace
+
+TEST_CASE("the read-me and the table of rows are up to date") {
+  const std::vector<Row> rows = all_rows();
+  const bool studies_stand = text_of("README.md").find(studies_markdown(rows)) != std::string::npos;
+  CHECK_MESSAGE(studies_stand, "README.md is stale: run tools/readme");
+  const bool rows_stand = text_of("validation/results.md").find(rows_markdown(rows)) != std::string::npos;
+  CHECK_MESSAGE(rows_stand, "validation/results.md is stale: run tools/readme");
+}
+
+TEST_CASE("validation/README.md lists every topic") {
+  std::set<std::string> topics;
+  for (const Row& r : all_rows()) topics.insert(r.topic);
+  const std::string listed = text_of("validation/README.md");
+  for (const std::string& topic : topics)
+    CHECK_MESSAGE(listed.find("[" + topic + "](" + topic + "/README.md)") != std::string::npos, topic);
+}
+
+TEST_CASE("a study has one vote, a half is not most, calibrated rows have none") {
+  const std::vector<StudyVote> all =
+      votes({row("a", 10), row("a", 12), row("b", 10), row("b", 10), row("b", 12), row("c", 10, true)});
+  REQUIRE(all.size() == 3);
+  CHECK(all[0].held == 1);
+  CHECK(all[0].missed == 1);
+  CHECK_FALSE(all[0].holds());
+  CHECK(all[1].holds());
+  CHECK(all[2].calibrated == 1);
+  CHECK_FALSE(all[2].votes());
+}
+
+TEST_CASE("the model is set beside what needs no model") {
+  Row near = row("a", 10.5), far = row("a", 14), equal = row("a", 12), used = row("a", 10, true);
+  for (Row* r : {&near, &far, &equal, &used}) r->trivial = 12;
+  CHECK(*near.error_beside(near.trivial) == doctest::Approx(0.25));
+  CHECK(*far.error_beside(far.trivial) == doctest::Approx(2));
+  const Skill skill = skill_over_trivial({near, far, equal, used, row("b", 10)});
+  CHECK(skill.compared == 3);
+  CHECK(skill.nearer == 1);
+  near.trivial = near.published;
+  CHECK_FALSE(near.error_beside(near.trivial).has_value());
+}
+
+TEST_CASE("every curve has something published and something of the model, and says what it is") {
+  const std::vector<Curve> curves = all_curves(all_rows());
+  CHECK(curves.size() > 10);
+  for (const Curve& curve : curves) {
+    CAPTURE(curve.title);
+    CHECK_FALSE(curve.title.empty());
+    CHECK_FALSE(curve.says.empty());
+    CHECK_FALSE(curve.y_label.empty());
+    CHECK_FALSE(curve.x_label.empty());
+    bool published = false, model = false;
+    for (const Condition& condition : curve.conditions) {
+      published = published || !condition.published.empty();
+      model = model || !condition.model.empty();
+      for (const CurvePoint& p : condition.published)
+        if (p.low) CHECK((*p.low <= p.y && p.y <= *p.high));
+    }
+    CHECK(published);
+    CHECK(model);
+  }
+}

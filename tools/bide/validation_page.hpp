@@ -1,0 +1,14 @@
+// The comparison with published findings as a page for a browser.
+#pragma once
+
+#include <vector>
+
+#include "report/html/page.hpp"
+#include "validation/curve.hpp"
+
+namespace bide::tool {
+
+report::html::Page validation_page(const std::vector<validation::Row>& rows,
+                                   const std::vector<validation::Curve>& curves);
+
+}  // namespace bide::tool

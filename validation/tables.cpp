@@ -1,0 +1,150 @@
+#include "validation/tables.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace bide::validation {
+
+namespace {
+
+Skill skill(const std::vector<Row>& rows, std::optional<double> Row::*simple) {
+  Skill out;
+  for (const Row& r : rows) {
+    if (r.calibrated || !(r.*simple)) continue;
+    const double theirs = std::abs(*(r.*simple) - r.published), ours = std::abs(r.model - r.published);
+    out.compared += 1;
+    out.nearer += ours < theirs ? 1 : 0;
+  }
+  return out;
+}
+
+// What share of a simple prediction's error is left: below 1 the model is nearer.
+std::string error_left(const Row& row, const std::optional<double>& simple) {
+  const auto left = row.error_beside(simple);
+  return left ? fmt::format("{:.2g}", *left) : "";
+}
+
+std::string markdown(const Cells& cells) {
+  const auto line = [](const std::vector<std::string>& row) {
+    std::string out = "|";
+    for (const std::string& cell : row) out += " " + cell + (cell.empty() ? "|" : " |");
+    return out + "\n";
+  };
+  std::string out = line(cells.names) + "|";
+  for (const bool number : cells.numbers) out += number ? "---:|" : "---|";
+  out += "\n";
+  for (const std::vector<std::string>& row : cells.rows) out += line(row);
+  return out;
+}
+
+std::string count(int number) {
+  return number == 0 ? "" : std::to_string(number);
+}
+
+}  // namespace
+
+const char* word(Kind kind) {
+  switch (kind) {
+    case Kind::measured:
+      return "measured";
+    case Kind::predicted_by_others:
+      return "predicted by others";
+    case Kind::rule:
+      return "rule";
+  }
+  return "";
+}
+
+const char* word(Class source) {
+  switch (source) {
+    case Class::published:
+      return "published";
+    case Class::common_practice:
+      return "common practice";
+    case Class::from_memory:
+      return "from memory";
+  }
+  return "";
+}
+
+std::vector<StudyVote> votes(const std::vector<Row>& rows) {
+  std::vector<StudyVote> out;
+  for (const Row& r : rows) {
+    auto vote = std::find_if(out.begin(), out.end(), [&](const StudyVote& v) { return v.study == r.study; });
+    if (vote == out.end()) vote = out.insert(out.end(), {r.topic, r.study});
+    vote->rows += 1;
+    (r.calibrated ? vote->calibrated : r.holds() ? vote->held : vote->missed) += 1;
+  }
+  return out;
+}
+
+Skill skill_over_trivial(const std::vector<Row>& rows) {
+  return skill(rows, &Row::trivial);
+}
+
+Skill skill_over_two_node(const std::vector<Row>& rows) {
+  return skill(rows, &Row::two_node);
+}
+
+std::string summary(const std::vector<Row>& rows) {
+  int calibrated = 0, held = 0, studies = 0, held_studies = 0;
+  for (const StudyVote& v : votes(rows)) {
+    calibrated += v.calibrated;
+    held += v.held;
+    studies += v.votes() ? 1 : 0;
+    held_studies += v.votes() && v.holds() ? 1 : 0;
+  }
+  const Skill trivial = skill_over_trivial(rows), two_node = skill_over_two_node(rows);
+  const int independent = static_cast<int>(rows.size()) - calibrated;
+  return fmt::format(
+      "{} rows; {} of them were used to set a number and do not count. Of the other {}, {} hold and {} miss. "
+      "One vote a study: {} of {} studies hold (more than half of their rows do). Where a trivial prediction "
+      "exists (nothing changes, core stays 37 degC), the model is nearer to the finding in {} of {} rows; "
+      "where "
+      "the two-node model of Gagge was run, in {} of {}.",
+      rows.size(), calibrated, independent, held, independent - held, held_studies, studies, trivial.nearer,
+      trivial.compared, two_node.nearer, two_node.compared);
+}
+
+Cells rows_cells(const std::vector<Row>& rows, bool reasons) {
+  Cells out{{"topic", "quantity", "study", "published (holds within)", "model", "error / s.e.",
+             "error / trivial error", "error / two-node error", "kind", "result"},
+            {false, false, false, true, true, true, true, true, false, false},
+            {}};
+  for (const Row& r : rows) {
+    const auto e = r.error_over_standard_error();
+    std::string kind = word(r.kind);
+    if (r.source_class != Class::published) kind += std::string(", ") + word(r.source_class);
+    if (r.calibrated) kind += ", calibrated";
+    out.rows.push_back({r.topic, fmt::format("{}, {}", r.quantity, r.unit), r.study,
+                        fmt::format("{:.4g} ({:.4g} to {:.4g})", r.published, r.low, r.high),
+                        fmt::format("{:.4g}", r.model), e ? fmt::format("{:+.1f}", *e) : "",
+                        error_left(r, r.trivial), error_left(r, r.two_node), kind,
+                        r.holds() ? "holds" : reasons ? "misses: " + r.why : "misses"});
+  }
+  return out;
+}
+
+Cells studies_cells(const std::vector<Row>& rows) {
+  Cells out{{"topic", "study", "rows", "held", "missed", "calibrated", "vote"},
+            {false, false, true, true, true, true, false},
+            {}};
+  for (const StudyVote& v : votes(rows)) {
+    out.rows.push_back({v.topic, v.study, count(v.rows), count(v.held), count(v.missed), count(v.calibrated),
+                        !v.votes()  ? "none: calibrated"
+                        : v.holds() ? "holds"
+                                    : "misses"});
+  }
+  return out;
+}
+
+std::string rows_markdown(const std::vector<Row>& rows) {
+  return markdown(rows_cells(rows, true)) + "\n" + summary(rows) + "\n";
+}
+
+std::string studies_markdown(const std::vector<Row>& rows) {
+  return summary(rows) + "\n\n" + markdown(studies_cells(rows));
+}
+
+}  // namespace bide::validation
