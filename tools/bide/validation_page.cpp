@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <sstream>
 #include <string_view>
+#include <utility>
 
 #include "validation/tables.hpp"
 
@@ -124,14 +125,21 @@ Section trust() {
            Paragraph{"Without any data:"}, listed_under("## What has no data at all")}};
 }
 
+// Rows that miss for one reason stand together.
 Section misses(const std::vector<Row>& rows) {
-  List list;
+  std::vector<std::pair<std::string, std::string>> reasons;  // with their rows, in the order of the table
   for (const Row& r : rows) {
     if (r.holds()) continue;
-    list.items.push_back(fmt::format(
-        "{}: {}. Published {:.4g} {}, allowed {:.4g} to {:.4g}, model {:.4g}{}. {}.", r.topic, r.quantity,
-        r.published, r.unit, r.low, r.high, r.model, r.calibrated ? " (calibrated)" : "", r.why));
+    const std::string reason = r.topic + ": " + r.why + ". ";
+    auto known =
+        std::find_if(reasons.begin(), reasons.end(), [&](const auto& each) { return each.first == reason; });
+    if (known == reasons.end()) known = reasons.insert(reasons.end(), {reason, ""});
+    known->second += fmt::format("{}{}, {}{}: published {:.4g} ({:.4g} to {:.4g}), model {:.3g}",
+                                 known->second.empty() ? "" : "; ", r.quantity, r.unit,
+                                 r.calibrated ? " (calibrated)" : "", r.published, r.low, r.high, r.model);
   }
+  List list;
+  for (const auto& [reason, its_rows] : reasons) list.items.push_back(reason + its_rows + ".");
   return {"Misses, with their reasons", {list}};
 }
 

@@ -46,12 +46,12 @@ function draw(chart, width) {
   const label_width = narrow ? 8.5 : 15;  // em, of a category's name
   const scales = across
     ? {x: {label: title(chart.y), zero: chart.y.from_zero}, y: {label: null, domain: chart.categories}}
-    : {x: {label: title(chart.x), zero: chart.x.from_zero, nice: true},
+    : {x: {label: title(chart.x), zero: chart.x.from_zero, nice: true, inset: 6},
        y: {label: title(chart.y), zero: chart.y.from_zero, nice: true}};
   const axes = across
-    ? [gridX(), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 4 : 8}),
+    ? [gridX({ticks: narrow ? 4 : 8}), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 4 : 8}),
        axisY({lineWidth: label_width, tickSize: 0}), ruleX([0])]
-    : [gridY(), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 5 : 9}),
+    : [gridY({ticks: 6}), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 5 : 9}),
        axisY({labelArrow: "none", ticks: 6})];
   const svg = plot({
     ...scales,
