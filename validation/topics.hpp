@@ -42,6 +42,7 @@ std::vector<Curve> seasickness_curves(const std::vector<Row>& rows);
 std::vector<Curve> hands_curves(const std::vector<Row>& rows);
 std::vector<Curve> shivering_curves(const std::vector<Row>& rows);
 std::vector<Curve> immersion_curves(const std::vector<Row>& rows);
+std::vector<Curve> immersion_guidance_curves(const std::vector<Row>& rows);
 std::vector<Curve> raft_insulation_curves(const std::vector<Row>& rows);
 std::vector<Curve> raft_people_curves(const std::vector<Row>& rows);
 
@@ -58,6 +59,7 @@ inline constexpr CurveTopic curve_topics[] = {{"cabin_air", cabin_air_curves},
                                               {"hands", hands_curves},
                                               {"shivering", shivering_curves},
                                               {"immersion", immersion_curves},
+                                              {"immersion_guidance", immersion_guidance_curves},
                                               {"raft_insulation", raft_insulation_curves},
                                               {"raft_people", raft_people_curves}};
 

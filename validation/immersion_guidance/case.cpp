@@ -60,7 +60,9 @@ double heat_W(const Run& run) {
 double hours_to_30_degC(const char* in_water) {
   constexpr double end_point_degC = 30;
   const Run run = run_of({10, 48, 15, "indoor", "true", in_water});
-  return time_reached_s(run, [](const double* x) { return x[trunk_core]; }, end_point_degC, false) / hour_s;
+  return time_reached_s(
+             run, [](const double* x) { return x[trunk_core]; }, end_point_degC, false) /
+         hour_s;
 }
 
 void behaviour(std::vector<Row>& out) {
@@ -125,7 +127,8 @@ double alive_h(double water_degC, double horizon_h) {
 void guidance(std::vector<Row>& out) {
   constexpr double horizon_h = 72;
   constexpr const char* halves = "50 % times attributed to Golden and to Lee & Lee";
-  constexpr const char* later = "guidance counts drowning, cold shock and swimming failure, the model does not";
+  constexpr const char* later =
+      "guidance counts drowning, cold shock and swimming failure, the model does not";
   const double at_5 = alive_h(5, horizon_h), at_10 = alive_h(10, horizon_h), at_15 = alive_h(15, horizon_h);
   const auto order = [&](const char* quantity, double published, double model) {
     out.push_back(make_row(topic, halves, quantity, "-", published, published / 2, published * 2, model,
@@ -140,13 +143,15 @@ void guidance(std::vector<Row>& out) {
     double water_degC, low_h, high_h;
     const char* name;
   };
-  constexpr std::array bands{Band{2.3, 0.5, 1.5, "time alive at 2.3 degC"}, Band{7.2, 1, 3, "time alive at 7.2 degC"},
-                             Band{12.8, 1, 6, "time alive at 12.8 degC"}, Band{18.3, 2, 40, "time alive at 18.3 degC"}};
+  constexpr std::array bands{
+      Band{2.3, 0.5, 1.5, "time alive at 2.3 degC"}, Band{7.2, 1, 3, "time alive at 7.2 degC"},
+      Band{12.8, 1, 6, "time alive at 12.8 degC"}, Band{18.3, 2, 40, "time alive at 18.3 degC"}};
   for (const Band& b : bands) {
     out.push_back(make_row(topic, "cold-water chart of two Sea Grant pages", b.name, "h",
                            (b.low_h + b.high_h) / 2, b.low_h, b.high_h, alive_h(b.water_degC, horizon_h),
                            "the band as printed"));
     out.back().kind = Kind::rule;
+    out.back().at = b.water_degC;
     blame(out.back(), later);
   }
 }
@@ -160,6 +165,25 @@ std::vector<Row> immersion_guidance_rows() {
   suits(out);
   guidance(out);
   return out;
+}
+
+std::vector<Curve> immersion_guidance_curves(const std::vector<Row>& rows) {
+  Curve curve;
+  curve.title = "Guidance on survival in cold water, and the model's alive until";
+  curve.says =
+      "A cold-water chart's bands at their middle temperatures, and the model's man. Guidance counts "
+      "drowning, cold shock "
+      "and swimming failure; the model leaves them out, so it stays later.";
+  curve.x_label = "water temperature", curve.x_unit = "degC";
+  curve.y_label = "time", curve.y_unit = "h";
+  curve.y_from_zero = true;
+  Condition bands;
+  for (const Row& row : rows_named(rows, "time alive at ")) {
+    bands.published.push_back(published_of(row));
+    bands.model.push_back(model_of(row));
+  }
+  curve.conditions = {bands};
+  return {curve};
 }
 
 }  // namespace bide::validation
