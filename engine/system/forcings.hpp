@@ -18,7 +18,7 @@ class Forcings {
     weather::Forcing<T> out;
     weather::Forcing<double> one = records_[0]->at(t_s);
     for (int i = 0; i < lane_count<T>; ++i) {
-      if (i > 0 && records_[i] != records_[i - 1]) one = records_[i]->at(t_s);
+      if (i > 0 && !records_[i]->same_as(*records_[i - 1])) one = records_[i]->at(t_s);
       set_lane(out, i, one);
     }
     return out;

@@ -4,6 +4,7 @@
 // told after every step and after every stop; it must not change the state. Source: none.
 #pragma once
 
+#include <cmath>
 #include <vector>
 
 #include "march/plan.hpp"
@@ -22,8 +23,15 @@ inline std::vector<march::Stop> all_stops(const system::Structure& s) {
   return march::merge(std::move(stops), s.end_s);
 }
 
+// Whether a row of the record belongs to a stop: the output grid, and the end.
+inline bool is_output_time(double t, const system::Structure& s) {
+  constexpr double same_s = 1e-6;
+  const double rows = t / s.output_interval_s;
+  return std::abs(rows - std::round(rows)) * s.output_interval_s < same_s || t >= s.end_s;
+}
+
 // `advance(system, x, t, h)` carries x over one step; `restart()` is called when the coefficients have
-// jumped.
+// jumped. An observer that has a `done()` ends the march at a stop by answering true.
 template <class T, class Advance, class Observer>
 void drive(system::System<T>& system, std::vector<T>& x, const march::StepPlan& plan, Advance& advance,
            Observer& observer) {
@@ -54,6 +62,8 @@ void drive(system::System<T>& system, std::vector<T>& x, const march::StepPlan& 
       graded = 0;
     }
     observer.at_stop(t, x);
+    if constexpr (requires { observer.done(); })
+      if (observer.done()) return;
   }
 }
 

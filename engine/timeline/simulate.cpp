@@ -61,9 +61,7 @@ class Observer {
   void at_stop(double t, const State& x) {
     watch_.after_stop(t, x, system_->held);
     const system::Structure& s = system_->compiled().structure;
-    constexpr double same_s = 1e-6;
-    const double rows = t / s.output_interval_s;
-    if (std::abs(rows - std::round(rows)) * s.output_interval_s < same_s || t >= s.end_s) {
+    if (is_output_time(t, s)) {
       recorder_.row(t, x);
       flags_.look(*system_, x);
       if (options_->progress) options_->progress(t / s.end_s);

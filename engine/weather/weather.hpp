@@ -43,6 +43,9 @@ class Record {
   bool is_day(double t_s) const;              // upper limb of the sun above the horizon
   double local_solar_hour(double t_s) const;  // [0, 24)
 
+  // Copies of one record share what they hold.
+  bool same_as(const Record& other) const { return series_ == other.series_; }
+
   struct Series;  // columns of the record on its own time axis, with the derived sea state
 
  private:
