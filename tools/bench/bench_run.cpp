@@ -174,8 +174,8 @@ int main(int argc, char** argv) {
     fmt::print(stderr, "usage: bench_run [scenario.json] [repetitions]\n");
     return 2;
   }
-  const auto validated =
-      argc > 1 ? scenario::validate_file(argv[1]) : scenario::validate_text(built_in_scenario, "built in", ".");
+  const auto validated = argc > 1 ? scenario::validate_file(argv[1])
+                                  : scenario::validate_text(built_in_scenario, "built in", ".");
   if (const auto* errors = std::get_if<scenario::Diagnostics>(&validated)) return refuse(*errors);
   return bench(std::get<scenario::ValidScenario>(validated), *repetitions);
 }
