@@ -51,7 +51,7 @@ struct PersonCoefficients {
   T overboard_kg_s;        // sweat into the sea
   T wetting_kg_s;          // rain and spray that reaches the clothing
   T urine_kg_s, vomit_kg_s, absorption_kg_s, metabolic_water_kg_s;
-  T osmole_rate_mOsm_s;  // extracellular, net (intake less urine, sweat, vomit)
+  T osmole_rate_mOsm_s;  // extracellular, net (from used tissue, less urine, sweat, vomit)
   T salt_loss_mOsm_s;
   T urea_rate_mOsm_s;  // made less excreted
   T fluid_shift_L_s;

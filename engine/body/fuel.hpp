@@ -47,7 +47,7 @@ inline T protein_W(T nitrogen_g_s) {
   using namespace constants;
   return nitrogen_g_s * T(protein_kJ_g * kJ_J * protein_per_nitrogen);
 }
-// Urea made, mOsm/s.
+// Urea made, mOsm/s, of nitrogen that does not leave as ammonium.
 template <class T>
 inline T urea_made_mOsm_s(T nitrogen_g_s) {
   return T(constants::urea_mOsm_per_g_nitrogen) * nitrogen_g_s;
@@ -94,7 +94,7 @@ inline T food_absorption_kJ_s(T gut_kJ) {
 template <class T>
 struct FuelRates {
   T glycogen_kJ_s, fat_kg_s, protein_kg_s;
-  T oxidised_kJ_s, nitrogen_g_s, urea_mOsm_s, metabolic_water_kg_s;
+  T oxidised_kJ_s, nitrogen_g_s, metabolic_water_kg_s;
 };
 
 // Absorbed carbohydrate goes to glycogen and, over the last fifth below the loaded store, to fat.
@@ -112,7 +112,6 @@ inline FuelRates<T> fuel_rates(T heat_W, const FuelMix<T>& mix, T glycogen_kJ, T
   r.protein_kg_s = (protein_absorbed_kJ_s - mix.protein * heat_kJ_s) / T(protein_kJ_g * g_kg);
   r.oxidised_kJ_s = heat_kJ_s;
   r.nitrogen_g_s = nitrogen_g_s(T(mix.protein * heat_W));
-  r.urea_mOsm_s = urea_made_mOsm_s(r.nitrogen_g_s);
   r.metabolic_water_kg_s =
       metabolic_water_kg_s(T(mix.carbohydrate * heat_W), T(mix.fat * heat_W), T(mix.protein * heat_W));
   return r;

@@ -89,16 +89,35 @@ inline T salt_excretion_mOsm_s(T extracellular_mOsm, T normal_extracellular_mOsm
                        (extracellular_mOsm - normal_extracellular_mOsm) / T(salt_balance_time_h * hour_s));
 }
 
-// Ketone acids and ammonium in urine, mOsm/s: made by metabolism, not drawn from the body's osmoles.
+// The least urine that salt can leave in, kg/s: 600 mOsm/kg of it at most, however dense urine is with urea.
+template <class T>
+inline T urine_for_salt_kg_s(T salt_mOsm_s) {
+  using namespace constants;
+  constexpr double mL_per_kg = 1000;
+  return smaller(T(salt_mOsm_s / T(urine_greatest_salt_mOsm_kg)),
+                 T(urine_greatest_mL_h / (mL_per_kg * hour_s)));
+}
+
+// Ketone acids and ammonium in urine, mOsm/s: made by metabolism, not drawn from the body's osmoles. They
+// come in the second and third day of a fast and go on rising until two weeks have passed, when ammonium
+// carries half of 5 g of nitrogen a day (Hannaford 1982) and an equal number of acid anions with it.
 template <class T>
 inline T ketone_excretion_mOsm_s(T fasted_s) {
   using namespace constants;
-  return T(ketone_solute_mOsm_day / day_s) *
-         smoothstep(fasted_s, ketosis_from_h * hour_s, ketosis_full_h * hour_s);
+  return T(ketone_solute_first_mOsm_day / day_s) *
+             smoothstep(fasted_s, ketosis_from_h * hour_s, ketosis_full_h * hour_s) +
+         T((ketone_solute_mOsm_day - ketone_solute_first_mOsm_day) / day_s) *
+             smoothstep(fasted_s, ketosis_full_h * hour_s, ketone_solute_full_h * hour_s);
+}
+
+// Nitrogen in that ammonium, g/s: half of the solute is ammonium, one atom in each; it is not there for urea.
+template <class T>
+inline T ammonium_nitrogen_g_s(T fasted_s) {
+  return T(0.5) * ketone_excretion_mOsm_s(fasted_s) * T(constants::nitrogen_g_mmol);
 }
 
 // Slope of the fluid shift, L/s: blood driven to the chest by cold and water pressure is read as too much,
-// until that much has been passed, with a time constant of 4 h. It is passed once: warmed again, what was
+// until that much has been passed, with a time constant of 2.3 h. It is passed once: warmed again, what was
 // lost does not come back by itself, and the next cold night finds it already gone.
 // @param constriction 0 none to 1 full skin constriction
 // @param immersed 0 dry, 1 in the water to the neck

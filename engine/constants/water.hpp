@@ -83,21 +83,62 @@ inline constexpr Sourced salt_balance_time_h{
     Trust::from_memory,
     18,
     36};
-inline constexpr Sourced ketone_solute_mOsm_day{
+inline constexpr Sourced ketone_solute_first_mOsm_day{
     200,
     "mOsm/d",
     "soroka",
-    "ammonium and ketone acids of a fasted week 1 (recalled); the fasted patients passed up to 434 non-urea",
+    "ammonium and ketone acids once ketosis is full, fasted week 1 (recalled)",
     Trust::from_memory,
     100,
-    394};
+    300};
+inline constexpr Sourced ketone_solute_mOsm_day{
+    357,
+    "mOsm/d",
+    "hannaford1982",
+    "after 2 weeks half of 5 g N/d is ammonium: 2.5 / 14 = 178 mmol, and as many acid anions (the two go "
+    "together, r = 0.95, Sapir 1972); Soroka's fasters passed 434 non-urea in all",
+    Trust::derived,
+    250,
+    434};
+inline constexpr Sourced ketone_solute_full_h{
+    336, "h", "hannaford1982", "the plateau is reached after 2 weeks", Trust::seen, 240, 504};
+inline constexpr Sourced nitrogen_g_mmol{0.014, "g/mmol", "", "atomic mass of nitrogen", Trust::definition};
+inline constexpr Sourced urine_greatest_salt_mOsm_kg{
+    600,
+    "mOsm/kg",
+    "obligatoryurine",
+    "sodium chloride at its densest: a litre of sea water of 1200 mOsm needs 2 L of urine",
+    Trust::seen,
+    550,
+    690};
+
+// ---- water in tissue
+inline constexpr Sourced tissue_water_per_g_glycogen{
+    3.0,
+    "g/g",
+    "fernandezelias2015",
+    "at least 3 g in human muscle; 2.6 to 4 elsewhere (Olsson & Saltin 1970 recalled, Kreitzman 1992 read)",
+    Trust::seen,
+    2.6,
+    4.0};
+inline constexpr Sourced tissue_water_per_g_protein{
+    3.0,
+    "g/g",
+    "elia1992",
+    "middle of 0.73 / 0.20 = 3.65, all water of lean mass over its protein, and two thirds of it, 2.4, the "
+    "cells' part alone, which is what goes while extracellular water is kept",
+    Trust::judgement,
+    2.4,
+    3.84};
 
 // ---- cold and immersion diuresis: once, not daily
 inline constexpr Sourced immersion_shift_L{
     1.0,
     "L",
     "deuster1989",
-    "one-off shift of 0.5 to 1.5 L when the head alone is out; reading recalled",
+    "one-off shift of 0.5 to 1.5 L when the head alone is out; 0.68 would give the 0.49 L more in 3 h of "
+    "seven "
+    "men who did not drink (Tajima 1988), Deuster's drank 0.25 L an hour",
     Trust::judgement,
     0.5,
     1.5};
@@ -105,13 +146,13 @@ inline constexpr Sourced cold_shift_L{
     0.5, "L", "", "the part that full skin constriction brings without water pressure", Trust::judgement,
     0.2, 1.0};
 inline constexpr Sourced shift_time_h{
-    4.0,
+    2.33,
     "h",
-    "",
-    "3 h in water gave 1.5 to 1.7 L of urine in all; it falls as plasma volume falls",
-    Trust::judgement,
-    2.0,
-    8.0};
+    "stadeager1992",
+    "12 h to the neck: urine flow is back at the control's within 7 h, taken as three time constants",
+    Trust::derived,
+    1.5,
+    4.0};
 inline constexpr Sourced shift_salt_mOsm_kg{
     150,
     "mOsm/kg",

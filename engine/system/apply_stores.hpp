@@ -80,7 +80,9 @@ void issue(Moment<T>& m) {
     y[body::at::gut_carbohydrate] += given[i] * T(s.gear.food.carbohydrate);
     y[body::at::gut_fat] += given[i] * T(s.gear.food.fat);
     y[body::at::gut_protein] += given[i] * T(s.gear.food.protein);
-    y[body::at::extracellular_osmoles] += T(2) * given[i] * T(s.gear.food.sodium_mmol_kJ);
+    const T salt_mOsm = T(2) * given[i] * T(s.gear.food.sodium_mmol_kJ);
+    y[body::at::extracellular_osmoles] += salt_mOsm;
+    held.persons[i].eaten_salt_mOsm += salt_mOsm;
     y[body::at::fasted] = select(given[i] > T(0), T(0), y[body::at::fasted]);
     held.persons[i].eaten_kJ += given[i];
     note_issue(m, NoteKind::food_issued, NoteKind::food_lacking, p, asked[i], given[i]);

@@ -145,17 +145,18 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
   const T urea = urea_excretion_mOsm_s(y[own::urea]);
   const T densest = b.greatest_urine_osmolality_mOsm_kg * ketosis_urine_factor(fasted);
   const T solute = salt + urea + ketone_excretion_mOsm_s(fasted);
+  const T flow = larger(urine_rate_kg_s(solute, densest, osmolality), urine_for_salt_kg_s(salt));
   const T diuresis = diuresis_rate_kg_s(y[own::fluid_shift], constricted, h.in_water);
   const T vomit = vomit_rate_kg_s(sickness);
   const T living = h.living;
   c.absorption_kg_s = living * gut_absorption_kg_s(y[own::gut_water]);
-  c.urine_kg_s = living * (urine_rate_kg_s(solute, densest, osmolality) + diuresis);
+  c.urine_kg_s = living * (flow + diuresis);
   c.vomit_kg_s = living * vomit;
   c.fluid_shift_L_s = living * fluid_shift_rate_L_s(y[own::fluid_shift], constricted, h.in_water);
   c.salt_loss_mOsm_s = living * (salt + diuresis_salt_mOsm_s(diuresis) + sweat_salt_mOsm_s(sweat_kg_s) +
                                  vomit_salt_mOsm_s(vomit));
-  c.osmole_rate_mOsm_s = -c.salt_loss_mOsm_s;
-  c.urea_rate_mOsm_s = -(living * urea);  // what fuel makes is added there
+  c.osmole_rate_mOsm_s = -c.salt_loss_mOsm_s;  // what used tissue lets go is added with the fuel
+  c.urea_rate_mOsm_s = -(living * urea);       // what fuel makes is added there
 }
 
 // What is burnt, and what it leaves behind.
@@ -179,7 +180,9 @@ inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>
   c.protein_kg_s = r.protein_kg_s;
   c.oxidised_kJ_s = r.oxidised_kJ_s;
   c.nitrogen_g_s = r.nitrogen_g_s;
-  c.urea_rate_mOsm_s += r.urea_mOsm_s;
+  c.urea_rate_mOsm_s +=
+      urea_made_mOsm_s(positive_part(T(r.nitrogen_g_s - h.living * ammonium_nitrogen_g_s(y[own::fasted]))));
+  c.osmole_rate_mOsm_s += tissue_salt_freed(tissue_water_freed(T(-c.protein_kg_s), T(-c.glycogen_kJ_s)));
   c.metabolic_water_kg_s = r.metabolic_water_kg_s;
   c.co2_m3_s = body::co2_m3_s(c.metabolic_W, respiratory_quotient(mix), around.air_degC, pressure_Pa);
   c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_shivering, y[own::fatigue]);

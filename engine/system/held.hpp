@@ -24,7 +24,7 @@ struct HeldPerson {
   T medicine{0};            // fraction of seasickness prevented now
   T watered_at_s{never_s};  // last time water was given
   // Books of events
-  T drunk_kg{0}, eaten_kJ{0}, soaked_kg{0}, wrung_kg{0};
+  T drunk_kg{0}, eaten_kJ{0}, eaten_salt_mOsm{0}, soaked_kg{0}, wrung_kg{0};
 };
 
 template <class T>

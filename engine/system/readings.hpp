@@ -1,10 +1,12 @@
 // What is read off a person's state: the quantities that limits and reports speak of.
 //
 // States: none. Inputs: a person's block of the state vector. Source: definitions; deficits are of body mass
-// at the start, euhydrated.
+// at the start, euhydrated, and count only water that the body then left would need.
 #pragma once
 
 #include "body/build.hpp"
+#include "body/layout.hpp"
+#include "body/tissue_water.hpp"
 #include "body/water.hpp"
 #include "core/scalar.hpp"
 
@@ -25,15 +27,31 @@ inline T mean_skin_degC(const body::Build<T>& b, const T* x) {
   return sum / area;
 }
 
+// Water set free so far by the use of protein and glycogen, kg; negative with more of them than at the start.
+template <class T>
+inline T tissue_water_freed_kg(const body::Build<T>& b, const T* x) {
+  return body::tissue_water_freed(T(b.protein_kg - x[body::at::protein_mass]),
+                                  T(b.glycogen_kJ - x[body::at::glycogen]));
+}
+
+// Lacking water, % of body mass at the start. A body with less tissue needs less water: what lay in tissue
+// that is gone is not lacking.
 template <class T>
 inline T water_deficit_pct(const body::Build<T>& b, const T* x) {
-  return body::water_deficit_pct(x[body::at::body_water], b.body_water_kg, b.mass_kg);
+  return body::water_deficit_pct(x[body::at::body_water], T(b.body_water_kg - tissue_water_freed_kg(b, x)),
+                                 b.mass_kg);
+}
+
+// Effective osmoles left in the cells, mOsm.
+template <class T>
+inline T intracellular_mOsm(const body::Build<T>& b, const T* x) {
+  return b.intracellular_osmoles_mOsm - body::tissue_salt_freed(tissue_water_freed_kg(b, x));
 }
 
 // Effective osmolality of body water, mOsm/kg (cells and surroundings are in osmotic balance).
 template <class T>
 inline T osmolality_mOsm_kg(const body::Build<T>& b, const T* x) {
-  return body::osmolality_mOsm_kg(x[body::at::extracellular_osmoles], b.intracellular_osmoles_mOsm,
+  return body::osmolality_mOsm_kg(x[body::at::extracellular_osmoles], intracellular_mOsm(b, x),
                                   x[body::at::body_water]);
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "constants/fuel.hpp"
+#include "system/readings.hpp"
 
 namespace bide::timeline {
 
@@ -41,7 +42,7 @@ std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& 
   const auto& compiled = system.compiled();
   const auto& held = system.held;
   const T volume = compiled.raft.volume_m3;
-  Account<T> heat, water, co2, food;
+  Account<T> heat, water, co2, food, salt;
 
   heat.stored(cabin(cabin_at::total_stored));
   heat.residual -= cabin(cabin_at::total_from_bodies);  // cancels against the bodies below
@@ -98,11 +99,19 @@ std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& 
                 person(at::gut_fat) + person(at::gut_protein));
     food.came(books.eaten_kJ);
     food.went(person(at::total_oxidised));
+
+    const body::Build<T>& build = compiled.persons[static_cast<std::size_t>(p)];
+    salt.stored(person(at::extracellular_osmoles) +
+                system::intracellular_mOsm(build, end.data() + offset) -
+                system::intracellular_mOsm(build, start.data() + offset));
+    salt.came(books.eaten_salt_mOsm);
+    salt.went(person(at::total_salt_lost));
   }
   std::array<std::vector<Ledger>, lane_count<T>> out;
   for (int l = 0; l < lane_count<T>; ++l)
     out[static_cast<std::size_t>(l)] = {heat.ledger("heat", l), water.ledger("water", l),
-                                        co2.ledger("co2", l), food.ledger("food_energy", l)};
+                                        co2.ledger("co2", l), food.ledger("food_energy", l),
+                                        salt.ledger("salt", l)};
   return out;
 }
 

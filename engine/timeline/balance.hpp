@@ -1,8 +1,8 @@
 // The ledgers: what was stored must equal what came in less what went out.
 //
 // States: none. Inputs: the states at both ends, the running totals in them, and the books of events.
-// Residuals are divided by the sum of absolute fluxes. Source: conservation of energy, water, CO2 and food
-// energy.
+// Residuals are divided by the sum of absolute fluxes. Source: conservation of energy, water, CO2, food
+// energy and salt.
 #pragma once
 
 #include <array>
@@ -15,7 +15,7 @@
 
 namespace bide::timeline {
 
-// heat, water, co2 and food_energy, in that order; one list to a lane.
+// heat, water, co2, food_energy and salt, in that order; one list to a lane.
 template <class T>
 std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& system,
                                                        const std::vector<T>& start,

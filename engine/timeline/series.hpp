@@ -30,7 +30,7 @@ struct Event {
   std::string unit;
 };
 
-// A running account: "heat", "water", "co2", "food_energy".
+// A running account: "heat", "water", "co2", "food_energy", "salt".
 struct Ledger {
   std::string name;
   double residual = 0;

@@ -161,7 +161,7 @@ TEST_CASE("fuel in lanes agrees with double") {
         using T = decltype(h);
         const FuelMix<T> mix{T(0.4), T(0.5), T(0.1)};
         const FuelRates<T> r = fuel_rates(h, mix, g, T(7650), a, a, a);
-        return T(r.glycogen_kJ_s + r.fat_kg_s + r.protein_kg_s + r.urea_mOsm_s + r.metabolic_water_kg_s);
+        return T(r.glycogen_kJ_s + r.fat_kg_s + r.protein_kg_s + r.metabolic_water_kg_s);
       },
       {{100, 7000, 0}, {300, 11500, 0.1}, {90, 13000, 0.1}, {150, 0, 0.05}});
   check_lanes(

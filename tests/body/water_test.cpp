@@ -81,6 +81,25 @@ TEST_CASE("solutes of the urine") {
   CHECK(fasting < 310);
 }
 
+TEST_CASE("ketone solute of a long fast, and the nitrogen in it") {
+  // Hannaford 1982: after two weeks 5 g of nitrogen a day, half of it ammonium: 2.5 / 0.014 = 178.6 mmol, and
+  // as many anions.
+  CHECK(ketone_excretion_mOsm_s(0.0) == 0);
+  CHECK(ketone_excretion_mOsm_s(14 * day_s) * day_s == Approx(357).epsilon(1e-3));
+  CHECK(ketone_excretion_mOsm_s(40 * day_s) * day_s == Approx(357).epsilon(1e-3));
+  CHECK(ammonium_nitrogen_g_s(20 * day_s) * day_s == Approx(2.5).epsilon(1e-3));
+  // Soroka's long fasters passed up to 434 mOsm a day that was not urea.
+  CHECK(ketone_excretion_mOsm_s(28 * day_s) * day_s < 434);
+}
+
+TEST_CASE("salt needs urine of its own") {
+  // A litre of sea water of 1200 mOsm takes 2 L of urine, for it holds at most 600 mOsm of salt a litre.
+  CHECK(urine_for_salt_kg_s(1200.0 / day_s) * day_s == Approx(2.0));
+  CHECK(urine_for_salt_kg_s(0.0) == 0);
+  // Never above the greatest flow, 0.8 L/h.
+  CHECK(urine_for_salt_kg_s(1.0) * hour_s == Approx(0.8));
+}
+
 TEST_CASE("37 h of dry food only (Shirreffs 2004)") {
   // 71.5 kg; water in food 487 mL; urine 1.37 L. Skin and breath are not stated: they follow from the trial's
   // own mass loss of 2.7 % with metabolic water of 0.3 L/d (water intakes report): 1.93 - 1.37 + 0.487 + 0.46
@@ -170,6 +189,9 @@ TEST_CASE("water in lanes agrees with double") {
   check_lanes(AS_LAMBDA(salt_excretion_mOsm_s),
               {{4000, 4000, 0}, {3000, 4000, 1e5}, {4100, 4000, 3e5}, {3990, 4000, 9e5}});
   check_lanes(AS_LAMBDA(ketosis_urine_factor), {{0}, {1e5}, {2e5}, {1e6}});
+  check_lanes(AS_LAMBDA(ketone_excretion_mOsm_s), {{0}, {1e5}, {5e5}, {2e6}});
+  check_lanes(AS_LAMBDA(ammonium_nitrogen_g_s), {{0}, {1e5}, {5e5}, {2e6}});
+  check_lanes(AS_LAMBDA(urine_for_salt_kg_s), {{0}, {4e-3}, {1e-2}, {1}});
   check_lanes(AS_LAMBDA(diuresis_rate_kg_s), {{0, 1, 1}, {1, 0.5, 0}, {0.2, 0.5, 0}, {1.4, 1, 1}});
   check_lanes(AS_LAMBDA(gut_absorption_kg_s), {{0}, {0.1}, {0.3}, {2}});
   check_lanes(AS_LAMBDA(metabolic_water_kg_s), {{10, 20, 30}, {0, 0, 0}, {50, 0, 0}, {0, 60, 5}});

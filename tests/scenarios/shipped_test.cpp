@@ -46,7 +46,7 @@ TEST_CASE("each shipped scenario closes its ledgers, stays finite and repeats to
     CAPTURE(file.filename().string());
     const auto json = test::shipped(file.stem().string());
     const auto first = test::simulated(json), second = test::simulated(json);
-    CHECK(first.ledgers.size() == 4);
+    CHECK(first.ledgers.size() == 5);
     for (const auto& ledger : first.ledgers) {
       CAPTURE(ledger.name);
       CHECK(ledger.throughput >= 0);

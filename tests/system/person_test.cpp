@@ -133,14 +133,36 @@ TEST_CASE("water and salt") {
   CHECK(r.c.severity == Near(0.08));
   CHECK(r.c.vomit_kg_s == Near(0.08 / 86400));
   CHECK(r.c.salt_loss_mOsm_s == Near(3.90046e-3 + 139 * 0.08 / 86400).epsilon(1e-5));
-  CHECK(r.c.osmole_rate_mOsm_s == -r.c.salt_loss_mOsm_s);
+  // Carbohydrate 0.40 x 92 W over 17 kJ/g = 2.16471e-6 kg/s and protein 17.4819 W over 18.59 kJ/g =
+  // 9.4039e-7 kg/s leave three times their mass of water at 287 mOsm/kg: 2.67349e-3 mOsm/s.
+  CHECK(r.c.osmole_rate_mOsm_s == Near(2.67349e-3 - 3.90046e-3 - 139 * 0.08 / 86400).epsilon(1e-5));
   CHECK(r.c.fluid_shift_L_s == Near(0));
-  // Immersed: 1 L with a time of 4 h, all of it urine, with 150 mOsm/kg.
+  // Immersed: 1 L with a time of 2.33 h, all of it urine, with 150 mOsm/kg.
   r.held.persons[0].in_water = 1;
   r.freeze();
-  CHECK(r.c.fluid_shift_L_s == Near(1.0 / 14400));
-  CHECK(r.c.urine_kg_s == Near(7.46172e-6 + 1.0 / 14400).epsilon(1e-5));
-  CHECK(r.c.salt_loss_mOsm_s == Near(3.90046e-3 + 139 * 0.08 / 86400 + 150.0 / 14400).epsilon(1e-5));
+  CHECK(r.c.fluid_shift_L_s == Near(1.0 / 8388));
+  CHECK(r.c.urine_kg_s == Near(7.46172e-6 + 1.0 / 8388).epsilon(1e-5));
+  CHECK(r.c.salt_loss_mOsm_s == Near(3.90046e-3 + 139 * 0.08 / 86400 + 150.0 / 8388).epsilon(1e-5));
+}
+
+TEST_CASE("used tissue leaves its water, and a body with less tissue lacks less") {
+  Resting r;
+  const Build<double>& p = r.compiled.persons[0];
+  const auto deficit = [&] { return system::water_deficit_pct(p, r.x.data()); };
+  const auto osmolality = [&] { return system::osmolality_mOsm_kg(p, r.x.data()); };
+  CHECK(deficit() == Near(0));
+  CHECK(osmolality() == Near(297));
+  // 1 kg of protein and 1700 kJ = 0.1 kg of glycogen used: 3.3 kg of water are free, none of it lacking yet.
+  // Its salt, 3.3 x 287 = 947.1 mOsm, comes out of the cells.
+  r.x[bat::protein_mass] -= 1, r.x[bat::glycogen] -= 1700;
+  CHECK(deficit() == Near(-100 * 3.3 / 80));
+  CHECK(osmolality() == Near((11880 - 947.1) / 40));
+  // All of it passed: nothing lacks. A litre more: 1 of 80 kg.
+  r.x[bat::body_water] -= 3.3;
+  CHECK(deficit() + 1 == Near(1));
+  CHECK(osmolality() == Near((11880 - 947.1) / 36.7));
+  r.x[bat::body_water] -= 1;
+  CHECK(deficit() == Near(1.25));
 }
 
 TEST_CASE("fuel, nitrogen, CO2 and the water fuel leaves behind") {

@@ -24,14 +24,14 @@ test::Run wet_run() {
 
 }  // namespace
 
-TEST_CASE("heat, water, CO2 and food energy close") {
+TEST_CASE("heat, water, CO2, food energy and salt close") {
   const test::Run run = wet_run();
   const system::Forcings<double> forcings(run.weather);
   system::System<double> system(run.compiled, forcings);
   const std::vector<double> start = system.start();
   const std::vector<double> end = test::march_through(system);
   const auto ledgers = timeline::ledgers(system, start, end)[0];
-  REQUIRE(ledgers.size() == 4);
+  REQUIRE(ledgers.size() == 5);
   for (const auto& ledger : ledgers) {
     CAPTURE(ledger.name);
     CHECK(ledger.throughput > 0);
