@@ -101,8 +101,7 @@ std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& 
     food.went(person(at::total_oxidised));
 
     const body::Build<T>& build = compiled.persons[static_cast<std::size_t>(p)];
-    salt.stored(person(at::extracellular_osmoles) +
-                system::intracellular_mOsm(build, end.data() + offset) -
+    salt.stored(person(at::extracellular_osmoles) + system::intracellular_mOsm(build, end.data() + offset) -
                 system::intracellular_mOsm(build, start.data() + offset));
     salt.came(books.eaten_salt_mOsm);
     salt.went(person(at::total_salt_lost));

@@ -2,6 +2,7 @@
 
 #include "body/water.hpp"
 #include "constants/fuel.hpp"
+#include "system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -18,7 +19,11 @@ struct Ration {
 };
 constexpr Ration rations[] = {{"A, 1500 kcal", 6276, 45, 3, -1.2}, {"B, 2000 kcal", 8368, 90, 9, -0.9}};
 
-double women_change_kg(const Ration& ration) {
+struct Week {
+  double mass_kg, solute_mOsm_day, density, osmolality;  // density of urine over the densest; days 3 to 7
+};
+
+Week women(const Ration& ration) {
   Rest r;
   r.duration_h = 168;
   r.crew = R"([{"sex": "female", "age_years": 22, "height_m": 1.66, "mass_kg": 60, "clothing": "indoor",
@@ -35,7 +40,24 @@ double women_change_kg(const Ration& ration) {
     food.fat = 1 - food.protein - food.carbohydrate;
     food.sodium_mmol_kJ = ration.salt_g_day / salt_g_mol * mmol_mol / ration.kJ_day;
   });
-  return weighed_kg(person(run.samples.back())) - weighed_kg(person(run.samples.front()));
+  const body::Build<double>& b = run.compiled.persons[0];
+  constexpr std::size_t from = 48;
+  constexpr double day_s = 86400;
+  double solute = 0, densest = 0;
+  for (std::size_t i = from; i < run.samples.size(); ++i) {
+    const double* x = person(run.samples[i]);
+    const double fasted_s = x[body::at::fasted];
+    solute += body::urea_excretion_mOsm_s(x[body::at::urea]) + body::ketone_excretion_mOsm_s(fasted_s) +
+              body::salt_excretion_mOsm_s(x[body::at::extracellular_osmoles], b.extracellular_osmoles_mOsm,
+                                          fasted_s);
+    densest += b.greatest_urine_osmolality_mOsm_kg * body::ketosis_urine_factor(fasted_s);
+  }
+  const double count = static_cast<double>(run.samples.size() - from);
+  const double *first = person(run.samples.front()), *last = person(run.samples.back());
+  const double urine_kg_s = run.rates(from, run.samples.size() - 1)[static_cast<std::size_t>(
+      system::person_offset(0) + body::at::total_urine)];
+  return {weighed_kg(last) - weighed_kg(first), solute / count * day_s,
+          solute / count / urine_kg_s / (densest / count), system::osmolality_mOsm_kg(b, last)};
 }
 
 }  // namespace
@@ -55,9 +77,7 @@ std::vector<Row> dry_food_rows() {
   const body::Build<double>& b = run.compiled.persons[0];
   const double *first = person(run.samples.front()), *last = person(run.samples.back());
   const auto extracellular_L = [&b](const double* x) {
-    return x[body::at::extracellular_osmoles] / body::osmolality_mOsm_kg(x[body::at::extracellular_osmoles],
-                                                                         b.intracellular_osmoles_mOsm,
-                                                                         x[body::at::body_water]);
+    return x[body::at::extracellular_osmoles] / system::osmolality_mOsm_kg(b, x);
   };
   std::vector<Row> out{
       make_row(topic, shirreffs, "mass after 37 h of dry food", "%", -2.7, -3.3, -2.1,
@@ -68,12 +88,22 @@ std::vector<Row> dry_food_rows() {
                100 * (extracellular_L(last) / extracellular_L(first) - 1),
                "2 points: no spread known; plasma taken to change as the extracellular volume does")};
   out[0].standard_error = 0.6 / std::sqrt(15.0);
-  for (const Ration& ration : rations)
-    out.push_back(make_row(topic, swedish, std::string("mass after 7 d, ration ") + ration.name, "kg",
-                           ration.change_kg, ration.change_kg - 0.5, ration.change_kg + 0.5,
-                           women_change_kg(ration), "0.5 kg: daily scatter of weighing"));
-  for (Row& row : out) {
-    if (row.unit != "L") row.trivial = 0.0;
+  const Week weeks[] = {women(rations[0]), women(rations[1])};
+  for (int i = 0; i < 2; ++i)
+    out.push_back(make_row(topic, swedish, std::string("mass after 7 d, ration ") + rations[i].name, "kg",
+                           rations[i].change_kg, rations[i].change_kg - 0.5, rations[i].change_kg + 0.5,
+                           weeks[i].mass_kg, "0.5 kg: daily scatter of weighing"));
+  const std::size_t with_spread = out.size();
+  out.push_back(make_row(topic, swedish, "solute passed a day, ration B", "mOsm/d", 880, 792, 968,
+                         weeks[1].solute_mOsm_day, "10 %: about 880 as printed"));
+  out.push_back(make_row(topic, swedish, "urine over its densest, ration B", "-", 1, 0.85, 1, weeks[1].density,
+                         "15 %: at its densest as printed"));
+  constexpr double hair = 0.01, no_bound = 1000;
+  out.push_back(make_row(topic, swedish, "plasma osmolality after 7 d, ration B less A", "mOsm/kg", hair, hair,
+                         no_bound, weeks[1].osmolality - weeks[0].osmolality, "sign only: B raised it"));
+  for (std::size_t i = 0; i < out.size(); ++i) {
+    Row& row = out[i];
+    if (row.unit != "L" && i < with_spread) row.trivial = 0.0;
     blame(row,
           "too much urine: eaten protein is burnt on top of the body's own instead of sparing it, which "
           "doubles "

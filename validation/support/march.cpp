@@ -12,9 +12,20 @@ namespace bide::validation {
 
 namespace {
 
+bool multiple_of(double t_s, double every_s) {
+  constexpr double same_s = 1e-3;
+  return every_s > 0 && std::abs(t_s - every_s * std::round(t_s / every_s)) < same_s;
+}
+
 struct Advance {
   march::Sdirk2<double> stepper;
+  Drink drink;
   void step(system::System<double>& system, std::vector<double>& x, double t, double h) {
+    if (multiple_of(t, drink.every_s)) {
+      double* y = x.data() + system::person_offset(0);
+      y[body::at::gut_water] += drink.water_kg;
+      y[body::at::extracellular_osmoles] += drink.salt_mOsm;
+    }
     stepper.do_step(system, x, t, h);
   }
   void restart() { stepper.restart(); }
@@ -41,7 +52,7 @@ std::vector<double> Run::rates(std::size_t from, std::size_t to) const {
 }
 
 Run run_case(const std::string& scenario_json, double every_s,
-             const std::function<void(system::Compiled<double>&)>& prepare) {
+             const std::function<void(system::Compiled<double>&)>& prepare, const Drink& drink) {
   auto validated = scenario::validate_text(scenario_json, "validation case", ".");
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) {
     std::string text;
@@ -57,7 +68,7 @@ Run run_case(const std::string& scenario_json, double every_s,
   const system::Forcings<double> forcings(weather);
   system::System<double> system(run.compiled, forcings);
   std::vector<double> x = system.start();
-  Advance advance{march::Sdirk2<double>(x.size())};
+  Advance advance{march::Sdirk2<double>(x.size()), drink};
   Keep keep{&run.samples, every_s};
   timeline::drive(system, x, {}, advance, keep);
   return run;

@@ -24,8 +24,13 @@ struct Run {
   std::vector<double> rates(std::size_t from,
                             std::size_t to) const;  // mean slope of every entry between two samples
 };
+// What person 0 swallows beside what the scenario hands out, at the start and then every `every_s` seconds (a
+// multiple of the output interval).
+struct Drink {
+  double every_s = 0, water_kg = 0, salt_mOsm = 0;
+};
 Run run_case(const std::string& scenario_json, double every_s,
-             const std::function<void(system::Compiled<double>&)>& prepare = {});
+             const std::function<void(system::Compiled<double>&)>& prepare = {}, const Drink& drink = {});
 
 // The skin of person p held at `skin_degC`: a manikin. Sets huge skin capacities, the starting temperatures
 // and no heat made; the heat that leaves is read from the running totals.
