@@ -138,6 +138,14 @@ TEST_CASE("diuresis of cold and immersion is a one-off of 0.5 to 1.5 L") {
   // early hours steepest. A start above 10 mL/min would exceed the 9.55 mL/min in all of Deuster 1989.
   CHECK(diuresis_rate_kg_s(0.0, 1.0, 1.0) * 60 * 1000 < 9.55);
   CHECK(diuresis_rate_kg_s(0.0, 1.0, 1.0) * 60 * 1000 > 1);
+  // Tajima 1988: seven men neck deep for 3 h passed 0.494 (SE 0.089) L more than in air.
+  double warm_L = 0;
+  for (double t = 0; t < 3 * hour_s; t += step_s) warm_L += step_s * fluid_shift_rate_L_s(warm_L, 0.0, 1.0);
+  CHECK(warm_L == Approx(0.494).epsilon(0.02));
+  // Stadeager 1992: water excretion is back at the control's within 7 h: less than 0.3 mL/min are left.
+  for (double t = 3 * hour_s; t < 7 * hour_s; t += step_s)
+    warm_L += step_s * fluid_shift_rate_L_s(warm_L, 0.0, 1.0);
+  CHECK(diuresis_rate_kg_s(warm_L, 0.0, 1.0) * 60 * 1000 < 0.3);
   // Less salty than plasma.
   CHECK(diuresis_salt_mOsm_s(1.0) < 287);
 }

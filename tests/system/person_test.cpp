@@ -137,12 +137,12 @@ TEST_CASE("water and salt") {
   // 9.4039e-7 kg/s leave three times their mass of water at 287 mOsm/kg: 2.67349e-3 mOsm/s.
   CHECK(r.c.osmole_rate_mOsm_s == Near(2.67349e-3 - 3.90046e-3 - 139 * 0.08 / 86400).epsilon(1e-5));
   CHECK(r.c.fluid_shift_L_s == Near(0));
-  // Immersed: 1 L with a time of 2.33 h, all of it urine, with 150 mOsm/kg.
+  // Immersed: 0.68 L with a time of 2.33 h, all of it urine, with 150 mOsm/kg.
   r.held.persons[0].in_water = 1;
   r.freeze();
-  CHECK(r.c.fluid_shift_L_s == Near(1.0 / 8388));
-  CHECK(r.c.urine_kg_s == Near(7.46172e-6 + 1.0 / 8388).epsilon(1e-5));
-  CHECK(r.c.salt_loss_mOsm_s == Near(3.90046e-3 + 139 * 0.08 / 86400 + 150.0 / 8388).epsilon(1e-5));
+  CHECK(r.c.fluid_shift_L_s == Near(0.68 / 8388));
+  CHECK(r.c.urine_kg_s == Near(7.46172e-6 + 0.68 / 8388).epsilon(1e-5));
+  CHECK(r.c.salt_loss_mOsm_s == Near(3.90046e-3 + 139 * 0.08 / 86400 + 150 * 0.68 / 8388).epsilon(1e-5));
 }
 
 TEST_CASE("used tissue leaves its water, and a body with less tissue lacks less") {
@@ -267,9 +267,9 @@ TEST_CASE("constriction narrows skin and fat, and sends blood back along the art
   CHECK(r.c.perfusion_W_K[trunk][core] == Near(82.9550).epsilon(1e-5));
   CHECK(r.c.perfusion_W_K[trunk][skin] == Near(0.829550 * 0.252619).epsilon(1e-5));
   CHECK(r.c.perfusion_W_K[trunk][fat] == Near(0.829550 / 4.5).epsilon(1e-5));
-  // Half of the full command of 40: 0.5 of the 0.5 L that cold brings, with 4 h; all of it urine.
-  CHECK(r.c.fluid_shift_L_s == Near(0.25 / 14400));
-  CHECK(r.c.urine_kg_s == Near(7.46172e-6 + 0.25 / 14400).epsilon(1e-5));
+  // Half of the full command of 40: 0.5 of the 0.5 L that cold brings, with 2.33 h; all of it urine.
+  CHECK(r.c.fluid_shift_L_s == Near(0.25 / 8388));
+  CHECK(r.c.urine_kg_s == Near(7.46172e-6 + 0.25 / 8388).epsilon(1e-5));
 }
 
 TEST_CASE("dilatation opens the skin") {

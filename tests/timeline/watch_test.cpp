@@ -33,6 +33,7 @@ struct Story {
       y[body::at::extracellular_osmoles] = b.extracellular_osmoles_mOsm;
       y[body::at::fat_mass] = b.fat_kg;
       y[body::at::protein_mass] = b.protein_kg;
+      y[body::at::glycogen] = b.glycogen_kJ;
     }
     watch.begin(0, x, held);
   }

@@ -144,8 +144,9 @@ std::vector<Row> losses_rows() {
   }
   out.push_back(make_row(topic, "Tajima 1988, 3 h head out", "urine of 3 h in 34.5 degC water over that in air",
                          "L", 0.494, 0.316, 0.672, immersed_urine_L(34.5, 0) - dry_urine_L(29),
-                         "2 standard errors of 0.089, seven men"));
+                         "2 standard errors of 0.089, seven men; set the fluid shift"));
   out.back().standard_error = 0.089;
+  out.back().calibrated = true;
   out.push_back(make_row(topic, "open boats without water", "days without water in an open boat, 18 degC",
                          "d", 10, 8, 12, open_boat_days(), "8 to 12 days as printed, longest 11"));
   return out;
