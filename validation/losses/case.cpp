@@ -138,8 +138,11 @@ std::vector<Row> losses_rows() {
     std::ostringstream name;
     name << "urine of 3 h in " << degC << " degC water";
     Row r = make_row(topic, deuster, name.str(), "L", litres, 0.75 * litres, 1.25 * litres,
-                     immersed_urine_L(degC, 0.25), "25 %; set the fluid shift");
+                     immersed_urine_L(degC, 0.25), "25 %; seen while the fluid shift was set");
     r.calibrated = true;
+    blame(r,
+          "most of the 0.75 L they drank is kept, for plasma has to thin below 284 before urine thins, where the men "
+          "passed nearly all of it; men who did not drink come out right");
     out.push_back(r);
   }
   out.push_back(make_row(topic, "Tajima 1988, 3 h head out", "urine of 3 h in 34.5 degC water over that in air",

@@ -64,6 +64,7 @@ std::vector<Row> sea_water_rows() {
                mass_change_kg(without_food(six_days, fresh_L, sea_L)) -
                    mass_change_kg(without_food(six_days, fresh_L, 0)),
                "50 %: no spread known")};
+  blame(out[3], "the salt beyond the normal content leaves within a day, water with it; their men kept it for longer");
   return out;
 }
 

@@ -71,6 +71,7 @@ void breath_and_fuel(std::vector<Row>& out) {
     out.push_back(make_row(topic, "water intakes report 2005, p. 86", name, "mL/d", 300, 250, 350,
                            (to[entry] - from[entry]) * mL_kg, "as printed"));
     out.back().kind = Kind::rule;
+    blame(out.back(), "fuel of a man of 35 years and 70 kg at rest, a hair below the printed range");
   }
 }
 
@@ -113,6 +114,8 @@ std::vector<Row> without_water_rows() {
       make_row(topic, "a cell, Austria 1979", "days without food and water in a cool damp cell", "d", 18, 13.5, 22.5,
                days_alive(cell()), "25 %: one person, conditions unknown")};
   out[2].kind = Kind::rule;
+  blame(out[0], "cool, still and sheltered: neither spray, sickness nor cold, which people at sea had");
+  blame(out[3], "thought to shiver too much in light clothes at 15 degC, which costs breath; damp walls may have been licked");
   breath_and_fuel(out);
   const Day plain = gamble(0), sugar = gamble(1700);
   const char* study = "Gamble 1947, raft rations";
