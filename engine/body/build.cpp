@@ -102,20 +102,25 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   const FingerNode fingers = take_fingers(table);
   take_table(table, fingers, b);
   add_exchangers(b);
+  for (auto& segment : b.basal_W)
+    for (double& node : segment) node *= *p.resting_metabolism_factor;
+  b.finger_basal_W *= *p.resting_metabolism_factor;
   b.mass_kg = p.mass_kg;
   b.body_fat_pct = *p.body_fat_pct;
   b.lean_kg = lean_mass_kg(p.mass_kg, *p.body_fat_pct);
   b.age_years = p.age_years;
   b.area_total_m2 = fingers.area_m2;
-  b.basal_total_W = fingers.basal_W;
+  b.basal_total_W = b.finger_basal_W;
   for (int s = 0; s < segment_count; ++s) {
     b.area_total_m2 += b.area_m2[s];
     for (int l = 0; l < tissue_count; ++l) b.basal_total_W += b.basal_W[s][l];
   }
   b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, *p.vo2max_mL_kg_min,
-                                              constants::shivering_quotient);
-  b.shivering_age_factor = shivering_age_factor(p.age_years);
-  b.sweat_age_factor = sweat_age_factor(p.age_years);
+                                              constants::shivering_quotient) *
+                          *p.shivering_ceiling_factor;
+  b.shivering_factor = shivering_age_factor(p.age_years) * *p.shivering_drive_factor;
+  b.sweat_factor = sweat_age_factor(p.age_years) * *p.sweat_factor;
+  b.core_limit_shift_K = *p.core_limit_shift_K;
   b.dilatation_age_factor = dilatation_age_factor(p.age_years);
   b.greatest_urine_osmolality_mOsm_kg = greatest_urine_osmolality_mOsm_kg(p.age_years);
   b.susceptibility = *p.seasick_susceptibility;

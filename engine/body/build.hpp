@@ -30,11 +30,13 @@ struct Build {
   T finger_dilatation_share, finger_countercurrent_W_K;
 
   T mass_kg, lean_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
-  T shivering_shift_K;  // of the core threshold, after too little sleep
-  T shivering_ceiling_W, shivering_age_factor, sweat_age_factor, dilatation_age_factor;
+  T shivering_shift_K;                                    // of the core threshold, after too little sleep
+  T shivering_ceiling_W, shivering_factor, sweat_factor;  // age and person
+  T dilatation_age_factor;
   T greatest_urine_osmolality_mOsm_kg;
   T susceptibility;  // to seasickness
   T core_setpoint_degC;
+  T core_limit_shift_K;  // added to the limits of the cold
 
   // Clothing
   Segments covered, insulation_m2K_W, clothing_mass_kg, clothing_capacity_kg;

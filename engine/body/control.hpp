@@ -37,9 +37,9 @@ inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K) {
   out.finger_local = exp(per_K * (x[at::finger] - b.finger_setpoint_degC));
   const T head_error = x[at::node(head, core)] - b.setpoint_degC[head][core];
   const T warm_error = head_error - core_shift_K;
-  out.sweat_W = b.sweat_age_factor * clamp(T(constants::sweat_per_head_core.value) * warm_error +
-                                               T(constants::sweat_per_skin.value) * skin_error,
-                                           T(0), T(constants::greatest_sweat.value) * b.area_total_m2);
+  out.sweat_W = b.sweat_factor * clamp(T(constants::sweat_per_head_core.value) * warm_error +
+                                           T(constants::sweat_per_skin.value) * skin_error,
+                                       T(0), T(constants::greatest_sweat.value) * b.area_total_m2);
   out.dilatation_L_h =
       b.dilatation_age_factor * positive_part(T(constants::dilatation_per_head_core.value) * warm_error +
                                               T(constants::dilatation_per_skin.value) * skin_error);

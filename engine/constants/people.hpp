@@ -19,6 +19,60 @@ inline constexpr Sourced body_fat_lowest_pct{4.0, "%", "", "essential fat of lea
                                              Trust::judgement};
 inline constexpr Sourced body_fat_highest_pct{60.0, "%", "", "above the heaviest surveyed", Trust::judgement};
 
+inline constexpr Sourced body_fat_rmse_pct{3.5, "%", "nhanesfat2015", "RMSE of the regression", Trust::seen};
+
+// ---- size of a person of whom nothing is known: adults of the United States, all ages of 20 and over
+inline constexpr Sourced height_male_m{1.753, "m", "fryar2021", "mean of men, by a public transcription",
+                                       Trust::second_hand};
+inline constexpr Sourced height_female_m{1.613, "m", "fryar2021", "mean of women, by the same",
+                                         Trust::second_hand};
+inline constexpr Sourced height_sd_male_m{
+    0.074,          "m",   "fryar2021", "15.1 % of men above 1.829 m: (1.829 - 1.753) / 1.03",
+    Trust::derived, 0.070, 0.078};
+inline constexpr Sourced height_sd_female_m{
+    0.069, "m", "fryar2021", "72.0 % of women from 1.524 to 1.676 m, solved", Trust::derived, 0.066, 0.073};
+// Body mass index, lognormal: median, and geometric spread exp(ln(P95 / P5) / 3.29), averaged over decades.
+inline constexpr Sourced bmi_young_below_years{30.0, "years", "fryar2016", "end of the first decade",
+                                               Trust::second_hand};
+inline constexpr Sourced bmi_young_male{25.5, "kg/m2", "fryar2016", "P50, men 20-29", Trust::second_hand};
+inline constexpr Sourced bmi_male{
+    28.0, "kg/m2", "fryar2016", "P50 of men 30-79: 27.5 to 28.5, averaged", Trust::derived, 27.5, 28.5};
+inline constexpr Sourced bmi_young_female{25.6, "kg/m2", "fryar2016", "P50, women 20-29", Trust::second_hand};
+inline constexpr Sourced bmi_female{
+    28.3, "kg/m2", "fryar2016", "P50 of women 30-79: 27.6 to 28.9, averaged", Trust::derived, 27.6, 28.9};
+inline constexpr Sourced bmi_gsd_young_male{1.24, "-", "fryar2016", "P5 19.3, P95 39.2", Trust::derived};
+inline constexpr Sourced bmi_gsd_male{
+    1.21, "-", "fryar2016", "ln(P95/P5) of 0.59 to 0.65, averaged 0.617", Trust::derived, 1.20, 1.22};
+inline constexpr Sourced bmi_gsd_young_female{1.28, "-", "fryar2016", "P5 18.6, P95 42.0", Trust::derived};
+inline constexpr Sourced bmi_gsd_female{
+    1.27, "-", "fryar2016", "ln(P95/P5) of 0.74 to 0.82, averaged 0.782", Trust::derived, 1.25, 1.29};
+
+// ---- spread from person to person, beyond what size, sex and age explain: sd of the logarithm
+inline constexpr Sourced spread_shivering_ceiling{
+    0.16,
+    "-",
+    "eyolfson2001",
+    "0.8 / 4.9; less what the regression explains (r2 0.872) it would be 0.06",
+    Trust::derived,
+    0.06,
+    0.16};
+inline constexpr Sourced spread_shivering_drive{
+    0.25,
+    "-",
+    "",
+    "people of like fatness shiver a fifth to a third more or less for the same cold (recalled)",
+    Trust::judgement,
+    0.15,
+    0.40};
+inline constexpr Sourced spread_resting_metabolism{
+    0.09, "-", "", "8 to 10 % about the regressions on size, sex and age (recalled)", Trust::judgement,
+    0.08, 0.10};
+inline constexpr Sourced spread_sweat{
+    0.25, "-", "", "as for shivering; fitness and acclimatisation are in it", Trust::judgement, 0.15, 0.40};
+inline constexpr Sourced spread_core_limit_K{
+    1.0, "K", "", "stages of consciousness in case reports overlap by a few kelvin", Trust::judgement,
+    0.5, 2.0};
+
 // ---- maximal oxygen uptake, 50th percentile; linear in age between the middles of the two decades
 inline constexpr Sourced vo2max_male_25_mL_kg_min{48.0, "mL/(kg min)", "kaminsky2015", "men 20-29",
                                                   Trust::seen};

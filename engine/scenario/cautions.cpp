@@ -114,6 +114,11 @@ void routine(Cautions& c) {
           "the minimum opening is larger than all entrances together: they stay open");
 }
 
+void uncertain(Cautions& c) {
+  if (c.valid.scenario.uncertain)
+    c.say("/uncertain", "a single run uses the values as written and leaves this aside");
+}
+
 }  // namespace
 
 Diagnostics cautions_of(const ValidScenario& valid) {
@@ -123,6 +128,7 @@ Diagnostics cautions_of(const ValidScenario& valid) {
   people(c);
   weather(c);
   routine(c);
+  uncertain(c);
   return std::move(c.out);
 }
 

@@ -8,13 +8,11 @@
 #pragma once
 
 #include "constants/limits.hpp"
+#include "scenario/describe_uncertain.hpp"
 #include "scenario/field.hpp"
 #include "scenario/scenario.hpp"
 
 namespace bide::scenario {
-
-template <class S>
-struct As {};
 
 inline constexpr std::string_view format_word = "bide scenario 1";
 
@@ -141,6 +139,17 @@ void describe(As<Person>, V&& v) {
     number("exertion_met", "met", 0.8, 12, otherwise(1.5), "Metabolic level in the hour before."));
   v(&P::blood_alcohol_mg_dL, number("blood_alcohol_mg_dL", "mg/dL", 0, 400, otherwise(0), "Blood alcohol."));
   v(&P::already_seasick, yes_or_no("already_seasick", otherwise_false(), "Seasick before boarding."));
+  // This person beside the average one.
+  v(&P::shivering_drive_factor,
+    number("shivering_drive_factor", "1", 0.2, 3, otherwise(1), "Shivering for the same cold, 1 = average."));
+  v(&P::shivering_ceiling_factor, number("shivering_ceiling_factor", "1", 0.3, 2, otherwise(1),
+                                         "Strongest shivering, 1 = as predicted from the person."));
+  v(&P::resting_metabolism_factor, number("resting_metabolism_factor", "1", 0.6, 1.6, otherwise(1),
+                                          "Resting heat, 1 = as predicted from the person."));
+  v(&P::sweat_factor,
+    number("sweat_factor", "1", 0.2, 3, otherwise(1), "Sweat for the same heat, 1 = average."));
+  v(&P::core_limit_shift_K, number("core_limit_shift_K", "K", -6, 6, otherwise(0),
+                                   "Added to the three core limits of the cold for this person."));
 }
 
 template <class V>
@@ -298,6 +307,8 @@ void describe(As<Scenario>, V&& v) {
   v(&S::failures, list("failures", 0, longest_array, stays_empty("nothing fails"), "What breaks, and when."));
   v(&S::limits, object("limits", by_rule("each field's own default"), "Physiological thresholds."));
   v(&S::model, object("model", by_rule("each field's own default"), "Choices where nobody has measured."));
+  v(&S::uncertain, object("uncertain", stays_empty("everything is taken as written"),
+                          "What is not known, for studies; a single run leaves it aside."));
 }
 
 }  // namespace bide::scenario

@@ -11,6 +11,11 @@ namespace bide::scenario {
 inline constexpr int longest_string_bytes = 200;
 inline constexpr int longest_array = 200;
 inline constexpr int largest_crew = 100;
+inline constexpr int longest_sample = 2000;  // values of a distribution
+
+// Names the struct that is described: describe(As<S>{}, visitor).
+template <class S>
+struct As {};
 
 // What a field is when the file does not state it.
 struct Absent {

@@ -35,6 +35,23 @@ template <class T>
 inline constexpr bool is_numbers = false;
 template <std::size_t N>
 inline constexpr bool is_numbers<std::array<double, N>> = true;
+template <class T>
+inline constexpr bool is_named = false;
+template <class T>
+inline constexpr bool is_named<Named<T>> = true;
+// A struct with fields of its own.
+template <class T>
+inline constexpr bool is_described =
+    std::is_class_v<T> && !std::is_same_v<T, std::string> && !std::is_same_v<T, Value> && !is_list<T> &&
+    !is_numbers<T> && !is_named<T>;
+// An entry of a list or of Named, which has no field of its own.
+template <class T>
+constexpr Field entry_field() {
+  if constexpr (std::is_same_v<T, std::string>)
+    return text({}, required, {});
+  else
+    return number({}, {}, -largest_stated, largest_stated, required, {});
+}
 }  // namespace detail
 
 // The type of a member without its optional.
@@ -66,6 +83,8 @@ std::string allowed_words(const Field& field) {
     return fmt::format("an array of {} numbers from {}", std::tuple_size_v<T>, range_words(field));
   } else if constexpr (detail::is_list<T>) {
     return fmt::format("an array of {} to {} entries", field.low, field.high);
+  } else if constexpr (std::is_same_v<T, Value>) {
+    return "a number, a word, true, false or null";
   } else {
     return "an object";
   }
@@ -155,7 +174,34 @@ class Reader {
       if (node.kind != Node::Kind::array || count < field.low || count > field.high)
         return report(pointer, node, allowed_words<T>(field));
       out.resize(node.items.size());
-      for (std::size_t i = 0; i < out.size(); ++i) read(node.items[i], child(pointer, i), out[i]);
+      using Entry = typename T::value_type;
+      for (std::size_t i = 0; i < out.size(); ++i)
+        read_member(node.items[i], child(pointer, i), detail::entry_field<Entry>(), out[i]);
+    } else if constexpr (detail::is_named<T>) {
+      if (node.kind != Node::Kind::object) return report(pointer, node, allowed_words<T>(field));
+      for (const auto& [key, value] : node.members) {
+        auto& entry = out.entries.emplace_back();
+        entry.first = key;
+        read_member(value, child(pointer, key), detail::entry_field<decltype(entry.second)>(), entry.second);
+      }
+    } else if constexpr (std::is_same_v<T, Value>) {
+      switch (node.kind) {
+        case Node::Kind::null:
+          out = std::monostate{};
+          break;
+        case Node::Kind::truth:
+          out = node.truth;
+          break;
+        case Node::Kind::number:
+          out = node.number;
+          break;
+        case Node::Kind::string:
+          out = node.string;
+          break;
+        case Node::Kind::array:
+        case Node::Kind::object:
+          return report(pointer, node, allowed_words<T>(field));
+      }
     } else {
       read(node, pointer, out);
     }

@@ -43,9 +43,12 @@ struct Filler {
       const std::string here = child(pointer, field.key);
       const Node* value = member(node, field.key);
       if constexpr (detail::is_list<T>) {
-        for (std::size_t i = 0; i < slot.size(); ++i)
-          stated_values(&value->items[i], child(here, i), slot[i]);
-      } else if constexpr (std::is_class_v<T> && !std::is_same_v<T, std::string>) {
+        if constexpr (detail::is_described<typename T::value_type>)
+          for (std::size_t i = 0; i < slot.size(); ++i)
+            stated_values(&value->items[i], child(here, i), slot[i]);
+      } else if constexpr (detail::is_named<T>) {
+        return;  // nothing uncertain has a default
+      } else if constexpr (detail::is_described<T>) {
         if (!value && field.absent.kind == Absent::Kind::empty) return;
         stated_values(value, here, engage(slot));
       } else {

@@ -283,6 +283,7 @@ void check_rules(const Scenario& scenario, const std::filesystem::path& folder, 
   check_rationing(rules);
   check_failures(rules, stores_known);
   check_limits(rules);
+  check_uncertain(scenario, reader);
 }
 
 }  // namespace bide::scenario

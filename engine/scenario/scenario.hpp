@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "scenario/uncertain.hpp"
+
 namespace bide::scenario {
 
 struct Position {
@@ -101,6 +103,10 @@ struct Person {
   std::optional<double> exertion_met;         // metabolic level in the last hour before; default 1.5
   std::optional<double> blood_alcohol_mg_dL;  // default 0
   std::optional<bool> already_seasick;        // default false
+  // This person beside the average one: factors, default 1, and a shift, default 0.
+  std::optional<double> shivering_drive_factor, shivering_ceiling_factor, resting_metabolism_factor,
+      sweat_factor;
+  std::optional<double> core_limit_shift_K;  // of the limits of the cold
 
   bool operator==(const Person&) const = default;
 };
@@ -229,6 +235,7 @@ struct Scenario {
   std::vector<Failure> failures;
   std::optional<Limits> limits;
   std::optional<Model> model;
+  std::optional<Uncertain> uncertain;
 
   bool operator==(const Scenario&) const = default;
 };

@@ -34,9 +34,29 @@ template <>
 constexpr const char* definition_name<Limits> = "limits";
 template <>
 constexpr const char* definition_name<Model> = "model";
+template <>
+constexpr const char* definition_name<Distribution> = "distribution";
+template <>
+constexpr const char* definition_name<SharedInput> = "shared_input";
+template <>
+constexpr const char* definition_name<Together> = "together";
+template <>
+constexpr const char* definition_name<Alternative> = "alternative";
+template <>
+constexpr const char* definition_name<UncertainFailure> = "uncertain_failure";
+template <>
+constexpr const char* definition_name<UnknownPerson> = "unknown_person";
+template <>
+constexpr const char* definition_name<Rescue> = "rescue";
+template <>
+constexpr const char* definition_name<Known> = "known";
+template <>
+constexpr const char* definition_name<Uncertain> = "uncertain";
 
 template <class S>
 Json object_schema(Json& definitions);
+template <class T>
+Json member_schema(const Field& field, Json& definitions);
 
 template <class T>
 Json reference(Json& definitions) {
@@ -46,6 +66,16 @@ Json reference(Json& definitions) {
     definitions[name] = object_schema<T>(definitions);
   }
   return {{"$ref", "#/$defs/" + name}};
+}
+
+template <class T>
+Json entry_schema(Json& definitions) {
+  if constexpr (detail::is_described<T>)
+    return reference<T>(definitions);
+  else if constexpr (std::is_same_v<T, Value>)
+    return {{"type", {"number", "boolean", "string", "null"}}};
+  else
+    return member_schema<T>(detail::entry_field<T>(), definitions);
 }
 
 template <class T>
@@ -68,7 +98,11 @@ Json member_schema(const Field& field, Json& definitions) {
     out["type"] = "array";
     out["minItems"] = static_cast<int>(field.low);
     out["maxItems"] = static_cast<int>(field.high);
-    out["items"] = reference<typename T::value_type>(definitions);
+    out["items"] = entry_schema<typename T::value_type>(definitions);
+  } else if constexpr (detail::is_named<T>) {
+    using Entry = decltype(T{}.entries.front().second);
+    out["type"] = "object";
+    out["additionalProperties"] = entry_schema<std::remove_cvref_t<Entry>>(definitions);
   } else {
     out = reference<T>(definitions);
   }
@@ -77,7 +111,7 @@ Json member_schema(const Field& field, Json& definitions) {
   const Absent& absent = field.absent;
   if (absent.kind == Absent::Kind::rule) sentence += fmt::format(" Default: {}.", absent.words);
   if (absent.kind == Absent::Kind::empty) sentence += fmt::format(" If left out: {}.", absent.words);
-  out["description"] = sentence;
+  if (!sentence.empty()) out["description"] = sentence;
   if (absent.kind == Absent::Kind::number) out["default"] = absent.number;
   if (absent.kind == Absent::Kind::truth) out["default"] = absent.truth;
   if (absent.kind == Absent::Kind::word) out["default"] = std::string(absent.words);

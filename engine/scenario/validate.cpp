@@ -17,7 +17,7 @@ std::string to_string(const Diagnostic& d) {
 }
 
 struct Validator {
-  static ValidScenario resolve(Scenario scenario, const Node& root, const std::string& file,
+  static ValidScenario resolve(Scenario scenario, Node root, const std::string& file,
                                const std::filesystem::path& folder) {
     ValidScenario valid;
     valid.file = file;
@@ -32,21 +32,35 @@ struct Validator {
     valid.expired = std::move(stock.expired);
     valid.start_unix_s = start_of(s).value();
     valid.cautions = cautions_of(valid);
+    valid.document = std::make_shared<const Node>(std::move(root));
     return valid;
   }
 };
+
+namespace {
+
+Validated validated(Node root, const std::string& file_name, const std::filesystem::path& folder,
+                    Diagnostics wrong) {
+  Reader reader(file_name, wrong);
+  Scenario scenario;
+  reader.read(root, "", scenario);
+  if (reader.sound("")) check_rules(scenario, folder, reader);
+  if (!wrong.empty()) return wrong;
+  return Validator::resolve(std::move(scenario), std::move(root), file_name, folder);
+}
+
+}  // namespace
 
 Validated validate_text(const std::string& json, const std::string& file_name,
                         const std::filesystem::path& folder) {
   Diagnostics wrong;
   Node root;
   if (!parse_document(json, file_name, root, wrong)) return wrong;
-  Reader reader(file_name, wrong);
-  Scenario scenario;
-  reader.read(root, "", scenario);
-  if (reader.sound("")) check_rules(scenario, folder, reader);
-  if (!wrong.empty()) return wrong;
-  return Validator::resolve(std::move(scenario), root, file_name, folder);
+  return validated(std::move(root), file_name, folder, std::move(wrong));
+}
+
+Validated validate_document(Node root, const std::string& file_name, const std::filesystem::path& folder) {
+  return validated(std::move(root), file_name, folder, {});
 }
 
 Validated validate_file(const std::filesystem::path& path) {

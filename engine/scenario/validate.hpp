@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <variant>
 #include <vector>
@@ -25,6 +26,8 @@ struct StockItem {
   double quantity = 0;
 };
 
+struct Node;
+
 // Every optional filled; catalogue entries looked up; the place every default came from is in `defaults`.
 struct ValidScenario {
   std::string file;
@@ -35,8 +38,9 @@ struct ValidScenario {
   std::vector<StockItem> stock;
   std::vector<StockItem> expired;
   double start_unix_s = 0;
-  std::vector<std::string> defaults;  // JSON pointers that were filled in
-  std::vector<Diagnostic> cautions;   // overload, impossible pairings...: reported, not refused
+  std::vector<std::string> defaults;     // JSON pointers that were filled in
+  std::vector<Diagnostic> cautions;      // overload, impossible pairings...: reported, not refused
+  std::shared_ptr<const Node> document;  // the file as it was parsed (document.hpp)
 
  private:
   ValidScenario() = default;
@@ -50,5 +54,7 @@ using Validated = std::variant<ValidScenario, Diagnostics>;
 Validated validate_file(const std::filesystem::path& path);
 Validated validate_text(const std::string& json, const std::string& file_name,
                         const std::filesystem::path& folder);
+// The same from a file that was parsed before.
+Validated validate_document(Node root, const std::string& file_name, const std::filesystem::path& folder);
 
 }  // namespace bide::scenario

@@ -42,6 +42,15 @@ inline constexpr std::array words_of<FailureKind>{
 template <>
 inline constexpr std::array words_of<ShiveringEndurance>{Words("tires"), Words("never_tires")};
 template <>
+inline constexpr std::array words_of<DistributionKind>{
+    Words("uniform"),    Words("normal"),   Words("truncated_normal"), Words("lognormal"),
+    Words("triangular"), Words("discrete"), Words("empirical")};
+template <>
+inline constexpr std::array words_of<UnknownPart>{Words("height"), Words("mass"), Words("fat")};
+template <>
+inline constexpr std::array words_of<RescueKind>{Words("fixed"), Words("lognormal"), Words("weibull"),
+                                                 Words("empirical"), Words("none")};
+template <>
 inline constexpr std::array words_of<ItemRole>{
     Words("water"),       Words("food"),        Words("seasick_medicine"),
     Words("desalinator"), Words("solar_still"), Words("protective_aid"),

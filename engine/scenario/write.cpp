@@ -26,6 +26,17 @@ std::string absent_words(const Absent& absent) {
   return {};
 }
 
+template <class T>
+constexpr FieldLine::Holds holds_of() {
+  using Holds = FieldLine::Holds;
+  if constexpr (std::is_same_v<T, bool>) return Holds::truth;
+  if constexpr (std::is_same_v<T, int>) return Holds::whole;
+  if constexpr (std::is_same_v<T, double>) return Holds::number;
+  if constexpr (std::is_same_v<T, std::string>) return Holds::text;
+  if constexpr (std::is_enum_v<T>) return Holds::word;
+  return Holds::parts;
+}
+
 template <class S>
 void add_lines(const std::string& pointer, std::vector<FieldLine>& lines) {
   describe(As<S>{}, [&](auto member, const Field& field) {
@@ -33,26 +44,20 @@ void add_lines(const std::string& pointer, std::vector<FieldLine>& lines) {
     const std::string here = child(pointer, field.key);
     FieldLine line{here, std::string(field.unit), allowed_words<T>(field), absent_words(field.absent),
                    std::string(field.sentence)};
+    line.holds = holds_of<T>();
     if constexpr (std::is_same_v<T, double> || std::is_same_v<T, int>)
       line.is_number = true, line.low = field.low, line.high = field.high;
+    if constexpr (std::is_enum_v<T>) line.words = enum_words<T>();
     lines.push_back(line);
-    if constexpr (detail::is_list<T>)
-      add_lines<typename T::value_type>(here + "/*", lines);
-    else if constexpr (std::is_class_v<T> && !std::is_same_v<T, std::string>)
+    if constexpr (detail::is_list<T>) {
+      if constexpr (detail::is_described<typename T::value_type>)
+        add_lines<typename T::value_type>(here + "/*", lines);
+    } else if constexpr (std::is_same_v<T, Named<Distribution>>) {
+      add_lines<Distribution>(here + "/*", lines);
+    } else if constexpr (detail::is_described<T>) {
       add_lines<T>(here, lines);
+    }
   });
-}
-
-// "/crew/3/mass_kg" -> "/crew/*/mass_kg"
-std::string any_index(const std::string& pointer) {
-  std::string out;
-  for (std::size_t i = 0; i < pointer.size();) {
-    const std::size_t end = std::min(pointer.find('/', i + 1), pointer.size());
-    const std::string part = pointer.substr(i, end - i);
-    out += part.find_first_not_of("/0123456789") == std::string::npos ? "/*" : part;
-    i = end;
-  }
-  return out;
 }
 
 struct Lister {
@@ -86,6 +91,17 @@ struct Lister {
 };
 
 }  // namespace
+
+std::string any_index(const std::string& pointer) {
+  std::string out;
+  for (std::size_t i = 0; i < pointer.size();) {
+    const std::size_t end = std::min(pointer.find('/', i + 1), pointer.size());
+    const std::string part = pointer.substr(i, end - i);
+    out += part.find_first_not_of("/0123456789") == std::string::npos ? "/*" : part;
+    i = end;
+  }
+  return out;
+}
 
 std::vector<FieldLine> field_lines() {
   std::vector<FieldLine> lines;

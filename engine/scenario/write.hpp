@@ -30,7 +30,13 @@ struct FieldLine {
   std::string sentence;
   bool is_number = false;
   double low = 0, high = 0;  // of a number
+  enum class Holds { number, whole, truth, word, text, parts };
+  Holds holds = Holds::parts;
+  std::vector<std::string_view> words{};  // of a word
 };
 std::vector<FieldLine> field_lines();
+
+// "/crew/3/mass_kg" -> "/crew/*/mass_kg"
+std::string any_index(const std::string& pointer);
 
 }  // namespace bide::scenario

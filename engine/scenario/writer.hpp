@@ -26,6 +26,8 @@ Json object_to_json(const S& from) {
       if (value) out[key] = to_json(*value);
     } else if constexpr (detail::is_list<M>) {
       if (!value.empty() || field.absent.kind == Absent::Kind::required) out[key] = to_json(value);
+    } else if constexpr (detail::is_named<M>) {
+      if (!value.entries.empty()) out[key] = to_json(value);
     } else {
       out[key] = to_json(value);
     }
@@ -43,6 +45,19 @@ Json to_json(const T& value) {
     return value;
   } else if constexpr (std::is_enum_v<T>) {
     return std::string(word(value));
+  } else if constexpr (std::is_same_v<T, Value>) {
+    return std::visit(
+        [](const auto& held) -> Json {
+          if constexpr (std::is_same_v<std::remove_cvref_t<decltype(held)>, std::monostate>)
+            return nullptr;
+          else
+            return to_json(held);
+        },
+        value);
+  } else if constexpr (detail::is_named<T>) {
+    Json out = Json::object();
+    for (const auto& [key, entry] : value.entries) out[key] = to_json(entry);
+    return out;
   } else if constexpr (detail::is_list<T> || detail::is_numbers<T>) {
     Json out = Json::array();
     for (const auto& item : value) out.push_back(to_json(item));

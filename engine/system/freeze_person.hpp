@@ -41,7 +41,7 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
   const T core = core_degC(y) + (T(neutral_core.value) - b.core_setpoint_degC);
   const T felt = core + b.shivering_shift_K;
   const T drive = body::shivering_drive_W_m2(felt, mean_skin_degC(b, y), b.body_fat_pct) * b.area_total_m2 *
-                  b.shivering_age_factor;
+                  b.shivering_factor;
   const T glucose =
       body::blood_glucose_mmol_L(y[own::glycogen], b.glycogen_kJ, carbohydrate_absorbed_W, y[own::alcohol]);
   const T fresh = h.living * smaller(drive, b.shivering_ceiling_W) * body::shivering_core_cutoff(core) *

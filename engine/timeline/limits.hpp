@@ -69,6 +69,15 @@ Levels<T> levels_of(const system::LimitValues<T>& l) {
           l.lethal_co2_fraction,   l.lethal_fat_kg_left,       l.lethal_protein_fraction_used};
 }
 
+// One person's: the limits of the cold are shifted by what is said of the person.
+template <class T>
+Levels<T> levels_of(const system::LimitValues<T>& l, const body::Build<T>& person) {
+  Levels<T> levels = levels_of(l);
+  for (const Limit limit : {Limit::able_core_low, Limit::unconscious_core, Limit::lethal_core_low})
+    levels[static_cast<std::size_t>(limit)] += person.core_limit_shift_K;
+  return levels;
+}
+
 // A quantity passing a limit inside a step.
 struct Passing {
   int person = -1;

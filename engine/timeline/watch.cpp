@@ -43,9 +43,8 @@ const char* name_of(Limit limit) {
 
 template <class T>
 Watch<T>::Watch(const system::Compiled<T>& compiled)
-    : compiled_(&compiled),
-      levels_(levels_of(compiled.limits)),
-      persons_(static_cast<std::size_t>(compiled.structure.persons)) {
+    : compiled_(&compiled), persons_(static_cast<std::size_t>(compiled.structure.persons)) {
+  for (const body::Build<T>& person : compiled.persons) levels_.push_back(levels_of(compiled.limits, person));
   for (Person& person : persons_) person.living.fill(true);
 }
 
@@ -96,7 +95,7 @@ void Watch<T>::after_step(double t0, double t1, const std::vector<T>& x, const s
     const T* core_slope = slopes.empty() ? nullptr
                                          : slopes.data() + system::person_offset(index) +
                                                body::at::node(body::trunk, body::core);
-    if (passed(person.value, now, levels_))
+    if (passed(person.value, now, levels_[p]))
       for (int i = 0; i < lanes; ++i)
         if (lane(held.persons[p].living, i) > 0) locate(index, i, t0, t1, now, core_slope, held.persons[p]);
     person.core_slope = core_slope != nullptr ? *core_slope : (now[core] - person.value[core]) / T(t1 - t0);
@@ -110,11 +109,12 @@ template <class T>
 void Watch<T>::locate(int index, int l, double t0, double t1, const std::array<T, quantity_count>& now,
                       const T* core_slope, const system::HeldPerson<T>& held) {
   Person& person = persons_[static_cast<std::size_t>(index)];
+  const Levels<T>& levels = levels_[static_cast<std::size_t>(index)];
   auto& found = passings_[static_cast<std::size_t>(l)];
   for (std::size_t i = 0; i < level_count; ++i) {
     const LevelKind& kind = level_kinds[i];
     const auto q = static_cast<std::size_t>(kind.quantity);
-    const double level = lane(levels_[i], l), y0 = lane(person.value[q], l), y1 = lane(now[q], l);
+    const double level = lane(levels[i], l), y0 = lane(person.value[q], l), y1 = lane(now[q], l);
     if ((y0 > level) == (y1 > level)) continue;
     const double rate = (y1 - y0) / (t1 - t0);
     // Only temperature bends enough within a step for the cubic to matter; the rest follow their chords.
@@ -138,10 +138,10 @@ void Watch<T>::locate(int index, int l, double t0, double t1, const std::array<T
 template <class T>
 std::vector<Fate> Watch<T>::fates(double end_s, int l) const {
   Levels<double> levels;
-  for (std::size_t i = 0; i < level_count; ++i) levels[i] = lane(levels_[i], l);
   std::vector<Fate> out;
   AtStops stops;
   for (std::size_t p = 0; p < persons_.size(); ++p) {
+    for (std::size_t i = 0; i < level_count; ++i) levels[i] = lane(levels_[p][i], l);
     const std::size_t count = persons_[p].stops_alive[static_cast<std::size_t>(l)];
     stops.time_s.assign(stop_s_.begin(), stop_s_.begin() + static_cast<std::ptrdiff_t>(count));
     stops.values.resize(count);

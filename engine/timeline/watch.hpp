@@ -51,7 +51,7 @@ class Watch {
               const T* core_slope, const system::HeldPerson<T>& held);
 
   const system::Compiled<T>* compiled_;
-  Levels<T> levels_;
+  std::vector<Levels<T>> levels_;  // by person
   std::vector<Person> persons_;
   std::array<std::vector<Passing>, lanes> passings_;
   // At each stop, persons in order.

@@ -67,6 +67,15 @@ TEST_CASE("describe() lists every member of every struct") {
   CHECK(described_count<Failure>() == member_count<Failure>());
   CHECK(described_count<Limits>() == member_count<Limits>());
   CHECK(described_count<Model>() == member_count<Model>());
+  CHECK(described_count<Distribution>() == member_count<Distribution>());
+  CHECK(described_count<SharedInput>() == member_count<SharedInput>());
+  CHECK(described_count<Together>() == member_count<Together>());
+  CHECK(described_count<Alternative>() == member_count<Alternative>());
+  CHECK(described_count<UncertainFailure>() == member_count<UncertainFailure>());
+  CHECK(described_count<UnknownPerson>() == member_count<UnknownPerson>());
+  CHECK(described_count<Rescue>() == member_count<Rescue>());
+  CHECK(described_count<Known>() == member_count<Known>());
+  CHECK(described_count<Uncertain>() == member_count<Uncertain>());
   CHECK(described_count<Scenario>() == member_count<Scenario>());
   CHECK(described_count<RaftKind>() == member_count<RaftKind>());
   CHECK(described_count<PackItem>() == member_count<PackItem>());

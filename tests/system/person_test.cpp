@@ -39,7 +39,7 @@ struct Resting {
     p.work_share[legs] = 0.5, p.shiver_share[trunk] = 0.25;
     p.sweat_share[trunk] = 0.5;
     p.finger_basal_flow_L_h = 10, p.finger_capacity_J_K = 3500, p.finger_setpoint_degC = 33;
-    p.shivering_ceiling_W = 400, p.shivering_age_factor = p.sweat_age_factor = p.dilatation_age_factor = 1;
+    p.shivering_ceiling_W = 400, p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = 1;
     p.core_setpoint_degC = 37, p.greatest_urine_osmolality_mOsm_kg = 1000, p.susceptibility = 1;
     p.permeability_index = 0.38;
     p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 7280;

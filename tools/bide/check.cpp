@@ -7,6 +7,7 @@
 #include "core/notice.hpp"
 #include "output.hpp"
 #include "scenario/write.hpp"
+#include "study/sampler.hpp"
 
 namespace bide::tool {
 namespace {
@@ -21,8 +22,17 @@ int check(const std::string& path) {
   const auto& valid = std::get<scenario::ValidScenario>(result);
   std::string text = scenario::listing(valid);
   text += fmt::format("Defaults used: {}\n", valid.defaults.size());
-  text += valid.cautions.empty() ? "Cautions: none\n" : "Cautions:\n";
-  for (const scenario::Diagnostic& each : valid.cautions)
+  if (valid.scenario.uncertain) {
+    const study::Sampler sampler(valid);
+    text += fmt::format("Uncertain: {}\n", sampler.factors().size());
+    for (const study::Factor& factor : sampler.factors())
+      text += fmt::format("  {} ({})\n", factor.name,
+                          factor.kind == study::FactorKind::variety ? "varies" : "not measured");
+  }
+  scenario::Diagnostics cautions = valid.cautions;
+  for (scenario::Diagnostic& each : study::range_cautions(valid)) cautions.push_back(std::move(each));
+  text += cautions.empty() ? "Cautions: none\n" : "Cautions:\n";
+  for (const scenario::Diagnostic& each : cautions)
     text += fmt::format("  {}: {}\n", each.pointer, each.message);
   text += fmt::format("{}\n{}\n", standing_notice, standing_advice);
   return put(text, "", false);

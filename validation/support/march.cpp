@@ -90,7 +90,7 @@ void make_manikin(system::Compiled<double>& compiled, int person, double skin_de
   b.finger_capacity_J_K = held_J_K;
   b.blood_setpoint_degC = skin_degC;
   b.shivering_ceiling_W = 1e-9;
-  b.sweat_age_factor = 0;
+  b.sweat_factor = 0;
 }
 
 }  // namespace bide::validation

@@ -1,0 +1,128 @@
+// What is not known about a scenario: the optional object "uncertain" of its file.
+//
+// States: none. Inputs: read with the scenario (validate.hpp). A single run uses the values as written and
+// leaves this aside; a study draws from it (study/sampler.hpp).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace bide::scenario {
+
+// A value put in at a pointer: nothing takes the field away.
+using Value = std::variant<std::monostate, double, bool, std::string>;
+
+// Members whose keys the user chooses, in file order.
+template <class T>
+struct Named {
+  std::vector<std::pair<std::string, T>> entries;
+
+  bool operator==(const Named&) const = default;
+};
+
+enum class DistributionKind {
+  uniform,           // low, high
+  normal,            // mean, sd
+  truncated_normal,  // mean, sd, low, high
+  lognormal,         // median, geometric_sd
+  triangular,        // low, mode, high
+  discrete,          // values, weights
+  empirical          // values, each as likely; numbers between neighbours are interpolated
+};
+
+struct Distribution {
+  DistributionKind kind = DistributionKind::uniform;
+  std::optional<double> low, high, mean, sd, median, geometric_sd, mode;
+  std::vector<Value> values;
+  std::vector<double> weights;
+
+  bool operator==(const Distribution&) const = default;
+};
+
+// One draw for several inputs.
+struct SharedInput {
+  std::string name;
+  std::vector<std::string> pointers;
+  Distribution distribution;
+
+  bool operator==(const SharedInput&) const = default;
+};
+
+// Correlation of the normal scores of two inputs (Gaussian copula).
+struct Together {
+  std::string first, second;  // pointers of inputs, or names of groups
+  double correlation = 0;
+
+  bool operator==(const Together&) const = default;
+};
+
+// One of several possible situations, of which exactly one holds.
+struct Alternative {
+  std::string name;
+  double weight = 1;
+  Named<Value> set;
+
+  bool operator==(const Alternative&) const = default;
+};
+
+enum class FailureKind;
+
+// A failure that may happen, at an hour that is drawn and then rounded to a whole one.
+struct UncertainFailure {
+  FailureKind failure{};
+  double probability = 0;
+  Distribution at_h;
+
+  bool operator==(const UncertainFailure&) const = default;
+};
+
+enum class UnknownPart { height, mass, fat };
+
+// What is not known of one person, drawn from the population of their sex and age.
+struct UnknownPerson {
+  std::string pointer;               // "/crew/0"
+  std::vector<UnknownPart> unknown;  // empty: all of it
+
+  bool operator==(const UnknownPerson&) const = default;
+};
+
+enum class RescueKind { fixed, lognormal, weibull, empirical, none };
+
+// When help arrives, in hours after the start.
+struct Rescue {
+  RescueKind kind = RescueKind::none;
+  std::optional<double> at_h;                    // fixed
+  std::optional<double> median_h, geometric_sd;  // lognormal
+  std::optional<double> scale_h, shape;          // weibull
+  std::vector<double> hours;                     // empirical
+
+  bool operator==(const Rescue&) const = default;
+};
+
+// Facts at the last contact.
+struct Known {
+  std::optional<double> alive_at_h, now_h;
+
+  bool operator==(const Known&) const = default;
+};
+
+struct Uncertain {
+  Named<Distribution> inputs;  // by JSON pointer
+  std::vector<SharedInput> groups;
+  std::vector<Together> together;
+  std::vector<Alternative> alternatives;
+  std::vector<UncertainFailure> events;
+  std::optional<bool> crew_unknown;
+  std::vector<UnknownPerson> unknown_persons;
+  std::optional<bool> person_spread;  // the published spread from person to person
+  std::optional<bool> unmeasured;     // canopy heat loss, leakage, the law of shivering
+  std::optional<Rescue> rescue;
+  std::optional<Known> known;
+
+  bool operator==(const Uncertain&) const = default;
+};
+
+}  // namespace bide::scenario

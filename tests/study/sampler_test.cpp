@@ -1,0 +1,149 @@
+// Samples of the scenario that states every uncertain field, and of small ones.
+#include "study/sampler.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <filesystem>
+#include <set>
+
+#include "scenario/write.hpp"
+
+using namespace bide;
+using study::Sampler;
+
+namespace {
+
+const std::filesystem::path folder = std::filesystem::path(BIDE_SOURCE_DIR) / "tests/scenario";
+
+scenario::ValidScenario full() {
+  return std::get<scenario::ValidScenario>(scenario::validate_file(folder / "full.json"));
+}
+
+// The smallest scenario with this `uncertain`.
+scenario::ValidScenario with(const std::string& uncertain) {
+  const std::string text = R"({"format": "bide scenario 1", "start_time_utc": "2031-02-03T18:00:00Z",
+    "duration_h": 24, "position": {"latitude_deg": 49, "longitude_deg": -21},
+    "weather": {"kind": "constant", "air_temperature_degC": 10, "water_temperature_degC": 11,
+                "wind_speed_m_s": 8},
+    "raft": {"kind": "offshore_4"},
+    "crew": [{"sex": "male", "age_years": 35, "height_m": 1.75, "mass_kg": 75},
+             {"sex": "female", "age_years": 25, "height_m": 1.65, "mass_kg": 60}],
+    "boarding": {"kind": "dry"}, "uncertain": )" +
+                           uncertain + "}";
+  return std::get<scenario::ValidScenario>(scenario::validate_text(text, "s.json", folder));
+}
+
+double value(const study::Sample& sample, const std::string& pointer) {
+  for (const study::Setting& each : sample.settings)
+    if (each.pointer == pointer) return std::get<double>(each.value);
+  return NAN;
+}
+
+}  // namespace
+
+TEST_CASE("a sample is the same in any order, and its text is the scenario that was drawn") {
+  const Sampler sampler(full());
+  for (const std::uint64_t k : {5, 0, 3}) {
+    const study::Sample one = sampler.draw(11, k), again = Sampler(full()).draw(11, k);
+    CHECK(sampler.text_of(one) == Sampler(full()).text_of(again));
+    const auto direct = sampler.scenario_of(one);
+    const auto read = scenario::validate_text(sampler.text_of(one), "s.json", folder);
+    REQUIRE(std::holds_alternative<scenario::ValidScenario>(read));
+    CHECK(std::get<scenario::ValidScenario>(read).scenario ==
+          std::get<scenario::ValidScenario>(direct).scenario);
+    CHECK_FALSE(std::get<scenario::ValidScenario>(direct).scenario.uncertain.has_value());
+  }
+  CHECK(sampler.text_of(sampler.draw(11, 0)) != sampler.text_of(sampler.draw(12, 0)));
+}
+
+TEST_CASE("an input more leaves the other draws as they were") {
+  const Sampler one(with(R"({"inputs": {"/weather/rain_mm_h": {"kind": "uniform", "low": 0, "high": 5}}})"));
+  const Sampler two(with(R"({"inputs": {"/weather/wind_speed_m_s": {"kind": "uniform", "low": 0, "high": 9},
+                                        "/weather/rain_mm_h": {"kind": "uniform", "low": 0, "high": 5}}})"));
+  CHECK(value(one.draw(1, 7), "/weather/rain_mm_h") == value(two.draw(1, 7), "/weather/rain_mm_h"));
+}
+
+// Correlation of normal scores 0.8; of n = 4000 its standard error is (1 - 0.64) / sqrt(4000) = 0.006.
+TEST_CASE("inputs drawn together have the correlation that was asked for") {
+  const Sampler sampler(with(R"({"inputs": {
+      "/weather/air_temperature_degC": {"kind": "normal", "mean": 10, "sd": 2},
+      "/weather/water_temperature_degC": {"kind": "normal", "mean": 12, "sd": 1}},
+    "together": [{"first": "/weather/air_temperature_degC", "second": "/weather/water_temperature_degC",
+                  "correlation": 0.8}]})"));
+  constexpr int n = 4000;
+  double product = 0, first = 0, second = 0;
+  for (std::uint64_t k = 0; k < n; ++k) {
+    const study::Sample s = sampler.draw(3, k);
+    const double a = (value(s, "/weather/air_temperature_degC") - 10) / 2,
+                 b = value(s, "/weather/water_temperature_degC") - 12;
+    product += a * b, first += a * a, second += b * b;
+  }
+  CHECK(std::abs(product / std::sqrt(first * second) - 0.8) < 5 * 0.006);
+  CHECK(std::abs(first / n - 1) < 5 * std::sqrt(2.0 / n));
+}
+
+// Mean height of men 1.753 m, sd 0.074 (constants/people): standard error of 2000 is 0.0017.
+TEST_CASE("unknown people come from the population of their sex, whatever was written") {
+  const Sampler sampler(with(R"({"crew_unknown": true})"));
+  CHECK(sampler.factors().size() == 6);
+  double height = 0;
+  int failed = 0;
+  constexpr int n = 2000;
+  for (std::uint64_t k = 0; k < n; ++k) {
+    const study::Sample s = sampler.draw(9, k);
+    height += value(s, "/crew/0/height_m");
+    failed += std::holds_alternative<scenario::Diagnostics>(sampler.scenario_of(s)) ? 1 : 0;
+  }
+  CHECK(std::abs(height / n - 1.753) < 5 * 0.0017);
+  CHECK(failed < n / 50);
+}
+
+TEST_CASE("a draw out of range fails and says why") {
+  const Sampler sampler(
+      with(R"({"inputs": {"/weather/wind_speed_m_s": {"kind": "normal", "mean": 60, "sd": 5}}})"));
+  const auto fails = sampler.scenario_of(sampler.at({0.9}));
+  REQUIRE(std::holds_alternative<scenario::Diagnostics>(fails));
+  CHECK(std::get<scenario::Diagnostics>(fails).front().pointer == "/weather/wind_speed_m_s");
+  CHECK(std::holds_alternative<scenario::ValidScenario>(sampler.scenario_of(sampler.at({0.4}))));
+  // Half of it lies above 60 m/s.
+  const auto cautions = study::range_cautions(
+      with(R"({"inputs": {"/weather/wind_speed_m_s": {"kind": "normal", "mean": 60, "sd": 5}}})"));
+  REQUIRE(cautions.size() == 1);
+  CHECK(cautions.front().message.rfind("50 %", 0) == 0);
+}
+
+TEST_CASE("one alternative holds: in the water there is no raft") {
+  const Sampler sampler(with(R"({"unmeasured": true, "alternatives": [
+      {"name": "in the raft", "weight": 3},
+      {"name": "in the water", "weight": 1, "set": {"/boarding/kind": "none", "/raft": null}}]})"));
+  REQUIRE(sampler.factors().size() == 4);
+  CHECK(sampler.factors()[0].kind == study::FactorKind::ignorance);
+  CHECK(sampler.factors()[3].kind == study::FactorKind::variety);
+  const auto water = sampler.at({0.5, 0.5, 0.5, 0.8});
+  CHECK(water.alternative == "in the water");
+  CHECK_FALSE(std::get<scenario::ValidScenario>(sampler.scenario_of(water)).scenario.raft.has_value());
+  const auto raft = sampler.at({0.25, 0.5, 0.6, 0.7});
+  const auto valid = std::get<scenario::ValidScenario>(sampler.scenario_of(raft));
+  CHECK(valid.scenario.raft->canopy_heat_loss_position == 0.25);
+  CHECK(valid.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires);
+}
+
+TEST_CASE("a failure happens with its probability, at a whole hour, or after the end not at all") {
+  const Sampler sampler(with(R"({"events": [{"failure": "canopy_torn", "probability": 0.3,
+      "at_h": {"kind": "uniform", "low": 0, "high": 48}}]})"));
+  CHECK(sampler.at({0.31, 0.1}).failures.empty());
+  REQUIRE(sampler.at({0.29, 0.1}).failures.size() == 1);
+  CHECK(sampler.at({0.29, 0.1}).failures.front().at_h == 5);  // 4.8 h
+  CHECK(sampler.at({0.29, 0.9}).failures.empty());            // 43.2 h of 24
+}
+
+TEST_CASE("a shared draw is the same for all it is for; rescue is drawn beside the scenario") {
+  const Sampler sampler(with(R"({"groups": [{"name": "sleep",
+      "pointers": ["/crew/0/hours_since_sleep_h", "/crew/1/hours_since_sleep_h"],
+      "distribution": {"kind": "uniform", "low": 0, "high": 20}}],
+      "rescue": {"kind": "fixed", "at_h": 30}})"));
+  const study::Sample s = sampler.draw(2, 2);
+  CHECK(value(s, "/crew/0/hours_since_sleep_h") == value(s, "/crew/1/hours_since_sleep_h"));
+  CHECK(s.rescue_h == 30);
+}
