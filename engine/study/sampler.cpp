@@ -51,7 +51,7 @@ T now_at(const std::vector<Setting>& settings, const std::string& pointer, T wri
 struct Sampler::Walk {
   const Sampler& sampler;
   const Take& take;
-  Sample out;
+  Drawn out;
 
   void put(std::string pointer, Value value) {
     out.settings.push_back({std::move(pointer), std::move(value)});
@@ -205,7 +205,7 @@ Sampler::Sampler(const scenario::ValidScenario& valid)
   correlate();
 }
 
-Sample Sampler::walk(const Take& take) const {
+Drawn Sampler::walk(const Take& take) const {
   Walk walk{*this, take, {}};
   walk.everything();
   return std::move(walk.out);
@@ -238,7 +238,7 @@ std::vector<double> Sampler::point(std::uint64_t seed, std::uint64_t sample) con
   return out;
 }
 
-Sample Sampler::at(const std::vector<double>& point) const {
+Drawn Sampler::at(const std::vector<double>& point) const {
   if (point.size() != factors_.size())
     throw std::invalid_argument(
         fmt::format("sampler: a point of {} numbers for {} factors", point.size(), factors_.size()));
@@ -256,7 +256,7 @@ Sample Sampler::at(const std::vector<double>& point) const {
   return walk([&](const std::string&, FactorKind) { return u[next++]; });
 }
 
-scenario::Node Sampler::document_of(const Sample& sample) const {
+scenario::Node Sampler::document_of(const Drawn& sample) const {
   scenario::Node root = *plain_;
   const auto put = [&](const Setting& setting) {
     if (!scenario::put(root, setting.pointer, setting.value))
@@ -274,11 +274,11 @@ scenario::Node Sampler::document_of(const Sample& sample) const {
   return root;
 }
 
-scenario::Validated Sampler::scenario_of(const Sample& sample) const {
+scenario::Validated Sampler::scenario_of(const Drawn& sample) const {
   return scenario::validate_document(document_of(sample), file_, folder_);
 }
 
-std::string Sampler::text_of(const Sample& sample) const {
+std::string Sampler::text_of(const Drawn& sample) const {
   return scenario::write_document(document_of(sample));
 }
 

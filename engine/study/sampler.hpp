@@ -31,7 +31,7 @@ struct Setting {
   scenario::Value value;
 };
 
-struct Sample {
+struct Drawn {
   std::vector<Setting> settings;            // in the order in which they are put in
   std::vector<scenario::Failure> failures;  // that happen, beside those of the file
   std::vector<Setting> of_alternative;      // put in after all else
@@ -48,12 +48,12 @@ class Sampler {
   // The numbers of sample k, one for each factor, in (0, 1).
   std::vector<double> point(std::uint64_t seed, std::uint64_t k) const;
   // What a point stands for. Throws std::invalid_argument unless it has one number per factor.
-  Sample at(const std::vector<double>& point) const;
-  Sample draw(std::uint64_t seed, std::uint64_t k) const { return at(point(seed, k)); }
+  Drawn at(const std::vector<double>& point) const;
+  Drawn draw(std::uint64_t seed, std::uint64_t k) const { return at(point(seed, k)); }
 
-  scenario::Validated scenario_of(const Sample& sample) const;
+  scenario::Validated scenario_of(const Drawn& sample) const;
   // The same as the text of a plain scenario file.
-  std::string text_of(const Sample& sample) const;
+  std::string text_of(const Drawn& sample) const;
 
  private:
   // Gaussian copula: independent normal scores times `lower` are correlated ones.
@@ -65,9 +65,9 @@ class Sampler {
   using Take = std::function<double(const std::string& name, FactorKind kind)>;
   struct Walk;
 
-  Sample walk(const Take& take) const;
+  Drawn walk(const Take& take) const;
   void correlate();
-  scenario::Node document_of(const Sample& sample) const;
+  scenario::Node document_of(const Drawn& sample) const;
 
   std::string file_;
   std::filesystem::path folder_;

@@ -34,7 +34,7 @@ scenario::ValidScenario with(const std::string& uncertain) {
   return std::get<scenario::ValidScenario>(scenario::validate_text(text, "s.json", folder));
 }
 
-double value(const study::Sample& sample, const std::string& pointer) {
+double value(const study::Drawn& sample, const std::string& pointer) {
   for (const study::Setting& each : sample.settings)
     if (each.pointer == pointer) return std::get<double>(each.value);
   return NAN;
@@ -45,7 +45,7 @@ double value(const study::Sample& sample, const std::string& pointer) {
 TEST_CASE("a sample is the same in any order, and its text is the scenario that was drawn") {
   const Sampler sampler(full());
   for (const std::uint64_t k : {5, 0, 3}) {
-    const study::Sample one = sampler.draw(11, k), again = Sampler(full()).draw(11, k);
+    const study::Drawn one = sampler.draw(11, k), again = Sampler(full()).draw(11, k);
     CHECK(sampler.text_of(one) == Sampler(full()).text_of(again));
     const auto direct = sampler.scenario_of(one);
     const auto read = scenario::validate_text(sampler.text_of(one), "s.json", folder);
@@ -74,7 +74,7 @@ TEST_CASE("inputs drawn together have the correlation that was asked for") {
   constexpr int n = 4000;
   double product = 0, first = 0, second = 0;
   for (std::uint64_t k = 0; k < n; ++k) {
-    const study::Sample s = sampler.draw(3, k);
+    const study::Drawn s = sampler.draw(3, k);
     const double a = (value(s, "/weather/air_temperature_degC") - 10) / 2,
                  b = value(s, "/weather/water_temperature_degC") - 12;
     product += a * b, first += a * a, second += b * b;
@@ -91,7 +91,7 @@ TEST_CASE("unknown people come from the population of their sex, whatever was wr
   int failed = 0;
   constexpr int n = 2000;
   for (std::uint64_t k = 0; k < n; ++k) {
-    const study::Sample s = sampler.draw(9, k);
+    const study::Drawn s = sampler.draw(9, k);
     height += value(s, "/crew/0/height_m");
     failed += std::holds_alternative<scenario::Diagnostics>(sampler.scenario_of(s)) ? 1 : 0;
   }
@@ -143,7 +143,7 @@ TEST_CASE("a shared draw is the same for all it is for; rescue is drawn beside t
       "pointers": ["/crew/0/hours_since_sleep_h", "/crew/1/hours_since_sleep_h"],
       "distribution": {"kind": "uniform", "low": 0, "high": 20}}],
       "rescue": {"kind": "fixed", "at_h": 30}})"));
-  const study::Sample s = sampler.draw(2, 2);
+  const study::Drawn s = sampler.draw(2, 2);
   CHECK(value(s, "/crew/0/hours_since_sleep_h") == value(s, "/crew/1/hours_since_sleep_h"));
   CHECK(s.rescue_h == 30);
 }

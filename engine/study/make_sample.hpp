@@ -1,0 +1,21 @@
+// From what was drawn to a sample ready to march: the ordinary validation, the weather, the compiled numbers.
+//
+// States: none, so that samples may be made by several threads at once. A draw that the validation or the
+// weather refuses is not made, with the first reason of all that were found.
+#pragma once
+
+#include <cstdint>
+#include <variant>
+#include <vector>
+
+#include "study/ensemble.hpp"
+#include "study/sampler.hpp"
+
+namespace bide::study {
+
+std::variant<Sample, NotMade> make_sample(const scenario::Validated& scenario);
+
+// Sample k as the sampler draws it. Keeps a reference to the sampler.
+MakeSample drawing(const Sampler& sampler, std::uint64_t seed);
+
+}  // namespace bide::study
