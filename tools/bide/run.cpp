@@ -1,13 +1,7 @@
 // bide run S.json: one simulation, its summary, and the files asked for.
 #include <fmt/format.h>
-#include <sys/ioctl.h>
-#include <unistd.h>
 
 #include <algorithm>
-#include <cctype>
-#include <chrono>
-#include <cstdio>
-#include <cstdlib>
 #include <filesystem>
 #include <memory>
 #include <string>
@@ -24,6 +18,7 @@
 #include "report/terminal.hpp"
 #include "report/text.hpp"
 #include "scenario/validate.hpp"
+#include "terminal.hpp"
 #include "timeline/simulate.hpp"
 #include "weather/weather.hpp"
 
@@ -35,63 +30,6 @@ struct RunArguments {
   bool quiet = false, ascii = false, progress = false;
 };
 
-bool utf8_locale() {
-  for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
-    const char* value = std::getenv(name);
-    if (value == nullptr || *value == '\0') continue;
-    std::string locale = value;
-    std::transform(locale.begin(), locale.end(), locale.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
-    return locale.find("utf-8") != std::string::npos || locale.find("utf8") != std::string::npos;
-  }
-  return false;
-}
-
-int terminal_width() {
-  constexpr int widest = 80;
-  winsize size{};
-  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return widest;
-  return std::min<int>(size.ws_col, widest);
-}
-
-report::Letters letters_of(const RunArguments& arguments) {
-  return utf8_locale() && !arguments.ascii ? report::Letters::utf8 : report::Letters::ascii;
-}
-
-// To stderr, as "file: /pointer: message".
-void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before = "") {
-  constexpr std::size_t most_letters = 1000;
-  for (const scenario::Diagnostic& each : diagnostics) {
-    fmt::print(stderr, "{}{}\n", before, report::plain(to_string(each), letters, most_letters));
-  }
-}
-
-// Tells on stderr how far a run of more than a second has come: in place on a terminal, else in lines.
-class Progress {
- public:
-  Progress(bool asked, bool on_terminal) : shown_(asked || on_terminal), on_terminal_(on_terminal) {}
-
-  void operator()(double fraction) {
-    if (!shown_) return;
-    const auto now = Clock::now();
-    const std::chrono::duration<double> since_start = now - start_, since_last = now - last_;
-    if (since_start.count() < 1 || since_last.count() < (on_terminal_ ? 0.2 : 1.0)) return;
-    last_ = now;
-    written_ = true;
-    fmt::print(stderr, "{}running: {:.0f} %{}", on_terminal_ ? "\r" : "", 100 * fraction,
-               on_terminal_ ? "" : "\n");
-    std::fflush(stderr);
-  }
-  void finish() const {
-    if (written_ && on_terminal_) fmt::print(stderr, "\r{:20}\r", "");
-  }
-
- private:
-  using Clock = std::chrono::steady_clock;
-  bool shown_, on_terminal_, written_ = false;
-  Clock::time_point start_ = Clock::now(), last_ = start_;
-};
-
 struct Output {
   std::string what, path;
 };
@@ -101,12 +39,6 @@ std::vector<Output> outputs(const RunArguments& arguments) {
   if (!arguments.timeline_csv.empty()) list.push_back({"timeline", arguments.timeline_csv});
   if (!arguments.result_json.empty()) list.push_back({"result", arguments.result_json});
   return list;
-}
-
-int cannot_write(const std::string& path, const std::string& why, report::Letters letters) {
-  fmt::print(stderr, "{}: cannot be written: {}\n", report::plain(path, letters),
-             report::plain(why, letters));
-  return exit_cannot_write;
 }
 
 // Two names of one file, as far as the file system can tell.
@@ -134,7 +66,7 @@ std::string path_clash(const RunArguments& arguments) {
 }
 
 int run(const RunArguments& arguments) {
-  const report::Letters letters = letters_of(arguments);
+  const report::Letters letters = tool::letters(arguments.ascii);
   if (const std::string clash = path_clash(arguments); !clash.empty()) {
     fmt::print(stderr, "{}\n", report::plain(clash, letters));
     return exit_usage;
@@ -156,7 +88,7 @@ int run(const RunArguments& arguments) {
       return cannot_write(output.path, *why, letters);
   }
 
-  Progress progress(arguments.progress, ::isatty(STDERR_FILENO) == 1);
+  ProgressLine progress(arguments.progress);
   timeline::Options options;
   options.progress = [&progress](double fraction) { progress(fraction); };
   auto simulated = timeline::simulate(scenario, record, options);

@@ -1,0 +1,26 @@
+// What odds keep of one sample: a few numbers, so that a million of them fit into memory.
+//
+// Units: hours since the scenario's start. A time beyond the horizon is infinite.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <limits>
+
+#include "study/sample_result.hpp"
+
+namespace bide::study {
+
+// The middle person is the one by whom half of the crew, or just over, have come to it.
+enum Who : std::size_t { first_person, middle_person, last_person, who_count };
+
+struct Future {
+  std::array<float, who_count> able_h{}, alive_h{};
+  std::array<timeline::Limit, who_count> able_cause{}, alive_cause{};
+  float rescue_h = std::numeric_limits<float>::infinity();  // infinite: no help comes, or not considered
+};
+
+// Of a sample that has a result.
+Future future_of(const SampleResult& result, double rescue_h);
+
+}  // namespace bide::study

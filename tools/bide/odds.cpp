@@ -1,0 +1,266 @@
+// bide odds S.json: the endurance window of a crew over many possible futures, given what is known so far.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <limits>
+#include <memory>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "commands.hpp"
+#include "core/notice.hpp"
+#include "core/random.hpp"
+#include "outcome/outcome.hpp"
+#include "output.hpp"
+#include "report/file.hpp"
+#include "report/odds.hpp"
+#include "report/terminal.hpp"
+#include "study/future.hpp"
+#include "study/make_sample.hpp"
+#include "study/nested.hpp"
+#include "terminal.hpp"
+#include "timeline/simulate.hpp"
+
+namespace bide::tool {
+namespace {
+
+struct OddsArguments {
+  std::string scenario, csv, json, output;
+  std::uint64_t samples = 1000, seed = 1;
+  int threads = 0;
+  std::optional<double> alive_at_h, now_h;
+  std::optional<std::uint64_t> sample, dump;
+  bool quiet = false, ascii = false, progress = false, force = false;
+};
+
+constexpr double confidence = 0.95;
+// More than this share without a result, and the command fails.
+constexpr double bearable_failures = 0.01;
+
+struct Drawn {
+  std::vector<study::Future> futures;
+  std::vector<std::uint64_t> index;  // of each
+  std::vector<report::FailedSample> failed;
+  bool with_help = false;
+};
+
+Drawn draw(const study::Sampler& sampler, const OddsArguments& arguments, ProgressLine& progress) {
+  Drawn out;
+  out.futures.reserve(arguments.samples);
+  out.index.reserve(arguments.samples);
+  study::EnsembleOptions options;
+  options.threads = arguments.threads;
+  options.progress = [&](const study::Progress& p) {
+    progress(static_cast<double>(p.done) / static_cast<double>(p.total),
+             fmt::format(", {:.0f} futures/s", p.per_s));
+  };
+  const auto sink = [&](const study::SampleResult& r) {
+    if (!r.failure.empty()) {
+      out.failed.push_back({r.index, r.failure});
+      return;
+    }
+    const auto rescue_h = sampler.draw(arguments.seed, r.index).rescue_h;
+    out.with_help = out.with_help || rescue_h.has_value();
+    out.futures.push_back(study::future_of(r, rescue_h.value_or(std::numeric_limits<double>::infinity())));
+    out.index.push_back(r.index);
+  };
+  study::run_ensemble({0, arguments.samples}, study::drawing(sampler, arguments.seed), sink, options);
+  return out;
+}
+
+// Of the futures that agree with what is known; the first so many, since the bootstrap takes every case.
+std::vector<report::Unknown> unknowns(const study::Sampler& sampler, const OddsArguments& arguments,
+                                      const Drawn& drawn, const study::KnownSoFar& known, double horizon_h) {
+  constexpr std::size_t most = 20000, replicates = 200;
+  std::vector<double> until_h;
+  std::vector<std::vector<double>> numbers(sampler.factors().size());
+  for (std::size_t i = 0; i < drawn.futures.size() && until_h.size() < most; ++i) {
+    if (!study::agrees(drawn.futures[i], known)) continue;
+    until_h.push_back(std::min<double>(drawn.futures[i].able_h[study::first_person], horizon_h));
+    const std::vector<double> point = sampler.point(arguments.seed, drawn.index[i]);
+    for (std::size_t f = 0; f < point.size(); ++f) numbers[f].push_back(point[f]);
+  }
+  const study::Bootstrap bootstrap{
+      [seed = ~arguments.seed](std::uint64_t sample, std::uint32_t factor, std::uint32_t each) {
+        return uniform(seed, sample, factor, each);
+      },
+      replicates, confidence};
+  std::vector<report::Unknown> out;
+  for (std::size_t f = 0; f < numbers.size(); ++f)
+    if (const auto narrowing = study::expected_narrowing(numbers[f], until_h, bootstrap))
+      out.push_back({sampler.factors()[f].name, sampler.factors()[f].kind, *narrowing});
+  std::stable_sort(out.begin(), out.end(), [](const report::Unknown& a, const report::Unknown& b) {
+    return a.narrowing.of_variance > b.narrowing.of_variance;
+  });
+  return out;
+}
+
+// A square of truths and cases, as large as the futures asked for, but at most this many each way.
+std::optional<study::NestedBands> nested(const study::Sampler& sampler, const OddsArguments& arguments,
+                                         double horizon_h, ProgressLine& progress) {
+  constexpr std::uint64_t most = 32, fewest = 10;
+  const auto side = std::min(most, static_cast<std::uint64_t>(std::sqrt(arguments.samples)));
+  if (!study::is_nested(sampler) || side < fewest) return std::nullopt;
+  std::vector<float> first_able_h;
+  study::EnsembleOptions options;
+  options.threads = arguments.threads;
+  options.progress = [&](const study::Progress& p) {
+    progress(static_cast<double>(p.done) / static_cast<double>(p.total), " of the cases under one truth");
+  };
+  std::uint64_t failed = 0;
+  study::run_ensemble(
+      {0, side * side}, study::nested_drawing(sampler, arguments.seed, side),
+      [&](const study::SampleResult& r) {
+        const bool made = r.failure.empty();
+        failed += made ? 0 : 1;
+        first_able_h.push_back(made ? study::future_of(r, 0).able_h[study::first_person]
+                                    : std::numeric_limits<float>::quiet_NaN());
+      },
+      options);
+  if (failed == side * side) return std::nullopt;
+  return study::nested_bands(first_able_h, side, side, horizon_h);
+}
+
+std::optional<scenario::ValidScenario> load(const OddsArguments& arguments, report::Letters shown) {
+  auto validated = scenario::validate_file(arguments.scenario);
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&validated)) {
+    print(*errors, shown);
+    return std::nullopt;
+  }
+  auto& scenario = std::get<scenario::ValidScenario>(validated);
+  if (!scenario.scenario.uncertain) {
+    print({{arguments.scenario, "/uncertain",
+            "missing; odds need something that is uncertain (bide run takes the scenario as it is)"}},
+          shown);
+    return std::nullopt;
+  }
+  return std::move(scenario);
+}
+
+int replay(const study::Sampler& sampler, const OddsArguments& arguments, report::Letters shown) {
+  const auto validated = sampler.scenario_of(sampler.draw(arguments.seed, *arguments.sample));
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&validated)) {
+    print(*errors, shown, fmt::format("sample {}: ", *arguments.sample).c_str());
+    return exit_input_refused;
+  }
+  const auto& scenario = std::get<scenario::ValidScenario>(validated);
+  const auto loaded = weather::load(scenario);
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&loaded)) {
+    print(*errors, shown);
+    return exit_input_refused;
+  }
+  const auto simulated = timeline::simulate(scenario, std::get<weather::Record>(loaded));
+  if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
+    fmt::print(stderr, "sample {}: the run failed ({}): {}\n", *arguments.sample, failure->ledger,
+               failure->message);
+    return exit_run_failed;
+  }
+  const auto& timeline = std::get<timeline::Timeline>(simulated);
+  report::TerminalOptions options;
+  options.utf8 = shown == report::Letters::utf8;
+  options.width = terminal_width();
+  return put(report::terminal_summary(outcome::read_outcome(timeline, scenario), timeline, scenario, options),
+             "", false);
+}
+
+int odds(const OddsArguments& arguments) {
+  const report::Letters shown = letters(arguments.ascii);
+  const auto scenario = load(arguments, shown);
+  if (!scenario) return exit_input_refused;
+  const study::Sampler sampler(*scenario);
+  if (arguments.dump)
+    return put(sampler.text_of(sampler.draw(arguments.seed, *arguments.dump)), arguments.output,
+               arguments.force);
+  if (arguments.sample) return replay(sampler, arguments, shown);
+  for (const std::string& path : {arguments.csv, arguments.json})
+    if (!path.empty())
+      if (const auto why = report::why_not_writable(path)) return cannot_write(path, *why, shown);
+
+  study::KnownSoFar known;
+  if (const auto& stated = scenario->scenario.uncertain->known) known = {stated->alive_at_h, stated->now_h};
+  if (arguments.alive_at_h) known.alive_at_h = arguments.alive_at_h;
+  if (arguments.now_h) known.now_h = arguments.now_h;
+
+  const double horizon_h = scenario->scenario.duration_h;
+  ProgressLine progress(arguments.progress);
+
+  Drawn drawn = draw(sampler, arguments, progress);
+  if (drawn.futures.empty()) {
+    progress.finish();
+    fmt::print(stderr, "{}: no sample has a result; the first: {}\n",
+               report::plain(arguments.scenario, shown), report::plain(drawn.failed.front().reason, shown));
+    return exit_run_failed;
+  }
+  auto given = study::odds_given(drawn.futures, known, horizon_h, drawn.with_help, confidence);
+  if (!given) {
+    progress.finish();
+    fmt::print(
+        stderr,
+        "{}: none of {} futures agrees with what is known; draw more (-n), or look at the scenario again\n",
+        report::plain(arguments.scenario, shown), drawn.futures.size());
+    return exit_run_failed;
+  }
+  report::OddsMaterial material{*scenario,
+                                arguments.seed,
+                                arguments.samples,
+                                std::move(drawn.failed),
+                                known,
+                                std::move(*given),
+                                unknowns(sampler, arguments, drawn, known, horizon_h),
+                                nested(sampler, arguments, horizon_h, progress)};
+  progress.finish();
+  if (!arguments.csv.empty())
+    if (const auto why = report::write_whole(arguments.csv, report::odds_csv(material)))
+      return cannot_write(arguments.csv, *why, shown);
+  if (!arguments.json.empty())
+    if (const auto why = report::write_whole(arguments.json, report::odds_json(material)))
+      return cannot_write(arguments.json, *why, shown);
+  if (arguments.quiet) print(scenario->cautions, shown, "caution: ");
+  const int written = put(arguments.quiet ? report::odds_line(material, shown)
+                                          : report::odds_text(material, terminal_width(), shown),
+                          "", false);
+  const bool too_many = static_cast<double>(material.failed.size()) >
+                        bearable_failures * static_cast<double>(arguments.samples);
+  if (too_many)
+    fmt::print(stderr, "{}: {} of {} samples have no result, more than {:.0f} %\n",
+               report::plain(arguments.scenario, shown), material.failed.size(), arguments.samples,
+               100 * bearable_failures);
+  return written != exit_ok ? written : too_many ? exit_run_failed : exit_ok;
+}
+
+}  // namespace
+
+void add_odds(CLI::App& app, int& exit_code) {
+  auto arguments = std::make_shared<OddsArguments>();
+  CLI::App* command =
+      app.add_subcommand("odds", "Many possible futures: the endurance window, given what is known so far");
+  command->add_option("scenario", arguments->scenario, "Scenario file with `uncertain`")->required();
+  constexpr std::uint64_t most = 100'000'000;
+  command->add_option("-n,--futures", arguments->samples, "How many to draw")
+      ->check(CLI::Range(std::uint64_t{1}, most))
+      ->capture_default_str();
+  command->add_option("--seed", arguments->seed, "Same seed, same futures")->capture_default_str();
+  command->add_option("--threads", arguments->threads, "0: one to a core; results do not depend on it")
+      ->check(CLI::Range(0, 1024));
+  command->add_option("--alive-at", arguments->alive_at_h, "Hours after the start: all known alive")
+      ->check(CLI::Range(0.0, 1440.0));
+  command->add_option("--now", arguments->now_h, "Hours after the start: the time of asking, no help yet")
+      ->check(CLI::Range(0.0, 1440.0));
+  command->add_option("--csv", arguments->csv, "Write the shares against time as CSV");
+  command->add_option("--json", arguments->json, "Write everything as JSON");
+  auto* sample = command->add_option("--sample", arguments->sample, "Run this one future alone");
+  command->add_option("--dump", arguments->dump, "Write this one future as a plain scenario")
+      ->excludes(sample);
+  command->add_option("-o,--output", arguments->output, "Where --dump writes; standard output if left out");
+  command->add_flag("--force", arguments->force, "Let --dump write over a file");
+  command->add_flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
+  command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
+  command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
+  command->footer(std::string(standing_notice));
+  command->callback([arguments, &exit_code] { exit_code = odds(*arguments); });
+}
+
+}  // namespace bide::tool

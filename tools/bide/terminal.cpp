@@ -1,0 +1,75 @@
+#include "terminal.hpp"
+
+#include <fmt/format.h>
+#include <sys/ioctl.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cctype>
+#include <cstdio>
+#include <cstdlib>
+
+#include "commands.hpp"
+
+namespace bide::tool {
+
+namespace {
+
+bool utf8_locale() {
+  for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
+    const char* value = std::getenv(name);
+    if (value == nullptr || *value == '\0') continue;
+    std::string locale = value;
+    std::transform(locale.begin(), locale.end(), locale.begin(),
+                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+    return locale.find("utf-8") != std::string::npos || locale.find("utf8") != std::string::npos;
+  }
+  return false;
+}
+
+}  // namespace
+
+report::Letters letters(bool ascii_only) {
+  return utf8_locale() && !ascii_only ? report::Letters::utf8 : report::Letters::ascii;
+}
+
+int terminal_width() {
+  constexpr int widest = 80;
+  winsize size{};
+  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return widest;
+  return std::min<int>(size.ws_col, widest);
+}
+
+void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before) {
+  constexpr std::size_t most_letters = 1000;
+  for (const scenario::Diagnostic& each : diagnostics) {
+    fmt::print(stderr, "{}{}\n", before, report::plain(to_string(each), letters, most_letters));
+  }
+}
+
+int cannot_write(const std::string& path, const std::string& why, report::Letters letters) {
+  fmt::print(stderr, "{}: cannot be written: {}\n", report::plain(path, letters),
+             report::plain(why, letters));
+  return exit_cannot_write;
+}
+
+ProgressLine::ProgressLine(bool asked)
+    : on_terminal_(::isatty(STDERR_FILENO) == 1), shown_(asked || on_terminal_) {}
+
+void ProgressLine::operator()(double fraction, const std::string& more) {
+  if (!shown_) return;
+  const auto now = Clock::now();
+  const std::chrono::duration<double> since_start = now - start_, since_last = now - last_;
+  if (since_start.count() < 1 || since_last.count() < (on_terminal_ ? 0.2 : 1.0)) return;
+  last_ = now;
+  written_ = true;
+  fmt::print(stderr, "{}running: {:.0f} %{}{}", on_terminal_ ? "\r" : "", 100 * fraction, more,
+             on_terminal_ ? "" : "\n");
+  std::fflush(stderr);
+}
+
+void ProgressLine::finish() const {
+  if (written_ && on_terminal_) fmt::print(stderr, "\r{:60}\r", "");
+}
+
+}  // namespace bide::tool

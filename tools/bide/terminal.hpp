@@ -1,0 +1,38 @@
+// What the terminal can show, and telling it how far a long command has come.
+#pragma once
+
+#include <chrono>
+#include <string>
+
+#include "report/text.hpp"
+#include "scenario/validate.hpp"
+
+namespace bide::tool {
+
+// As the locale says, unless only ASCII is asked for.
+report::Letters letters(bool ascii_only);
+
+// Of standard output; 80 columns at most and when it is no terminal.
+int terminal_width();
+
+// To standard error, as "file: /pointer: message".
+void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before = "");
+
+// "path: cannot be written: why" on standard error; the exit code for it.
+int cannot_write(const std::string& path, const std::string& why, report::Letters letters);
+
+// Tells on standard error how far a command of more than a second has come: in place on a terminal, else in
+// lines, and then only when asked.
+class ProgressLine {
+ public:
+  explicit ProgressLine(bool asked);
+  void operator()(double fraction, const std::string& more = "");
+  void finish() const;
+
+ private:
+  using Clock = std::chrono::steady_clock;
+  bool on_terminal_, shown_, written_ = false;
+  Clock::time_point start_ = Clock::now(), last_ = start_;
+};
+
+}  // namespace bide::tool
