@@ -1,10 +1,10 @@
 #include "report/json.hpp"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "core/notice.hpp"
 #include "outcome/cause.hpp"
+#include "report/json_parts.hpp"
 #include "report/text.hpp"
 #include "report/words.hpp"
 
@@ -17,13 +17,8 @@ using outcome::PersonOutcome;
 
 constexpr double seconds_per_hour = 3600;
 
-// Six significant digits: more would be noise.
 Json number(double value) {
-  if (!std::isfinite(value)) return nullptr;
-  if (value == 0) return 0.0;
-  const double scale = std::pow(10.0, 5 - std::floor(std::log10(std::abs(value))));
-  if (!std::isfinite(scale) || scale == 0) return value;
-  return std::round(value * scale) / scale;
+  return json_number(value);
 }
 
 Json hours(double seconds) {
@@ -226,17 +221,7 @@ std::string result_json(const outcome::Outcome& outcome, const timeline::Timelin
   json["flags"] = texts_json(timeline.flags);
   json["assumptions"] = texts_json(timeline.assumptions);
 
-  const std::string ascii = json.dump(1, ' ', true);
-  std::string out;
-  out.reserve(ascii.size() + 1);
-  for (const char letter : ascii) {  // "<" occurs inside strings only
-    if (letter == '<') {
-      out += "\\u003c";
-    } else {
-      out += letter;
-    }
-  }
-  return out + "\n";
+  return json_text(json);
 }
 
 }  // namespace bide::report

@@ -19,6 +19,7 @@ int main(int argc, char** argv) {
   int exit_code = exit_ok;
   add_new(app, exit_code);
   add_run(app, exit_code);
+  add_compare(app, exit_code);
   add_check(app, exit_code);
   add_odds(app, exit_code);
   add_catalogue(app, exit_code);

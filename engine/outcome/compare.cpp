@@ -1,0 +1,184 @@
+#include "outcome/compare.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "constants/evidence.hpp"
+
+namespace bide::outcome {
+namespace {
+
+using timeline::PersonSeries;
+using timeline::Timeline;
+
+// Columns that hold means since the row before (and states, whose rows stand for the time before them).
+double mean_over(const std::vector<double>& time_s, const std::vector<double>& values, const Window& window) {
+  double sum = 0, weight_s = 0;
+  for (std::size_t i = 1; i < time_s.size() && i < values.size(); ++i) {
+    const double covered_s = std::min(time_s[i], window.to_s) - std::max(time_s[i - 1], window.from_s);
+    if (covered_s <= 0) continue;
+    sum += covered_s * values[i];
+    weight_s += covered_s;
+  }
+  return weight_s > 0 ? sum / weight_s : 0;
+}
+
+double person_mean(const Timeline& timeline, std::vector<double> PersonSeries::*column,
+                   const Window& window) {
+  double sum = 0;
+  for (const PersonSeries& person : timeline.persons)
+    sum += mean_over(timeline.time_s, person.*column, window);
+  return timeline.persons.empty() ? 0 : sum / static_cast<double>(timeline.persons.size());
+}
+
+double first_death_s(const Timeline& timeline) {
+  double at_s = timeline.horizon_s;
+  for (const timeline::PersonFate& fate : timeline.fates)
+    at_s = std::min(at_s, fate.alive_until_s.value_or(at_s));
+  return at_s;
+}
+
+double boarded_s(const Timeline& timeline) {
+  const auto boarded = std::find_if(timeline.events.begin(), timeline.events.end(),
+                                    [](const timeline::Event& event) { return event.kind == "boarded"; });
+  return boarded == timeline.events.end() ? 0 : boarded->time_s;
+}
+
+}  // namespace
+
+Ahead later(const std::optional<double>& first_s, double first_horizon_s,
+            const std::optional<double>& second_s, double second_horizon_s) {
+  // A time beyond the horizon is at least the horizon: enough to be ahead of a time, never to be behind one.
+  const auto ahead = [](const std::optional<double>& a_s, double a_horizon_s,
+                        const std::optional<double>& b_s) {
+    return b_s && a_s.value_or(a_horizon_s) > *b_s * (1 + constants::times_apart_fraction) &&
+           a_s.value_or(a_horizon_s) > *b_s + constants::times_apart_s;
+  };
+  if (ahead(first_s, first_horizon_s, second_s)) return Ahead::first;
+  if (ahead(second_s, second_horizon_s, first_s)) return Ahead::second;
+  return Ahead::not_told_apart;
+}
+
+std::optional<double> coldest_night_degC(const Timeline& timeline, double until_s) {
+  if (!timeline.in_raft) return std::nullopt;
+  std::optional<double> coldest;
+  double sum = 0, dark_s = 0;
+  const auto night_ends = [&] {
+    if (dark_s > 0) coldest = std::min(coldest.value_or(sum / dark_s), sum / dark_s);
+    sum = dark_s = 0;
+  };
+  for (std::size_t i = 1; i < timeline.time_s.size() && timeline.time_s[i] <= until_s; ++i) {
+    if (timeline.irradiance_W_m2[i] > 0) {
+      night_ends();
+      continue;
+    }
+    const double step_s = timeline.time_s[i] - timeline.time_s[i - 1];
+    sum += step_s * timeline.inside_air_degC[i];
+    dark_s += step_s;
+  }
+  night_ends();
+  return coldest;
+}
+
+Window common_window(const Timeline& first, const Timeline& second) {
+  return {std::max(boarded_s(first), boarded_s(second)),
+          std::min(first_death_s(first), first_death_s(second))};
+}
+
+CabinHeat cabin_heat(const Timeline& t, const Window& window) {
+  const auto mean = [&](const std::vector<double>& values) { return mean_over(t.time_s, values, window); };
+  return {mean(t.inside_air_degC),
+          mean(t.outside_air_degC),
+          mean(t.cabin_from_bodies_W),
+          mean(t.cabin_from_sun_W),
+          mean(t.cabin_to_outside_through_canopy_W),
+          mean(t.cabin_to_sea_W),
+          mean(t.cabin_to_outside_by_air_W)};
+}
+
+std::optional<WarmerBecause> warmer_because(const CabinHeat& first, const CabinHeat& second) {
+  const double excess1 = first.inside_degC - first.outside_degC,
+               excess2 = second.inside_degC - second.outside_degC;
+  const double q1 = first.canopy_W + first.air_W, q2 = second.canopy_W + second.air_W;
+  const double least = constants::excess_for_conductance_K;
+  if (excess1 < least || excess2 < least || q1 <= 0 || q2 <= 0) return std::nullopt;
+  const double u1 = q1 / excess1, u2 = q2 / excess2;
+  const double per_watt = 0.5 * (1 / u1 + 1 / u2), per_conductance = 0.5 * (q1 + q2) / (u1 * u2);
+  WarmerBecause out;
+  out.canopy_W_K = {first.canopy_W / excess1, second.canopy_W / excess2};
+  out.air_W_K = {first.air_W / excess1, second.air_W / excess2};
+  out.outside_K = second.outside_degC - first.outside_degC;
+  out.bodies_K = per_watt * (second.bodies_W - first.bodies_W);
+  out.sun_K = per_watt * (second.sun_W - first.sun_W);
+  out.sea_K = -per_watt * (second.sea_W - first.sea_W);
+  const auto rest_W = [](const CabinHeat& c) {
+    return c.canopy_W + c.air_W + c.sea_W - c.bodies_W - c.sun_W;
+  };
+  out.rest_K = per_watt * (rest_W(second) - rest_W(first));
+  out.canopy_K = -per_conductance * (out.canopy_W_K[1] - out.canopy_W_K[0]);
+  out.air_K = -per_conductance * (out.air_W_K[1] - out.air_W_K[0]);
+  return out;
+}
+
+BodyHeat body_heat(const Timeline& timeline, const Window& window) {
+  const auto mean = [&](std::vector<double> PersonSeries::*column) {
+    return person_mean(timeline, column, window);
+  };
+  return {mean(&PersonSeries::metabolic_W),
+          mean(&PersonSeries::shivering_W),
+          mean(&PersonSeries::heat_loss_air_W),
+          mean(&PersonSeries::heat_loss_canopy_W),
+          mean(&PersonSeries::heat_loss_floor_W),
+          mean(&PersonSeries::heat_loss_water_W),
+          mean(&PersonSeries::heat_loss_evaporation_W),
+          mean(&PersonSeries::heat_loss_breath_W)};
+}
+
+WaterFlows water_flows(const Timeline& timeline, const Window& window) {
+  WaterFlows out;
+  const auto persons = static_cast<double>(timeline.persons.size());
+  if (timeline.persons.empty()) return out;
+  for (const timeline::Event& event : timeline.events)
+    if (event.kind == "water_issued" && event.time_s <= window.to_s) out.drunk_L += event.given / persons;
+  constexpr double seconds_per_hour = 3600;
+  const Window whole{0, window.to_s};
+  out.sweat_L = person_mean(timeline, &PersonSeries::sweat_kg_h, whole) * window.to_s / seconds_per_hour;
+  for (const PersonSeries& person : timeline.persons) {
+    out.urine_L += value_at(timeline.time_s, person.urine_kg_total, window.to_s).value_or(0) / persons;
+    out.deficit_pct += value_at(timeline.time_s, person.water_deficit_pct, window.to_s).value_or(0) / persons;
+  }
+  return out;
+}
+
+Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
+  Figures out;
+  out.able = outcome.able;
+  out.alive = outcome.alive;
+  out.coldest_night_degC = coldest_night_degC(timeline, outcome.watched_s);
+  out.horizon_s = outcome.horizon_s;
+  out.in_raft = timeline.in_raft;
+  out.stores = outcome.stores;
+  out.foul_air_h = outcome.cabin.co2_above_5000_ppm_h;
+  out.highest_co2_ppm = outcome.cabin.highest_co2_ppm ? outcome.cabin.highest_co2_ppm->value : 0;
+  bool any = false;
+  for (const PersonOutcome& person : outcome.persons) {
+    if (person.able.at_s && person.able.at_s == outcome.able.first_s && out.able_limit.empty())
+      out.able_limit = person.able.limit;
+    if (person.alive.at_s && person.alive.at_s == outcome.alive.first_s && out.alive_limit.empty())
+      out.alive_limit = person.alive.limit;
+    if (!person.next_limit.empty() &&
+        (out.next_limit.empty() || person.next_margin_fraction < out.next_margin_fraction)) {
+      out.next_limit = person.next_limit;
+      out.next_margin_fraction = person.next_margin_fraction;
+    }
+    out.lowest_core_degC =
+        any ? std::min(out.lowest_core_degC, person.lowest_core_degC) : person.lowest_core_degC;
+    out.highest_core_degC =
+        any ? std::max(out.highest_core_degC, person.highest_core_degC) : person.highest_core_degC;
+    out.worst_water_deficit_pct = std::max(out.worst_water_deficit_pct, person.worst_water_deficit_pct);
+    any = true;
+  }
+  return out;
+}
+
+}  // namespace bide::outcome

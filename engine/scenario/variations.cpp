@@ -1,0 +1,160 @@
+#include "scenario/variations.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+
+#include "scenario/nearest.hpp"
+#include "scenario/patch.hpp"
+#include "scenario/write.hpp"
+
+namespace bide::scenario {
+namespace {
+
+using Holds = FieldLine::Holds;
+
+std::vector<std::string> split(const std::string& text, char at) {
+  std::vector<std::string> parts;
+  std::size_t begin = 0;
+  for (std::size_t end; (end = text.find(at, begin)) != std::string::npos; begin = end + 1)
+    parts.push_back(text.substr(begin, end - begin));
+  parts.push_back(text.substr(begin));
+  return parts;
+}
+
+// Empty when the text is of another kind than the field.
+std::optional<Value> value_of(const std::string& text, Holds holds) {
+  switch (holds) {
+    case Holds::number:
+    case Holds::whole: {
+      double number = 0;
+      const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+      if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
+      return number;
+    }
+    case Holds::truth:
+      if (text == "true") return true;
+      if (text == "false") return false;
+      return std::nullopt;
+    case Holds::word:
+    case Holds::text:
+      return text;
+    case Holds::parts:
+      break;
+  }
+  return std::nullopt;
+}
+
+// What is uncertain about a scenario is no input of a single run.
+bool can_vary(const FieldLine& line) {
+  return line.holds != Holds::parts && line.pointer.rfind("/uncertain", 0) != 0;
+}
+
+}  // namespace
+
+std::variant<Variation, Diagnostic> read_variation(const std::string& text, const std::string& option) {
+  const std::size_t equals = text.find('=');
+  if (equals == std::string::npos || equals + 1 == text.size())
+    return Diagnostic{option, "", fmt::format("found {}; allowed POINTER=value,value...", in_quotes(text))};
+  Variation out;
+  out.pointer = text.substr(0, equals);
+  const std::vector<FieldLine> lines = field_lines();
+  const auto line =
+      std::find_if(lines.begin(), lines.end(), [any = any_index(out.pointer)](const FieldLine& each) {
+        return each.pointer == any && can_vary(each);
+      });
+  if (line == lines.end()) {
+    std::vector<std::string_view> pointers;
+    for (const FieldLine& each : lines)
+      if (can_vary(each)) pointers.push_back(each.pointer);
+    return Diagnostic{option, out.pointer,
+                      fmt::format("found no such field; allowed the pointer of a field that holds a value{}",
+                                  did_you_mean(out.pointer, pointers))};
+  }
+  for (const std::string& written : split(text.substr(equals + 1), ',')) {
+    const auto value = value_of(written, line->holds);
+    if (!value)
+      return Diagnostic{option, out.pointer,
+                        fmt::format("found {}; allowed {}", in_quotes(written), line->allowed)};
+    if (std::find(out.values.begin(), out.values.end(), *value) != out.values.end())
+      return Diagnostic{option, out.pointer, fmt::format("found {} twice; allowed once", in_quotes(written))};
+    out.values.push_back(*value);
+    out.written.push_back(written);
+  }
+  return out;
+}
+
+std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenario& base,
+                                                               const std::vector<Variation>& variations) {
+  std::size_t count = 1;
+  for (std::size_t i = 0; i < variations.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j)
+      if (variations[j].pointer == variations[i].pointer)
+        return Diagnostics{{base.file, variations[i].pointer, "varied twice; allowed once"}};
+    count = std::min(count * variations[i].values.size(), most_versions + 1);
+  }
+  if (count > most_versions)
+    return Diagnostics{
+        {base.file, "",
+         fmt::format("the values make more than {} combinations; allowed at most that", most_versions)}};
+  std::vector<ValidScenario> out;
+  Diagnostics wrong;
+  for (std::size_t k = 0; k < count; ++k) {
+    Node document = *base.document;
+    std::string name = base.file + " with";
+    std::size_t left = k, block = count;
+    bool placed = true;
+    for (const Variation& variation : variations) {
+      block /= variation.values.size();
+      const std::size_t at = left / block;
+      left %= block;
+      name += fmt::format(" {}={}", variation.pointer, variation.written[at]);
+      if (!put(document, variation.pointer, variation.values[at])) {
+        wrong.push_back({base.file, variation.pointer, "the scenario has no such entry; allowed one it has"});
+        placed = false;
+      }
+    }
+    if (!placed) return wrong;
+    Validated validated = validate_document(std::move(document), name, base.folder);
+    if (const auto* refused = std::get_if<Diagnostics>(&validated))
+      wrong.insert(wrong.end(), refused->begin(), refused->end());
+    else
+      out.push_back(std::move(std::get<ValidScenario>(validated)));
+  }
+  if (!wrong.empty()) return wrong;
+  return out;
+}
+
+Validated with_stores_of(const ValidScenario& first, const ValidScenario& other) {
+  Node list;
+  list.kind = Node::Kind::array;
+  for (const StockItem& item : first.stock) {
+    Node entry;
+    entry.kind = Node::Kind::object;
+    entry.members.push_back({"kind", word_node(item.kind->key)});
+    entry.members.push_back({"quantity", number_node(item.quantity)});
+    list.items.push_back(std::move(entry));
+  }
+  Node stores;
+  stores.kind = Node::Kind::object;
+  stores.members.push_back({"pack", word_node("none")});
+  stores.members.push_back({"extra", std::move(list)});
+  Node document = *other.document;
+  std::erase_if(document.members, [](const Member& each) { return each.key == "stores"; });
+  document.members.push_back({"stores", std::move(stores)});
+  return validate_document(std::move(document), other.file + " with the stores of " + first.file,
+                           other.folder);
+}
+
+Validated at_end_of_ranges(const ValidScenario& scenario, double position) {
+  Node document = *scenario.document;
+  for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"}) {
+    const auto& defaults = scenario.defaults;
+    if (std::find(defaults.begin(), defaults.end(), pointer) != defaults.end())
+      put(document, pointer, position);
+  }
+  return validate_document(std::move(document), scenario.file, scenario.folder);
+}
+
+}  // namespace bide::scenario

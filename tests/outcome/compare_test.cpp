@@ -1,0 +1,114 @@
+#include "outcome/compare.hpp"
+
+#include <doctest/doctest.h>
+
+#include "support/synthetic_timeline.hpp"
+
+using namespace bide;
+using outcome::Ahead;
+
+namespace {
+
+constexpr double hour_s = 3600;
+
+std::optional<double> at_h(double hours) {
+  return hours * hour_s;
+}
+
+}  // namespace
+
+TEST_CASE("later is ahead; what is as near as 5 % or half an hour is not told apart") {
+  const double h = 100 * hour_s;
+  CHECK(outcome::later(at_h(40), h, at_h(30), h) == Ahead::first);
+  CHECK(outcome::later(at_h(30), h, at_h(40), h) == Ahead::second);
+  CHECK(outcome::later(at_h(40), h, at_h(41), h) == Ahead::not_told_apart);
+  CHECK(outcome::later(at_h(1), h, at_h(1.4), h) == Ahead::not_told_apart);
+  CHECK(outcome::later(at_h(1), h, at_h(1.6), h) == Ahead::second);
+}
+
+TEST_CASE(
+    "a time beyond the horizon is ahead of one well before it, never behind, never apart from another") {
+  const double h = 100 * hour_s;
+  CHECK(outcome::later({}, h, at_h(30), h) == Ahead::first);
+  CHECK(outcome::later(at_h(30), h, {}, h) == Ahead::second);
+  CHECK(outcome::later({}, h, at_h(98), h) == Ahead::not_told_apart);
+  CHECK(outcome::later({}, h, {}, h) == Ahead::not_told_apart);
+  CHECK(outcome::later({}, 50 * hour_s, at_h(80), h) == Ahead::not_told_apart);  // followed for less long
+}
+
+// By hand: excess 4 and 8 K, 400 W to the outside in both, so 100 and 50 W/K; canopy 75 and 40, openings 25
+// and
+// 10. One W/K is worth 400 / (100 x 50) = 0.08 K: 2.8 K by the canopy, 1.2 K by the openings, together the 4
+// K.
+TEST_CASE("why one cabin is warmer adds up to by how much") {
+  const outcome::CabinHeat first{14, 10, 380, 0, 300, 0, 100}, second{18, 10, 380, 0, 320, 0, 80};
+  const auto because = outcome::warmer_because(first, second);
+  REQUIRE(because);
+  CHECK(because->canopy_K == doctest::Approx(2.8));
+  CHECK(because->air_K == doctest::Approx(1.2));
+  CHECK(because->bodies_K == doctest::Approx(0));
+  CHECK(because->rest_K == doctest::Approx(0));
+  CHECK(because->canopy_W_K[0] == doctest::Approx(75));
+  const auto turned = outcome::warmer_because(second, first);
+  CHECK(turned->canopy_K == doctest::Approx(-2.8));
+}
+
+// 50 W/K in both, so each watt is worth 1/50 K: 100 W from bodies 2 K, 30 W less to the sea 0.6 K, the air
+// outside 1 K.
+TEST_CASE("heat brought and the air outside count as well") {
+  const outcome::CabinHeat first{15, 10, 300, 0, 200, 50, 50}, second{18.6, 11, 400, 0, 304, 20, 76};
+  const auto because = outcome::warmer_because(first, second);
+  REQUIRE(because);
+  CHECK(because->bodies_K == doctest::Approx(2));
+  CHECK(because->sea_K == doctest::Approx(0.6));
+  CHECK(because->outside_K == doctest::Approx(1));
+  const double sum = because->outside_K + because->bodies_K + because->sun_K + because->sea_K +
+                     because->rest_K + because->canopy_K + because->air_K;
+  CHECK(sum == doctest::Approx(3.6));
+}
+
+TEST_CASE("a cabin as cold as the outside has no loss for each kelvin") {
+  const outcome::CabinHeat cold{10.5, 10, 300, 0, 200, 0, 100}, warm{15, 10, 300, 0, 200, 0, 100};
+  CHECK_FALSE(outcome::warmer_because(cold, warm));
+  CHECK_FALSE(outcome::warmer_because(warm, cold));
+}
+
+// Inside 10 C + 0.1 K per h. Dark from 10 to 20 h and from 50 to 60 h: means of 11.5 and 15.5 C, but for half
+// an output time, as a row stands for the ten minutes before it.
+TEST_CASE("the coldest night is the coldest mean of a spell of darkness") {
+  timeline::Timeline t = test::synthetic_timeline(1);
+  for (std::size_t i = 0; i < t.time_s.size(); ++i) {
+    const double h = t.time_s[i] / hour_s;
+    t.irradiance_W_m2[i] = (h > 10 && h <= 20) || (h > 50 && h <= 60) ? 0 : 300;
+  }
+  const auto night = outcome::coldest_night_degC(t, 60 * hour_s);
+  REQUIRE(night);
+  CHECK(*night == doctest::Approx(11.5).epsilon(0.002));
+  CHECK_FALSE(outcome::coldest_night_degC(test::synthetic_timeline(1), 9 * hour_s));  // no darkness in it
+}
+
+TEST_CASE("flows are compared from when all are aboard to the first death") {
+  timeline::Timeline a = test::synthetic_timeline(2), b = test::synthetic_timeline(2);
+  b.fates[0].alive_until_s.reset();
+  b.events.insert(b.events.begin(), {1200, -1, "boarded", "", 0, 0, ""});
+  const outcome::Window window = outcome::common_window(a, b);
+  CHECK(window.from_s == 1200);
+  CHECK(window.to_s == 60 * hour_s);
+  a.cabin_from_bodies_W.assign(a.time_s.size(), 250);
+  CHECK(outcome::cabin_heat(a, window).bodies_W == doctest::Approx(250));
+  // 10 C + 0.1 K per h, in the middle of 1/3 and 60 h, a row standing for the time before it.
+  CHECK(outcome::cabin_heat(a, window).inside_degC ==
+        doctest::Approx(10 + 0.1 * (60 + 1.0 / 3) / 2).epsilon(0.001));
+}
+
+// Person A 6 %, Person B 2.4 % at 60 h; two persons drank 3 L and 1 L.
+TEST_CASE("water is counted for each person in the mean") {
+  timeline::Timeline t = test::synthetic_timeline(2);
+  t.events = {{3600, 0, "water_issued", "", 3, 3, "L"},
+              {7200, 1, "water_issued", "", 3, 1, "L"},
+              {61 * hour_s, 1, "water_issued", "", 9, 9, "L"}};
+  const outcome::WaterFlows water = outcome::water_flows(t, {0, 60 * hour_s});
+  CHECK(water.drunk_L == doctest::Approx(2));
+  CHECK(water.deficit_pct == doctest::Approx(4.2));
+  CHECK(water.sweat_L == doctest::Approx(60));  // 1 kg/h
+}

@@ -1,0 +1,169 @@
+#include "report/compare.hpp"
+
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "core/notice.hpp"
+#include "support/presentation.hpp"
+#include "support/synthetic_timeline.hpp"
+
+using namespace bide;
+
+namespace {
+
+constexpr double hour_s = 3600;
+
+// A run of the synthetic crew of two, with what a test changes.
+struct Made {
+  scenario::ValidScenario scenario = test::valid_scenario(2);
+  timeline::Timeline timeline = test::synthetic_timeline(2);
+
+  Made() { cabin(14, 300, 100); }
+
+  // Inside temperature over 10 C outside, W through the canopy, W by air; 400 W from bodies.
+  void cabin(double inside_degC, double canopy_W, double air_W) {
+    const std::size_t n = timeline.time_s.size();
+    timeline.inside_air_degC.assign(n, inside_degC);
+    timeline.outside_air_degC.assign(n, 10);
+    timeline.cabin_from_bodies_W.assign(n, 400);
+    timeline.cabin_from_sun_W.assign(n, 0);
+    timeline.cabin_to_sea_W.assign(n, 0);
+    timeline.cabin_to_outside_through_canopy_W.assign(n, canopy_W);
+    timeline.cabin_to_outside_by_air_W.assign(n, air_W);
+  }
+  void times(std::optional<double> able_h, std::optional<double> alive_h) {
+    timeline.fates[0].able_until_s = able_h ? std::optional(*able_h * hour_s) : std::nullopt;
+    timeline.fates[0].alive_until_s = alive_h ? std::optional(*alive_h * hour_s) : std::nullopt;
+  }
+  report::Compared compared() const {
+    return {&scenario, &timeline, outcome::figures_of(outcome::read_outcome(timeline, scenario), timeline)};
+  }
+};
+
+report::Comparison of(const Made& first, const Made& second) {
+  report::Comparison out;
+  out.options.push_back({"a.json", first.compared(), {}, "", {}});
+  out.options.push_back({"b.json", second.compared(), {}, "", {}});
+  return out;
+}
+
+std::string said(const report::Comparison& comparison) {
+  std::string all;
+  const auto lists = report::conclusions(comparison);
+  for (const std::string& sentence : lists.front()) all += sentence + "\n";
+  return all;
+}
+
+bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("who is ahead follows from the times, and turns with them") {
+  Made a, b;
+  b.times(60, 80);  // a: 40 and 60 h
+  CHECK(has(said(of(a, b)), "Option 2 is ahead of option 1 in able until and alive until."));
+  CHECK(
+      has(said(of(a, b)), "Able until, first person: option 2 is ahead by 20 h: 60 h, against 40 h (cold)."));
+  CHECK(has(said(of(b, a)), "Option 1 is ahead of option 2 in able until and alive until."));
+  b.times(60, 50);
+  CHECK(has(said(of(a, b)), "Option 2 is longer able, option 1 longer alive: which is better depends"));
+}
+
+TEST_CASE("near times are not told apart, and times beyond the horizon are told by the margin left") {
+  Made a, b;
+  b.times(41, 61);
+  CHECK(has(said(of(a, b)), "Option 1 and option 2 are not told apart in able until and alive until."));
+  a.times({}, {});
+  b.times({}, {});
+  a.timeline.fates[0].nearest_margin_fraction = 0.2;
+  a.timeline.fates[0].next_cause = "able_core_low";
+  CHECK(has(said(of(a, b)), "not told apart (not reached within 5 d, not reached within 5 d)."));
+  CHECK(has(said(of(a, b)),
+            "To the nearest limit, option 1 has 20 % of the way to cold left, option 2 38 % of the way to "
+            "water loss "
+            "left: option 2 has more in hand."));
+  b.times(60, 80);
+  CHECK(has(said(of(a, b)), "option 1 is ahead by more than 60 h: not reached within 5 d, against 60 h"));
+}
+
+// The hand calculation of tests/outcome/compare_test.cpp: 75 to 40 W/K through the canopy is 2.8 K, 25 to 10
+// W/K by openings 1.2 K.
+TEST_CASE("why it is warmer is read off the heat ledger") {
+  Made a, b;
+  b.cabin(18, 320, 80);
+  const std::string text = said(of(a, b));
+  CHECK(
+      has(text,
+          "Inside: option 2 is warmer by 4.0 K in the mean over 60 h, 18 C against 14 C, because for each "
+          "kelvin between inside and outside its canopy passes 40 W, against 75 (2.8 K); for each kelvin its "
+          "openings and leaks pass 10 W, against 25 (1.2 K)."));
+  CHECK(has(said(of(b, a)), "Inside: option 1 is warmer by 4.0 K"));
+  // The same warmth by another way: 25 W/K more kept by the openings alone.
+  a.cabin(14, 200, 200);
+  b.cabin(18, 400, 0);
+  CHECK(has(said(of(a, b)), "because for each kelvin its openings and leaks pass 0 W, against 50 (4.0 K)."));
+  CHECK_FALSE(has(said(of(a, b)), "canopy passes"));
+  b.cabin(14.2, 300, 100);
+  CHECK(has(said(of(a, b)), "Inside: not told apart"));
+}
+
+TEST_CASE("an order that turns at an end of what is not measured says so") {
+  Made a, b, low, high;
+  b.times(60, 80);
+  low.times(30, 50);
+  high.times(90, 100);
+  report::Comparison c = of(a, b);
+  const auto figures = [](const Made& made) { return made.compared().figures; };
+  c.options[0].ends = {figures(low), figures(low)};
+  c.options[1].ends = {figures(high), figures(high)};
+  CHECK(has(said(c), "This holds at both ends of the unmeasured canopy heat loss and leakage."));
+  c.options[1].ends = {figures(high), figures(low)};
+  CHECK(has(said(c), "At one end of the unmeasured canopy heat loss and leakage they are not told apart."));
+  c.options[0].ends = {figures(low), figures(high)};
+  CHECK(has(said(c), "the order turns: it cannot be relied on."));
+}
+
+TEST_CASE("equal stores say whether it is the stores") {
+  Made a, b, equal;
+  b.times(60, 80);
+  report::Comparison c = of(a, b);
+  equal.times(30, 45);
+  c.options[1].equal = equal.compared();
+  CHECK(has(said(c), "With the stores of option 1 in both, option 1 is ahead of option 2"));
+  CHECK(has(said(c), "So the order turns: its stores put option 2 ahead, and all else puts option 1 ahead."));
+  equal.times(40, 60);
+  c.options[1].equal = equal.compared();
+  CHECK(has(said(c), "So its stores are what puts option 2 ahead."));
+  equal.times(60, 80);
+  c.options[1].equal = equal.compared();
+  CHECK(has(said(c), "So option 2 is ahead by more than its stores."));
+}
+
+TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to their forms") {
+  Made a, b;
+  b.scenario.scenario.name = test::hostile;
+  report::Comparison c = of(a, b);
+  c.options[1].label = test::hostile;
+  const std::string text = report::comparison_text(c, report::Letters::ascii, 80);
+  CHECK(has(test::unwrapped(text), std::string(standing_notice)));
+  CHECK(text.rfind("Each option is one case, not a forecast", 0) == 0);
+  test::check_no_promise(text);
+  for (const char letter : text) CHECK((letter == '\n' || (letter >= ' ' && letter <= '~')));
+  for (std::size_t at = 0, end; (end = text.find('\n', at)) != std::string::npos; at = end + 1)
+    CHECK(end - at <= 80);
+
+  const auto json = nlohmann::json::parse(report::comparison_json(c));
+  CHECK(json["format"] == "bide comparison 1");
+  CHECK(json["options"].size() == 2);
+  CHECK(json["options"][0]["own_stores"]["able_until"]["first_h"] == doctest::Approx(40));
+  CHECK(json["options"][0]["own_stores"]["able_until"]["last_h"].is_null());
+  CHECK(json["conclusions"][0]["sentences"].size() >= 4);
+
+  const std::string csv = report::comparison_csv(c);
+  CHECK(csv.rfind("# Each option is one case", 0) == 0);
+  CHECK(has(csv, "\n1,a.json,own,120,40,40,,60,60,,cold,"));
+  CHECK(has(csv, std::string(standing_notice)));
+}
