@@ -42,7 +42,7 @@ NestedBands nested_bands(const std::vector<float>& first_able_h, std::uint64_t o
   for (std::uint64_t o = 0; o < outer; ++o) {
     std::vector<double> cases;
     for (std::uint64_t i = 0; i < inner; ++i) {
-      const double at = first_able_h[o * inner + i];
+      const auto at = static_cast<double>(first_able_h[o * inner + i]);
       if (!std::isnan(at)) cases.push_back(std::min(at, horizon_h));
     }
     if (cases.empty()) continue;

@@ -21,25 +21,30 @@ Chance chance(std::span<const Future> futures, double confidence, Is is) {
 
 using Hours = std::array<float, who_count> Future::*;
 
+double hour(const Future& f, Hours hours, std::size_t who) {
+  return static_cast<double>((f.*hours)[who]);
+}
+
 Window window(std::span<const Future> futures, Hours hours, std::size_t who, double horizon_h,
               double confidence) {
   std::vector<Observed> seen;
   seen.reserve(futures.size());
   for (const Future& f : futures) {
-    const double at = (f.*hours)[who];
+    const double at = hour(f, hours, who);
     seen.push_back({std::min(at, horizon_h), at < horizon_h});
   }
   Window w;
   for (std::size_t q = 0; q < quantiles.size(); ++q)
     w.until[q] = quantile_by_rank(seen, horizon_h, quantiles[q], confidence);
-  w.beyond = chance(futures, confidence, [&](const Future& f) { return !((f.*hours)[who] < horizon_h); });
+  w.beyond = chance(futures, confidence, [&](const Future& f) { return !(hour(f, hours, who) < horizon_h); });
   return w;
 }
 
 CausesBy causes_by(std::span<const Future> futures, double by_h) {
   std::array<std::size_t, static_cast<std::size_t>(timeline::Limit::none) + 1> counts{};
   for (const Future& f : futures)
-    if (f.able_h[first_person] <= by_h) ++counts[static_cast<std::size_t>(f.able_cause[first_person])];
+    if (hour(f, &Future::able_h, first_person) <= by_h)
+      ++counts[static_cast<std::size_t>(f.able_cause[first_person])];
   CausesBy out{by_h, {}};
   for (std::size_t i = 0; i < counts.size(); ++i)
     if (counts[i] > 0)
@@ -53,8 +58,8 @@ CausesBy causes_by(std::span<const Future> futures, double by_h) {
 }  // namespace
 
 bool agrees(const Future& f, const KnownSoFar& known) {
-  const bool alive = !known.alive_at_h || f.alive_h[first_person] > *known.alive_at_h;
-  const bool still_waiting = !known.now_h || f.rescue_h > *known.now_h;
+  const bool alive = !known.alive_at_h || hour(f, &Future::alive_h, first_person) > *known.alive_at_h;
+  const bool still_waiting = !known.now_h || static_cast<double>(f.rescue_h) > *known.now_h;
   return alive && still_waiting;
 }
 
@@ -71,7 +76,7 @@ Odds odds_of(std::span<const Future> futures, double horizon_h, bool with_help, 
   for (int i = 1; i <= points; ++i) {
     const double at = horizon_h * i / points;
     const auto beyond = [&](Hours hours, Who who) {
-      return chance(futures, confidence, [&](const Future& f) { return (f.*hours)[who] > at; });
+      return chance(futures, confidence, [&](const Future& f) { return hour(f, hours, who) > at; });
     };
     o.times.push_back({at, beyond(&Future::able_h, first_person), beyond(&Future::able_h, last_person),
                        beyond(&Future::alive_h, first_person), beyond(&Future::alive_h, last_person)});
@@ -80,18 +85,20 @@ Odds odds_of(std::span<const Future> futures, double horizon_h, bool with_help, 
   if (with_help) {
     const auto before = [&](Hours hours, Who who) {
       return chance(futures, confidence, [&](const Future& f) {
-        return f.rescue_h <= horizon_h && f.rescue_h <= (f.*hours)[who];
+        return static_cast<double>(f.rescue_h) <= horizon_h && f.rescue_h <= (f.*hours)[who];
       });
     };
     o.help = HelpOdds{before(&Future::able_h, first_person), before(&Future::able_h, last_person),
                       before(&Future::alive_h, first_person), before(&Future::alive_h, last_person),
-                      chance(futures, confidence, [&](const Future& f) { return f.rescue_h > horizon_h; })};
+                      chance(futures, confidence,
+                             [&](const Future& f) { return static_cast<double>(f.rescue_h) > horizon_h; })};
   }
   return o;
 }
 
 std::optional<Odds> odds_given(std::span<const Future> futures, const KnownSoFar& known, double horizon_h,
                                bool with_help, double confidence) {
+  if (!known.alive_at_h && !known.now_h) return odds_of(futures, horizon_h, with_help, confidence);
   std::vector<Future> left;
   std::copy_if(futures.begin(), futures.end(), std::back_inserter(left),
                [&](const Future& f) { return agrees(f, known); });

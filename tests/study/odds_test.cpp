@@ -88,7 +88,7 @@ TEST_CASE("odds given what is known are those of the futures that agree with it,
   const study::KnownSoFar known{60.0, 45.0};
   std::vector<study::Future> left;
   for (const auto& f : futures)
-    if (2 * f.able_h[study::first_person] > 60 && f.rescue_h > 45) left.push_back(f);
+    if (f.alive_h[study::first_person] > 60.0F && f.rescue_h > 45.0F) left.push_back(f);
   CHECK(left.size() == 70);
   const auto given = study::odds_given(futures, known, 80, true, 0.95);
   const study::Odds filtered = study::odds_of(left, 80, true, 0.95);

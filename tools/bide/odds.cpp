@@ -79,7 +79,7 @@ std::vector<report::Unknown> unknowns(const study::Sampler& sampler, const OddsA
   std::vector<std::vector<double>> numbers(sampler.factors().size());
   for (std::size_t i = 0; i < drawn.futures.size() && until_h.size() < most; ++i) {
     if (!study::agrees(drawn.futures[i], known)) continue;
-    until_h.push_back(std::min<double>(drawn.futures[i].able_h[study::first_person], horizon_h));
+    until_h.push_back(std::min(static_cast<double>(drawn.futures[i].able_h[study::first_person]), horizon_h));
     const std::vector<double> point = sampler.point(arguments.seed, drawn.index[i]);
     for (std::size_t f = 0; f < point.size(); ++f) numbers[f].push_back(point[f]);
   }
