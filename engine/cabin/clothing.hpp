@@ -2,13 +2,12 @@
 //
 // States: none here (carried water is the caller's). Inputs: insulation in m2 K/W (or clo where the standard
 // has it), wetness as carried over held water, 0 to 1. Validity: dry equations 0.2-1.7 clo, wind 0.15-3.5 m/s
-// and walking 0-1.2 m/s (held outside); wet rules are derived from one trial or estimated, see each. Source:
+// and walking 0-1.2 m/s (held outside); wet rules are fitted to one trial or estimated, see each. Source:
 // ISO 9920 by public transcriptions; Mak et al. 2009; Hall 1958.
 #pragma once
 
 #include "cabin/films.hpp"
 #include "constants/clothing.hpp"
-#include "constants/fitted.hpp"
 #include "core/moist_air.hpp"
 #include "core/scalar.hpp"
 
@@ -70,20 +69,14 @@ inline T intrinsic_wind_factor(T intrinsic_m2K_W, T wind_m_s) {
   return clamp(T((total - air) / (intrinsic_m2K_W + T(tiny))), 0.0, 1.0);
 }
 
-// Factor on the dry intrinsic insulation at a wetness, evaporation apart: 1 dry to 0.55 soaked. Loss follows
-// the cubic (3 w - w^3) / 2: third degree in added water is the published form for wet underwear, steep at
-// first and flat at the end.
-//
-// Where 0.55 comes from: the raft trials on the inflated floor found the whole person at 0.236 m2 K/W dry and
-// 0.146 wet (-38 %; -42 % uninflated) in 5 degC air and sea. The air layer is taken as 0.10, so 0.136 is
-// clothing. Wet cloth near 12 degC evaporates besides: 16.5 K/kPa x 3 W/(m2 K) x 0.08 kPa/K = 4 W/(m2 K)
-// beside the 10 of the air layer, which leaves 0.0714 of it. Then 0.136 f + 0.0714 = 0.146 gives f = 0.55.
-// This uses up the inflated pair as evidence.
+// Factor on the dry intrinsic insulation at a wetness, evaporation apart: 1 dry, `soaked` when soaked (a
+// fitted number, constants/fitted.hpp). Loss follows the cubic (3 w - w^3) / 2: third degree in added water
+// is the published form for wet underwear, steep at first and flat at the end.
 template <class T>
-inline T wet_insulation_factor(T wetness) {
+inline T wet_insulation_factor(T wetness, T soaked) {
   constexpr double three = 3;
   const T w = clamp(wetness, 0.0, 1.0);
-  return T(1) - T(1 - constants::soaked_insulation) * T(0.5) * w * (T(three) - w * w);
+  return T(1) - (T(1) - soaked) * T(0.5) * w * (T(three) - w * w);
 }
 
 // Share of the clothing's surface that evaporates like open water.

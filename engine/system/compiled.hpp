@@ -1,7 +1,7 @@
 // A scenario made ready to march: numbers of one scalar type, and the structure that all lanes share.
 //
 // States: none, immutable. Inputs: a ValidScenario and its weather. Validity: as the scenario's. Any number
-// in RaftBuild, Amounts, Build and the stock may differ from lane to lane; Structure may not.
+// in RaftBuild, Amounts, Fitted, Build and the stock may differ from lane to lane; Structure may not.
 #pragma once
 
 #include <array>
@@ -11,6 +11,7 @@
 #include "cabin/envelope.hpp"
 #include "scenario/validate.hpp"
 #include "stores/inventory.hpp"
+#include "system/fitted.hpp"
 #include "system/schedule.hpp"
 #include "weather/weather.hpp"
 
@@ -56,6 +57,7 @@ struct Compiled {
   RaftBuild<T> raft;
   Amounts<T> amounts;
   LimitValues<T> limits;
+  Fitted<T> fitted;
   std::vector<body::Build<T>> persons;
   stores::Stock<T> stock;
 };

@@ -233,9 +233,10 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
     for (int l = 0; l < tissue_count - 1; ++l) c.conductance_W_K[s][l] = b.conductance_W_K[s][l];
     const T sweat = cmd.sweat_W * b.sweat_share[s] * cmd.local[s];
     sweat_W += sweat;
-    drip += freeze_segment_surfaces(b, s, y, around, h, aid, b.seat_pad_m2K_W, b.seat_pad_cover, sweat, c);
+    drip += freeze_segment_surfaces(b, s, y, around, h, aid, b.seat_pad_m2K_W, b.seat_pad_cover, sweat,
+                                    compiled.fitted, c);
   }
-  freeze_finger(b, y, around, h, aid, c);
+  freeze_finger(b, y, around, h, aid, compiled.fitted, c);
   freeze_clothing_water(b, y, around, h, drip, c);
   c.severity = severity(b, y, held, h, around);
   freeze_fluids(b, y, h, cmd, T(sweat_W / around.latent_heat_J_kg), c.severity, c);

@@ -13,7 +13,7 @@
 #include "body/control.hpp"
 #include "body/exchange.hpp"
 #include "constants/control.hpp"
-#include "constants/fitted.hpp"
+#include "system/fitted.hpp"
 #include "system/freeze_cabin.hpp"
 
 namespace bide::system {
@@ -57,7 +57,7 @@ struct Cover {
 
 template <class T>
 inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Surroundings<T>& around,
-                      const HeldPerson<T>& held, T aid_resistance) {
+                      const HeldPerson<T>& held, T aid_resistance, const Fitted<T>& fitted) {
   using namespace cabin;
   Cover<T> c;
   constexpr double nothing_kg = 1e-6;
@@ -65,7 +65,7 @@ inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Surround
   c.wetness =
       clamp(T(x[body::at::clothing_water + s] / (b.clothing_capacity_kg[s] + T(nothing_kg))), 0.0, 1.0);
   c.resistance = larger(b.insulation_m2K_W[s], T(constants::cloth_resistance_m2K_W.value)) *
-                 wet_insulation_factor(c.wetness);
+                 wet_insulation_factor(c.wetness, fitted.soaked_insulation);
   c.wet_surface = evaporating_share(c.wetness);
   c.area_factor = clothing_area_factor(b.insulation_m2K_W[s]);
   const T aid = held.wears_aid * T(aid_share[s]);
@@ -100,14 +100,14 @@ inline void freeze_immersion(const body::Build<T>& b, T area, T under, T covered
 // Floor, puddle and tube, from the skin through pressed clothing.
 template <class T>
 inline void freeze_contact(const body::Build<T>& b, T area, const Shares<T>& share, const Cover<T>& c,
-                           const Surroundings<T>& around, T pad_m2K_W, T pad_cover, body::Surface<T>& skin) {
+                           const Surroundings<T>& around, T pad_m2K_W, T pad_cover, const Fitted<T>& fitted,
+                           body::Surface<T>& skin) {
   using namespace cabin;
   const T pressed = c.covered * pressed_insulation_m2K_W(c.resistance);
   // In a puddle the clothing is soaked, unless it is waterproof.
   const T soaked =
-      c.covered *
-      pressed_insulation_m2K_W(
-          T(c.resistance * (b.waterproof + (T(1) - b.waterproof) * T(constants::soaked_insulation.value))));
+      c.covered * pressed_insulation_m2K_W(
+                      T(c.resistance * (b.waterproof + (T(1) - b.waterproof) * fitted.soaked_insulation)));
   skin.to_floor =
       area * share.floor *
       seat_to_sea_W_m2K(pressed, around.seated_floor_m2K_W, around.under_floor_W_m2K, pad_m2K_W, pad_cover);
@@ -120,13 +120,13 @@ inline void freeze_contact(const body::Build<T>& b, T area, const Shares<T>& sha
 template <class T>
 inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, const Surroundings<T>& around,
                                  const HeldPerson<T>& held, T aid_resistance, T pad_m2K_W, T pad_cover,
-                                 T sweat_W, body::PersonCoefficients<T>& out) {
+                                 T sweat_W, const Fitted<T>& fitted, body::PersonCoefficients<T>& out) {
   using namespace body;
   Surface<T>& skin_side = out.skin_surface[s];
   Surface<T>& cloth_side = out.clothing_surface[s];
   const T area = b.area_m2[s];
   const Shares<T> share = shares(s, around, held.in_water);
-  const Cover<T> c = cover(b, s, x, around, held, aid_resistance);
+  const Cover<T> c = cover(b, s, x, around, held, aid_resistance, fitted);
   const T bare_area = area * share.exposed * (T(1) - c.covered);
   const T clad_area = area * share.exposed * c.covered;
   const T outer_area = clad_area * c.area_factor;
@@ -138,7 +138,7 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   cloth_side.to_canopy = outer_area * c.radiation;
   cloth_side.to_floor = cloth_side.to_tube = cloth_side.to_floor_water = cloth_side.to_sea = T(0);
   T to_cloth = clad_area / c.resistance;
-  freeze_contact(b, area, share, c, around, pad_m2K_W, pad_cover, skin_side);
+  freeze_contact(b, area, share, c, around, pad_m2K_W, pad_cover, fitted, skin_side);
   freeze_immersion(b, area, share.immersed, c.covered, around, skin_side, cloth_side, to_cloth);
   out.conductance_W_K[s][skin] = to_cloth;
 
@@ -166,16 +166,17 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   skin_side.evaporation_m3_s = wettedness * dry_path;
   out.distillation_m3_s[s] = wettedness * to_wet_cloth;
   cloth_side.evaporation_m3_s = c.wet_surface * outer_path;
-  return T(1 - constants::wet_skin_withholds.value) * positive_part(T(sweat_kg_s - most_kg_s));
+  return (T(1) - fitted.wet_skin_withholds) * positive_part(T(sweat_kg_s - most_kg_s));
 }
 
 // Fingers are hands without a core: bare or gloved, never under the seat.
 template <class T>
 inline void freeze_finger(const body::Build<T>& b, const T* x, const Surroundings<T>& around,
-                          const HeldPerson<T>& held, T aid_resistance, body::PersonCoefficients<T>& out) {
+                          const HeldPerson<T>& held, T aid_resistance, const Fitted<T>& fitted,
+                          body::PersonCoefficients<T>& out) {
   using namespace body;
   Surface<T>& f = out.finger_surface;
-  const Cover<T> c = cover(b, hands, x, around, held, aid_resistance);
+  const Cover<T> c = cover(b, hands, x, around, held, aid_resistance, fitted);
   const T under = held.in_water;
   const T exposed = b.finger_area_m2 * (T(1) - under);
   const T films = c.convection + c.radiation;

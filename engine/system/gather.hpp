@@ -25,6 +25,7 @@ Compiled<Lanes<W>> gather(const std::array<const Compiled<double>*, W>& from) {
     set_lane(out.raft, i, one.raft);
     set_lane(out.amounts, i, one.amounts);
     set_lane(out.limits, i, one.limits);
+    set_lane(out.fitted, i, one.fitted);
     set_lane(out.stock, i, one.stock);
     for (std::size_t p = 0; p < one.persons.size(); ++p) set_lane(out.persons[p], i, one.persons[p]);
   }

@@ -20,6 +20,8 @@ struct Dressed {
   body::Build<double> b{};
   system::Surroundings<double> around{};
   system::HeldPerson<double> held;
+  // Round numbers of this test, not those in force.
+  system::Fitted<double> fitted{0.5, 0.7};
   std::array<double, bat::count> x{};
   body::PersonCoefficients<double> out{};
   double aid_m2K_W = 0, pad_m2K_W = 0, pad_cover = 0, sweat_W = 0, runs_off_kg_s = 0;
@@ -41,7 +43,7 @@ struct Dressed {
   void clothe(int s) { b.covered[s] = 1, b.insulation_m2K_W[s] = 0.155; }  // 1 clo
   void freeze(int s) {
     runs_off_kg_s = system::freeze_segment_surfaces(b, s, x.data(), around, held, aid_m2K_W, pad_m2K_W,
-                                                    pad_cover, sweat_W, out);
+                                                    pad_cover, sweat_W, fitted, out);
   }
   const body::Surface<double>& skin(int s) const { return out.skin_surface[s]; }
   const body::Surface<double>& cloth(int s) const { return out.clothing_surface[s]; }
@@ -71,6 +73,10 @@ TEST_CASE("more sweat than can evaporate wets all of the skin, and 0.3 of the re
   CHECK(c.skin(head).evaporation_m3_s == Near(0.12 * 0.003));
   // At most 3.6e-4 m3/s x (0.03566 - 0.010) = 9.24e-6 kg/s; 0.3 x (2.049e-5 - 9.24e-6) = 3.38e-6.
   CHECK(c.runs_off_kg_s == Near(3.38e-6).epsilon(0.01));
+  // The share withheld is the run's own: 0.6 x 1.125e-5 = 6.75e-6 when 0.4 is withheld.
+  c.fitted.wet_skin_withholds = 0.4;
+  c.freeze(head);
+  CHECK(c.runs_off_kg_s == Near(6.75e-6).epsilon(0.01));
   // Half of what could evaporate: half of the way from 0.06 to 1.
   c.sweat_W = 0.5 * 9.24e-6 * 2.44e6;
   c.freeze(head);
@@ -166,7 +172,9 @@ TEST_CASE("fingers, gloved, bare and immersed") {
   Dressed c;
   c.b.finger_area_m2 = 0.04;
   auto& f = c.out.finger_surface;
-  const auto freeze = [&] { system::freeze_finger(c.b, c.x.data(), c.around, c.held, c.aid_m2K_W, c.out); };
+  const auto freeze = [&] {
+    system::freeze_finger(c.b, c.x.data(), c.around, c.held, c.aid_m2K_W, c.fitted, c.out);
+  };
   freeze();
   CHECK(f.to_air == Near(0.16));
   CHECK(f.to_canopy == Near(0.20));
