@@ -63,10 +63,10 @@ inline T seat_to_sea_W_m2K(T pressed_clothing_m2K_W, T seated_m2K_W, T under_flo
   return pad_cover / (bare + pad_m2K_W) + (T(1) - pad_cover) / bare;
 }
 
-// Skin to water in a puddle under the seat, W/(m2 K) of contact; the pad keeps its share out of the water.
+// Skin to water on the floor, W/(m2 K) of contact; the pad keeps its share out of the water.
 template <class T>
-inline T seat_to_puddle_W_m2K(T pressed_clothing_m2K_W, T pad_cover) {
-  return (T(1) - pad_cover) / (pressed_clothing_m2K_W + T(1) / T(constants::floor_water_film_W_m2K));
+inline T skin_to_puddle_W_m2K(T clothing_m2K_W, T pad_cover) {
+  return (T(1) - pad_cover) / (clothing_m2K_W + T(1) / T(constants::floor_water_film_W_m2K));
 }
 
 // Back to the sea through the tube wall and the air in it, W/(m2 K) of contact.

@@ -9,8 +9,8 @@
 
 namespace bide::constants {
 
-// Insulation of soaked clothing over dry, dry heat path only (evaporation is a path of its own).
-inline constexpr Sourced soaked_insulation{0.55,
+// Insulation of soaked clothing over dry, in air, dry heat path only (evaporation is a path of its own).
+inline constexpr Sourced soaked_insulation{0.32,
                                            "-",
                                            "mak2009",
                                            "R 0.236 dry, 0.146 wet on the inflated floor "
@@ -23,7 +23,7 @@ inline constexpr Sourced soaked_insulation{0.55,
 // Sweat that cannot evaporate wets the skin, and wet skin stops glands: of the sweat commanded beyond what
 // can evaporate, this share is withheld. The direction is published (nadel1973, recalled), the size is not.
 inline constexpr Sourced wet_skin_withholds{
-    0.7,
+    0.687,
     "-",
     "nadel1973",
     "mass lost by people seated for 8 h in 95 % humidity (validation/humid_heat)",

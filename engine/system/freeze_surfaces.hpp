@@ -4,9 +4,10 @@
 // build, the sweat commanded. Outputs: the surfaces of PersonCoefficients. Validity and source: each function
 // in cabin/.
 //
-// A segment's skin is shared out: a part presses on the floor (dry or in a puddle), a part leans on the tube,
-// a part touches neighbours (no exchange), the rest faces air and canopy - bare or through clothing.
-// Immersed, all but the head faces the sea, less what a folded posture covers.
+// A segment's skin is shared out: a part presses on the floor (dry or in a puddle), a part is under water
+// that stands on the floor, a part leans on the tube, a part touches neighbours (no exchange), the rest faces
+// air and canopy - bare or through clothing. Immersed, all but the head faces the sea, less what a folded
+// posture covers.
 #pragma once
 
 #include "body/build.hpp"
@@ -28,7 +29,7 @@ inline constexpr std::array<double, segments> aid_share{0.5, 1, 1, 1, 1, 1};
 // How one segment's skin is shared out, as fractions; they sum to 1.
 template <class T>
 struct Shares {
-  T exposed, floor, puddle, tube, touching, immersed;
+  T exposed, floor, puddle, wading, tube, touching, immersed;
 };
 
 template <class T>
@@ -43,7 +44,7 @@ inline Shares<T> shares(int s, const Surroundings<T>& around, T in_water) {
   const T tube = rest * T(cabin::back_share[s]);
   const T touching = folded + rest * T(cabin::huddle_share[s]) * around.neighbours;
   const T exposed = T(1) - under - wading - seat - tube - touching;
-  return {exposed, seat - puddle, puddle + wading, tube, touching, under};
+  return {exposed, seat - puddle, puddle, wading, tube, touching, under};
 }
 
 // What covers a segment this step.
@@ -97,21 +98,26 @@ inline void freeze_immersion(const body::Build<T>& b, T area, T under, T covered
                    larger(b.immersed_insulation_m2K_W, T(constants::cloth_resistance_m2K_W.value));
 }
 
-// Floor, puddle and tube, from the skin through pressed clothing.
+// Floor, puddle and tube, from the skin through pressed clothing; water that stands on the floor.
+//
+// Cloth under water holds water where in air, even soaked, it keeps air: 1 clo is 11.5 mm of cloth and gaps
+// (AMS Glossary of Meteorology), worth 0.019 m2 K/W full of still water and 0.016 by the catalogue, but 0.050
+// soaked in air (constants/fitted.hpp). So it counts as a swimmer's, in a puddle too, however wet it was
+// before. A seat presses it thin. Standing water presses a waterproof suit, but not cloth that it passes.
 template <class T>
 inline void freeze_contact(const body::Build<T>& b, T area, const Shares<T>& share, const Cover<T>& c,
-                           const Surroundings<T>& around, T pad_m2K_W, T pad_cover, const Fitted<T>& fitted,
-                           body::Surface<T>& skin) {
+                           const Surroundings<T>& around, T pad_m2K_W, T pad_cover, body::Surface<T>& skin) {
   using namespace cabin;
   const T pressed = c.covered * pressed_insulation_m2K_W(c.resistance);
-  // In a puddle the clothing is soaked, unless it is waterproof.
-  const T soaked =
-      c.covered * pressed_insulation_m2K_W(
-                      T(c.resistance * (b.waterproof + (T(1) - b.waterproof) * fitted.soaked_insulation)));
+  const T suit = b.waterproof * pressed;
+  const T flooded = (T(1) - b.waterproof) * c.covered *
+                    larger(b.immersed_insulation_m2K_W, T(constants::cloth_resistance_m2K_W.value));
   skin.to_floor =
       area * share.floor *
       seat_to_sea_W_m2K(pressed, around.seated_floor_m2K_W, around.under_floor_W_m2K, pad_m2K_W, pad_cover);
-  skin.to_floor_water = area * share.puddle * seat_to_puddle_W_m2K(soaked, pad_cover);
+  skin.to_floor_water =
+      area * (share.puddle * skin_to_puddle_W_m2K(T(suit + pressed_insulation_m2K_W(flooded)), pad_cover) +
+              share.wading * skin_to_puddle_W_m2K(T(suit + flooded), pad_cover));
   skin.to_tube = area * share.tube * back_to_tube_W_m2K(pressed);
 }
 
@@ -138,7 +144,7 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   cloth_side.to_canopy = outer_area * c.radiation;
   cloth_side.to_floor = cloth_side.to_tube = cloth_side.to_floor_water = cloth_side.to_sea = T(0);
   T to_cloth = clad_area / c.resistance;
-  freeze_contact(b, area, share, c, around, pad_m2K_W, pad_cover, fitted, skin_side);
+  freeze_contact(b, area, share, c, around, pad_m2K_W, pad_cover, skin_side);
   freeze_immersion(b, area, share.immersed, c.covered, around, skin_side, cloth_side, to_cloth);
   out.conductance_W_K[s][skin] = to_cloth;
 

@@ -46,8 +46,8 @@ TEST_CASE("seat, puddle and back in series") {
   CHECK(seat_to_sea_W_m2K(0.07, 0.1015, 300.0, 0.0, 0.0) == Approx(5.7197).epsilon(1e-4));
   // 0.7 / 0.424833 + 0.3 / 0.174833.
   CHECK(seat_to_sea_W_m2K(0.07, 0.1015, 300.0, 0.25, 0.7) == Approx(3.36361).epsilon(1e-4));
-  CHECK(seat_to_puddle_W_m2K(0.02, 0.0) == Approx(1 / 0.025));
-  CHECK(seat_to_puddle_W_m2K(0.02, 0.5) == Approx(0.5 / 0.025));
+  CHECK(skin_to_puddle_W_m2K(0.02, 0.0) == Approx(1 / 0.025));
+  CHECK(skin_to_puddle_W_m2K(0.02, 0.5) == Approx(0.5 / 0.025));
   CHECK(back_to_tube_W_m2K(0.07) == Approx(1 / 0.20));
   CHECK(floor_to_sea_W_m2K(0.0093, 300.0) == Approx(1 / (0.0093 + 1.0 / 300)));
   CHECK(seat_pad(Seat::floor).cover == 0);
@@ -79,7 +79,7 @@ TEST_CASE("floor in lanes") {
   check_lanes(
       "seat", [](auto x) { return seat_to_sea_W_m2K(x, x, decltype(x)(300), x, decltype(x)(0.5)); }, r);
   check_lanes(
-      "pool", [](auto x) { return seat_to_puddle_W_m2K(x, x); }, r);
+      "pool", [](auto x) { return skin_to_puddle_W_m2K(x, x); }, r);
   check_lanes(
       "back", [](auto x) { return back_to_tube_W_m2K(pressed_insulation_m2K_W(x)); }, r);
 }

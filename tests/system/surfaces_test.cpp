@@ -40,7 +40,9 @@ struct Dressed {
     around.water_film_W_m2K = 460, around.under_floor_W_m2K = 250, around.seated_floor_m2K_W = 0.05;
     around.neighbours = 1, around.pooled_share = 0.25;
   }
-  void clothe(int s) { b.covered[s] = 1, b.insulation_m2K_W[s] = 0.155; }  // 1 clo
+  void clothe(int s) {  // 1 clo
+    b.covered[s] = 1, b.insulation_m2K_W[s] = 0.155, b.immersed_insulation_m2K_W = 0.03;
+  }
   void freeze(int s) {
     runs_off_kg_s = system::freeze_segment_surfaces(b, s, x.data(), around, held, aid_m2K_W, pad_m2K_W,
                                                     pad_cover, sweat_W, fitted, out);
@@ -95,8 +97,8 @@ TEST_CASE("a clothed trunk: floor, puddle, tube, neighbours, and films on an are
   CHECK(c.out.conductance_W_K[trunk][body::skin] == Near(2.4));  // 0.372 / 0.155
   // Pressed clothing 0.0775; floor 0.05; water below 1/250: 0.1315 m2 K/W over 0.6 x 0.06 m2.
   CHECK(c.skin(trunk).to_floor == Near(0.036 / 0.1315));
-  // Soaked to 0.55 and pressed 0.042625, film 1/200: 0.047625 over 0.6 x 0.02 m2.
-  CHECK(c.skin(trunk).to_floor_water == Near(0.012 / 0.047625));
+  // Immersed and pressed 0.015, film 1/200: 0.02 over 0.6 x 0.02 m2.
+  CHECK(c.skin(trunk).to_floor_water == Near(0.012 / 0.02));
   // 0.0775 + 0.13 over 0.6 x 0.15 m2.
   CHECK(c.skin(trunk).to_tube == Near(0.09 / 0.2075));
   CHECK(c.skin(trunk).to_air == 0);
@@ -111,7 +113,7 @@ TEST_CASE("a clothed trunk: floor, puddle, tube, neighbours, and films on an are
   c.pad_m2K_W = 0.2, c.pad_cover = 0.5;
   c.freeze(trunk);
   CHECK(c.skin(trunk).to_floor == Near(0.1911808).epsilon(1e-5));
-  CHECK(c.skin(trunk).to_floor_water == Near(0.006 / 0.047625));
+  CHECK(c.skin(trunk).to_floor_water == Near(0.006 / 0.02));
 }
 
 TEST_CASE("soaked clothing: thinner, evaporates outside, takes up the skin's vapour") {
@@ -119,11 +121,29 @@ TEST_CASE("soaked clothing: thinner, evaporates outside, takes up the skin's vap
   c.clothe(trunk);
   c.x[bat::clothing_water + trunk] = 1;  // all it holds
   c.freeze(trunk);
-  CHECK(c.out.conductance_W_K[trunk][body::skin] == Near(0.372 / 0.08525).epsilon(1e-5));  // 0.55 x 0.155
+  CHECK(c.out.conductance_W_K[trunk][body::skin] == Near(0.372 / 0.0775).epsilon(1e-5));  // 0.5 x 0.155
   CHECK(c.cloth(trunk).evaporation_m3_s == Near(1.42848e-3).epsilon(1e-5));
-  // 0.372 x 2.2795e-3 / 0.55 = 1.54178e-3, times 0.06.
-  CHECK(c.out.distillation_m3_s[trunk] == Near(9.25066e-5).epsilon(1e-4));
+  // 0.372 x 2.2795e-3 / 0.5 = 1.69595e-3, times 0.06.
+  CHECK(c.out.distillation_m3_s[trunk] == Near(1.01757e-4).epsilon(1e-4));
   CHECK(c.skin(trunk).evaporation_m3_s == Near(0).epsilon(1e-12));
+}
+
+TEST_CASE("under water that stands on the floor, cloth is worth its immersed insulation, wet before or not") {
+  Dressed c;
+  c.clothe(legs);
+  c.around.submerged[legs] = 0.5;
+  c.freeze(legs);
+  // Half stands in water, 0.03 and film 1/200; of the rest 0.12 is seat, a quarter in the puddle: 0.015 of
+  // the skin, pressed to 0.015.
+  const double in_water = 0.6 * (0.5 / 0.035 + 0.015 / 0.02);
+  CHECK(c.skin(legs).to_floor_water == Near(in_water));
+  c.x[bat::clothing_water + legs] = 1;
+  c.freeze(legs);
+  CHECK(c.skin(legs).to_floor_water == Near(in_water));
+  // A waterproof suit stays dry inside, pressed to 0.0775 by seat and water alike.
+  c.x[bat::clothing_water + legs] = 0, c.b.waterproof = 1;
+  c.freeze(legs);
+  CHECK(c.skin(legs).to_floor_water == Near(0.6 * 0.515 / 0.0825));
 }
 
 TEST_CASE("immersed: the sea's film on bare skin and clothing, the immersed insulation between") {
@@ -161,7 +181,8 @@ TEST_CASE("shares of the legs half under water add up to one") {
   const auto s = system::shares(legs, c.around, 0.0);
   // Rest 0.5: seat 0.12 x 0.5 = 0.06 with a quarter pooled, touching 0.12 x 0.5 = 0.06.
   CHECK(s.floor == Near(0.045));
-  CHECK(s.puddle == Near(0.515));
+  CHECK(s.puddle == Near(0.015));
+  CHECK(s.wading == Near(0.5));
   CHECK(s.touching == Near(0.06));
   CHECK(s.tube == 0);
   CHECK(s.exposed == Near(0.38));

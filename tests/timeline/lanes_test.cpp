@@ -32,7 +32,7 @@ Four varied(const system::Compiled<double>& base) {
       p.body_fat_pct += 2 * i;
     }
     c.stock.water_L *= 1 + 0.5 * i;
-    c.fitted.soaked_insulation -= 0.1 * i;
+    c.fitted.soaked_insulation -= 0.05 * i;
     c.fitted.wet_skin_withholds -= 0.1 * i;
   }
   return out;

@@ -3,6 +3,7 @@
 
 #include "core/moist_air.hpp"
 #include "system/readings.hpp"
+#include "validation/humid_heat/humid.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/support/two_node.hpp"
 #include "validation/topics.hpp"
@@ -11,25 +12,25 @@ namespace bide::validation {
 
 namespace {
 
-// Means and standard deviations of 15 men after 8 h: see README.md.
-struct Line {
-  double air_degC, core_degC, core_sd, mass_pct, mass_sd;
-};
-constexpr Line lines[] = {
-    {32.1, 37.2, 0.2, -1.4, 0.3}, {33.1, 37.5, 0.2, -1.6, 0.6}, {35.0, 38.2, 0.4, -1.9, 0.5}};
-constexpr double people = 15, hour_s = 3600, humidity = 0.95, wind_m_s = 0.2;
+constexpr double people = 15, hour_s = 3600, humidity = 0.95, wind_m_s = 0.2, percent = 100;
 
-Run eight_hours(double air_degC, double every_s) {
+Run eight_hours(double air_degC, double every_s, const system::Fitted<double>& fitted = {}) {
   Rest rest;
   rest.duration_h = 8;
   rest.air_degC = rest.sea_degC = air_degC;
-  rest.humidity_pct = 100 * humidity;
+  rest.humidity_pct = percent * humidity;
   rest.wind_m_s = wind_m_s;
   rest.crew = R"([{"sex": "male", "age_years": 23, "height_m": 1.78, "mass_kg": 78, "clothing": "shorts",
                    "lifejacket": false}])";
   rest.raft = R"({"kind": "offshore_foam_4", "canopy": "none"})";
   rest.routine = R"({"sleep_h_per_night": 0})";
-  return run_case(scenario_of(rest, every_s / 60), every_s);
+  return run_case(scenario_of(rest, every_s / 60), every_s,
+                  [&](system::Compiled<double>& compiled) { compiled.fitted = fitted; });
+}
+
+double mass_change_pct(const Run& run) {
+  return percent * (weighed_kg(person(run.samples.back())) - weighed_kg(person(run.samples.front()))) /
+         run.compiled.persons[0].mass_kg;
 }
 
 TwoNodeEnd by_two_node(double air_degC, const body::Build<double>& b) {
@@ -43,19 +44,21 @@ TwoNodeEnd by_two_node(double air_degC, const body::Build<double>& b) {
 
 }  // namespace
 
+double humid_mass_pct(double air_degC, const system::Fitted<double>& fitted) {
+  return mass_change_pct(eight_hours(air_degC, hour_s, fitted));
+}
+
 std::vector<Row> humid_heat_rows() {
   const char* study = "eight hours of humid heat 2020";
   const char* why = "1 SD of the group of 15 men";
   std::vector<Row> out;
-  for (const Line& line : lines) {
+  for (const HumidLine& line : humid_lines) {
     const Run run = eight_hours(line.air_degC, hour_s);
-    const double *first = person(run.samples.front()), *last = person(run.samples.back());
-    const double mass_kg = run.compiled.persons[0].mass_kg;
     std::ostringstream at;
     at << " after 8 h at " << line.air_degC << " degC, 95 %";
     Row core =
         make_row("humid_heat", study, "core" + at.str(), "degC", line.core_degC,
-                 line.core_degC - line.core_sd, line.core_degC + line.core_sd, system::core_degC(last), why);
+                 line.core_degC - line.core_sd, line.core_degC + line.core_sd, system::core_degC(person(run.samples.back())), why);
     core.standard_error = line.core_sd / std::sqrt(people);
     core.trivial = 37.0;
     core.two_node = by_two_node(line.air_degC, run.compiled.persons[0]).core_degC;
@@ -65,10 +68,10 @@ std::vector<Row> humid_heat_rows() {
     out.push_back(core);
     Row mass =
         make_row("humid_heat", study, "mass" + at.str(), "%", line.mass_pct, line.mass_pct - line.mass_sd,
-                 line.mass_pct + line.mass_sd, 100 * (weighed_kg(last) - weighed_kg(first)) / mass_kg, why);
+                 line.mass_pct + line.mass_sd, mass_change_pct(run), why);
     mass.standard_error = line.mass_sd / std::sqrt(people);
     mass.trivial = 0.0;
-    mass.calibrated = true;  // the share of sweat that wet skin withholds was chosen knowing these losses
+    mass.calibrated = true;  // wet_skin_withholds is fitted on these
     out.push_back(mass);
   }
   return out;
@@ -84,12 +87,12 @@ std::vector<Curve> humid_heat_curves(const std::vector<Row>& rows) {
   curve.y_label = "core temperature", curve.y_unit = "degC";
   constexpr double every_s = 1800;
   const std::vector<Row> cores = rows_named(rows, "core after 8 h");
-  for (std::size_t i = 0; i < std::size(lines); ++i) {
+  for (std::size_t i = 0; i < std::size(humid_lines); ++i) {
     std::ostringstream name;
-    name << "air of " << lines[i].air_degC << " degC";
+    name << "air of " << humid_lines[i].air_degC << " degC";
     Condition condition{name.str(), {published_of(cores.at(i))}, {}};
     condition.published[0].x = 8;
-    for (const Sample& sample : eight_hours(lines[i].air_degC, every_s).samples)
+    for (const Sample& sample : eight_hours(humid_lines[i].air_degC, every_s).samples)
       condition.model.push_back({sample.t_s / hour_s, system::core_degC(person(sample)), {}, {}});
     curve.conditions.push_back(condition);
   }

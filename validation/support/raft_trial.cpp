@@ -32,9 +32,10 @@ std::string scenario_of(const RaftTrial& trial, double output_interval_min) {
   return scenario_of(rest, output_interval_min);
 }
 
-void dress_for_trial(system::Compiled<double>& compiled) {
+void dress_for_trial(system::Compiled<double>& compiled, double clothing) {
   for (body::Build<double>& b : compiled.persons) {
-    for (double& insulation_m2K_W : b.insulation_m2K_W) insulation_m2K_W *= trial_clothing;
+    for (double& insulation_m2K_W : b.insulation_m2K_W) insulation_m2K_W *= clothing;
+    b.immersed_insulation_m2K_W *= clothing;
   }
 }
 
