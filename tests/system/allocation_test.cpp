@@ -99,6 +99,6 @@ TEST_CASE("twenty steps with four people take no memory") {
   REQUIRE(std::vector<double>(100).size() == 100);
   REQUIRE(allocations > start);  // the counter counts
   CHECK(allocations_of_steps(run.compiled, run.weather) == 0);
-  CHECK(allocations_of_steps(system::gather<4>({run.compiled, run.compiled, run.compiled, run.compiled}),
+  CHECK(allocations_of_steps(system::gather<4>({&run.compiled, &run.compiled, &run.compiled, &run.compiled}),
                              run.weather) == 0);
 }

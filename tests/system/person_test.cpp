@@ -283,6 +283,7 @@ TEST_CASE("dilatation opens the skin") {
 
 TEST_CASE("sweat that cannot evaporate runs to the floor, or into the sea") {
   Resting r;
+  r.compiled.fitted.wet_skin_withholds = 0.7;
   r.x[bat::node(head, core)] = 38;
   r.freeze();
   // 372.2 W, half of it on the trunk: 7.627e-5 kg/s. Its 0.77 x 0.6 m2 x 0.003 m/s x (0.03566 - 0.008) take
