@@ -94,6 +94,7 @@ TEST_CASE("cut at any byte of the last block, a file is taken up again with noth
       RecordWriter writer(folder / "b", kind, 4);
       CHECK(writer.last() == (whole ? 8U : 6U));
       CHECK(writer.bytes_cut_off() == (whole ? 0 : cut - last_block));
+      CHECK(fs::file_size(folder / "b") == (whole ? cut : last_block));
       for (std::uint64_t k = *writer.last() + 1; k < 20; ++k) writer.add(k, payload(k));
       writer.flush();
     }
