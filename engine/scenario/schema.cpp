@@ -1,5 +1,6 @@
 // JSON Schema 2020-12 from describe(): one definition per struct.
 #include "core/notice.hpp"
+#include "scenario/describe_study.hpp"
 #include "scenario/write.hpp"
 #include "scenario/writer.hpp"
 
@@ -52,6 +53,10 @@ template <>
 constexpr const char* definition_name<Known> = "known";
 template <>
 constexpr const char* definition_name<Uncertain> = "uncertain";
+template <>
+constexpr const char* definition_name<DesignGroup> = "design_group";
+template <>
+constexpr const char* definition_name<Design> = "design";
 
 template <class S>
 Json object_schema(Json& definitions);
@@ -89,7 +94,6 @@ Json member_schema(const Field& field, Json& definitions) {
     out["maximum"] = field.high;
   } else if constexpr (std::is_same_v<T, std::string>) {
     out["type"] = "string";
-    if (field.key == "format") out["const"] = std::string(format_word);
     out["maxLength"] = static_cast<int>(field.high);
   } else if constexpr (std::is_enum_v<T>) {
     out["enum"] = Json::array();
@@ -132,16 +136,26 @@ Json object_schema(Json& definitions) {
   return out;
 }
 
-}  // namespace
-
-std::string json_schema() {
+template <class S>
+std::string schema_of(const char* title, std::string_view format) {
   Json definitions = Json::object();
-  Json root = object_schema<Scenario>(definitions);
-  Json out = {{"$schema", "https://json-schema.org/draft/2020-12/schema"}, {"title", "bide scenario"}};
+  Json root = object_schema<S>(definitions);
+  root["properties"]["format"]["const"] = std::string(format);
+  Json out = {{"$schema", "https://json-schema.org/draft/2020-12/schema"}, {"title", title}};
   out["$comment"] = fmt::format("{} {}", standing_notice, standing_advice);
   out.update(root);
   out["$defs"] = definitions;
   return out.dump(2) + "\n";
+}
+
+}  // namespace
+
+std::string json_schema() {
+  return schema_of<Scenario>("bide scenario", format_word);
+}
+
+std::string study_json_schema() {
+  return schema_of<StudyFile>("bide study", study_format_word);
 }
 
 }  // namespace bide::scenario

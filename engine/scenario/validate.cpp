@@ -2,12 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <fstream>
-
 #include "scenario/cautions.hpp"
 #include "scenario/reader.hpp"
 #include "scenario/resolve.hpp"
 #include "scenario/rules.hpp"
+#include "scenario/text_of_file.hpp"
 
 namespace bide::scenario {
 
@@ -64,20 +63,10 @@ Validated validate_document(Node root, const std::string& file_name, const std::
 }
 
 Validated validate_file(const std::filesystem::path& path) {
-  const std::string name = path.string();
-  const auto refuse = [&](std::string message) { return Diagnostics{{name, "", std::move(message)}}; };
-  std::error_code error;
-  if (!std::filesystem::exists(path, error)) return refuse("found no such file; allowed a scenario file");
-  if (std::filesystem::is_directory(path, error)) return refuse("found a folder; allowed a scenario file");
-  std::ifstream stream(path, std::ios::binary);
-  if (!stream) return refuse("cannot be opened for reading");
-  std::string text(largest_file_bytes + 1, '\0');
-  stream.read(text.data(), static_cast<std::streamsize>(text.size()));
-  if (stream.bad()) return refuse("cannot be read");
-  text.resize(static_cast<std::size_t>(stream.gcount()));
-  if (text.size() > largest_file_bytes)
-    return refuse(fmt::format("found more than {} bytes; allowed at most that", largest_file_bytes));
-  return validate_text(text, name, path.parent_path());
+  Diagnostics wrong;
+  const auto text = text_of_file(path, "a scenario file", wrong);
+  if (!text) return wrong;
+  return validate_text(*text, path.string(), path.parent_path());
 }
 
 }  // namespace bide::scenario

@@ -19,11 +19,12 @@ double nth_h(const SampleResult& r, Time time, std::size_t n) {
 }
 
 void add_crew_times(std::vector<Output>& out, const std::string& what, Time time) {
-  out.push_back({"first " + what, "h", [time](const SampleResult& r) { return nth_h(r, time, 0); }});
+  out.push_back({"first " + what, "h", [time](const SampleResult& r) { return nth_h(r, time, 0); }, true});
   out.push_back({"half " + what, "h",
-                 [time](const SampleResult& r) { return nth_h(r, time, (r.persons.size() + 1) / 2 - 1); }});
-  out.push_back(
-      {"last " + what, "h", [time](const SampleResult& r) { return nth_h(r, time, r.persons.size() - 1); }});
+                 [time](const SampleResult& r) { return nth_h(r, time, (r.persons.size() + 1) / 2 - 1); },
+                 true});
+  out.push_back({"last " + what, "h",
+                 [time](const SampleResult& r) { return nth_h(r, time, r.persons.size() - 1); }, true});
 }
 
 template <class Pick>
@@ -37,19 +38,21 @@ void add_extreme(std::vector<Output>& out, const char* name, const char* unit, d
 }
 
 void add(std::vector<Output>& out, const char* name, const char* unit, double SampleResult::*member,
-         double scale = 1) {
-  out.push_back({name, unit, [member, scale](const SampleResult& r) { return r.*member / scale; }});
+         double scale = 1, bool is_time = false) {
+  out.push_back({name, unit, [member, scale](const SampleResult& r) { return r.*member / scale; }, is_time});
 }
 
 void add_person(std::vector<Output>& out, std::size_t p) {
   const std::string person = "person " + std::to_string(p + 1) + " ";
-  const auto one = [&](const char* name, const char* unit, double PersonResult::*member, double scale) {
+  const auto one = [&](const char* name, const char* unit, double PersonResult::*member, double scale,
+                       bool is_time = false) {
     out.push_back({person + name, unit,
-                   [p, member, scale](const SampleResult& r) { return r.persons[p].*member / scale; }});
+                   [p, member, scale](const SampleResult& r) { return r.persons[p].*member / scale; },
+                   is_time});
   };
-  one("able until", "h", &PersonResult::able_until_s, hour_s);
-  one("alive until", "h", &PersonResult::alive_until_s, hour_s);
-  one("unconscious", "h", &PersonResult::unconscious_s, hour_s);
+  one("able until", "h", &PersonResult::able_until_s, hour_s, true);
+  one("alive until", "h", &PersonResult::alive_until_s, hour_s, true);
+  one("unconscious", "h", &PersonResult::unconscious_s, hour_s, true);
   one("lowest core", "degC", &PersonResult::lowest_core_degC, 1);
   one("highest core", "degC", &PersonResult::highest_core_degC, 1);
   one("lowest finger", "degC", &PersonResult::lowest_finger_degC, 1);
@@ -78,8 +81,8 @@ std::vector<Output> outputs(int persons) {
   add(out, "hours above 5,000 ppm CO2", "h", &SampleResult::co2_above_5000_ppm_h);
   add(out, "hours above 15,000 ppm CO2", "h", &SampleResult::co2_above_15000_ppm_h);
   add(out, "hours above 30,000 ppm CO2", "h", &SampleResult::co2_above_30000_ppm_h);
-  add(out, "water runs out", "h", &SampleResult::water_out_s, hour_s);
-  add(out, "food runs out", "h", &SampleResult::food_out_s, hour_s);
+  add(out, "water runs out", "h", &SampleResult::water_out_s, hour_s, true);
+  add(out, "food runs out", "h", &SampleResult::food_out_s, hour_s, true);
   add(out, "water left", "L", &SampleResult::water_left_L);
   for (int p = 0; p < persons; ++p) add_person(out, static_cast<std::size_t>(p));
   return out;

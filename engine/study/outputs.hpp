@@ -16,6 +16,7 @@ struct Output {
   std::string name;  // "person 2 able until", "coldest inside"
   std::string unit;
   std::function<double(const SampleResult&)> of;
+  bool is_time = false;  // of an end, which may lie beyond the horizon
 };
 
 // The crew's first, then each person's, always in this order.

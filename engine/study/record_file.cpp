@@ -176,8 +176,8 @@ const Record* RecordReader::next() {
   return &record_;
 }
 
-RecordWriter::RecordWriter(const Path& file, const RecordKind& kind, std::size_t records_per_block)
-    : file_(file), kind_(kind), per_block_(records_per_block) {
+RecordWriter::RecordWriter(const Path& file, const RecordKind& kind, std::size_t block_records)
+    : file_(file), kind_(kind), per_block_(block_records) {
   if (per_block_ == 0 || per_block_ > most_block_bytes / (sample_bytes + kind.payload_bytes)) {
     throw std::invalid_argument("a block holds at least one record, and at most 256 MiB");
   }

@@ -27,6 +27,9 @@ class RecordFileError : public std::runtime_error {
   RecordFileError(const std::filesystem::path& file, const std::string& what);
 };
 
+// What is lost at most when a study is killed, beside what is being computed.
+inline constexpr std::size_t records_per_block = 64;
+
 struct RecordKind {
   std::uint64_t study =
       0;  // stands for everything that the records depend on; records of two studies never mix
@@ -69,7 +72,7 @@ class RecordWriter {
  public:
   // Makes the file, or opens it, checks that its records are of this kind, and cuts a torn end off.
   RecordWriter(const std::filesystem::path& file, const RecordKind& kind,
-               std::size_t records_per_block = 256);
+               std::size_t block_records = records_per_block);
   // Does not write what is not flushed: only flush() can say that it failed.
   ~RecordWriter();
   RecordWriter(const RecordWriter&) = delete;

@@ -47,6 +47,10 @@ T now_at(const std::vector<Setting>& settings, const std::string& pointer, T wri
 
 }  // namespace
 
+std::string event_name(const scenario::Uncertain& uncertain, std::size_t place) {
+  return fmt::format("event {}: {}", place, word(uncertain.events[place].failure));
+}
+
 // Walks through everything that is uncertain, always in the same order, asking for one number at each place.
 struct Sampler::Walk {
   const Sampler& sampler;
@@ -151,7 +155,7 @@ struct Sampler::Walk {
     const auto& events = sampler.uncertain_.events;
     for (std::size_t i = 0; i < events.size(); ++i) {
       const scenario::UncertainFailure& event = events[i];
-      const std::string name = fmt::format("event {}: {}", i, word(event.failure));
+      const std::string name = event_name(sampler.uncertain_, i);
       const bool happens = take(name, FactorKind::variety) < event.probability;
       const double at_h =
           std::round(std::get<double>(quantile(event.at_h, take(name + ", hour", FactorKind::variety))));

@@ -39,6 +39,9 @@ struct Drawn {
   std::optional<double> rescue_h;           // infinite: no help comes; empty: not considered
 };
 
+// Name of the factor by which the failure at a place of "events" happens or not.
+std::string event_name(const scenario::Uncertain& uncertain, std::size_t place);
+
 class Sampler {
  public:
   explicit Sampler(const scenario::ValidScenario& scenario);

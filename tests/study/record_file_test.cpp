@@ -144,7 +144,7 @@ TEST_CASE("parts are merged in sample order, a sample in two parts once") {
   const Folder folder;
   write(folder / "0", 0, 1000, 3, 7);
   write(folder / "1", 1, 1000, 3, 64);
-  write(folder / "2", 2, 1000, 3, 256);
+  write(folder / "2", 2, 1000, 3, records_per_block);
   write(folder / "again", 0, 1000, 2, 10);
   const std::vector<fs::path> parts{folder / "2", folder / "0", folder / "again", folder / "1"};
   CHECK(merge_records(parts, folder / "merged") == 1000);

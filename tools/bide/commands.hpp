@@ -23,6 +23,8 @@ void add_compare(CLI::App& app, int& exit_code);
 void add_check(CLI::App& app, int& exit_code);
 void add_odds(CLI::App& app, int& exit_code);
 void add_catalogue(CLI::App& app, int& exit_code);
+void add_study(CLI::App& app, int& exit_code);
+void add_merge(CLI::App& app, int& exit_code);
 void add_schema(CLI::App& app, int& exit_code);
 void add_validate(CLI::App& app, int& exit_code);
 

@@ -23,6 +23,8 @@ int main(int argc, char** argv) {
   add_check(app, exit_code);
   add_odds(app, exit_code);
   add_catalogue(app, exit_code);
+  add_study(app, exit_code);
+  add_merge(app, exit_code);
   add_schema(app, exit_code);
   add_validate(app, exit_code);
   try {

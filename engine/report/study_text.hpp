@@ -1,0 +1,16 @@
+// The summary of a study as text and as JSON.
+#pragma once
+
+#include <string>
+
+#include "study/summary.hpp"
+
+namespace bide::report {
+
+std::string study_text(const study::Study& study, const study::Summary& summary);
+std::string study_json(const study::Study& study, const study::Summary& summary);
+
+// "4,096 runs of a saltelli design (512 base samples, 6 inputs or groups)"
+std::string design_words(const study::Study& study);
+
+}  // namespace bide::report

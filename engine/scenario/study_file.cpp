@@ -1,0 +1,83 @@
+#include "scenario/study_file.hpp"
+
+#include <algorithm>
+
+#include "scenario/describe_study.hpp"
+#include "scenario/document.hpp"
+#include "scenario/reader.hpp"
+#include "scenario/text_of_file.hpp"
+
+namespace bide::scenario {
+namespace {
+
+using Pointer = std::string;
+using enum DesignKind;
+
+void check_design(const Design& design, Reader& reader) {
+  const std::string at = "/design";
+  if (!reader.sound(at) || !reader.sound(child(at, "kind"))) return;
+  const auto by_kind = [&](const char* key, bool stated, bool allowed, bool needed) {
+    if (!reader.sound(child(at, key))) return;
+    if (stated && !allowed)
+      reader.report(child(at, key),
+                    fmt::format("found a value; not allowed with kind {}", word(design.kind)));
+    if (!stated && needed)
+      reader.report(child(at, key), fmt::format("missing; required with kind {}", word(design.kind)));
+  };
+  const bool is_grid = design.kind == grid, is_morris = design.kind == morris;
+  by_kind("samples", design.samples.has_value(), !is_grid, !is_grid);
+  by_kind("levels", design.levels.has_value(), is_grid || is_morris, false);
+  by_kind("groups", !design.groups.empty(), design.kind == saltelli, false);
+  if (is_morris && design.levels.value_or(default_levels) % 2 != 0)
+    reader.report(child(at, "levels"), fmt::format("found {}; allowed an even number", *design.levels));
+  if ((is_morris || design.kind == saltelli) && design.samples.value_or(2) < 2)
+    reader.report(child(at, "samples"),
+                  "found 1; allowed 2 or more with kind " + std::string(word(design.kind)));
+}
+
+// The study's "uncertain" takes the place of the scenario's.
+void put_uncertain(Node& scenario, const Node& study) {
+  const auto of = [](const Node& node) {
+    return std::find_if(node.members.begin(), node.members.end(),
+                        [](const Member& each) { return each.key == "uncertain"; });
+  };
+  const auto found = of(study);
+  if (found == study.members.end()) return;
+  std::erase_if(scenario.members, [](const Member& each) { return each.key == "uncertain"; });
+  scenario.members.push_back(*found);
+}
+
+}  // namespace
+
+std::variant<ValidStudy, Diagnostics> validate_study(const std::filesystem::path& path) {
+  const std::string name = path.string();
+  Diagnostics wrong;
+  Node root;
+  const auto text = text_of_file(path, "a study file", wrong);
+  if (!text || !parse_document(*text, name, root, wrong)) return wrong;
+  Reader reader(name, wrong);
+  StudyFile study;
+  reader.read(root, "", study);
+  if (reader.sound("")) check_design(study.design, reader);
+  if (reader.sound("/format") && study.format != study_format_word)
+    reader.report("/format",
+                  fmt::format("found {}; allowed \"{}\"", in_quotes(study.format), study_format_word));
+  if (!wrong.empty()) return wrong;
+
+  const std::filesystem::path scenario_path = path.parent_path() / study.scenario;
+  Node scenario;
+  const auto scenario_text = text_of_file(scenario_path, "a scenario file", wrong);
+  if (!scenario_text || !parse_document(*scenario_text, scenario_path.string(), scenario, wrong))
+    return wrong;
+  put_uncertain(scenario, root);
+  Validated validated =
+      validate_document(std::move(scenario), scenario_path.string(), scenario_path.parent_path());
+  if (auto* errors = std::get_if<Diagnostics>(&validated)) {
+    for (Diagnostic& each : *errors)
+      if (study.uncertain && each.pointer.rfind("/uncertain", 0) == 0) each.file = name;
+    return *errors;
+  }
+  return ValidStudy{name, std::move(study), std::get<ValidScenario>(std::move(validated))};
+}
+
+}  // namespace bide::scenario

@@ -1,0 +1,69 @@
+// A study file: which scenario is run many times, what varies, by which design, and what is asked of the
+// results.
+//
+// States: none. Inputs: a JSON file, read as strictly as a scenario. What varies is the scenario's own
+// "uncertain", or the study's in its place, in the same format.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "scenario/validate.hpp"
+
+namespace bide::scenario {
+
+enum class DesignKind {
+  grid,             // every combination of listed values, or of levels of what is not listed
+  random,           // independent draws
+  latin_hypercube,  // each input cut into as many slices as there are samples
+  sobol,            // scrambled Sobol' points
+  saltelli,         // rows from which first and total Sobol' indices are estimated
+  morris            // trajectories that change one input at a time
+};
+
+// Inputs whose share in the variance is asked for together.
+struct DesignGroup {
+  std::string name;
+  std::vector<std::string> inputs;  // names of what varies; "/crew/*/mass_kg" means all of them
+
+  bool operator==(const DesignGroup&) const = default;
+};
+
+struct Design {
+  DesignKind kind = DesignKind::random;
+  std::optional<int> samples;
+  std::optional<int> levels;
+  int seed = 1;
+  std::vector<DesignGroup> groups;
+
+  bool operator==(const Design&) const = default;
+};
+
+struct StudyFile {
+  std::string format = "bide study 1";
+  std::string name = "unnamed study";
+  std::string setting = "not stated";
+  std::string scenario;  // relative to the study file
+  std::optional<Uncertain> uncertain;
+  Design design;
+  std::vector<std::string> outputs;
+  std::vector<double> at_h;
+
+  bool operator==(const StudyFile&) const = default;
+};
+
+struct ValidStudy {
+  std::string file;
+  StudyFile study;
+  ValidScenario scenario;  // with what varies in its "uncertain"
+};
+
+std::variant<ValidStudy, Diagnostics> validate_study(const std::filesystem::path& path);
+
+// JSON Schema 2020-12 of a study file.
+std::string study_json_schema();
+
+}  // namespace bide::scenario

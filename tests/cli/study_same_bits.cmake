@@ -1,0 +1,45 @@
+# One study: the same bytes with one thread and two, in one piece and in four, killed and taken up again.
+# BIDE, WORK, STUDY; KILLS: how many times to try to kill it
+file(REMOVE_RECURSE ${WORK})
+file(MAKE_DIRECTORY ${WORK})
+
+function(run)
+  execute_process(COMMAND ${BIDE} ${ARGN} WORKING_DIRECTORY ${WORK} COMMAND_ERROR_IS_FATAL ANY OUTPUT_QUIET)
+endfunction()
+function(same folder)
+  foreach(name study.records results.csv summary.json summary.txt)
+    file(SHA256 ${WORK}/one/${name} first)
+    file(SHA256 ${WORK}/${folder}/${name} second)
+    if(NOT first STREQUAL second)
+      message(FATAL_ERROR "${name} of ${folder} differs")
+    endif()
+  endforeach()
+endfunction()
+
+run(study ${STUDY} --out one --threads 1 --csv)
+run(study ${STUDY} --out two --threads 2 --csv)
+same(two)
+
+foreach(i 3 1 4 2)
+  run(study ${STUDY} --out parts_${i} --shard ${i}/4)
+endforeach()
+run(merge parts_1 parts_2 parts_3 parts_4 --out merged --study ${STUDY} --csv)
+same(merged)
+
+# Killed after up to a fifth of a second, which is drawn, and then left to come to its end.
+set(killed 0)
+foreach(attempt RANGE 1 ${KILLS})
+  string(RANDOM LENGTH 1 ALPHABET 01 tenths)
+  string(RANDOM LENGTH 1 ALPHABET 123456789 hundredths)
+  execute_process(COMMAND timeout --signal KILL 0.${tenths}${hundredths} ${BIDE} study ${STUDY} --out killed --threads 1 --csv
+                  WORKING_DIRECTORY ${WORK} RESULT_VARIABLE code OUTPUT_QUIET ERROR_VARIABLE err)
+  if(NOT code EQUAL 0)
+    math(EXPR killed "${killed} + 1")
+  endif()
+endforeach()
+if(killed EQUAL 0)
+  message(FATAL_ERROR "the study came to its end each time before it could be killed")
+endif()
+run(study ${STUDY} --out killed --threads 1 --csv)
+same(killed)
+message(STATUS "killed ${killed} times")

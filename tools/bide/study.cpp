@@ -1,0 +1,115 @@
+// bide study T.json: many simulations by a design, taken up again where they were left; bide merge: parts of
+// one made elsewhere.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <cstdio>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "commands.hpp"
+#include "core/notice.hpp"
+#include "study_work.hpp"
+
+namespace bide::tool {
+namespace {
+
+namespace fs = std::filesystem;
+
+// "2/4"; nothing for anything else.
+std::optional<study::Shard> shard_of(const std::string& text) {
+  study::Shard shard;
+  const char* const end = text.data() + text.size();
+  const auto [slash, first_wrong] = std::from_chars(text.data(), end, shard.number);
+  if (first_wrong != std::errc() || slash == end || *slash != '/') return std::nullopt;
+  const auto [stop, second_wrong] = std::from_chars(slash + 1, end, shard.of);
+  const bool whole = second_wrong == std::errc() && stop == end;
+  return whole && shard.number >= 1 && shard.number <= shard.of ? std::optional(shard) : std::nullopt;
+}
+
+int run_study(const StudyArguments& arguments, const std::string& shard_text) {
+  study::Shard shard;
+  if (!shard_text.empty()) {
+    const auto asked = shard_of(shard_text);
+    if (!asked) {
+      fmt::print(stderr, "--shard: found \"{}\"; allowed i/n with i from 1 to n, as 2/4\n", shard_text);
+      return exit_usage;
+    }
+    shard = *asked;
+  }
+  std::optional<study::Study> study;
+  if (const int code = load_study(arguments.study, study); code != exit_ok) return code;
+  if (const int code = run_shard(*study, arguments, shard); code != exit_ok) return code;
+  if (shard.of == 1) return write_results(*study, arguments);
+  if (!arguments.quiet)
+    fmt::print("shard {} of {} is done; when all are: bide merge {} --study {}\n{}\n", shard.number, shard.of,
+               folder_of(arguments).string(), arguments.study, standing_notice);
+  return exit_ok;
+}
+
+// Files of records in a folder, but for `except`; a file stands for itself.
+std::vector<fs::path> records_in(const std::string& place, const fs::path& except) {
+  if (!fs::is_directory(place)) return {place};
+  std::vector<fs::path> out;
+  for (const auto& entry : fs::directory_iterator(place))
+    if (entry.path().extension() == ".records" &&
+        entry.path().lexically_normal() != except.lexically_normal())
+      out.push_back(entry.path());
+  std::sort(out.begin(), out.end());
+  return out;
+}
+
+int merge(const std::vector<std::string>& places, StudyArguments arguments) {
+  if (arguments.out.empty()) arguments.out = places.front();
+  const fs::path whole = fs::path(arguments.out) / study::file_name_of({});
+  std::vector<fs::path> parts;
+  for (const std::string& place : places)
+    for (fs::path& part : records_in(place, whole)) parts.push_back(std::move(part));
+  if (parts.empty()) {
+    fmt::print(stderr, "{}: no files of records\n", places.front());
+    return exit_input_refused;
+  }
+  try {
+    fs::create_directories(arguments.out);
+    const std::uint64_t samples = study::merge_records(parts, whole);
+    fmt::print("{}: {} samples from {} files\n{}\n", whole.string(), samples, parts.size(), standing_notice);
+  } catch (const study::RecordFileError& wrong) {
+    fmt::print(stderr, "{}\n", wrong.what());
+    return exit_input_refused;
+  }
+  if (arguments.study.empty()) return exit_ok;
+  std::optional<study::Study> study;
+  if (const int code = load_study(arguments.study, study); code != exit_ok) return code;
+  return write_results(*study, arguments);
+}
+
+}  // namespace
+
+void add_study(CLI::App& app, int& exit_code) {
+  auto arguments = std::make_shared<StudyArguments>();
+  auto shard = std::make_shared<std::string>();
+  CLI::App* command = app.add_subcommand(
+      "study", "Many simulations by a design: how results spread, and what they depend on");
+  add_study_options(*command, *arguments);
+  command->add_option("--shard", *shard, "Only part i of n, as 2/4; bide merge joins the parts");
+  command->footer(std::string(standing_notice));
+  command->callback([arguments, shard, &exit_code] { exit_code = run_study(*arguments, *shard); });
+}
+
+void add_merge(CLI::App& app, int& exit_code) {
+  auto arguments = std::make_shared<StudyArguments>();
+  auto places = std::make_shared<std::vector<std::string>>();
+  CLI::App* command = app.add_subcommand("merge", "Join the parts of a study");
+  command->add_option("places", *places, "Folders with parts, or files of records")->required();
+  command->add_option("--out", arguments->out, "Folder of the whole; the first one if left out");
+  command->add_option("--study", arguments->study, "The study file: write its results too");
+  command->add_flag("--csv", arguments->csv, "Write every sample to results.csv too");
+  command->add_flag("--netcdf", arguments->netcdf, "Write every sample to results.nc too");
+  command->add_flag("--quiet", arguments->quiet, "Do not print the summary");
+  command->footer(std::string(standing_notice));
+  command->callback([arguments, places, &exit_code] { exit_code = merge(*places, *arguments); });
+}
+
+}  // namespace bide::tool

@@ -1,0 +1,17 @@
+// Every sample of a study as NetCDF-4 with the CF conventions (1.10).
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+
+#include "study/study.hpp"
+
+namespace bide::tool {
+
+// Written beside `path` and renamed when it is whole. The reason when it fails; a program built without
+// NetCDF says so.
+std::optional<std::string> write_study_netcdf(const study::Study& study, const std::filesystem::path& records,
+                                              const std::filesystem::path& path);
+
+}  // namespace bide::tool

@@ -1,0 +1,34 @@
+# bide_fingerprint(TARGET): gives TARGET the definition of bide::study::fingerprint(), a hash over the engine's
+# sources, the catalogue and the compiler; made again whenever one of them changes.
+# Run as a script (-P) it writes that source.
+if(CMAKE_SCRIPT_MODE_FILE)
+  file(GLOB inputs ${ROOT}/engine/*/*.hpp ${ROOT}/engine/*/*.cpp ${ROOT}/scenarios/catalogue/*.json)
+  list(FILTER inputs EXCLUDE REGEX "/engine/(outcome|report)/")
+  set(hashes "${COMPILED_FOR}")
+  foreach(input ${inputs})
+    file(SHA256 ${input} hash)
+    string(APPEND hashes " ${hash}")
+  endforeach()
+  string(SHA256 hash "${hashes}")
+  file(WRITE "${OUTPUT}"
+    "#include \"study/fingerprint.hpp\"\n"
+    "std::string_view bide::study::fingerprint() {\n"
+    "  return \"${hash}\";\n"
+    "}\n")
+  return()
+endif()
+
+set(bide_fingerprint_script ${CMAKE_CURRENT_LIST_FILE})
+function(bide_fingerprint target)
+  file(GLOB inputs CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/engine/*/*.hpp ${PROJECT_SOURCE_DIR}/engine/*/*.cpp
+       ${PROJECT_SOURCE_DIR}/scenarios/catalogue/*.json)
+  set(output ${CMAKE_CURRENT_BINARY_DIR}/fingerprint.cpp)
+  set(compiled_for "${CMAKE_CXX_COMPILER_ID} ${CMAKE_CXX_COMPILER_VERSION} ${BIDE_ARCH} ${CMAKE_BUILD_TYPE}")
+  add_custom_command(OUTPUT ${output}
+    COMMAND ${CMAKE_COMMAND} -DROOT=${PROJECT_SOURCE_DIR} -DOUTPUT=${output} "-DCOMPILED_FOR=${compiled_for}"
+            -P ${bide_fingerprint_script}
+    DEPENDS ${inputs} ${bide_fingerprint_script}
+    COMMENT "Hashing the engine's sources"
+    VERBATIM)
+  target_sources(${target} PRIVATE ${output})
+endfunction()
