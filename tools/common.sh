@@ -9,6 +9,8 @@ command -v node >/dev/null || packages+=(nodejs)
 command -v npm >/dev/null || packages+=(npm)
 # For the tests that look at pages in a browser.
 browser_packages=(chromium fonts-dejavu-core)
+# For the test and the bench that compare with another integrator; large, because it brings MPI.
+peer_packages=(libsundials-dev)
 
 say() { printf '%s\n' "bide: $*"; }
 

@@ -1,9 +1,6 @@
 // Step error of the production stepper on every shipped scenario, against the same problem by Dormand-Prince
 // at a relative tolerance of 1e-9: core within 0.02 degC while alive; able and alive until within 1 %, 60 s
-// or 0.02 degC over the local slope, whichever is largest. A grazing passing is told and not compared. People
-// in the water to the end have no cabin: the thin film that stands for it is too stiff for an explicit method
-// (an hour of it takes more than 20 s), so their run is compared with steps of a twentieth instead, which
-// shows convergence but not the method.
+// or 0.02 degC over the local slope, whichever is largest. A grazing passing is told and not compared.
 #include <chrono>
 #include <cmath>
 #include <limits>
