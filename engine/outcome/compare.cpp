@@ -181,4 +181,27 @@ Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
   return out;
 }
 
+Figures worse(const Figures& first, const Figures& second) {
+  const auto earlier = [](const CrewTimes& a, const CrewTimes& b) {
+    return b.first_s && (!a.first_s || *b.first_s < *a.first_s);
+  };
+  Figures out = first;
+  if (earlier(first.able, second.able)) out.able_limit = second.able_limit;
+  if (earlier(first.alive, second.alive)) out.alive_limit = second.alive_limit;
+  if (!second.next_limit.empty() &&
+      (first.next_limit.empty() || second.next_margin_fraction < first.next_margin_fraction)) {
+    out.next_limit = second.next_limit;
+    out.next_margin_fraction = second.next_margin_fraction;
+  }
+  if (second.coldest_night_degC &&
+      (!first.coldest_night_degC || *second.coldest_night_degC < *first.coldest_night_degC))
+    out.coldest_night_degC = second.coldest_night_degC;
+  out.lowest_core_degC = std::min(first.lowest_core_degC, second.lowest_core_degC);
+  out.highest_core_degC = std::max(first.highest_core_degC, second.highest_core_degC);
+  out.worst_water_deficit_pct = std::max(first.worst_water_deficit_pct, second.worst_water_deficit_pct);
+  out.foul_air_h = std::max(first.foul_air_h, second.foul_air_h);
+  out.highest_co2_ppm = std::max(first.highest_co2_ppm, second.highest_co2_ppm);
+  return out;
+}
+
 }  // namespace bide::outcome

@@ -83,4 +83,7 @@ struct Figures {
 };
 Figures figures_of(const Outcome& outcome, const timeline::Timeline& timeline);
 
+// Two rafts of one crew: the worse of each figure. The times of the crew are not put together here.
+Figures worse(const Figures& first, const Figures& second);
+
 }  // namespace bide::outcome

@@ -3,10 +3,9 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <stdexcept>
 
 #include "scenario/describe_catalogue.hpp"
-#include "scenario/reader.hpp"
+#include "scenario/embedded.hpp"
 
 namespace bide::scenario {
 
@@ -23,27 +22,6 @@ struct SeaAreas {
 template <class V>
 void describe(As<SeaAreas>, V&& v) {
   v(&SeaAreas::sea_areas, list("sea_areas", 1, longest_array, required, "Climate tables."));
-}
-
-// The embedded texts are part of the program: one that does not read is a fault of the build, not of an
-// input.
-template <class S>
-S read_embedded(std::initializer_list<std::string_view> texts) {
-  const std::string file = "built-in catalogue";
-  Diagnostics wrong;
-  Node whole;
-  whole.kind = Node::Kind::object;
-  for (const std::string_view text : texts) {
-    Node part;
-    if (parse_document(text, file, part, wrong))
-      std::move(part.members.begin(), part.members.end(), std::back_inserter(whole.members));
-  }
-  S out;
-  Reader(file, wrong).read(whole, "", out);
-  if (wrong.empty()) return out;
-  std::string all;
-  for (const Diagnostic& each : wrong) all += to_string(each) + "\n";
-  throw std::logic_error(all);
 }
 
 template <class Kind>

@@ -20,6 +20,7 @@ enum ExitCode {
 void add_new(CLI::App& app, int& exit_code);
 void add_run(CLI::App& app, int& exit_code);
 void add_compare(CLI::App& app, int& exit_code);
+void add_levers(CLI::App& app, int& exit_code);
 void add_check(CLI::App& app, int& exit_code);
 void add_odds(CLI::App& app, int& exit_code);
 void add_catalogue(CLI::App& app, int& exit_code);

@@ -20,6 +20,7 @@ int main(int argc, char** argv) {
   add_new(app, exit_code);
   add_run(app, exit_code);
   add_compare(app, exit_code);
+  add_levers(app, exit_code);
   add_check(app, exit_code);
   add_odds(app, exit_code);
   add_catalogue(app, exit_code);

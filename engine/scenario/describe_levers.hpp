@@ -1,0 +1,36 @@
+// Every field of a lever, listed once: what scenarios/catalogue/levers.json is held to when it is read.
+#pragma once
+
+#include "scenario/describe_catalogue.hpp"
+#include "scenario/describe_uncertain.hpp"
+#include "scenario/levers.hpp"
+#include "scenario/words.hpp"
+
+namespace bide::scenario {
+
+template <>
+inline constexpr std::array words_of<LeverRaft>{Words("as_it_is"), Words("fitting"), Words("two")};
+
+template <class V>
+void describe(As<LeverItem>, V&& v) {
+  using I = LeverItem;
+  v(&I::kind, text("kind", required, "Catalogue key of an item."));
+  v(&I::per_person, number("per_person", "1", 0, 100, otherwise(0), "For each person."));
+  v(&I::in_all, number("in_all", "1", 0, 100, otherwise(0), "For the raft."));
+  v(&I::top_up, yes_or_no("top_up", otherwise_false(), "Adds only what the stores lack of it."));
+  v(&I::volume_L, number("volume_L", "L", 0, 100, otherwise(0), "Room one takes."));
+}
+
+template <class V>
+void describe(As<Lever>, V&& v) {
+  using L = Lever;
+  detail::describe_heading<L>(v);
+  v(&L::set, object("set", stays_empty("nothing is set"), "Values put in, by pointer."));
+  v(&L::add, list("add", 0, longest_array, stays_empty("nothing is added"), "Items brought aboard."));
+  v(&L::raft, word_of("raft", otherwise_word("as_it_is"), "A change of raft."));
+  v(&L::mass_kg, number("mass_kg", "kg", 0, 500, otherwise(0), "Weight besides the items."));
+  v(&L::volume_L, number("volume_L", "L", 0, 1000, otherwise(0), "Room besides the items."));
+  v(&L::closes_openings, yes_or_no("closes_openings", otherwise_false(), "Whether less air comes in by it."));
+}
+
+}  // namespace bide::scenario

@@ -1,0 +1,149 @@
+#include "scenario/levers.hpp"
+
+#include <algorithm>
+
+#include "scenario/describe_levers.hpp"
+#include "scenario/differences.hpp"
+#include "scenario/embedded.hpp"
+#include "scenario/patch.hpp"
+#include "scenario/resolve.hpp"
+
+namespace bide::scenario {
+
+namespace embedded {
+extern const std::string_view levers;
+}
+
+namespace {
+
+struct Levers {
+  std::vector<Lever> levers;
+};
+template <class V>
+void describe(As<Levers>, V&& v) {
+  v(&Levers::levers, list("levers", 1, longest_array, required, "Practical changes."));
+}
+
+Node* member(Node& object, std::string_view key) {
+  const auto at = std::find_if(object.members.begin(), object.members.end(),
+                               [&](const Member& each) { return each.key == key; });
+  return at == object.members.end() ? nullptr : &at->value;
+}
+
+// The value of `key`, made if it is not there.
+Node& member_or_new(Node& object, std::string_view key, Node::Kind kind) {
+  if (Node* found = member(object, key)) return *found;
+  object.members.push_back({std::string(key), {}});
+  object.members.back().value.kind = kind;
+  return object.members.back().value;
+}
+
+void set_values(Node& document, const Lever& lever, std::size_t persons) {
+  for (const auto& [pointer, value] : lever.set.entries) {
+    const std::size_t star = pointer.find('*');
+    if (star == std::string::npos) {
+      put(document, pointer, value);
+      continue;
+    }
+    for (std::size_t i = 0; i < persons; ++i)
+      put(document, pointer.substr(0, star) + fmt::format("{}", i) + pointer.substr(star + 1), value);
+  }
+}
+
+double count_of(const LeverItem& item, const ValidScenario& scenario) {
+  const double wanted = item.per_person * static_cast<double>(scenario.scenario.crew.size()) + item.in_all;
+  if (!item.top_up) return wanted;
+  return std::max(0.0, wanted - quantity_of(scenario.stock, find_item(item.kind)->role));
+}
+
+void add_items(Node& document, const Lever& lever, const ValidScenario& scenario) {
+  if (lever.add.empty()) return;
+  Node& stores = member_or_new(document, "stores", Node::Kind::object);
+  Node& extra = member_or_new(stores, "extra", Node::Kind::array);
+  for (const LeverItem& item : lever.add) {
+    const double count = count_of(item, scenario);
+    if (count <= 0) continue;
+    Node entry;
+    entry.kind = Node::Kind::object;
+    entry.members.push_back({"kind", word_node(item.kind)});
+    entry.members.push_back({"quantity", number_node(count)});
+    extra.items.push_back(std::move(entry));
+  }
+}
+
+const RaftKind* fitting_raft(const ValidScenario& scenario) {
+  const RaftKind* best = nullptr;
+  for (const RaftKind& raft : catalogue().rafts)
+    if (raft.floor == scenario.scenario.raft->floor && raft.canopy == scenario.scenario.raft->canopy &&
+        raft.pack == scenario.raft_kind->pack &&
+        raft.capacity_persons >= static_cast<int>(scenario.scenario.crew.size()) &&
+        (!best || raft.capacity_persons < best->capacity_persons))
+      best = &raft;
+  return best;
+}
+
+// Sizes stated for the raft there was do not pass to the new one.
+void change_raft(Node& document, const RaftKind& raft) {
+  Node& node = member_or_new(document, "raft", Node::Kind::object);
+  std::erase_if(node.members, [](const Member& each) {
+    return each.key != "canopy_heat_loss_position" && each.key != "leakage_position";
+  });
+  node.members.push_back({"kind", word_node(raft.key)});
+}
+
+// The crew of one of two rafts: the first, third... or the second, fourth...
+void keep_half(Node& document, std::size_t half) {
+  Node& crew = *member(document, "crew");
+  std::vector<Node> kept;
+  for (std::size_t i = half; i < crew.items.size(); i += 2) kept.push_back(crew.items[i]);
+  crew.items = std::move(kept);
+}
+
+}  // namespace
+
+const std::vector<Lever>& levers() {
+  static const Levers all = read_embedded<Levers>({embedded::levers});
+  return all.levers;
+}
+
+Burden burden_of(const Lever& lever, const ValidScenario& scenario) {
+  Burden burden{lever.mass_kg, lever.volume_L};
+  for (const LeverItem& item : lever.add) {
+    burden.mass_kg += count_of(item, scenario) * find_item(item.kind)->mass_kg;
+    burden.volume_L += count_of(item, scenario) * item.volume_L;
+  }
+  return burden;
+}
+
+std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const ValidScenario& scenario) {
+  const std::size_t persons = scenario.scenario.crew.size();
+  const std::string name = fmt::format("{} with {}", scenario.file, lever.title);
+  Node document = *scenario.document;
+  if (lever.raft != LeverRaft::as_it_is && !scenario.scenario.raft) return NoSense{"there is no raft"};
+  if (lever.raft == LeverRaft::two && persons < 2) return NoSense{"one person cannot be parted"};
+  if (lever.raft == LeverRaft::fitting) {
+    const RaftKind* raft = fitting_raft(scenario);
+    if (!raft) return NoSense{"no raft of the catalogue with this floor, canopy and pack holds the crew"};
+    if (raft == scenario.raft_kind) return NoSense{"already so"};
+    change_raft(document, *raft);
+  }
+  set_values(document, lever, persons);
+  add_items(document, lever, scenario);
+
+  std::vector<ValidScenario> parts;
+  const std::size_t rafts = lever.raft == LeverRaft::two ? 2 : 1;
+  for (std::size_t half = 0; half < rafts; ++half) {
+    Node part = document;
+    if (rafts == 2) keep_half(part, half);
+    Validated validated = validate_document(std::move(part), name, scenario.folder);
+    if (const auto* refused = std::get_if<Diagnostics>(&validated))
+      return NoSense{fmt::format("{}: {}", refused->front().pointer, refused->front().message)};
+    parts.push_back(std::move(std::get<ValidScenario>(validated)));
+  }
+  if (rafts == 1 && differences({&scenario, &parts.front()}).empty() &&
+      differences_aboard({&scenario, &parts.front()}).empty())
+    return NoSense{"already so"};
+  return parts;
+}
+
+}  // namespace bide::scenario

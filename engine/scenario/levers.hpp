@@ -1,0 +1,52 @@
+// Practical changes to a scenario, tried one at a time.
+//
+// The list is data, scenarios/catalogue/levers.json, compiled in; each entry carries its source. Never among
+// them: sea water, urine, withholding from one person, doses of medicine.
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "scenario/validate.hpp"
+
+namespace bide::scenario {
+
+struct LeverItem {
+  std::string kind;  // catalogue key of an item
+  double per_person = 0, in_all = 0;
+  bool top_up = false;  // no more than is lacking
+  double volume_L = 0;  // of one
+};
+
+// A change that values at pointers do not express.
+enum class LeverRaft {
+  as_it_is,
+  fitting,  // the smallest raft of the catalogue with the same floor and canopy that holds the crew
+  two       // the crew parted over two rafts of the kind, each with its own stores
+};
+
+struct Lever {
+  std::string key, title, source;
+  Named<Value> set;  // by pointer; "*" stands for every person, null takes a value away
+  std::vector<LeverItem> add;
+  LeverRaft raft = LeverRaft::as_it_is;
+  double mass_kg = 0, volume_L = 0;  // besides the items'
+  bool closes_openings = false;      // shown with its price in carbon dioxide
+};
+
+const std::vector<Lever>& levers();
+
+// Weight and room of what a lever brings aboard.
+struct Burden {
+  double mass_kg = 0, volume_L = 0;
+};
+Burden burden_of(const Lever& lever, const ValidScenario& scenario);
+
+// The scenario with the lever pulled: one part for each raft; or why it makes no sense there.
+struct NoSense {
+  std::string reason;
+};
+std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const ValidScenario& scenario);
+
+}  // namespace bide::scenario

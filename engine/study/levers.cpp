@@ -1,0 +1,160 @@
+#include "study/levers.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+
+#include "constants/evidence.hpp"
+#include "scenario/variations.hpp"
+#include "study/run_all.hpp"
+
+namespace bide::study {
+namespace {
+
+using outcome::Figures;
+using scenario::ValidScenario;
+
+constexpr double hour_s = 3600;
+
+// One way to be off: all rafts as they are, at the lowest and at the highest heat loss and leakage.
+struct Case {
+  std::vector<std::size_t> as_it_is;
+  std::vector<std::size_t> ends;
+};
+
+struct Runs {
+  std::vector<std::unique_ptr<ValidScenario>> scenarios;
+
+  std::size_t add(ValidScenario scenario) {
+    scenarios.push_back(std::make_unique<ValidScenario>(std::move(scenario)));
+    return scenarios.size() - 1;
+  }
+  Case add_case(std::vector<ValidScenario> parts) {
+    constexpr double lowest_loss = 0, highest_loss = 1;
+    Case out;
+    for (ValidScenario& part : parts) {
+      if (part.scenario.raft)
+        for (const double position : {lowest_loss, highest_loss}) {
+          scenario::Validated end = scenario::at_end_of_ranges(part, position);
+          out.ends.push_back(add(std::move(std::get<ValidScenario>(end))));
+        }
+      out.as_it_is.push_back(add(std::move(part)));
+    }
+    return out;
+  }
+};
+
+Figures figures_of(const Case& of, const std::vector<RunResult>& results) {
+  std::vector<std::optional<double>> able_s, alive_s;
+  Figures all;
+  for (const std::size_t place : of.as_it_is) {
+    const Run& run = std::get<Run>(results[place]);
+    for (const outcome::PersonOutcome& person : run.outcome.persons) {
+      able_s.push_back(person.able.at_s);
+      alive_s.push_back(person.alive.at_s);
+    }
+    Figures part = outcome::figures_of(run.outcome, run.timeline);
+    all = able_s.size() == run.outcome.persons.size() ? std::move(part) : outcome::worse(all, part);
+  }
+  all.able = outcome::crew_times(able_s);
+  all.alive = outcome::crew_times(alive_s);
+  return all;
+}
+
+void co2_range(const Case& of, const std::vector<RunResult>& results, double& low_ppm, double& high_ppm) {
+  const auto highest = [&](std::size_t place) {
+    const auto& cabin = std::get<Run>(results[place]).outcome.cabin;
+    return cabin.highest_co2_ppm ? cabin.highest_co2_ppm->value : 0.0;
+  };
+  low_ppm = high_ppm = highest(of.as_it_is.front());
+  for (const auto* places : {&of.as_it_is, &of.ends})
+    for (const std::size_t place : *places) {
+      low_ppm = std::min(low_ppm, highest(place));
+      high_ppm = std::max(high_ppm, highest(place));
+    }
+}
+
+bool before(const LeverTried& a, const LeverTried& b) {
+  if (a.state != b.state) return a.state > b.state;
+  const auto hours = [](const Gain& gain) { return gain.told_apart ? gain.hours : 0; };
+  if (hours(a.able) != hours(b.able)) return hours(a.able) > hours(b.able);
+  if (hours(a.alive) != hours(b.alive)) return hours(a.alive) > hours(b.alive);
+  return a.margin_gain > b.margin_gain;
+}
+
+}  // namespace
+
+Gain gain_of(const std::optional<double>& before_s, const std::optional<double>& with_s, double horizon_s) {
+  Gain gain;
+  gain.hours = (with_s.value_or(horizon_s) - before_s.value_or(horizon_s)) / hour_s;
+  gain.at_least = before_s.has_value() != with_s.has_value();
+  gain.unreached = !before_s && !with_s;
+  gain.told_apart = outcome::later(before_s, horizon_s, with_s, horizon_s) != outcome::Ahead::not_told_apart;
+  return gain;
+}
+
+int direction(const LeverTried& tried) {
+  const auto sign = [](double value) { return value > 0 ? 1 : value < 0 ? -1 : 0; };
+  if (tried.able.told_apart) return sign(tried.able.hours);
+  if (tried.alive.told_apart) return sign(tried.alive.hours);
+  return std::abs(tried.margin_gain) >= constants::margins_apart_fraction ? sign(tried.margin_gain) : 0;
+}
+
+std::variant<LeversTried, scenario::Diagnostics, timeline::Failure> try_levers(
+    const ValidScenario& scenario) {
+  Runs runs;
+  const Case base = runs.add_case({scenario});
+  LeversTried out;
+  std::vector<Case> cases;
+  for (const scenario::Lever& lever : scenario::levers()) {
+    LeverTried tried;
+    tried.lever = &lever;
+    tried.burden = scenario::burden_of(lever, scenario);
+    auto pulled = scenario::pull(lever, scenario);
+    if (const auto* none = std::get_if<scenario::NoSense>(&pulled)) {
+      tried.state = LeverTried::State::makes_no_sense;
+      tried.reason = none->reason;
+      cases.emplace_back();
+    } else {
+      cases.push_back(runs.add_case(std::move(std::get<std::vector<ValidScenario>>(pulled))));
+    }
+    out.tried.push_back(std::move(tried));
+  }
+
+  std::vector<const ValidScenario*> all;
+  for (const auto& each : runs.scenarios) all.push_back(each.get());
+  const std::vector<RunResult> results = run_all(all);
+  for (const RunResult& result : results) {
+    if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) return *wrong;
+    if (const auto* failure = std::get_if<timeline::Failure>(&result)) return *failure;
+  }
+
+  out.base = figures_of(base, results);
+  co2_range(base, results, out.base_co2_low_ppm, out.base_co2_high_ppm);
+  const double limit_ppm = *scenario.scenario.limits->able_co2_ppm;
+  for (std::size_t i = 0; i < cases.size(); ++i) {
+    LeverTried& tried = out.tried[i];
+    if (tried.state == LeverTried::State::makes_no_sense) continue;
+    tried.figures = figures_of(cases[i], results);
+    tried.able = gain_of(out.base.able.first_s, tried.figures.able.first_s, out.base.horizon_s);
+    tried.alive = gain_of(out.base.alive.first_s, tried.figures.alive.first_s, out.base.horizon_s);
+    if (tried.able.unreached)
+      tried.margin_gain = tried.figures.next_margin_fraction - out.base.next_margin_fraction;
+    co2_range(cases[i], results, tried.co2_low_ppm, tried.co2_high_ppm);
+    const bool worse = tried.co2_high_ppm > out.base_co2_high_ppm * (1 + constants::times_apart_fraction);
+    if (tried.co2_high_ppm >= limit_ppm && worse) {
+      tried.state = LeverTried::State::withheld;
+      tried.reason = fmt::format(
+          "over the unmeasured ranges of canopy and leakage, carbon dioxide reaches {:.0f} to {:.0f} ppm; "
+          "the limit of "
+          "being able is {:.0f}",
+          tried.co2_low_ppm, tried.co2_high_ppm, limit_ppm);
+    }
+  }
+  std::stable_sort(out.tried.begin(), out.tried.end(), before);
+  return out;
+}
+
+}  // namespace bide::study

@@ -1,0 +1,97 @@
+#include "scenario/levers.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cctype>
+
+using namespace bide::scenario;
+
+namespace {
+
+ValidScenario load(const std::string& path) {
+  Validated validated = validate_file(BIDE_SOURCE_DIR + path);
+  REQUIRE(std::holds_alternative<ValidScenario>(validated));
+  return std::get<ValidScenario>(validated);
+}
+
+const Lever& lever(const std::string& key) {
+  const auto at =
+      std::find_if(levers().begin(), levers().end(), [&](const Lever& each) { return each.key == key; });
+  REQUIRE(at != levers().end());
+  return *at;
+}
+
+std::vector<ValidScenario> pulled(const std::string& key, const ValidScenario& scenario) {
+  auto result = pull(lever(key), scenario);
+  if (const auto* none = std::get_if<NoSense>(&result)) FAIL(none->reason);
+  return std::move(std::get<std::vector<ValidScenario>>(result));
+}
+
+std::string reason(const std::string& key, const ValidScenario& scenario) {
+  const auto result = pull(lever(key), scenario);
+  const auto* none = std::get_if<NoSense>(&result);
+  return none ? none->reason : "it makes sense";
+}
+
+const std::string cold = "/scenarios/cold_sea_wet_floor_flat.json";
+
+}  // namespace
+
+TEST_CASE("levers name items that exist, and never what must not be offered") {
+  for (const Lever& each : levers()) {
+    INFO(each.key);
+    CHECK_FALSE(each.source.empty());
+    for (const LeverItem& item : each.add) CHECK(find_item(item.kind) != nullptr);
+    std::string title = each.title;
+    std::transform(title.begin(), title.end(), title.begin(),
+                   [](unsigned char c) { return std::tolower(c); });
+    for (const char* word : {"urine", "drink sea", "withhold", "dose"})
+      CHECK(title.find(word) == std::string::npos);
+    for (const auto& [pointer, value] : each.set.entries) CHECK(pointer.rfind("/rationing", 0) != 0);
+  }
+}
+
+// Four people: pads of 0.2 kg (items.json) and 2.4 L each; a litre each is 40 sachets of 0.11 kg and 0.12 L.
+TEST_CASE("what a lever weighs follows from the crew and from what is aboard") {
+  const ValidScenario scenario = load(cold);
+  CHECK(burden_of(lever("foam_pads"), scenario).mass_kg == doctest::Approx(0.8));
+  CHECK(burden_of(lever("foam_pads"), scenario).volume_L == doctest::Approx(9.6));
+  CHECK(burden_of(lever("litre_each"), scenario).mass_kg == doctest::Approx(4.4));
+  CHECK(burden_of(lever("litre_each"), scenario).volume_L == doctest::Approx(4.8));
+  const ValidScenario with_pads = pulled("foam_pads", scenario).front();
+  CHECK(burden_of(lever("foam_pads"), with_pads).mass_kg == 0);  // tops up
+}
+
+TEST_CASE("a lever sets its values for every person and goes through the ordinary validation") {
+  const ValidScenario scenario = load(cold);
+  const ValidScenario pads = pulled("foam_pads", scenario).front();
+  for (const Person& person : pads.scenario.crew) CHECK(person.seat == Seat::foam_pad);
+  const ValidScenario dry = pulled("dry_boarding", scenario).front();
+  CHECK(dry.scenario.boarding.kind == BoardingKind::dry);
+  CHECK(dry.scenario.boarding.minutes_in_water == 0);
+  CHECK(pulled("pump_up_the_floor", scenario).front().scenario.routine->inflate_floor == true);
+}
+
+TEST_CASE("what is so already, or cannot be, makes no sense") {
+  const ValidScenario scenario = load(cold);
+  CHECK(reason("wring_clothes", scenario) == "already so");
+  CHECK(reason("foam_pads", pulled("foam_pads", scenario).front()) == "already so");
+  const ValidScenario right = load("/scenarios/four_in_a_right_sized_raft.json");
+  CHECK(reason("fitting_raft", right) == "already so");
+  CHECK(reason("dry_boarding", right) == "already so");
+  const ValidScenario immersed = load("/scenarios/immersion_only.json");
+  CHECK(reason("two_rafts", immersed) == "there is no raft");
+  CHECK(reason("dry_boarding", immersed).find("/raft") == 0);
+}
+
+TEST_CASE("a raft that fits is the smallest of its kind; two rafts part the crew") {
+  const ValidScenario wide = load("/scenarios/four_in_an_oversized_raft.json");
+  CHECK(pulled("fitting_raft", wide).front().scenario.raft->kind == "offshore_4");
+  const auto parts = pulled("two_rafts", wide);
+  REQUIRE(parts.size() == 2);
+  CHECK(parts[0].scenario.crew.size() == 2);
+  CHECK(parts[0].scenario.crew[1].mass_kg == 73);  // first and third
+  CHECK(parts[1].scenario.crew[1].mass_kg == 62);  // second and fourth
+  CHECK(parts[1].stock.size() == wide.stock.size());
+}

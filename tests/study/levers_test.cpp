@@ -1,0 +1,97 @@
+#include "study/levers.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "scenario/patch.hpp"
+
+using namespace bide;
+using study::LeverTried;
+
+namespace {
+
+constexpr double hour_s = 3600;
+
+using Changes = std::vector<std::pair<const char*, scenario::Value>>;
+
+study::LeversTried tried(const std::string& name, const Changes& changes = {}) {
+  const std::string folder = BIDE_SOURCE_DIR "/scenarios";
+  scenario::Validated validated = scenario::validate_file(folder + "/" + name);
+  REQUIRE(std::holds_alternative<scenario::ValidScenario>(validated));
+  scenario::Node document = *std::get<scenario::ValidScenario>(validated).document;
+  for (const auto& [pointer, value] : changes) REQUIRE(scenario::put(document, pointer, value));
+  validated = scenario::validate_document(document, name, folder);
+  REQUIRE(std::holds_alternative<scenario::ValidScenario>(validated));
+  auto result = study::try_levers(std::get<scenario::ValidScenario>(validated));
+  REQUIRE(std::holds_alternative<study::LeversTried>(result));
+  return std::get<study::LeversTried>(result);
+}
+
+const LeverTried& of(const study::LeversTried& levers, const std::string& key) {
+  const auto at = std::find_if(levers.tried.begin(), levers.tried.end(),
+                               [&](const LeverTried& each) { return each.lever->key == key; });
+  REQUIRE(at != levers.tried.end());
+  return *at;
+}
+
+// Twelve people in a calm with the entrance a third open, who do not open it further for air.
+const Changes calm = {{"/weather/wind_speed_m_s", 0.2},
+                      {"/weather/air_temperature_degC", 14.0},
+                      {"/weather/water_temperature_degC", 15.0},
+                      {"/routine/open_above_co2_ppm", 100000.0},
+                      {"/routine/opening_fraction_day", 0.3},
+                      {"/routine/opening_fraction_night", 0.3},
+                      {"/weather/wave_height_m", {}},
+                      {"/weather/rain_mm_h", {}},
+                      {"/raft/leakage_position", {}}};
+
+}  // namespace
+
+TEST_CASE("a gain is the hours between two times, and a bound where one is beyond the horizon") {
+  const double h = 100 * hour_s;
+  const study::Gain both = study::gain_of(30 * hour_s, 50 * hour_s, h);
+  CHECK(both.hours == doctest::Approx(20));
+  CHECK_FALSE(both.at_least);
+  CHECK(both.told_apart);
+  const study::Gain beyond = study::gain_of(30 * hour_s, {}, h);
+  CHECK(beyond.hours == doctest::Approx(70));
+  CHECK(beyond.at_least);
+  CHECK(study::gain_of({}, 30 * hour_s, h).hours == doctest::Approx(-70));
+  CHECK(study::gain_of({}, {}, h).unreached);
+  CHECK_FALSE(study::gain_of(50 * hour_s, 51 * hour_s, h).told_apart);
+}
+
+TEST_CASE("a lever that helps in the cold and harms in the heat is shown to") {
+  const LeverTried cold = of(tried("four_in_an_oversized_raft.json"), "protective_aids");
+  CHECK(study::direction(cold) == 1);
+  const auto heat = tried("tropics_little_water.json");
+  CHECK(study::direction(of(heat, "protective_aids")) == -1);
+  CHECK(of(heat, "protective_aids").able.at_least);
+  CHECK(of(heat, "damp_clothes_in_heat").reason == "already so");
+}
+
+TEST_CASE("levers stand by what they gain, the withheld and the senseless behind") {
+  const auto levers = tried("tropics_little_water.json");
+  REQUIRE(levers.tried.size() == scenario::levers().size());
+  for (std::size_t i = 1; i < levers.tried.size(); ++i) {
+    const LeverTried &a = levers.tried[i - 1], &b = levers.tried[i];
+    CHECK(a.state >= b.state);
+    if (b.state == LeverTried::State::tried && a.able.told_apart && b.able.told_apart)
+      CHECK(a.able.hours >= b.able.hours);
+  }
+  CHECK(levers.tried.front().lever->key == "desalinator");  // a litre or two a day against two litres in all
+}
+
+TEST_CASE("a lever whose carbon dioxide may pass the limit is withheld, with the range") {
+  const auto levers = tried("twelve_in_a_gale.json", calm);
+  const LeverTried& shut = of(levers, "entrance_nearly_shut_at_night");
+  CHECK(shut.state == LeverTried::State::withheld);
+  CHECK(shut.co2_high_ppm > 40000);  // the limit of being able, constants/limits.hpp
+  CHECK(shut.co2_low_ppm < shut.co2_high_ppm);
+  CHECK(levers.base_co2_high_ppm < 40000);
+  CHECK(shut.reason.find("carbon dioxide reaches") != std::string::npos);
+  // In wind it is not.
+  const LeverTried windy = of(tried("four_in_an_oversized_raft.json"), "entrance_nearly_shut_at_night");
+  CHECK(windy.state == LeverTried::State::tried);
+}

@@ -1,0 +1,58 @@
+// bide levers S.json: practical changes tried one at a time, and what each buys.
+#include "study/levers.hpp"
+
+#include <fmt/core.h>
+
+#include <memory>
+
+#include "commands.hpp"
+#include "core/notice.hpp"
+#include "output.hpp"
+#include "report/levers.hpp"
+#include "scenario/document.hpp"
+#include "terminal.hpp"
+
+namespace bide::tool {
+namespace {
+
+struct LeversArguments {
+  std::string scenario;
+  bool json = false, ascii = false;
+};
+
+int show_levers(const LeversArguments& arguments) {
+  const scenario::Validated validated = scenario::validate_file(arguments.scenario);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) {
+    complain(*wrong);
+    return exit_input_refused;
+  }
+  const auto& scenario = std::get<scenario::ValidScenario>(validated);
+  const auto result = study::try_levers(scenario);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) {
+    complain(*wrong);
+    return exit_input_refused;
+  }
+  if (const auto* failure = std::get_if<timeline::Failure>(&result)) {
+    fmt::print(stderr, "{}: a run failed ({}): {}\n", scenario::printable(scenario.file), failure->ledger,
+               failure->message);
+    return exit_run_failed;
+  }
+  const auto& tried = std::get<study::LeversTried>(result);
+  if (arguments.json) return put(report::levers_json(tried, scenario), "", false);
+  return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width()), "", false);
+}
+
+}  // namespace
+
+void add_levers(CLI::App& app, int& exit_code) {
+  auto arguments = std::make_shared<LeversArguments>();
+  CLI::App* command =
+      app.add_subcommand("levers", "Practical changes tried one at a time, by the time each buys");
+  command->add_option("scenario", arguments->scenario, "Scenario file")->required();
+  command->add_flag("--json", arguments->json, "As JSON");
+  command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
+  command->footer(std::string(standing_notice));
+  command->callback([arguments, &exit_code] { exit_code = show_levers(*arguments); });
+}
+
+}  // namespace bide::tool
