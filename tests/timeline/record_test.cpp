@@ -43,18 +43,23 @@ TEST_CASE("smaller steps come nearer, and rows add up to what was taken in and l
     options.step_scale = scale;
     return std::get<timeline::Timeline>(timeline::simulate(run.scenario, run.weather, options));
   };
-  const auto coarse = at(1), half = at(0.5), fine = at(0.125);
+  // The full step is held to a bar alone: at the first row, while the seat takes up the puddle's cold, it is
+  // not yet in the range where the error falls with the square of the step.
+  const auto coarse = at(1), half = at(0.5), quarter = at(0.25), fine = at(0.0625);
   REQUIRE(coarse.time_s == fine.time_s);
-  double coarse_error = 0, half_error = 0;
+  double coarse_error = 0, half_error = 0, quarter_error = 0;
   for (std::size_t i = 0; i < fine.time_s.size(); ++i) {
     const double exact = fine.persons[0].mean_skin_degC[i];
     coarse_error = std::max(coarse_error, std::abs(coarse.persons[0].mean_skin_degC[i] - exact));
     half_error = std::max(half_error, std::abs(half.persons[0].mean_skin_degC[i] - exact));
+    quarter_error = std::max(quarter_error, std::abs(quarter.persons[0].mean_skin_degC[i] - exact));
   }
   CAPTURE(coarse_error);
   CAPTURE(half_error);
   CHECK(coarse_error > 0);
-  CHECK(half_error < 0.5 * coarse_error);
+  CAPTURE(quarter_error);
+  CHECK(half_error < coarse_error);
+  CHECK(quarter_error < 0.5 * half_error);
   CHECK(coarse_error < 0.05);
   // Metabolic heat of the rows, each the mean since the row before, against the heat of food burnt (24 h):
   // a resting man of 75 kg makes 80 to 110 W awake and asleep, more when he shivers.
