@@ -96,6 +96,8 @@ inline constexpr Sourced youngest_measured_years{18.0, "years", "", "trials enro
                                                  Trust::judgement};
 inline constexpr Sourced oldest_measured_years{60.0, "years", "", "trials rarely enrolled older people",
                                                Trust::judgement};
+inline constexpr Sourced essential_fat_pct{
+    3.0, "%", "", "essential fat of men, textbook value", Trust::from_memory, 2.0, 5.0};
 inline constexpr Sourced leanest_measured_pct{7.0, "%", "", "lean subjects of the immersion trials",
                                               Trust::judgement};
 inline constexpr Sourced fattest_measured_pct{45.0, "%", "", "above the fat subjects of the trials",

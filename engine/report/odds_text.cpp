@@ -50,20 +50,21 @@ void windows(Page& page, const std::array<study::Window, study::who_count>& wind
     page.item(fmt::format("{}: {}.", names[who], range(windows[who], horizon_h)));
     std::string times;
     for (const auto& [place, word] :
-         {std::pair{q05, "5"}, {q25, "25"}, {q50, "50"}, {q75, "75"}, {q95, "95"}}) {
-      const study::QuantileByRank& q = windows[who].until[place];
-      times += fmt::format("{}{} % by {}", times.empty() ? "" : ", ", word, hours(q.time, horizon_h));
-    }
-    page.paragraph(times + fmt::format("; not reached within {}: {}.", horizon(horizon_h * hour_s),
-                                       share(windows[who].beyond)),
-                   "      ", "      ");
+         {std::pair{q05, "5"}, {q25, "25"}, {q50, "50"}, {q75, "75"}, {q95, "95"}})
+      if (const auto& at = windows[who].until[place].time)
+        times += fmt::format("{} % by {}, ", word, duration(*at * hour_s));
+    page.paragraph(
+        fmt::format("{}{} within {}: {}.", times, times.empty() ? "not reached" : "and not reached",
+                    horizon(horizon_h * hour_s), share(windows[who].beyond)),
+        "      ", "      ");
     const study::QuantileByRank& half = windows[who].until[q50];
     const auto end = [&](const std::optional<double>& h, bool known_end) {
       return known_end ? hours(h, horizon_h) : std::string("unknown");
     };
-    page.paragraph(fmt::format("Sampling error of the middle time: {} to {}.", end(half.low, half.low_known),
-                               end(half.high, half.high_known)),
-                   "      ", "      ");
+    if (half.time)
+      page.paragraph(fmt::format("Sampling error of the middle time: {} to {}.",
+                                 end(half.low, half.low_known), end(half.high, half.high_known)),
+                     "      ", "      ");
   }
 }
 
@@ -176,7 +177,7 @@ void about(Page& page, const OddsMaterial& m) {
   if (const std::size_t least = study::cases_for_share(wide, m.odds.confidence); m.odds.futures < least)
     page.item(fmt::format("shares are known no better than 5 points either way below {} futures.", least));
   if (!m.failed.empty()) {
-    page.item(fmt::format("{} of {} samples have no result and are left out:", m.failed.size(), m.samples));
+    page.item(fmt::format("{} of {} samples left out, without a result:", m.failed.size(), m.samples));
     constexpr std::size_t most = 5;
     for (std::size_t i = 0; i < std::min(most, m.failed.size()); ++i)
       page.paragraph(fmt::format("sample {}: {}", m.failed[i].index, page.outside(m.failed[i].reason)),

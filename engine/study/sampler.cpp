@@ -136,9 +136,11 @@ struct Sampler::Walk {
     }
     const double mass = now_at(out.settings, mass_at, written.mass_kg);
     if (contains(parts, UnknownPart::fat) && free(fat_at)) {
-      const double z = standard_normal_quantile(take(fat_at, FactorKind::variety));
-      put(fat_at, scenario::default_body_fat_pct(male ? Sex::male : Sex::female, age, height, mass) +
-                      k::body_fat_rmse_pct * z);
+      const double middle = scenario::default_body_fat_pct(male ? Sex::male : Sex::female, age, height, mass);
+      // Nobody lives below the essential fat: the part of the normal that lies there is no body.
+      const double none = standard_normal_share((k::essential_fat_pct - middle) / k::body_fat_rmse_pct);
+      const double u = take(fat_at, FactorKind::variety);
+      put(fat_at, middle + k::body_fat_rmse_pct * standard_normal_quantile(none + u * (1 - none)));
     }
   }
 

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include <cmath>
 #include <filesystem>
 #include <set>
@@ -62,6 +64,15 @@ TEST_CASE("an input more leaves the other draws as they were") {
   const Sampler two(with(R"({"inputs": {"/weather/wind_speed_m_s": {"kind": "uniform", "low": 0, "high": 9},
                                         "/weather/rain_mm_h": {"kind": "uniform", "low": 0, "high": 5}}})"));
   CHECK(value(one.draw(1, 7), "/weather/rain_mm_h") == value(two.draw(1, 7), "/weather/rain_mm_h"));
+}
+
+TEST_CASE("nobody of an unknown crew is drawn leaner than the essential fat") {
+  const Sampler sampler(with(R"({"crew_unknown": true})"));
+  double leanest = 100;
+  for (std::uint64_t k = 0; k < 2000; ++k)
+    leanest = std::min(leanest, value(sampler.draw(1, k), "/crew/0/body_fat_pct"));
+  CHECK(leanest > 3);
+  CHECK(leanest < 8);  // the tail below the leanest athletes is there
 }
 
 // Correlation of normal scores 0.8; of n = 4000 its standard error is (1 - 0.64) / sqrt(4000) = 0.006.
