@@ -7,6 +7,8 @@ packages=(cmake g++ ninja-build libeigen3-dev libboost1.81-dev libcli11-dev nloh
 # Bring what draws the charts. Whoever has node and npm from elsewhere keeps those: Debian's would clash.
 command -v node >/dev/null || packages+=(nodejs)
 command -v npm >/dev/null || packages+=(npm)
+# For the test of studies over MPI.
+mpi_packages=(libopenmpi-dev openmpi-bin)
 # For the tests that look at pages in a browser.
 browser_packages=(chromium fonts-dejavu-core)
 # For the test and the bench that compare with another integrator; large, because it brings MPI.

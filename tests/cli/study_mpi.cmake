@@ -1,6 +1,6 @@
 # A study over one rank of MPI and over three: the same bytes as without.   BIDE, WORK, STUDY, BIDE_MPI, MPIRUN
 if(NOT BIDE_MPI)
-  message("skipped: configured without BIDE_MPI")
+  message("skipped: no MPI was found when this was configured")
   return()
 endif()
 file(REMOVE_RECURSE ${WORK})
