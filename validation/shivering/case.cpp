@@ -1,3 +1,5 @@
+#include "body/anthropometry.hpp"
+#include "body/fuel.hpp"
 #include "body/shivering.hpp"
 
 #include "validation/support/rest.hpp"
@@ -5,8 +7,51 @@
 
 namespace bide::validation {
 
+namespace {
+
+constexpr const char* topic = "shivering";
+
+void ceiling(std::vector<Row>& out) {
+  // (21.2 - 4.51) mL/(kg min) x 75 kg x 20.4 kJ/L, a man of 1.806 m: BMI 23.
+  constexpr double above_rest_W = 426, mass_kg = 75, height_m = 1.806, years = 25, vo2max = 50, rq = 0.85;
+  out.push_back(make_row(topic, "Eyolfson 2001", "greatest shivering above rest", "W", above_rest_W,
+                         0.95 * above_rest_W, 1.05 * above_rest_W,
+                         body::shivering_ceiling_W(mass_kg, height_m, years, vo2max, rq),
+                         "5 %: heat per litre of oxygen"));
+  out.back().calibrated = true;
+}
+
+// Shares of 234 W at 2.6 times rest, 0.41 of the way from rest to the peak, a tenth of it protein.
+void fuels(std::vector<Row>& out) {
+  constexpr double heat_W = 234, intensity = 0.41, stores_kJ = 7650, recently_s = 4 * 3600;
+  const auto mix = [&](double share_of_stores) {
+    return body::fuel_mix(heat_W, intensity, 0.1 * heat_W, share_of_stores * stores_kJ, stores_kJ, recently_s);
+  };
+  const auto add = [&](const char* study, const char* quantity, double published, double model) {
+    constexpr double pct = 100, points = 5;
+    out.push_back(make_row(topic, study, quantity, "%", published, published - points, published + points,
+                           pct * model, "5 points"));
+    out.back().calibrated = true;
+  };
+  add("Haman 2002", "carbohydrate at 2.6 times rest", 40, mix(1).carbohydrate);
+  add("Haman 2002", "fat at 2.6 times rest", 50, mix(1).fat);
+  add("Haman 2004", "carbohydrate with low stores", 28, mix(0.7).carbohydrate);
+  add("Haman 2004", "carbohydrate with high stores", 65, mix(1.7).carbohydrate);
+}
+
+void low_glucose(std::vector<Row>& out) {
+  const auto add = [&](const char* quantity, double published, double low, double high, double mmol_L) {
+    out.push_back(make_row(topic, "Haight & Keatinge 1973", quantity, "-", published, low, high,
+                           body::glucose_factor(mmol_L), "none seen, and back in full"));
+  };
+  add("shivering left at glucose 2.17 mmol/L", 0, 0, 0.05, 2.17);
+  add("shivering left at glucose 1.77 mmol/L", 0, 0, 0.05, 1.77);
+  add("shivering left once glucose is back at 4 mmol/L", 1, 0.95, 1, 4);
+}
+
+}  // namespace
+
 std::vector<Row> shivering_rows() {
-  constexpr const char* topic = "shivering";
   struct Point {
     const char* name;
     double core_degC, skin_degC, fat_pct, W_m2;
@@ -38,6 +83,9 @@ std::vector<Row> shivering_rows() {
   out.push_back(make_row(topic, "Tikuisis 2002", "shivering left after 6.5 h at 65 % of the peak", "-", 1,
                          0.95, 1, body::fatigue_factor(fatigue), "no fall in oxygen uptake: 5 %"));
   out.back().calibrated = true;
+  ceiling(out);
+  fuels(out);
+  low_glucose(out);
   return out;
 }
 
