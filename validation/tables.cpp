@@ -121,7 +121,9 @@ Cells rows_cells(const std::vector<Row>& rows, bool reasons) {
                         fmt::format("{:.4g} ({:.4g} to {:.4g})", r.published, r.low, r.high),
                         fmt::format("{:.4g}", r.model), e ? fmt::format("{:+.1f}", *e) : "",
                         error_left(r, r.trivial), error_left(r, r.two_node), kind,
-                        r.holds() ? "holds" : reasons ? "misses: " + r.why : "misses"});
+                        r.holds() ? "holds"
+                        : reasons ? "misses: " + r.why
+                                  : "misses"});
   }
   return out;
 }

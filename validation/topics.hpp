@@ -6,34 +6,35 @@
 
 namespace bide::validation {
 
-std::vector<Row> cabin_air_rows();        // cabin_air/
-std::vector<Row> desert_water_rows();     // desert_water/
-std::vector<Row> dry_food_rows();         // dry_food/
-std::vector<Row> kidney_rows();           // kidney/
-std::vector<Row> losses_rows();           // losses/
-std::vector<Row> humid_heat_rows();       // humid_heat/
-std::vector<Row> starvation_rows();       // starvation/
-std::vector<Row> seasickness_rows();      // seasickness/
-std::vector<Row> hands_rows();            // hands/
-std::vector<Row> pack_arithmetic_rows();  // pack_arithmetic/
-std::vector<Row> shivering_rows();        // shivering/
-std::vector<Row> immersion_rows();        // immersion/
-std::vector<Row> cold_air_rows();         // cold_air/
+std::vector<Row> cabin_air_rows();           // cabin_air/
+std::vector<Row> desert_water_rows();        // desert_water/
+std::vector<Row> dry_food_rows();            // dry_food/
+std::vector<Row> kidney_rows();              // kidney/
+std::vector<Row> losses_rows();              // losses/
+std::vector<Row> humid_heat_rows();          // humid_heat/
+std::vector<Row> starvation_rows();          // starvation/
+std::vector<Row> seasickness_rows();         // seasickness/
+std::vector<Row> hands_rows();               // hands/
+std::vector<Row> pack_arithmetic_rows();     // pack_arithmetic/
+std::vector<Row> shivering_rows();           // shivering/
+std::vector<Row> immersion_rows();           // immersion/
+std::vector<Row> cold_air_rows();            // cold_air/
 std::vector<Row> immersion_guidance_rows();  // immersion_guidance/
-std::vector<Row> raft_insulation_rows();  // raft_insulation/
-std::vector<Row> raft_people_rows();      // raft_people/
-std::vector<Row> floor_rows();            // floor/
-std::vector<Row> common_practice_rows();  // common_practice/
-std::vector<Row> depletion_rows();        // depletion/
-std::vector<Row> without_water_rows();    // without_water/
-std::vector<Row> sea_water_rows();        // sea_water/
+std::vector<Row> raft_insulation_rows();     // raft_insulation/
+std::vector<Row> raft_people_rows();         // raft_people/
+std::vector<Row> floor_rows();               // floor/
+std::vector<Row> common_practice_rows();     // common_practice/
+std::vector<Row> depletion_rows();           // depletion/
+std::vector<Row> without_water_rows();       // without_water/
+std::vector<Row> sea_water_rows();           // sea_water/
 
 using Topic = std::vector<Row> (*)();
 inline constexpr Topic topics[] = {
-    cabin_air_rows,  desert_water_rows,   dry_food_rows,    kidney_rows,          losses_rows,
-    humid_heat_rows, starvation_rows,     seasickness_rows, hands_rows,           pack_arithmetic_rows,
-    shivering_rows,  immersion_rows, immersion_guidance_rows, cold_air_rows,    raft_insulation_rows, raft_people_rows,
-    floor_rows,      common_practice_rows, depletion_rows, without_water_rows, sea_water_rows};
+    cabin_air_rows,   desert_water_rows, dry_food_rows,           kidney_rows,    losses_rows,
+    humid_heat_rows,  starvation_rows,   seasickness_rows,        hands_rows,     pack_arithmetic_rows,
+    shivering_rows,   immersion_rows,    immersion_guidance_rows, cold_air_rows,  raft_insulation_rows,
+    raft_people_rows, floor_rows,        common_practice_rows,    depletion_rows, without_water_rows,
+    sea_water_rows};
 
 // What a topic shows as charts, given its own rows.
 std::vector<Curve> cabin_air_curves(const std::vector<Row>& rows);

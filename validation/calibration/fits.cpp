@@ -61,10 +61,10 @@ std::vector<Fit> fits() {
            clothing_misfit},
           engine_number(constants::soaked_insulation, "soaked_insulation", 0.005,
                         {"raft_insulation: inflated floor, wet"}, soaked_misfit),
-          engine_number(
-              constants::wet_skin_withholds, "wet_skin_withholds", 0.01,
-              {"humid_heat: mass at 32.1 degC", "humid_heat: mass at 33.1 degC", "humid_heat: mass at 35 degC"},
-              withheld_misfits)};
+          engine_number(constants::wet_skin_withholds, "wet_skin_withholds", 0.01,
+                        {"humid_heat: mass at 32.1 degC", "humid_heat: mass at 33.1 degC",
+                         "humid_heat: mass at 35 degC"},
+                        withheld_misfits)};
 }
 
 Refit refit(const Fit& fit) {
@@ -73,7 +73,8 @@ Refit refit(const Fit& fit) {
   if (fit.rows.size() == 1) {
     const auto misfit = [&](double x) { return fit.misfits(x).front(); };
     const double at_low = misfit(fit.low), at_high = misfit(fit.high);
-    if (at_low * at_high > 0) throw std::runtime_error(fit.name + ": no value inside its bounds meets its row");
+    if (at_low * at_high > 0)
+      throw std::runtime_error(fit.name + ": no value inside its bounds meets its row");
     const auto [below, above] = boost::math::tools::toms748_solve(
         misfit, fit.low, fit.high, at_low, at_high, boost::math::tools::eps_tolerance<double>(bits), most);
     const double value = 0.5 * (below + above);

@@ -25,23 +25,26 @@ void lethal(std::vector<Row>& out) {
                          bmi_at_end(woman, 1.63), "one coefficient of variation, 14 %"));
   out.push_back(make_row(topic, "loss of mass at death", "mass lost at death, lean man", "%", 40, 35, 45,
                          100 * man.mass_lost_kg / man.mass_kg, "5 points: a round figure at second hand"));
-  Row strikers = make_row(topic, "hunger strikers on water", "lean man without food, earliest death", "d", 49, 42,
-                          73, starve(R"({"sex": "male", "age_years": 30, "height_m": 1.75, "mass_kg": 70})", 0)
-                                  .days,
-                          "no death expected before 6 to 8 weeks, latest reported 73 days");
+  Row strikers =
+      make_row(topic, "hunger strikers on water", "lean man without food, earliest death", "d", 49, 42, 73,
+               starve(R"({"sex": "male", "age_years": 30, "height_m": 1.75, "mass_kg": 70})", 0).days,
+               "no death expected before 6 to 8 weeks, latest reported 73 days");
   strikers.kind = Kind::rule;
   out.push_back(strikers);
   for (std::size_t i = 0; i < out.size(); ++i)
-    blame(out[i], i + 1 < out.size()
-                      ? "1.3 times basal ends the lean man's fat after 49 days, when 30 % of protein is gone, not 38 %"
-                      : "body fat by the regression, 18 % or more, against the lean men of the reports");
+    blame(
+        out[i],
+        i + 1 < out.size()
+            ? "1.3 times basal ends the lean man's fat after 49 days, when 30 % of protein is gone, not 38 %"
+            : "body fat by the regression, 18 % or more, against the lean men of the reports");
 }
 
 // Six men, ten days, water at will.
 void ten_days(std::vector<Row>& out) {
-  Rest r = fasting_rest(R"({"sex": "male", "age_years": 33, "height_m": 1.76, "mass_kg": 75, "body_fat_pct": 16,
+  Rest r =
+      fasting_rest(R"({"sex": "male", "age_years": 33, "height_m": 1.76, "mass_kg": 75, "body_fat_pct": 16,
                             "clothing": "indoor", "lifejacket": false})",
-                        240);
+                   240);
   r.rationing = R"({"rule": "by_thirst", "food_only_with_water": false})";
   const Run run = run_case(scenario_of(r, 240), 24 * hour_s);
   const double *first = person(run.samples.front()), *last = person(run.samples.back());
@@ -51,8 +54,9 @@ void ten_days(std::vector<Row>& out) {
   out.push_back(make_row(topic, study, "fat after ten days without food", "kg", -3.46, -4.33, -2.60,
                          last[body::at::fat_mass] - first[body::at::fat_mass],
                          "25 %: by densitometry in six men"));
-  blame(out.back(), "3.46 kg in ten days are 3250 kcal of fat a day: the men were active, or density took lost water "
-                    "for fat");
+  blame(out.back(),
+        "3.46 kg in ten days are 3250 kcal of fat a day: the men were active, or density took lost water "
+        "for fat");
   out.push_back(make_row(topic, study, "protein after ten days without food", "kg", -0.77, -1.01, -0.62,
                          last[body::at::protein_mass] - first[body::at::protein_mass],
                          "20 % less, to the 31 % more that creatinine gave"));
@@ -70,10 +74,14 @@ void weeks(std::vector<Row>& out) {
   const char* study = "Kerndt 1982, long fast";
   out.push_back(make_row(topic, study, "mass lost a day, week 1", "kg/d", 0.9, 0.6, 1.2, kg_day(0, 7),
                          "a third: one person"));
-  blame(out.back(), "too little salt and water seems to leave in the first week: the balance of extracellular salt holds it with a time of one day");
+  blame(out.back(),
+        "too little salt and water seems to leave in the first week: the balance of extracellular salt holds "
+        "it with a time of one day");
   out.push_back(make_row(topic, study, "mass lost a day, week 3", "kg/d", 0.3, 0.2, 0.4, kg_day(14, 21),
                          "a third: one person"));
-  blame(out.back(), "nitrogen of a man of 22 % fat falls only to some 9 g a day: 0.24 kg of wet lean tissue beside as much fat");
+  blame(out.back(),
+        "nitrogen of a man of 22 % fat falls only to some 9 g a day: 0.24 kg of wet lean tissue beside as "
+        "much fat");
 }
 
 void nitrogen(std::vector<Row>& out) {
@@ -86,8 +94,8 @@ void nitrogen(std::vector<Row>& out) {
                                0, 25);
   Row early = make_row(topic, study, "energy from protein, lean men, day 6", "%", 15, 12, 18,
                        lean.protein_energy_pct, "20 %; nitrogen of the same people set the model");
-  Row late = make_row(topic, study, "energy from protein, obese, week 4", "%", 5, 4, 6, obese.protein_energy_pct,
-                      "20 %; nitrogen of the same people set the model");
+  Row late = make_row(topic, study, "energy from protein, obese, week 4", "%", 5, 4, 6,
+                      obese.protein_energy_pct, "20 %; nitrogen of the same people set the model");
   early.calibrated = late.calibrated = true;
   out.push_back(early);
   out.push_back(late);
@@ -96,7 +104,8 @@ void nitrogen(std::vector<Row>& out) {
   out.push_back(make_row(
       topic, "fed without protein", "nitrogen of people fed without protein", "mg/(kg d)", 37.2, 26.2, 48.2,
       body::nitrogen_rest_g_s(hour_s, lean_kg, 15.0, plenty_W) * day_s * mg_g / mass_kg, "2 SD of 5.5"));
-  blame(out.back(), "food sets the clock of fasting back, and sugar spares at most half of the first day's 13 g");
+  blame(out.back(),
+        "food sets the clock of fasting back, and sugar spares at most half of the first day's 13 g");
 }
 
 }  // namespace

@@ -64,10 +64,11 @@ std::vector<Row> desert_water_rows() {
                        "25 %: the spread between the table's own versions");
       r.kind = Kind::predicted_by_others;
       r.at = line.highest_degC;
-      blame(r, r.model < r.low ? "dies too soon: the man in light clothes shivers through nights 14 K below the day, "
-                                 "and drinks by thirst three times a day"
-                               : "lives too long: dry and cool he passes little water, and all that used tissue sets "
-                                 "free counts as his to lose");
+      blame(r, r.model < r.low
+                   ? "dies too soon: the man in light clothes shivers through nights 14 K below the day, "
+                     "and drinks by thirst three times a day"
+                   : "lives too long: dry and cool he passes little water, and all that used tissue sets "
+                     "free counts as his to lose");
       out.push_back(r);
     }
   }

@@ -54,8 +54,9 @@ Week women(const Ration& ration) {
   }
   const double count = static_cast<double>(run.samples.size() - from);
   const double *first = person(run.samples.front()), *last = person(run.samples.back());
-  const double urine_kg_s = run.rates(from, run.samples.size() - 1)[static_cast<std::size_t>(
-      system::person_offset(0) + body::at::total_urine)];
+  const double urine_kg_s =
+      run.rates(from, run.samples.size() -
+                          1)[static_cast<std::size_t>(system::person_offset(0) + body::at::total_urine)];
   return {weighed_kg(last) - weighed_kg(first), solute / count * day_s,
           solute / count / urine_kg_s / (densest / count), system::osmolality_mOsm_kg(b, last)};
 }
@@ -96,11 +97,12 @@ std::vector<Row> dry_food_rows() {
   const std::size_t with_spread = out.size();
   out.push_back(make_row(topic, swedish, "solute passed a day, ration B", "mOsm/d", 880, 792, 968,
                          weeks[1].solute_mOsm_day, "10 %: about 880 as printed"));
-  out.push_back(make_row(topic, swedish, "urine over its densest, ration B", "-", 1, 0.85, 1, weeks[1].density,
-                         "15 %: at its densest as printed"));
+  out.push_back(make_row(topic, swedish, "urine over its densest, ration B", "-", 1, 0.85, 1,
+                         weeks[1].density, "15 %: at its densest as printed"));
   constexpr double hair = 0.01, no_bound = 1000;
-  out.push_back(make_row(topic, swedish, "plasma osmolality after 7 d, ration B less A", "mOsm/kg", hair, hair,
-                         no_bound, weeks[1].osmolality - weeks[0].osmolality, "sign only: B raised it"));
+  out.push_back(make_row(topic, swedish, "plasma osmolality after 7 d, ration B less A", "mOsm/kg", hair,
+                         hair, no_bound, weeks[1].osmolality - weeks[0].osmolality,
+                         "sign only: B raised it"));
   for (std::size_t i = 0; i < out.size(); ++i) {
     Row& row = out[i];
     if (row.unit != "L" && i < with_spread) row.trivial = 0.0;

@@ -56,9 +56,9 @@ std::vector<Row> humid_heat_rows() {
     const Run run = eight_hours(line.air_degC, hour_s);
     std::ostringstream at;
     at << " after 8 h at " << line.air_degC << " degC, 95 %";
-    Row core =
-        make_row("humid_heat", study, "core" + at.str(), "degC", line.core_degC,
-                 line.core_degC - line.core_sd, line.core_degC + line.core_sd, system::core_degC(person(run.samples.back())), why);
+    Row core = make_row("humid_heat", study, "core" + at.str(), "degC", line.core_degC,
+                        line.core_degC - line.core_sd, line.core_degC + line.core_sd,
+                        system::core_degC(person(run.samples.back())), why);
     core.standard_error = line.core_sd / std::sqrt(people);
     core.trivial = 37.0;
     core.two_node = by_two_node(line.air_degC, run.compiled.persons[0]).core_degC;

@@ -67,7 +67,8 @@ std::vector<Row> kidney_rows() {
   std::vector<Row> out{
       point(dontas, "least urine at 24 years", "L/d", 0.392, 0.372, 0.412, flow_L_day(0.392 * 1089, 24)),
       point(dontas, "least urine at 79 years", "L/d", 0.700, 0.665, 0.735, flow_L_day(0.700 * 808, 79)),
-      point(dontas, "least urine of women at 79 years", "L/d", 1.086, 1.032, 1.140, flow_L_day(1.086 * 843, 79)),
+      point(dontas, "least urine of women at 79 years", "L/d", 1.086, 1.032, 1.140,
+            flow_L_day(1.086 * 843, 79)),
       make_row(topic, report, "least urine for 600 mOsm", "L/d", 0.5, 0.4, 0.6, flow_L_day(600, 24),
                "20 %: the report's design figure of 1200 mOsm/kg is above the 1089 it quotes"),
       point(adolph, "lowest flow", "mL/h", 15, 14.25, 15.75, flow_L_day(1, 24) * mL_kg / 24),
@@ -99,10 +100,10 @@ std::vector<Row> kidney_rows() {
           "290, "
           "where the urine is held to be only half as dense as it can be");
   for (const std::size_t i : {10U, 11U, 12U})
-    blame(
-        out[i],
-        "the long faster starts 16 h dry near 288, where the urine is held to be dilute");
-  blame(out[13], "2.5 g of nitrogen a day leave as ammonium whatever is left for urea, also in people who lose little");
+    blame(out[i], "the long faster starts 16 h dry near 288, where the urine is held to be dilute");
+  blame(
+      out[13],
+      "2.5 g of nitrogen a day leave as ammonium whatever is left for urea, also in people who lose little");
   return out;
 }
 

@@ -127,10 +127,10 @@ std::vector<Row> losses_rows() {
   heat.calibrated = true;
   out.push_back(heat);
   constexpr double more_pct = 4;
-  Row reviews = make_row(topic, "reviews, mostly exercise", "core rise per lacking water, 4 %",
-                         "degC per % of mass", 0.175, 0.1, 0.25,
-                         (core_after_2_h_degC(more_pct) - core_after_2_h_degC(0)) / more_pct,
-                         "as printed; set the sweat threshold");
+  Row reviews =
+      make_row(topic, "reviews, mostly exercise", "core rise per lacking water, 4 %", "degC per % of mass",
+               0.175, 0.1, 0.25, (core_after_2_h_degC(more_pct) - core_after_2_h_degC(0)) / more_pct,
+               "as printed; set the sweat threshold");
   reviews.calibrated = true;
   out.push_back(reviews);
   const char* deuster = "Deuster 1989, 3 h head out";
@@ -141,12 +141,14 @@ std::vector<Row> losses_rows() {
                      immersed_urine_L(degC, 0.25), "25 %; seen while the fluid shift was set");
     r.calibrated = true;
     blame(r,
-          "most of the 0.75 L they drank is kept, for plasma has to thin below 284 before urine thins, where the men "
+          "most of the 0.75 L they drank is kept, for plasma has to thin below 284 before urine thins, where "
+          "the men "
           "passed nearly all of it; men who did not drink come out right");
     out.push_back(r);
   }
-  out.push_back(make_row(topic, "Tajima 1988, 3 h head out", "urine of 3 h in 34.5 degC water over that in air",
-                         "L", 0.494, 0.316, 0.672, immersed_urine_L(34.5, 0) - dry_urine_L(29),
+  out.push_back(make_row(topic, "Tajima 1988, 3 h head out",
+                         "urine of 3 h in 34.5 degC water over that in air", "L", 0.494, 0.316, 0.672,
+                         immersed_urine_L(34.5, 0) - dry_urine_L(29),
                          "2 standard errors of 0.089, seven men; set the fluid shift"));
   out.back().standard_error = 0.089;
   out.back().calibrated = true;

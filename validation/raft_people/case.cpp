@@ -85,7 +85,8 @@ std::vector<Row> raft_people_rows() {
               ? "the shut cabin warms by about 3 K from two to six people; entrances of the trial may have "
                 "stood open, and the canopy's heat loss and leakage are unmeasured"
           : about("metabolic rate")
-              ? "the loss is raised as found, but shivering makes up for more of it than people do (see cold_air)"
+              ? "the loss is raised as found, but shivering makes up for more of it than people do (see "
+                "cold_air)"
               : "the floor takes too little heat (see raft_insulation), and shivering makes up for it");
   }
   return out;

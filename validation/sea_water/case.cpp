@@ -30,13 +30,12 @@ double osmolality_on_day_3(const Run& run) {
 double days_alive(const Run& run) {
   const body::Build<double>& b = run.compiled.persons[0];
   const auto& limits = run.compiled.limits;
-  return std::min(
-             time_reached_s(
-                 run, [&b](const double* x) { return system::water_deficit_pct(b, x); },
-                 limits.lethal_water_deficit_pct, true),
-             time_reached_s(
-                 run, [&b](const double* x) { return system::osmolality_mOsm_kg(b, x); },
-                 limits.lethal_osmolality_mOsm_kg, true)) /
+  return std::min(time_reached_s(
+                      run, [&b](const double* x) { return system::water_deficit_pct(b, x); },
+                      limits.lethal_water_deficit_pct, true),
+                  time_reached_s(
+                      run, [&b](const double* x) { return system::osmolality_mOsm_kg(b, x); },
+                      limits.lethal_osmolality_mOsm_kg, true)) /
          day_s;
 }
 
@@ -48,7 +47,8 @@ double mass_change_kg(const Run& run) {
 
 std::vector<Row> sea_water_rows() {
   const char *text = "balance of salt in urine", *whillans = "Whillans & Smith 1948";
-  constexpr double litre_mOsm = 1200, fresh_L = 0.455, sea_L = 0.284, six_days = 6, harmful_L = 0.5, long_days = 25;
+  constexpr double litre_mOsm = 1200, fresh_L = 0.455, sea_L = 0.284, six_days = 6, harmful_L = 0.5,
+                   long_days = 25;
   Row balance = make_row(topic, text, "water left of a litre of sea water", "L", -1, -1.05, -0.95,
                          1 - body::urine_for_salt_kg_s(litre_mOsm / day_s) * day_s, "set the model: 5 %");
   balance.calibrated = true;
@@ -64,7 +64,9 @@ std::vector<Row> sea_water_rows() {
                mass_change_kg(without_food(six_days, fresh_L, sea_L)) -
                    mass_change_kg(without_food(six_days, fresh_L, 0)),
                "50 %: no spread known")};
-  blame(out[3], "the salt beyond the normal content leaves within a day, water with it; their men kept it for longer");
+  blame(
+      out[3],
+      "the salt beyond the normal content leaves within a day, water with it; their men kept it for longer");
   return out;
 }
 

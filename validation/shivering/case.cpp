@@ -25,7 +25,8 @@ void ceiling(std::vector<Row>& out) {
 void fuels(std::vector<Row>& out) {
   constexpr double heat_W = 234, intensity = 0.41, stores_kJ = 7650, recently_s = 4 * 3600;
   const auto mix = [&](double share_of_stores) {
-    return body::fuel_mix(heat_W, intensity, 0.1 * heat_W, share_of_stores * stores_kJ, stores_kJ, recently_s);
+    return body::fuel_mix(heat_W, intensity, 0.1 * heat_W, share_of_stores * stores_kJ, stores_kJ,
+                          recently_s);
   };
   const auto add = [&](const char* study, const char* quantity, double published, double model) {
     constexpr double pct = 100, points = 5;

@@ -32,7 +32,7 @@ void fast_of_44_days(std::vector<Row>& out) {
   const double protein_kJ =
       last[body::at::total_nitrogen] * constants::protein_per_nitrogen * constants::protein_kJ_g;
   out.push_back(make_row(topic, study, "mass after 44 days", "%", -25.5, -28.5, -22.5,
-                          100 * (weighed_kg(last) - weighed_kg(first)) / fasting_kg, "3 points: one person"));
+                         100 * (weighed_kg(last) - weighed_kg(first)) / fasting_kg, "3 points: one person"));
   out.push_back(make_row(topic, study, "protein after 44 days", "%", -20, -25, -15,
                          100 * (last[body::at::protein_mass] / first[body::at::protein_mass] - 1),
                          "5 points: one person"));

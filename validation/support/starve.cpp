@@ -21,9 +21,9 @@ Starved starve(const std::string& who, double fixed_W, double share_day) {
   double glycogen = b.glycogen_kJ, fat = b.fat_kg, protein = b.protein_kg, t = 0, share = 0;
   while (t < longest_days * day_s) {
     const double lost = b.fat_kg - fat + b.protein_kg - protein;
-    const double heat = fixed_W > 0
-                            ? fixed_W
-                            : b.basal_total_W * starving_activity * body::starved_basal_factor(lost, b.mass_kg);
+    const double heat =
+        fixed_W > 0 ? fixed_W
+                    : b.basal_total_W * starving_activity * body::starved_basal_factor(lost, b.mass_kg);
     const double nitrogen = body::nitrogen_rest_g_s(t, b.lean_kg, b.body_fat_pct, 0.0);
     const double from_protein = body::protein_heat_W(nitrogen, 0.0, 0.0);
     const auto mix = body::fuel_mix(heat, 0.0, from_protein, glycogen, b.glycogen_kJ, t);

@@ -14,7 +14,7 @@ struct Starved {
   double days;                   // to the end
   double mass_kg, mass_lost_kg;  // fat, protein and glycogen with their water
   double fat_used_kg, protein_used_kg;
-  double protein_energy_pct;     // of all energy on `share_day`
+  double protein_energy_pct;  // of all energy on `share_day`
 };
 
 // A person (JSON object) at rest in a room with 3 L of water a day and no food.

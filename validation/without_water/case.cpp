@@ -18,13 +18,12 @@ double days_alive(Rest r) {
   const Run run = run_case(scenario_of(r, 60), hour_s);
   const body::Build<double>& b = run.compiled.persons[0];
   const auto& limits = run.compiled.limits;
-  return std::min(
-             time_reached_s(
-                 run, [&b](const double* x) { return system::water_deficit_pct(b, x); },
-                 limits.lethal_water_deficit_pct, true),
-             time_reached_s(
-                 run, [&b](const double* x) { return system::osmolality_mOsm_kg(b, x); },
-                 limits.lethal_osmolality_mOsm_kg, true)) /
+  return std::min(time_reached_s(
+                      run, [&b](const double* x) { return system::water_deficit_pct(b, x); },
+                      limits.lethal_water_deficit_pct, true),
+                  time_reached_s(
+                      run, [&b](const double* x) { return system::osmolality_mOsm_kg(b, x); },
+                      limits.lethal_osmolality_mOsm_kg, true)) /
          day_s;
 }
 
@@ -43,7 +42,8 @@ Rest cell() {
   Rest r;
   r.air_degC = r.sea_degC = 15;
   r.humidity_pct = 90;
-  r.crew = R"([{"sex": "male", "age_years": 18, "height_m": 1.78, "mass_kg": 70, "clothing": "temperate_sailing",
+  r.crew =
+      R"([{"sex": "male", "age_years": 18, "height_m": 1.78, "mass_kg": 70, "clothing": "temperate_sailing",
                 "lifejacket": false}])";
   return r;
 }
@@ -105,17 +105,19 @@ std::vector<Row> without_water_rows() {
   constexpr const char* patient = R"([{"sex": "male", "age_years": 74, "height_m": 1.72, "mass_kg": 65,
                                        "clothing": "indoor", "lifejacket": false}])";
   std::vector<Row> out{
-      make_row(topic, "JAMA 1945, longest at sea", "days without water, cool and dry under a canopy", "d", 11, 8.25,
-               13.75, days_alive(at_sea()), "25 %: the mildest conditions are not known"),
+      make_row(topic, "JAMA 1945, longest at sea", "days without water, cool and dry under a canopy", "d", 11,
+               8.25, 13.75, days_alive(at_sea()), "25 %: the mildest conditions are not known"),
       make_row(topic, "Ganzini 2003", "days without food and fluid, 74 years", "d", 15, 5, 15,
                days_alive(indoors(patient)), "85 % of 102 patients died within 15 days"),
-      make_row(topic, "UK health guidance on refusing fluids", "days without food and fluid, 30 years", "d", 10.5, 7,
-               14, days_alive(indoors(indoor_man)), "7 to 14 days as printed"),
-      make_row(topic, "a cell, Austria 1979", "days without food and water in a cool damp cell", "d", 18, 13.5, 22.5,
-               days_alive(cell()), "25 %: one person, conditions unknown")};
+      make_row(topic, "UK health guidance on refusing fluids", "days without food and fluid, 30 years", "d",
+               10.5, 7, 14, days_alive(indoors(indoor_man)), "7 to 14 days as printed"),
+      make_row(topic, "a cell, Austria 1979", "days without food and water in a cool damp cell", "d", 18,
+               13.5, 22.5, days_alive(cell()), "25 %: one person, conditions unknown")};
   out[2].kind = Kind::rule;
   blame(out[0], "cool, still and sheltered: neither spray, sickness nor cold, which people at sea had");
-  blame(out[3], "thought to shiver too much in light clothes at 15 degC, which costs breath; damp walls may have been licked");
+  blame(out[3],
+        "thought to shiver too much in light clothes at 15 degC, which costs breath; damp walls may have "
+        "been licked");
   breath_and_fuel(out);
   const Day plain = gamble(0), sugar = gamble(1700);
   const char* study = "Gamble 1947, raft rations";
