@@ -10,7 +10,7 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "starvation";
-constexpr double hour_s = 3600, day_s = 86400, kJ_kcal = 4.184;
+constexpr double day_s = 86400, kJ_kcal = 4.184;
 
 double days_alive(const std::string& who, double fixed_W) {
   return starve(who, fixed_W).days;
