@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <limits>
 
 #include <cmath>
 #include <filesystem>
@@ -39,7 +40,7 @@ scenario::ValidScenario with(const std::string& uncertain) {
 double value(const study::Drawn& sample, const std::string& pointer) {
   for (const study::Setting& each : sample.settings)
     if (each.pointer == pointer) return std::get<double>(each.value);
-  return NAN;
+  return std::numeric_limits<double>::quiet_NaN();
 }
 
 }  // namespace
