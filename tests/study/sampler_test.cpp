@@ -4,10 +4,9 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <limits>
-
 #include <cmath>
 #include <filesystem>
+#include <limits>
 #include <set>
 
 #include "scenario/write.hpp"
