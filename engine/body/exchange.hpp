@@ -61,6 +61,7 @@ struct PersonCoefficients {
   T nitrogen_g_s;
   T fatigue_per_s, motion_dose_m2_s4, adaptation_per_s, alcohol_mg_dL_s;
   T co2_m3_s;
+  std::array<T, segment_count> catch_share;         // of what falls on the person, taken up by this clothing
   std::array<T, segment_count> clothing_gain_kg_s,  // sweat, drips, rain and spray
       clothing_drain_kg_s;                          // to the floor
   T cold_feet;                                      // 1 while foot skin is below the injury threshold

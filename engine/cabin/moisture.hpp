@@ -29,6 +29,29 @@ inline T condensation_m3_s(T transfer_m_s, T canopy_area_m2, T vapour_kg_m3, T s
          condensing_share(vapour_kg_m3, saturation_at_skin_kg_m3, T(film_kg / canopy_area_m2));
 }
 
+// Fog as a line in the vapour's excess over saturation: per_density_m3_s x (excess - from_excess) is what
+// turns to droplets, kg/s, near the excess it was drawn at.
+template <class T>
+struct Fog {
+  T per_density_m3_s, from_excess_kg_m3;
+};
+
+// Vapour beyond saturation goes to droplets within the relaxation time tau of a fog, V excess / tau (Korolev
+// and Mazin 2003); below saturation there is none. The corner is rounded, V w ln(1 + exp(excess/w)) / tau
+// with w 1 % of saturation, and the line is its tangent. A sharper corner or a faster fog (0.2 %, 5 s)
+// flickers: what the latent heat does to saturation within one step then carries the next step past the
+// corner. The price is a haze from 97 % on. Droplets take minutes to fall a metre; here they are down at
+// once. Positive is from vapour to liquid.
+template <class T>
+inline Fog<T> fog(T excess_kg_m3, T saturation_kg_m3, T volume_m3) {
+  const T width = saturation_kg_m3 * T(constants::fog_width);
+  constexpr double far = 30;  // exp(-30) is nothing beside 1
+  const T grown = exp(clamp(T(excess_kg_m3 / width), -far, far));
+  const T share = grown / (T(1) + grown);
+  const T rounded = width * log(T(T(1) + grown));
+  return {volume_m3 / T(constants::fog_relaxation_s) * share, excess_kg_m3 - rounded / share};
+}
+
 // Run-off of the film, kg/s: what is above the threshold, within minutes.
 template <class T>
 inline T drip_kg_s(T film_kg, T canopy_area_m2) {

@@ -205,6 +205,16 @@ inline constexpr Sourced drip_threshold_kg_m2{
     0.03, 0.2};
 inline constexpr Sourced drip_time_s{
     300.0, "s", "", "time in which water above the threshold runs off", Trust::judgement, 60.0, 1200.0};
+inline constexpr Sourced fog_relaxation_s{
+    10.0,
+    "s",
+    "korolev2003",
+    "1/(4 pi D N r), formula from memory: D 2.2e-5 m2/s, 72 droplets of 5 um in a cm3",
+    Trust::derived,
+    1.0,
+    20.0};
+inline constexpr Sourced fog_width{0.01,  "-", "", "of saturation: rounds the onset of fog", Trust::judgement,
+                                   0.005, 0.02};
 inline constexpr Sourced wet_floor_L_m2{
     0.5, "L/m2", "", "half a millimetre: the whole floor is wet", Trust::judgement, 0.2, 1.0};
 

@@ -21,6 +21,8 @@ inline constexpr Sourced medicine_interval_h{8, "h", "", "six doses last 48 h, s
 
 inline constexpr Sourced heat_rule_span_K{
     2, "K", "", "entrances opened for heat are shut again this much below", Trust::judgement, 1, 4};
+inline constexpr Sourced open_for_air_least_s{
+    3600, "s", "", "nobody opens and shuts an entrance every ten minutes", Trust::judgement, 1800, 7200};
 inline constexpr Sourced damp_above_degC{
     30, "degC", "", "inside temperature above which clothes are kept damp by day", Trust::judgement, 27, 33};
 inline constexpr Sourced damp_wetness{0.5, "-", "", "of what soaked cloth holds", Trust::judgement, 0.3, 1.0};

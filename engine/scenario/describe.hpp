@@ -220,9 +220,11 @@ void describe(As<Routine>, V&& v) {
     number("minimum_opening_m2", "m2", 0, 2, otherwise(0.01), "Openings are never shut further than this."));
   v(&R::open_above_degC,
     number("open_above_degC", "degC", 15, 45, otherwise(27),
-           "Inside temperature above which the entrances are opened wholly, day or night."));
+           "Inside temperature above which the entrances are opened wholly, day or night, for an hour or "
+           "more."));
   v(&R::open_above_co2_ppm, number("open_above_co2_ppm", "ppm", 1000, 100000, otherwise(15000),
-                                   "Entrances are opened above this, and shut again below half of it."));
+                                   "Entrances are opened above this for an hour or more, and shut again "
+                                   "below half of it."));
   v(&R::huddle, yes_or_no("huddle", otherwise_true(), "The crew sit close together."));
   v(&R::bail_every_h, number("bail_every_h", "h", 0, 48, otherwise(2), "Hours between bailing; 0 is never."));
   v(&R::wring_clothes, yes_or_no("wring_clothes", otherwise_true(),

@@ -160,11 +160,12 @@ struct Routine {
   std::optional<double> opening_fraction_night;  // default 0.05
   std::optional<double> minimum_opening_m2;      // never less; default 0.01
   std::optional<double> open_above_degC;  // entrances opened above this inside, by day or night; default 27
-  std::optional<double> open_above_co2_ppm;     // entrances opened above this, shut below half; default 15000
-  std::optional<bool> huddle;                   // sit close together; default true
-  std::optional<double> bail_every_h;           // 0 = never; default 2
-  std::optional<bool> wring_clothes;            // once aboard and after a soaking; default true
-  std::optional<bool> inflate_floor;            // pump up an inflatable floor; default true
+  std::optional<double>
+      open_above_co2_ppm;              // opened above this for 1 h or more, shut below half; default 15000
+  std::optional<bool> huddle;          // sit close together; default true
+  std::optional<double> bail_every_h;  // 0 = never; default 2
+  std::optional<bool> wring_clothes;   // once aboard and after a soaking; default true
+  std::optional<bool> inflate_floor;   // pump up an inflatable floor; default true
   std::optional<double> desalinator_h_per_day;  // shared among the able; default 2 if one is aboard
   std::optional<bool> catch_rain;               // default true
   std::optional<bool> damp_clothes_in_heat;     // by day when inside is above 30 C; default false

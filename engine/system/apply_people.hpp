@@ -17,11 +17,19 @@ inline T routine_opening_m2(Moment<T>& m, bool day) {
   return larger(T(share * r.entrance_area_m2), r.minimum_opening_m2);
 }
 
+// The routine's opening, or the whole entrance while it is held open for air.
+template <class T>
+void set_opening(Moment<T>& m) {
+  Held<T>& held = m.held();
+  const T routine = routine_opening_m2(m, held.daylight);
+  held.opening_m2 = routine + (m.raft().entrance_area_m2 - routine) * held.opened_for_air;
+}
+
 template <class T>
 void set_daylight(Moment<T>& m) {
   const bool day = m.stop.index == 1;
   m.held().daylight = day;
-  m.held().opening_m2 = routine_opening_m2(m, day);
+  set_opening(m);
   m.note(day ? NoteKind::daylight : NoteKind::darkness);
 }
 
@@ -65,8 +73,9 @@ void bail(Moment<T>& m) {
   if (lane(out, 0) > 0) m.note(NoteKind::bailed, -1, 0, lane(out, 0));
 }
 
-// Foul air and heat open the entrances wholly; they go back to the routine once CO2 has fallen to half and
-// the inside has cooled a little.
+// Foul air and heat open the entrances wholly, for an hour at least; then they go back to the routine once
+// CO2 has fallen to half and the inside has cooled a little. In an hour the air inside forgets what it was,
+// so that near the threshold two runs that differ by little stay together.
 template <class T>
 void air_rule(Moment<T>& m) {
   Held<T>& held = m.held();
@@ -77,10 +86,12 @@ void air_rule(Moment<T>& m) {
   const T good = select((co2 < T(0.5) * r.open_above_co2_fraction) &
                             (inside < r.open_above_degC - T(constants::heat_rule_span_K.value)),
                         T(1), T(0));
+  const T long_enough =
+      select(T(m.stop.time_s) - held.opened_at_s < T(constants::open_for_air_least_s.value), T(0), T(1));
   const T before = held.opened_for_air;
-  held.opened_for_air = select(bad > T(0), T(1), T(before * (T(1) - good)));
-  const T routine = routine_opening_m2(m, held.daylight);
-  held.opening_m2 = routine + (r.entrance_area_m2 - routine) * held.opened_for_air;
+  held.opened_for_air = select(bad > T(0), T(1), T(before * (T(1) - good * long_enough)));
+  held.opened_at_s = select(held.opened_for_air > before, T(m.stop.time_s), held.opened_at_s);
+  set_opening(m);
   if (lane(held.opened_for_air, 0) > lane(before, 0)) m.note(NoteKind::opened_for_air);
   if (lane(held.opened_for_air, 0) < lane(before, 0)) m.note(NoteKind::closed_again);
 }

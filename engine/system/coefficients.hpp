@@ -56,6 +56,9 @@ struct CabinCoefficients {
   T canopy_density_at_zero, canopy_density_slope;
   T floor_evaporation_m3_s;
   T floor_density_at_zero, floor_density_slope;
+  T fog_m3_s;  // in the air itself
+  T fog_density_at_zero, fog_density_slope;
+  T fog_on_people_share;
   T ventilation_m3_s;
   T latent_heat_J_kg;
   T outside_degC, sky_degC, sea_degC, tube_degC, inflow_degC;

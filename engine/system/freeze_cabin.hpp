@@ -144,6 +144,20 @@ void freeze_floor(const RaftBuild<T>& raft, const Held<T>& held, const weather::
   s.submerged = cabin::submerged_share(cabin::standing_depth_m(water, raft.floor_area_m2, persons));
 }
 
+// Vapour beyond what the air can hold, settling on floor and people. In the open it drifts away.
+template <class T>
+void freeze_fog(const RaftBuild<T>& raft, const Held<T>& held, const T* x, T persons,
+                CabinCoefficients<T>& c) {
+  const auto saturation = saturation_density_and_slope(x[at::air]);
+  const cabin::Fog<T> fog =
+      cabin::fog(T(x[at::vapour] - saturation.density_kg_m3), saturation.density_kg_m3, raft.volume_m3);
+  c.fog_m3_s = held.enclosed * fog.per_density_m3_s;
+  c.fog_density_slope = saturation.slope_kg_m3_K;
+  c.fog_density_at_zero =
+      saturation.density_kg_m3 - saturation.slope_kg_m3_K * x[at::air] + fog.from_excess_kg_m3;
+  c.fog_on_people_share = cabin::drip_on_people_share(persons, raft.floor_area_m2);
+}
+
 // Fills the cabin's coefficients, all but what people add (breath, CO2 made), and what people meet.
 template <class T>
 void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weather::Forcing<T>& w, const T* x,
@@ -170,6 +184,7 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
   freeze_sun(raft, held, w, compiled.structure.one_skin_sun, compiled.structure.two_skin_sun, persons, c, s);
   freeze_canopy(raft, held, w, x, c, density);
   freeze_floor(raft, held, w, x, persons, c, s, density);
+  freeze_fog(raft, held, x, persons, c);
   // Tube wall: the inside film and the air in the tube, one side each.
   const T tube_film = cabin::tube_film_W_m2K(x[at::air], c.tube_degC);
   c.air_to_tube =

@@ -115,6 +115,7 @@ inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Sur
     const T takes_up = b.covered[s] * (T(1) - b.waterproof);
     const T of_surface = takes_up * b.area_m2[s] * per_area;
     const T caught = falling * of_surface;
+    c.catch_share[s] = of_surface;
     const T water = y[own::clothing_water + s];
     const T puddle = cabin::wicking_kg_s(water, b.clothing_capacity_kg[s],
                                          T(takes_up * shares(s, around, h.in_water).puddle)) *

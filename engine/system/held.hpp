@@ -39,6 +39,7 @@ struct Held {
   T bailer{1}, pump{1}, desalinator{1};
   T huddled{1};
   T opened_for_air{0};  // the air rule holds the entrances open
+  T opened_at_s{never_s};
   T rain_since_spray_mm{0};
   T water_made_L{0};
   bool daylight = true;  // of the routine; the same in every lane

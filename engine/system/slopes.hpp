@@ -74,12 +74,13 @@ void implicit_slopes(const Coefficients<T>& c, const T* x, T* k) {
       q.condensation_m3_s * (x[vapour] - q.canopy_density_at_zero - q.canopy_density_slope * x[canopy]);
   const T evaporated = q.floor_evaporation_m3_s *
                        (q.floor_density_at_zero + q.floor_density_slope * x[floor_water] - x[vapour]);
-  rows[air] += q.breath_dry_W - air_to_canopy - air_to_floor - q.air_to_tube * (x[air] - q.tube_degC) -
-               q.air_exchange_W_K * (x[air] - q.outside_degC);
+  const T fog = q.fog_m3_s * (x[vapour] - q.fog_density_at_zero - q.fog_density_slope * x[air]);
+  rows[air] += q.breath_dry_W + q.latent_heat_J_kg * fog - air_to_canopy - air_to_floor -
+               q.air_to_tube * (x[air] - q.tube_degC) - q.air_exchange_W_K * (x[air] - q.outside_degC);
   rows[canopy] += q.sun_canopy_W + air_to_canopy - through_gap + q.latent_heat_J_kg * condensed;
   rows[floor_water] += q.sun_inside_W + air_to_floor - q.floor_to_sea_W_K * (x[floor_water] - q.sea_degC) -
                        q.inflow_W_K * (x[floor_water] - q.inflow_degC) - q.latent_heat_J_kg * evaporated;
-  rows[vapour] += q.breath_water_kg_s + evaporated - condensed -
+  rows[vapour] += q.breath_water_kg_s + evaporated - condensed - fog -
                   q.ventilation_m3_s * (x[vapour] - q.outside_vapour_kg_m3);
   for (int i = 0; i < 4; ++i) k[i] = rows[i] / q.capacity[i];
   k[co2] = (q.co2_made_m3_s - q.ventilation_m3_s * (x[co2] - q.outside_co2)) / q.volume_m3;

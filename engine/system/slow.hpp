@@ -48,12 +48,20 @@ struct FromPerson {
   T heat_W, evaporated_kg_s, drained_kg_s;
 };
 
+// Vapour that turns to fog, kg/s.
 template <class T>
-inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* cabin, const T* x, T* k) {
+inline T fog_kg_s(const CabinCoefficients<T>& c, const T* x) {
+  return c.fog_m3_s * (x[at::vapour] - c.fog_density_at_zero - c.fog_density_slope * x[at::air]);
+}
+
+// @param fog_kg_s that settles on this person
+template <class T>
+inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* cabin, T fog_kg_s, const T* x,
+                                 T* k) {
   using namespace body;
   SurfaceTally<T> skin_tally, cloth_tally;
   T stored = c.blood_capacity_J_K * k[body::at::blood] + c.finger_capacity_J_K * k[body::at::finger];
-  T distilled_total(0), drained_total = c.liquid_to_floor_kg_s;
+  T distilled_total(0), drained_total = c.liquid_to_floor_kg_s + fog_kg_s;
   for (int s = 0; s < segment_count; ++s) {
     const T skin_degC = x[body::at::node(s, skin)], cloth_degC = x[body::at::node(s, clothing)];
     const T cloth_before = cloth_tally.evaporated_kg_s;
@@ -64,8 +72,9 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
                                                   c.clothing_surface[s].density_at_zero_kg_m3 -
                                                   c.clothing_surface[s].density_slope_kg_m3_K * cloth_degC);
     distilled_total += distilled;
-    drained_total += c.clothing_drain_kg_s[s];
-    k[body::at::clothing_water + s] = distilled + c.clothing_gain_kg_s[s] - c.clothing_drain_kg_s[s] -
+    const T fog = fog_kg_s * c.catch_share[s];
+    drained_total += c.clothing_drain_kg_s[s] - fog;
+    k[body::at::clothing_water + s] = distilled + c.clothing_gain_kg_s[s] + fog - c.clothing_drain_kg_s[s] -
                                       (cloth_tally.evaporated_kg_s - cloth_before);
     for (int l = 0; l < layer_count; ++l) stored += c.capacity_J_K[s][l] * k[body::at::node(s, l)];
   }
@@ -133,6 +142,7 @@ inline void slow_cabin(const CabinCoefficients<T>& c, const FromPerson<T>& peopl
       c.condensation_m3_s * (x[vapour] - c.canopy_density_at_zero - c.canopy_density_slope * x[canopy]);
   const T floor_evaporated = c.floor_evaporation_m3_s *
                              (c.floor_density_at_zero + c.floor_density_slope * x[floor_water] - x[vapour]);
+  const T fog = fog_kg_s(c, x);
   const T vapour_out = c.ventilation_m3_s * (x[vapour] - c.outside_vapour_kg_m3);
   const T through_canopy = c.outer_to_air_W_K * (x[outer_skin] - c.outside_degC) +
                            c.outer_to_sky_W_K * (x[outer_skin] - c.sky_degC);
@@ -140,10 +150,10 @@ inline void slow_cabin(const CabinCoefficients<T>& c, const FromPerson<T>& peopl
                    c.inflow_W_K * (x[floor_water] - c.inflow_degC) + c.air_to_tube * (x[air] - c.tube_degC);
   const T by_air = c.air_exchange_W_K * (x[air] - c.outside_degC);
   const T sun = c.sun_outer_W + c.sun_canopy_W + c.sun_inside_W;
-  const T latent = c.latent_heat_J_kg * (condensed - floor_evaporated);
+  const T latent = c.latent_heat_J_kg * (condensed + fog - floor_evaporated);
   k[film_mass] = condensed - c.drip_kg_s;
-  k[water_mass] =
-      c.water_in_kg_s + c.drip_kg_s - c.drip_to_people_kg_s - floor_evaporated + people.drained_kg_s;
+  k[water_mass] = c.water_in_kg_s + c.drip_kg_s - c.drip_to_people_kg_s +
+                  fog * (T(1) - c.fog_on_people_share) - floor_evaporated + people.drained_kg_s;
   k[total_from_bodies] = people.heat_W;
   k[total_from_sun] = sun;
   k[total_through_canopy] = through_canopy;
@@ -159,8 +169,8 @@ inline void slow_cabin(const CabinCoefficients<T>& c, const FromPerson<T>& peopl
   k[total_water_in] = c.water_in_kg_s;
   k[total_drip] = c.drip_kg_s;
   k[total_floor_evaporation] = floor_evaporated;
-  k[total_absolute_water] = abs(condensed) + abs(floor_evaporated) + abs(vapour_out) + c.water_in_kg_s +
-                            abs(people.evaporated_kg_s) + c.breath_water_kg_s;
+  k[total_absolute_water] = abs(condensed) + abs(fog) + abs(floor_evaporated) + abs(vapour_out) +
+                            c.water_in_kg_s + abs(people.evaporated_kg_s) + c.breath_water_kg_s;
   k[total_co2_made] = c.co2_made_m3_s;
   k[total_co2_out] = c.ventilation_m3_s * (x[co2] - c.outside_co2);
 }

@@ -198,10 +198,11 @@ void factor(const Coefficients<T>& c, double a, Factor<T>& f) {
   f.outer_inverse =
       T(1) / (k.outer_capacity_J_K * f.inverse_a + k.gap_W_K + k.outer_to_air_W_K + k.outer_to_sky_W_K);
   std::array<Four<T>, 4> m{};
-  m[air][air] =
-      k.capacity[air] * f.inverse_a + k.air_to_canopy + k.air_to_floor + k.air_to_tube + k.air_exchange_W_K;
+  m[air][air] = k.capacity[air] * f.inverse_a + k.air_to_canopy + k.air_to_floor + k.air_to_tube +
+                k.air_exchange_W_K + k.latent_heat_J_kg * k.fog_m3_s * k.fog_density_slope;
   m[air][canopy] = -k.air_to_canopy;
   m[air][floor_water] = -k.air_to_floor;
+  m[air][vapour] = -(k.latent_heat_J_kg * k.fog_m3_s);
   m[canopy][air] = -k.air_to_canopy;
   m[canopy][canopy] = k.capacity[canopy] * f.inverse_a + k.air_to_canopy +
                       k.gap_W_K * (T(1) - k.gap_W_K * f.outer_inverse) +
@@ -212,10 +213,11 @@ void factor(const Coefficients<T>& c, double a, Factor<T>& f) {
                                 k.inflow_W_K +
                                 k.latent_heat_J_kg * k.floor_evaporation_m3_s * k.floor_density_slope;
   m[floor_water][vapour] = -(k.latent_heat_J_kg * k.floor_evaporation_m3_s);
+  m[vapour][air] = -(k.fog_m3_s * k.fog_density_slope);
   m[vapour][canopy] = -(k.condensation_m3_s * k.canopy_density_slope);
   m[vapour][floor_water] = -(k.floor_evaporation_m3_s * k.floor_density_slope);
-  m[vapour][vapour] =
-      k.capacity[vapour] * f.inverse_a + k.ventilation_m3_s + k.condensation_m3_s + k.floor_evaporation_m3_s;
+  m[vapour][vapour] = k.capacity[vapour] * f.inverse_a + k.ventilation_m3_s + k.condensation_m3_s +
+                      k.floor_evaporation_m3_s + k.fog_m3_s;
   for (std::size_t p = 0; p < c.persons.size(); ++p) {
     const auto& person = c.persons[p];
     for (int s = 0; s < body::segment_count; ++s) {
@@ -258,7 +260,8 @@ void solve_stage(const Coefficients<T>& c, const Factor<T>& f, const T* y, T* u)
                       k.outer_to_air_W_K * k.outside_degC + k.outer_to_sky_W_K * k.sky_degC + k.sun_outer_W;
   Four<T> r;
   r[air] = k.capacity[air] * f.inverse_a * y[air] + k.air_to_tube * k.tube_degC +
-           k.air_exchange_W_K * k.outside_degC + k.breath_dry_W;
+           k.air_exchange_W_K * k.outside_degC + k.breath_dry_W -
+           k.latent_heat_J_kg * k.fog_m3_s * k.fog_density_at_zero;
   r[canopy] = k.capacity[canopy] * f.inverse_a * y[canopy] + k.sun_canopy_W +
               k.gap_W_K * f.outer_inverse * outer_rhs -
               k.latent_heat_J_kg * k.condensation_m3_s * k.canopy_density_at_zero;
@@ -267,7 +270,7 @@ void solve_stage(const Coefficients<T>& c, const Factor<T>& f, const T* y, T* u)
                    k.latent_heat_J_kg * k.floor_evaporation_m3_s * k.floor_density_at_zero;
   r[vapour] = k.capacity[vapour] * f.inverse_a * y[vapour] + k.ventilation_m3_s * k.outside_vapour_kg_m3 +
               k.breath_water_kg_s + k.condensation_m3_s * k.canopy_density_at_zero +
-              k.floor_evaporation_m3_s * k.floor_density_at_zero;
+              k.floor_evaporation_m3_s * k.floor_density_at_zero + k.fog_m3_s * k.fog_density_at_zero;
 
   // Forward: every person's nodes with blood and cabin held at zero, into u; then the blood; then the cabin
   // rows.

@@ -23,21 +23,29 @@ void Recorder::row(double t, const std::vector<double>& x) {
   const auto& c = system_->coefficients().cabin;
   const system::Held<double>& held = system_->held;
   constexpr double ppm = 1e6, litres = 1000, percent = 100, hour_s = 3600;
-  const double inside_pressure = vapour_pressure_Pa(x[vapour], x[air]);
   out.time_s.push_back(t);
-  out.inside_air_degC.push_back(x[air]);
-  out.canopy_degC.push_back(x[canopy]);
-  out.floor_water_degC.push_back(x[floor_water]);
+  // In the water without a raft there is no cabin: its columns stay empty.
+  if (compiled.structure.has_raft) {
+    const double inside_pressure = vapour_pressure_Pa(x[vapour], x[air]);
+    out.inside_air_degC.push_back(x[air]);
+    out.canopy_degC.push_back(x[canopy]);
+    out.floor_water_degC.push_back(x[floor_water]);
+    out.inside_vapour_density_kg_m3.push_back(x[vapour]);
+    out.inside_relative_humidity_pct.push_back(percent * inside_pressure / saturation_pressure_Pa(x[air]));
+    out.co2_ppm.push_back(ppm * x[co2]);
+    out.floor_water_L.push_back(x[water_mass]);
+    out.condensate_L_total.push_back(x[total_condensed]);
+    out.ventilation_L_s.push_back(litres * c.ventilation_m3_s);
+    out.opening_m2.push_back(held.opening_m2 + held.extra_opening_m2);
+    out.cabin_from_bodies_W.push_back(rate[total_from_bodies]);
+    out.cabin_from_sun_W.push_back(rate[total_from_sun]);
+    out.cabin_to_outside_through_canopy_W.push_back(rate[total_through_canopy]);
+    out.cabin_to_sea_W.push_back(rate[total_to_sea]);
+    out.cabin_to_outside_by_air_W.push_back(rate[total_by_air]);
+  }
   out.outside_air_degC.push_back(w.air_temperature_degC);
   out.sea_degC.push_back(w.water_temperature_degC);
   out.wind_m_s.push_back(w.wind_10m_m_s);
-  out.inside_vapour_density_kg_m3.push_back(x[vapour]);
-  out.inside_relative_humidity_pct.push_back(percent * inside_pressure / saturation_pressure_Pa(x[air]));
-  out.co2_ppm.push_back(ppm * x[co2]);
-  out.floor_water_L.push_back(x[water_mass]);
-  out.condensate_L_total.push_back(x[total_condensed]);
-  out.ventilation_L_s.push_back(litres * c.ventilation_m3_s);
-  out.opening_m2.push_back(held.opening_m2 + held.extra_opening_m2);
   out.wave_height_m.push_back(w.wave_height_m);
   out.irradiance_W_m2.push_back(w.global_irradiance_W_m2);
   out.water_L.push_back(held.stock.water_L);
@@ -46,11 +54,6 @@ void Recorder::row(double t, const std::vector<double>& x) {
   out.flares.push_back(held.stock.hand_flares + held.stock.rockets);
   out.lamp_h.push_back(held.stock.lamp_h);
   out.beacon_h.push_back(held.stock.beacon_h);
-  out.cabin_from_bodies_W.push_back(rate[total_from_bodies]);
-  out.cabin_from_sun_W.push_back(rate[total_from_sun]);
-  out.cabin_to_outside_through_canopy_W.push_back(rate[total_through_canopy]);
-  out.cabin_to_sea_W.push_back(rate[total_to_sea]);
-  out.cabin_to_outside_by_air_W.push_back(rate[total_by_air]);
 
   for (int p = 0; p < compiled.structure.persons; ++p) {
     const auto index = static_cast<std::size_t>(p);

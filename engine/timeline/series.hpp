@@ -2,8 +2,9 @@
 //
 // States: none, this is a record. Inputs: filled by simulate(). Units: in every name; times are seconds since
 // the scenario's start. Every vector of a Timeline and of its persons is as long as `time_s`, except the
-// lists at the end. Positive heat flows leave the body (persons) or enter the cabin from bodies and sun, and
-// leave it by canopy, sea and air (the cabin's ledger).
+// lists at the end and, where nobody boards a raft, the columns of the cabin, which are empty. Positive heat
+// flows leave the body (persons) or enter the cabin from bodies and sun, and leave it by canopy, sea and air
+// (the cabin's ledger).
 #pragma once
 
 #include <optional>

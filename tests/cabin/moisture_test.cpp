@@ -19,6 +19,33 @@ TEST_CASE("a dry skin condenses only above saturation, a wet one also evaporates
   CHECK(condensation_m3_s(0.003, 5.0, 9.0e-3, 9.4e-3, 0.0) == 0);
 }
 
+TEST_CASE("fog takes the excess over ten seconds, and is a tangent") {
+  // 12 m3 that hold 10 g/m3: 1 g/m3 too much is 1.2 g/s; 5 % too little is nothing; in the corner
+  // 12 x 0.1e-3 x ln 2 / 10 s.
+  const auto flow = [](double excess) {
+    const auto f = fog(excess, 0.010, 12.0);
+    return f.per_density_m3_s * (excess - f.from_excess_kg_m3);
+  };
+  CHECK(flow(1e-3) == Approx(1.2e-3).epsilon(1e-4));
+  CHECK(flow(-5e-4) < 0.01 * 1.2e-3);
+  CHECK(flow(-5e-4) > 0);
+  CHECK(flow(0.0) == Approx(12 * 1e-4 * 0.693147 / 10).epsilon(1e-5));
+  CHECK(flow(-0.02) < 1e-15);
+  // The slope of the line is the slope of the curve.
+  for (const double excess : {-3e-4, -5e-5, 0.0, 1e-4}) {
+    constexpr double step = 1e-8;
+    CHECK(fog(excess, 0.010, 12.0).per_density_m3_s ==
+          Approx((flow(excess + step) - flow(excess - step)) / (2 * step)).epsilon(1e-5));
+  }
+  for (int i = 0; i < 4; ++i) {
+    Lanes<4> excess(-1e-4);
+    excess.set(i, 2e-4);
+    const auto wide = fog(excess, Lanes<4>(0.010), Lanes<4>(12.0));
+    CHECK(wide.per_density_m3_s[i] == Approx(fog(2e-4, 0.010, 12.0).per_density_m3_s).epsilon(1e-12));
+    CHECK(wide.from_excess_kg_m3[i] == Approx(fog(2e-4, 0.010, 12.0).from_excess_kg_m3).epsilon(1e-12));
+  }
+}
+
 TEST_CASE("condensate of a cool cabin is tens of grams an hour and person") {
   // Cabin at 10 degC and 95 %, skin at 7 degC, 3.5 W/(m2 K), 1.2 m2 of canopy each. By the steam tables the
   // densities are 9.40 g/m3 x 0.95 = 8.93 and 7.76 g/m3; h_m = 3.33e-3 m/s; so 17 g/h.

@@ -36,6 +36,7 @@ inline Coefficients<double> random_coefficients(int persons, Random& r) {
   k.canopy_density_at_zero = r(-0.03, -0.005), k.canopy_density_slope = r(5e-4, 3e-3);
   k.floor_evaporation_m3_s = r(0, 0.01), k.floor_density_at_zero = r(-0.03, -0.005),
   k.floor_density_slope = r(5e-4, 3e-3);
+  k.fog_m3_s = r(0, 1), k.fog_density_at_zero = r(-0.03, -0.005), k.fog_density_slope = r(5e-4, 3e-3);
   k.ventilation_m3_s = r(0, 0.02), k.latent_heat_J_kg = 2.45e6;
   k.outside_degC = 5, k.sky_degC = -12, k.sea_degC = 8, k.tube_degC = 6.5, k.inflow_degC = 8;
   k.outside_vapour_kg_m3 = 0.006, k.sun_outer_W = 30, k.sun_canopy_W = 11, k.sun_inside_W = 7;
@@ -79,6 +80,9 @@ inline std::vector<double> flows(const Coefficients<double>& c, const std::vecto
   const double evaporated =
       k.floor_evaporation_m3_s *
       (k.floor_density_at_zero + k.floor_density_slope * x[at::floor_water] - x[at::vapour]);
+  const double fog = k.fog_m3_s * (x[at::vapour] - k.fog_density_at_zero - k.fog_density_slope * x[at::air]);
+  f[at::air] += k.latent_heat_J_kg * fog;
+  f[at::vapour] -= fog;
   f[at::canopy] += k.latent_heat_J_kg * condensed;
   f[at::floor_water] -= k.latent_heat_J_kg * evaporated;
   f[at::vapour] += evaporated - condensed + k.breath_water_kg_s +

@@ -78,6 +78,8 @@ TEST_CASE("a person's running totals grow by each flux once") {
   // Distilled: (0.04 - 0.03) x 5e-3 = 5e-5 kg/s.
   c.distillation_m3_s[body::trunk] = 5e-3;
   c.clothing_gain_kg_s[body::trunk] = 7e-5, c.clothing_drain_kg_s[body::trunk] = 2e-5;
+  // Of 4e-5 kg/s of fog that settles on the person the trunk's clothing takes a quarter, 1e-5.
+  c.catch_share[body::trunk] = 0.25;
   c.liquid_to_floor_kg_s = 3e-6, c.overboard_kg_s = 4e-6, c.wetting_kg_s = 5e-6;
   c.metabolic_W = 120, c.shivering_W = 33, c.sun_W = 8, c.breath_dry_W = 6, c.breath_latent_W = 11;
   c.breath_water_kg_s = 2e-6, c.sweat_drip_kg_s = 9e-6, c.urine_kg_s = 1.1e-5, c.vomit_kg_s = 1.2e-5;
@@ -92,7 +94,7 @@ TEST_CASE("a person's running totals grow by each flux once") {
   c.finger_capacity_J_K = 500, t.k[bat::finger] = 0.02;
   c.capacity_J_K[body::trunk][body::core] = 20000, t.k[bat::node(body::trunk, body::core)] = 0.001;
 
-  const auto from = system::slow_person(c, t.cabin.data(), t.x.data(), t.k.data());
+  const auto from = system::slow_person(c, t.cabin.data(), 4e-5, t.x.data(), t.k.data());
   const auto& k = t.k;
   CHECK(k[bat::total_to_air] == Near(20));
   CHECK(k[bat::total_to_canopy] == Near(40 + 15 + 1));
@@ -110,17 +112,17 @@ TEST_CASE("a person's running totals grow by each flux once") {
   CHECK(k[bat::total_absolute_heat] == Near(145 + 479.6));
   CHECK(from.heat_W == Near(20 + 56 + 28 + 6));
   CHECK(from.evaporated_kg_s == Near(8e-5));
-  CHECK(from.drained_kg_s == Near(2.3e-5));
+  CHECK(from.drained_kg_s == Near(2.3e-5 + 3e-5));
   // Body water: +6e-5 + 1.3e-6 - 1.1e-5 - 2e-6 - 1.2e-5 - 9e-6, less 3e-5 + 1e-5 + 5e-5 through the skin.
   CHECK(k[bat::body_water] == Near(6e-5 + 1.3e-6 - 3.4e-5 - 9e-5));
   CHECK(k[bat::total_skin_water] == Near(9e-5));
   CHECK(k[bat::gut_water] == Near(-6e-5));
-  // Clothing: distilled 5e-5 + 7e-5 - drained 2e-5 - evaporated 4e-5.
-  CHECK(k[bat::clothing_water + body::trunk] == Near(6e-5));
+  // Clothing: distilled 5e-5 + 7e-5 - drained 2e-5 - evaporated 4e-5 + fog 1e-5.
+  CHECK(k[bat::clothing_water + body::trunk] == Near(7e-5));
   CHECK(k[bat::clothing_water + body::arms] == 0);
   CHECK(k[bat::total_distilled] == Near(5e-5));
   CHECK(k[bat::total_clothing_evaporation] == Near(4e-5));
-  CHECK(k[bat::total_clothing_drain] == Near(2.3e-5));
+  CHECK(k[bat::total_clothing_drain] == Near(2.3e-5 + 3e-5));
   const std::array<std::pair<int, double>, 27> same{{{bat::extracellular_osmoles, -0.5},
                                                      {bat::urea, 0.25},
                                                      {bat::fluid_shift, 1.5e-5},
@@ -165,6 +167,9 @@ TEST_CASE("the cabin's running totals grow by each flux once") {
   c.condensation_m3_s = 0.02, c.canopy_density_at_zero = -0.006, c.canopy_density_slope = 0.001;
   // Evaporated: floor vapour -0.004 + 0.002 x 8 = 0.012, less 0.01 = 0.002 x 0.01 m3/s = 2e-5 kg/s.
   c.floor_evaporation_m3_s = 0.01, c.floor_density_at_zero = -0.004, c.floor_density_slope = 0.002;
+  // Fog: the air holds -0.011 + 0.001 x 20 = 0.009, 0.001 less than there is: 0.05 m3/s of that is 5e-5 kg/s.
+  c.fog_m3_s = 0.05, c.fog_density_at_zero = -0.011, c.fog_density_slope = 0.001;
+  c.fog_on_people_share = 0.4;
   c.ventilation_m3_s = 0.03, c.outside_vapour_kg_m3 = 0.006, c.outside_co2 = 0.0004;
   c.outer_to_air_W_K = 10, c.outside_degC = 2, c.outer_to_sky_W_K = 5, c.sky_degC = -10;  // 40 + 80 W
   c.floor_to_sea_W_K = 7, c.sea_degC = 6, c.inflow_W_K = 3, c.inflow_degC = 5;            // 14 + 9 W
@@ -181,19 +186,19 @@ TEST_CASE("the cabin's running totals grow by each flux once") {
   CHECK(k[sat::total_condensed] == Near(1.2e-4));
   CHECK(k[sat::total_floor_evaporation] == Near(2e-5));
   CHECK(k[sat::film_mass] == Near(1.2e-4 - 4e-5));
-  CHECK(k[sat::water_mass] == Near(1e-4 + 4e-5 - 1e-5 - 2e-5 + 2.3e-5));
+  CHECK(k[sat::water_mass] == Near(1e-4 + 4e-5 - 1e-5 - 2e-5 + 2.3e-5 + 0.6 * 5e-5));
   CHECK(k[sat::total_vapour_out] == Near(0.03 * 0.004));
   CHECK(k[sat::total_from_bodies] == -50);
   CHECK(k[sat::total_from_sun] == Near(48));
   CHECK(k[sat::total_through_canopy] == Near(120));
   CHECK(k[sat::total_to_sea] == Near(14 + 9 + 32));
   CHECK(k[sat::total_by_air] == Near(108));
-  CHECK(k[sat::total_latent] == Near(2.5e6 * 1e-4));
+  CHECK(k[sat::total_latent] == Near(2.5e6 * 1.5e-4));
   CHECK(k[sat::total_stored] == Near(300));
-  CHECK(k[sat::total_absolute_heat] == Near(50 + 48 + 120 + 55 + 108 + 250));
+  CHECK(k[sat::total_absolute_heat] == Near(50 + 48 + 120 + 55 + 108 + 375));
   CHECK(k[sat::total_water_in] == Near(1e-4));
   CHECK(k[sat::total_drip] == Near(4e-5));
-  CHECK(k[sat::total_absolute_water] == Near(1.2e-4 + 2e-5 + 1.2e-4 + 1e-4 + 8e-5 + 6e-6));
+  CHECK(k[sat::total_absolute_water] == Near(1.2e-4 + 5e-5 + 2e-5 + 1.2e-4 + 1e-4 + 8e-5 + 6e-6));
   CHECK(k[sat::total_co2_made] == Near(5e-6));
   CHECK(k[sat::total_co2_out] == Near(0.03 * 0.001));
 }
