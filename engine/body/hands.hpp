@@ -1,14 +1,14 @@
 // Fingers and what the cold does to hands and feet.
 //
 // States: none here; the finger temperature and the exposure times are entries of the person's block. Inputs:
-// finger or skin temperature, commanded flow. Validity: rest; the slow waves of cold-induced dilatation
-// (fingers below 10-15 degC, suppressed when the core is cool) are not modelled, so a warm-cored person's
-// fingers are somewhat warmer in truth. Sources: each function's own; numbers in constants/hands.hpp and
-// limits.hpp.
+// finger or skin temperature, commanded flow. Validity: rest; cold-induced dilatation
+// comes in slow waves, of which the model has the mean. Sources: each function's own; numbers in
+// constants/hands.hpp and limits.hpp.
 #pragma once
 
 #include "body/stolwijk.hpp"
 #include "constants/body.hpp"
+#include "constants/control.hpp"
 #include "constants/hands.hpp"
 #include "constants/limits.hpp"
 #include "core/scalar.hpp"
@@ -30,16 +30,34 @@ inline T dexterity(T finger_degC) {
   return smoothstep(finger_degC, constants::hand_function_lost_degC, constants::dexterity_finger_degC);
 }
 
-// Finger blood flow, L/h: the flow commanded, within what a finger's vessels can do (0.5 to 90 mL per 100 mL
-// of finger and minute).
-// @param commanded_L_h basal flow after constriction, dilatation and the local factor
+// Flow of 1 mL per 100 mL of finger and minute, L/h.
 // @param capacity_J_K of the finger node, from which its mass follows (1 mL taken as 1 g)
 template <class T>
-inline T finger_flow_L_h(T commanded_L_h, T capacity_J_K) {
+inline T finger_flow_unit_L_h(T capacity_J_K) {
   using namespace constants;
   constexpr double per_100_mL = 0.01;
-  const T unit = capacity_J_K / T(hand_specific_heat_J_kgK) * T(per_100_mL * hour_s / minute_s);
-  return clamp(commanded_L_h, unit * T(finger_least_flow), unit * T(finger_greatest_flow));
+  return capacity_J_K / T(hand_specific_heat_J_kgK) * T(per_100_mL * hour_s / minute_s);
+}
+
+// Cold-induced dilatation, L/h: what the waves of flow through cold fingers bring in the mean (Shitzer 1997),
+// whole below 10 degC and none above 15. A core below 35 degC stops them (Daanen 2003: almost absent in
+// hypothermia); between that and the normal core they fade.
+template <class T>
+inline T cold_dilatation_L_h(T finger_degC, T core_degC, T capacity_J_K) {
+  using namespace constants;
+  const T cold = T(1) - smoothstep(finger_degC, cold_dilatation_whole_degC, cold_dilatation_onset_degC);
+  const T warm_core = smoothstep(core_degC, cold_dilatation_least_core_degC, neutral_core);
+  return finger_flow_unit_L_h(capacity_J_K) * T(cold_dilatation_flow) * cold * warm_core;
+}
+
+// Finger blood flow, L/h: the flow commanded and that of cold-induced dilatation, within what a finger's
+// vessels can do (0.5 to 90 mL per 100 mL of finger and minute).
+// @param commanded_L_h basal flow after constriction, dilatation and the local factor
+template <class T>
+inline T finger_flow_L_h(T commanded_L_h, T cold_dilatation_L_h, T capacity_J_K) {
+  using namespace constants;
+  const T unit = finger_flow_unit_L_h(capacity_J_K), least = unit * T(finger_least_flow);
+  return clamp(T(larger(commanded_L_h, least) + cold_dilatation_L_h), least, unit * T(finger_greatest_flow));
 }
 
 // 1 while skin is cold and wet enough for non-freezing injury (below 15 degC), times how wet it is; its

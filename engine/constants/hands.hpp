@@ -23,6 +23,23 @@ inline constexpr Sourced finger_least_flow{
     0.5, "mL/(100 mL min)", "burton1939", "fully constricted finger, recalled", Trust::from_memory, 0.2, 1.0};
 inline constexpr Sourced finger_greatest_flow{
     90, "mL/(100 mL min)", "burton1939", "fully dilated finger, recalled", Trust::from_memory, 60, 120};
+// Cold-induced dilatation, the mean over its waves.
+inline constexpr Sourced cold_dilatation_flow{
+    4.7,
+    "mL/(100 mL min)",
+    "shitzer1997",
+    "2.8 mL/(mL h), the least of the averages of seven hands in 0 degC air (2.8 to 17): those are of"
+    " tips, which carry more than whole fingers",
+    Trust::derived,
+    2,
+    28};
+inline constexpr Sourced cold_dilatation_onset_degC{
+    15, "degC", "", "waves are told of in fingers below 10 to 15 degC", Trust::from_memory, 12, 18};
+inline constexpr Sourced cold_dilatation_whole_degC{
+    10, "degC", "", "the same range, its lower end", Trust::from_memory, 8, 12};
+inline constexpr Sourced cold_dilatation_least_core_degC{
+    35,          "degC", "daanen2003", "almost absent in hypothermia, which begins at a core of 35",
+    Trust::seen, 34.5,   36.5};
 
 // ---- cold injury
 inline constexpr Sourced wet_cold_injury_degC{

@@ -26,6 +26,12 @@ struct Effort {
   T basal_factor, work_W, shivering_W, relative_shivering;
 };
 
+// Core temperature as laws published for a normal core of 37 degC take it.
+template <class T>
+inline T felt_core_degC(const body::Build<T>& b, const T* y) {
+  return core_degC(y) + (T(constants::neutral_core.value) - b.core_setpoint_degC);
+}
+
 template <class T>
 inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const HeldPerson<T>& h, const T* y,
                         T carbohydrate_absorbed_W) {
@@ -38,7 +44,7 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
                        T(awake_rest_factor.value);
   e.work_W = h.living *
              ((T(1) - h.asleep) * T(awake_rest_factor.value - 1) * b.basal_total_W + h.labour_W + swimming_W);
-  const T core = core_degC(y) + (T(neutral_core.value) - b.core_setpoint_degC);
+  const T core = felt_core_degC(b, y);
   const T felt = core + b.shivering_shift_K;
   const T drive = body::shivering_drive_W_m2(felt, mean_skin_degC(b, y), b.body_fat_pct) * b.area_total_m2 *
                   b.shivering_factor;
@@ -56,8 +62,8 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
 // Blood flow to every node as heat carried, W/K. In the cold, veins that run beside arteries take the blood
 // back.
 template <class T>
-inline void freeze_circulation(const body::Build<T>& b, const body::Commands<T>& cmd, const Effort<T>& e,
-                               T living, body::PersonCoefficients<T>& c) {
+inline void freeze_circulation(const body::Build<T>& b, const T* y, const body::Commands<T>& cmd,
+                               const Effort<T>& e, T living, body::PersonCoefficients<T>& c) {
   using namespace body;
   const T deep = smoothstep(cmd.constriction, 0.0, constants::countercurrent_full_constriction.value);
   for (int s = 0; s < segment_count; ++s) {
@@ -71,9 +77,11 @@ inline void freeze_circulation(const body::Build<T>& b, const body::Commands<T>&
     const T reaching = body::perfusion_W_K(total, T(b.countercurrent_W_K[s] * deep)) / (total + T(tiny_W_K));
     for (int l = 0; l < tissue_count; ++l) c.perfusion_W_K[s][l] = living * reaching * flow[l];
   }
-  const T finger = finger_flow_L_h(skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
-                                                 b.constriction_share[hands], cmd, cmd.finger_local),
-                                   b.finger_capacity_J_K);
+  const T finger =
+      finger_flow_L_h(skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
+                                    b.constriction_share[hands], cmd, cmd.finger_local),
+                      cold_dilatation_L_h(y[own::finger], felt_core_degC(b, y), b.finger_capacity_J_K),
+                      b.finger_capacity_J_K);
   c.finger_perfusion_W_K = living * body::perfusion_W_K(finger, T(b.finger_countercurrent_W_K * deep));
 }
 
@@ -222,7 +230,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
 
   Commands<T> cmd = commands(b, y, sweating_shift_K(system::water_deficit_pct(b, y)));
   cmd.sweat_W *= h.living;
-  freeze_circulation(b, cmd, e, h.living, c);
+  freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);
   c.blood_capacity_J_K = b.blood_capacity_J_K;
   c.finger_capacity_J_K = b.finger_capacity_J_K;
