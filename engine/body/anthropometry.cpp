@@ -65,12 +65,23 @@ double greatest_aerobic_heat_W(double mass_kg, double vo2max_mL_kg_min, double r
 
 double shivering_ceiling_W(double mass_kg, double height_m, double age_years, double vo2max_mL_kg_min,
                            double rq) {
-  const double bmi = mass_kg / (height_m * height_m);
-  const double regression = shiver_peak + shiver_peak_per_vo2max * vo2max_mL_kg_min -
-                            shiver_peak_per_bmi * bmi - shiver_peak_per_year * age_years;
+  const double square = height_m * height_m;
+  const double bmi = clamp(mass_kg / square, shiver_peak_lightest_bmi.value, shiver_peak_heaviest_bmi.value);
+  const double age = clamp(age_years, shiver_peak_youngest_years.value, shiver_peak_oldest_years.value);
+  // Beyond the heaviest the mass is ballast: it neither shivers nor weakens what does.
+  const double shivering_kg = std::min(mass_kg, bmi * square);
+  const double vo2max = vo2max_mL_kg_min * mass_kg / shivering_kg;
+  const double regression =
+      shiver_peak + shiver_peak_per_vo2max * vo2max - shiver_peak_per_bmi * bmi - shiver_peak_per_year * age;
   const double floored = std::max(regression, shiver_least_peak_over_rest * shiver_rest_mL_kg_min);
-  const double peak = std::min(floored, vo2max_mL_kg_min);
-  return uptake_W(mass_kg, std::max(peak - shiver_rest_mL_kg_min, 0.0), rq);
+  const double peak = std::min(floored, vo2max);
+  return uptake_W(shivering_kg, std::max(peak - shiver_rest_mL_kg_min, 0.0), rq);
+}
+
+bool beyond_shivering_peak_trial(double mass_kg, double height_m, double age_years) {
+  const double bmi = mass_kg / (height_m * height_m);
+  return bmi < shiver_peak_lightest_bmi || bmi > shiver_peak_heaviest_bmi ||
+         age_years < shiver_peak_youngest_years || age_years > shiver_peak_oldest_years;
 }
 
 double shivering_age_factor(double age_years) {

@@ -26,10 +26,15 @@ double lean_mass_kg(double mass_kg, double body_fat_pct);
 // Heat made at maximal oxygen uptake, W, at respiratory quotient `rq`.
 double greatest_aerobic_heat_W(double mass_kg, double vo2max_mL_kg_min, double rq);
 
-// Greatest shivering heat above rest, W: the peak of Eyolfson 2001 (15 people of 18 to 45 or so, normal BMI)
-// less their resting uptake. Not below twice the resting uptake in all, not above VO2max.
+// Greatest shivering heat above rest, W: the peak of Eyolfson 2001 (15 people of 24.7 (6) years, 72.1 (12)
+// kg, 1.76 m) less their resting uptake. Age and body mass index are held at the ends of that group:
+// continued, the straight lines leave a heavy or old person no shivering at all, which no measurement shows.
+// Mass beyond the heaviest is ballast. Not below twice the resting uptake in all, not above VO2max.
 double shivering_ceiling_W(double mass_kg, double height_m, double age_years, double vo2max_mL_kg_min,
                            double rq);
+
+// True where the above is held at an end.
+bool beyond_shivering_peak_trial(double mass_kg, double height_m, double age_years);
 
 // Factors of age on the shivering drive, sweating and skin dilatation, 1 in the young (Takahashi 2021).
 // Constriction does not change. Held beyond 25 and 85 years.

@@ -118,6 +118,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, *p.vo2max_mL_kg_min,
                                               constants::shivering_quotient) *
                           *p.shivering_ceiling_factor;
+  b.beyond_shivering_peak_trial = beyond_shivering_peak_trial(p.mass_kg, p.height_m, p.age_years) ? 1 : 0;
   b.shivering_factor = shivering_age_factor(p.age_years) * *p.shivering_drive_factor;
   b.sweat_factor = sweat_age_factor(p.age_years) * *p.sweat_factor;
   b.core_limit_shift_K = *p.core_limit_shift_K;

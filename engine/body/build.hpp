@@ -33,6 +33,7 @@ struct Build {
   T shivering_shift_K;                                    // of the core threshold, after too little sleep
   T shivering_ceiling_W, shivering_factor, sweat_factor;  // age and person
   T dilatation_age_factor;
+  T beyond_shivering_peak_trial;  // 1: the ceiling is held at the end of the people it was measured on
   T greatest_urine_osmolality_mOsm_kg;
   T susceptibility;  // to seasickness
   T core_setpoint_degC;

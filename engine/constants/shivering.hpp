@@ -14,6 +14,10 @@ inline constexpr Sourced shiver_per_skin2_W_m2K2{1.57, "W/(m2 K2)", "tikuisis199
                                                  Trust::second_hand};
 inline constexpr Sourced shiver_skin_degC{33.0, "degC", "tikuisis1999", "same", Trust::second_hand};
 
+// ---- onset: W of the standard man per K of cold head core and per K of cold skin
+inline constexpr Sourced shiver_product_W_K2{24.4, "W/K2", "stolwijk1971", "PCHIL 21.0 kcal/(h K2), x 1.163",
+                                             Trust::second_hand};
+
 // ---- ceiling: peak oxygen uptake, mL/(kg min), resting part included
 inline constexpr Sourced shiver_peak{
     30.5, "mL/(kg min)", "eyolfson2001",
@@ -27,6 +31,24 @@ inline constexpr Sourced shiver_peak_over_rest{
     4.9, "-", "eyolfson2001", "abstract: observed peak 4.9 (0.8) times rest", Trust::seen, 4.1, 5.7};
 inline constexpr Sourced shiver_rest_mL_kg_min{
     4.51, "mL/(kg min)", "eyolfson2001", "observed peak 22.1 over 4.9", Trust::derived, 3.5, 5.0};
+// The people it was measured on, as mean and spread of the abstract allow; the regression is held at these
+// ends.
+inline constexpr Sourced shiver_peak_youngest_years{
+    18.0, "years", "eyolfson2001", "abstract: mean 24.7 less 2 x 6 is 13; adults are taken", Trust::judgement,
+    13.0, 20.0};
+inline constexpr Sourced shiver_peak_oldest_years{
+    37.0, "years", "eyolfson2001", "abstract: age 24.7 (6), mean and two spreads", Trust::derived,
+    31.0, 43.0};
+inline constexpr Sourced shiver_peak_lightest_bmi{
+    19.0,
+    "kg/m2",
+    "eyolfson2001",
+    "abstract: 72.1 kg at 1.76 m is 23.3; its spread, taken as a tenth, twice",
+    Trust::judgement,
+    17.0,
+    21.0};
+inline constexpr Sourced shiver_peak_heaviest_bmi{
+    28.0, "kg/m2", "eyolfson2001", "same; mass alone varies by a sixth", Trust::judgement, 26.0, 31.0};
 inline constexpr Sourced shiver_least_peak_over_rest{
     2.0,
     "-",

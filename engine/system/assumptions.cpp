@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "constants/evidence.hpp"
 #include "system/readings.hpp"
 
 namespace bide::system {
@@ -52,6 +53,10 @@ void RangeFlags::look(const System<double>& system, const std::vector<double>& x
     shivering_beyond_data_ =
         shivering_beyond_data_ ||
         y[body::at::total_shivering] > tired * b.shivering_ceiling_W * longest_shivering_s;
+    constexpr double an_hour_s = 3600;
+    peak_beyond_data_ =
+        peak_beyond_data_ || (b.beyond_shivering_peak_trial > 0 &&
+                              y[body::at::total_shivering] > constants::shivering_counted_W * an_hour_s);
   }
 }
 
@@ -63,6 +68,9 @@ std::vector<std::string> RangeFlags::sentences() const {
     out.push_back("a water deficit above 10 % of body mass: nobody was measured there");
   if (shivering_beyond_data_)
     out.push_back("more shivering than any trial lasted (6.5 h at half of the greatest)");
+  if (peak_beyond_data_)
+    out.push_back(
+        "the greatest shivering of people outside 18 to 37 years and 19 to 28 kg/m2: held at those ends");
   return out;
 }
 

@@ -44,9 +44,22 @@ TEST_CASE("shivering ceiling after Eyolfson 2001") {
   const double height_m = 1.8058;  // sqrt(75 / 23)
   CHECK(shivering_ceiling_W(75, height_m, 25, 50, 0.85) == Approx(540 - 115).epsilon(4e-3));
 
-  // The regression gives 30.5 + 8.7 - 36.36 - 16.31 < 0 for BMI 40, 70 years, VO2max 25: held at twice rest.
+  // Continued, the regression leaves nothing for BMI 40, 70 years, VO2max 25: 30.5 + 8.7 - 36.36 - 16.31 < 0.
+  // Held at BMI 28 and 37 years, 80.92 kg of the 115.6 and VO2max 35.7 of those: 30.5 + 12.43 - 25.45 - 8.62
+  // = 8.86, just below twice rest, which is 9.02.
   const double heavy = shivering_ceiling_W(115.6, 1.70, 70, 25, 0.85);
-  CHECK(heavy == Approx(115.6 * 4.51 / 1000 / 60 * 20440).epsilon(1e-3));
+  CHECK(heavy == Approx(80.92 * 4.51 / 1000 / 60 * 20440).epsilon(1e-3));
+  // 95 kg at 1.75 m, 30 years, VO2max 40: 85.75 kg at 44.3: 30.5 + 15.42 - 25.45 - 6.99 = 13.48, less 4.51.
+  CHECK(shivering_ceiling_W(95, 1.75, 30, 40, 0.85) ==
+        Approx(85.75 * 8.97 / 1000 / 60 * 20440).epsilon(2e-3));
+  // With the same heart and muscle, fat beyond the group's end takes nothing away.
+  CHECK(shivering_ceiling_W(120, 1.75, 30, 40 * 95.0 / 120, 0.85) ==
+        Approx(shivering_ceiling_W(95, 1.75, 30, 40, 0.85)));
+  CHECK(shivering_ceiling_W(75, height_m, 60, 50, 0.85) ==
+        Approx(shivering_ceiling_W(75, height_m, 37, 50, 0.85)));
+  CHECK(beyond_shivering_peak_trial(75, height_m, 60));
+  CHECK(beyond_shivering_peak_trial(95, 1.75, 30));
+  CHECK_FALSE(beyond_shivering_peak_trial(75, height_m, 25));
   // Never above what the heart can deliver.
   CHECK(shivering_ceiling_W(115.6, 1.70, 70, 8, 0.85) <= greatest_aerobic_heat_W(115.6, 8, 0.85));
   CHECK(shivering_ceiling_W(75, height_m, 45, 50, 0.85) < shivering_ceiling_W(75, height_m, 25, 50, 0.85));
