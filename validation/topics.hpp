@@ -20,6 +20,8 @@ std::vector<Row> shivering_rows();           // shivering/
 std::vector<Row> immersion_rows();           // immersion/
 std::vector<Row> cold_air_rows();            // cold_air/
 std::vector<Row> immersion_guidance_rows();  // immersion_guidance/
+std::vector<Row> air_steps_rows();           // air_steps/
+std::vector<Row> fatness_rows();             // fatness/
 std::vector<Row> raft_insulation_rows();     // raft_insulation/
 std::vector<Row> raft_people_rows();         // raft_people/
 std::vector<Row> floor_rows();               // floor/
@@ -30,11 +32,11 @@ std::vector<Row> sea_water_rows();           // sea_water/
 
 using Topic = std::vector<Row> (*)();
 inline constexpr Topic topics[] = {
-    cabin_air_rows,   desert_water_rows, dry_food_rows,           kidney_rows,    losses_rows,
-    humid_heat_rows,  starvation_rows,   seasickness_rows,        hands_rows,     pack_arithmetic_rows,
-    shivering_rows,   immersion_rows,    immersion_guidance_rows, cold_air_rows,  raft_insulation_rows,
-    raft_people_rows, floor_rows,        common_practice_rows,    depletion_rows, without_water_rows,
-    sea_water_rows};
+    cabin_air_rows,  desert_water_rows,    dry_food_rows,           kidney_rows,   losses_rows,
+    humid_heat_rows, starvation_rows,      seasickness_rows,        hands_rows,    pack_arithmetic_rows,
+    shivering_rows,  immersion_rows,       immersion_guidance_rows, cold_air_rows, air_steps_rows,
+    fatness_rows,    raft_insulation_rows, raft_people_rows,        floor_rows,    common_practice_rows,
+    depletion_rows,  without_water_rows,   sea_water_rows};
 
 // What a topic shows as charts, given its own rows.
 std::vector<Curve> cabin_air_curves(const std::vector<Row>& rows);

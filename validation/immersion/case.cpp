@@ -101,6 +101,12 @@ std::vector<Row> immersion_rows() {
   std::vector<Row> out;
   clothed(out);
   nude(out);
+  const Run mild = immersed(29, 14, "shorts", "false", 3);
+  out.push_back(make_row(topic, "Van Someren, Coleshaw, Mincer & Keatinge",
+                         "core change, 3 h at 29 degC, nude", "K", -0.95, -1.4, -0.5,
+                         change(mild, 0, 18, rectal), "range as printed; 14 % fat is a judgement"));
+  blame(out.back(), "shivering then holds the core, where theirs went on falling");
+  out.back().trivial = 0;
   return out;
 }
 

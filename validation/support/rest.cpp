@@ -6,20 +6,33 @@
 
 namespace bide::validation {
 
-std::string scenario_of(const Rest& r, double output_interval_min) {
-  std::ostringstream out;
-  out << R"({"format": "bide scenario 1", "start_time_utc": ")" << r.start << R"(", "duration_h": )"
-      << r.duration_h << R"(, "output_interval_min": )" << output_interval_min
-      << R"(, "position": {"latitude_deg": )" << r.latitude_deg << R"(, "longitude_deg": 0}, "weather": {)"
-      << (r.swing_K > 0 ? R"("kind": "daily_cycle", "air_temperature_swing_K": )" + std::to_string(r.swing_K)
+namespace {
+
+void weather_of(const Rest& r, std::ostringstream& out) {
+  if (!r.weather_file.empty()) {
+    out << R"("kind": "csv", "file": ")" << r.weather_file << R"("})";
+    return;
+  }
+  out << (r.swing_K > 0 ? R"("kind": "daily_cycle", "air_temperature_swing_K": )" + std::to_string(r.swing_K)
                         : R"("kind": "constant")")
       << R"(, "air_temperature_degC": )" << r.air_degC << R"(, "water_temperature_degC": )" << r.sea_degC
       << R"(, "relative_humidity_pct": )" << r.humidity_pct << R"(, "wind_speed_m_s": )" << r.wind_m_s
       << R"(, "cloud_cover_fraction": )" << r.cloud
       << (r.wind_sea ? "}" : R"(, "wave_height_m": 0, "wave_period_s": 5})");
+}
+
+}  // namespace
+
+std::string scenario_of(const Rest& r, double output_interval_min) {
+  std::ostringstream out;
+  out << R"({"format": "bide scenario 1", "start_time_utc": ")" << r.start << R"(", "duration_h": )"
+      << r.duration_h << R"(, "output_interval_min": )" << output_interval_min
+      << R"(, "position": {"latitude_deg": )" << r.latitude_deg << R"(, "longitude_deg": 0}, "weather": {)";
+  weather_of(r, out);
   if (!r.raft.empty()) out << R"(, "raft": )" << r.raft;
   out << R"(, "crew": )" << r.crew << R"(, "boarding": )" << r.boarding << R"(, "stores": )" << r.stores
-      << R"(, "rationing": )" << r.rationing << R"(, "routine": )" << r.routine << "}";
+      << R"(, "rationing": )" << r.rationing << R"(, "routine": )" << r.routine
+      << R"(, "model": {"shivering_endurance": ")" << r.endurance << R"("}})";
   return out.str();
 }
 

@@ -16,10 +16,12 @@ struct Rest {
   std::string start = "2031-12-15T08:00:00Z";
   double latitude_deg = 89;
   double air_degC = 22, sea_degC = 22, swing_K = 0, humidity_pct = 45, wind_m_s = 0.2, cloud = 1;
+  std::string weather_file;  // CSV in place of the steady or daily air
   bool wind_sea = false;  // waves as the wind raises them; else flat
   std::string raft = R"({"kind": "solas_20", "opening_area_m2": 10})";  // empty: nobody reaches one
   std::string crew;                                                     // the array, with its brackets
   std::string boarding = R"({"kind": "dry", "water_shipped_L": 0})";
+  std::string endurance = "tires";  // word of the scenario's model
   std::string stores = "{}";
   std::string rationing = R"({"rule": "by_thirst", "food_only_with_water": false})";
   std::string routine = R"({"opening_fraction_day": 1, "opening_fraction_night": 1})";
