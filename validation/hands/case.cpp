@@ -1,3 +1,4 @@
+#include "body/control.hpp"
 #include "body/exchange.hpp"
 #include "body/hands.hpp"
 #include "cabin/films.hpp"
