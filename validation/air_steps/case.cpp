@@ -92,9 +92,10 @@ Curves compare(const std::string& figure) {
 }  // namespace
 
 std::vector<Row> air_steps_rows() {
-  constexpr Exposure exposures[] = {{"A-FIG.4", 0.24, 1.09}, {"A-FIG.5", 0.19, 0.55}, {"A-FIG.6", 0.23, 0.57},
-                                    {"A-FIG.7", 0.22, 0.56}, {"B-FIG.1", 0.23, 1.09}, {"B-FIG.2", 0.19, 0.91},
-                                    {"B-FIG.3", 0.36, 0.74}, {"B-FIG.4", 0.33, 0.86}, {"B-FIG.5", 0.25, 0.81}};
+  constexpr Exposure exposures[] = {
+      {"A-FIG.4", 0.24, 1.09}, {"A-FIG.5", 0.19, 0.55}, {"A-FIG.6", 0.23, 0.57},
+      {"A-FIG.7", 0.22, 0.56}, {"B-FIG.1", 0.23, 1.09}, {"B-FIG.2", 0.19, 0.91},
+      {"B-FIG.3", 0.36, 0.74}, {"B-FIG.4", 0.33, 0.86}, {"B-FIG.5", 0.25, 0.81}};
   std::vector<Row> out;
   for (const Exposure& e : exposures) {
     const Curves c = compare(e.figure);
@@ -103,7 +104,8 @@ std::vector<Row> air_steps_rows() {
     const auto row = [&](const char* what, double high, double model, double trivial, const char* why) {
       out.push_back(make_row("air_steps", study, what + at, "K", 0, 0, high, model, why));
       out.back().trivial = trivial;
-      blame(out.back(), "core follows a step of air within the hour; theirs lagged, or went the other way first");
+      blame(out.back(),
+            "core follows a step of air within the hour; theirs lagged, or went the other way first");
     };
     const char* worst = "worst error of a published model, rounded up";
     const char* aligned = "means aligned: tighter than as it stands";

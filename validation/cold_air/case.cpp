@@ -49,7 +49,9 @@ double skin_degC(const Run& run, std::size_t hour) {
 
 // Two hours in shorts, read over the second.
 void two_hours(std::vector<Row>& out) {
-  const auto run_at = [](double air_degC) { return run_case(scenario_of(seated(air_degC, 2, "shorts"), 60), hour_s); };
+  const auto run_at = [](double air_degC) {
+    return run_case(scenario_of(seated(air_degC, 2, "shorts"), 60), hour_s);
+  };
   out.push_back(make_row(topic, "Hardy & Stolwijk 1966", "shivering at 18 degC, second hour", "W", 0, 0, 30,
                          total(run_at(18), 1, 2, body::at::total_shivering) / hour_s,
                          "none seen; a third of resting heat is hard to see"));
@@ -57,11 +59,11 @@ void two_hours(std::vector<Row>& out) {
   const double per_K = (metabolic_W(cool, 1, 2) - metabolic_W(mild, 1, 2)) /
                        cool.compiled.persons[0].area_total_m2 / (skin_degC(cool, 2) - skin_degC(mild, 2));
   out.push_back(make_row(topic, "Comparison of shivering in air and water, 1976",
-                         "metabolic rate per K of mean skin, 15 to 25 degC", "W/(m2 K)", -5.01, -7.5, -2.5, per_K,
-                         "half of it either way: two-hour means"));
+                         "metabolic rate per K of mean skin, 15 to 25 degC", "W/(m2 K)", -5.01, -7.5, -2.5,
+                         per_K, "half of it either way: two-hour means"));
   const Run ten = run_at(10);
-  out.push_back(make_row(topic, "Tikuisis, Bell & Jacobs 1991", "core change, 2 h at 10 degC", "K", 0, -0.5, 0.3,
-                         total(ten, 0, 2, rectal), "slight and not significant"));
+  out.push_back(make_row(topic, "Tikuisis, Bell & Jacobs 1991", "core change, 2 h at 10 degC", "K", 0, -0.5,
+                         0.3, total(ten, 0, 2, rectal), "slight and not significant"));
   const Run five = run_at(5);
   out.push_back(make_row(topic, "Reactions to cold", "core after 2 h at 5 degC", "degC", 37, 35.5, 37.5,
                          person(five.samples.at(2))[rectal], "borne three times: no hypothermia"));
@@ -73,10 +75,14 @@ void outlast(Rest outdoors, std::vector<Row>& out) {
   for (const char* law : {"tires", "never_tires"}) {
     outdoors.endurance = law;
     const Run run = run_case(scenario_of(outdoors, 15), hour_s / 4);
-    const double at_h =
-        time_reached_s(run, [](const double* x) { return x[rectal]; }, 35, false) / hour_s;
-    out.push_back(make_row(topic, "common practice", std::string("core 35 degC near-nude at 0.6 degC, shivering ") + law,
-                           "h", 3, 1, 20, at_h, "no source: within a day, not within the first hour; the core passes 35 degC before fatigue, so both laws agree"));
+    const double at_h = time_reached_s(
+                            run, [](const double* x) { return x[rectal]; }, 35, false) /
+                        hour_s;
+    out.push_back(make_row(topic, "common practice",
+                           std::string("core 35 degC near-nude at 0.6 degC, shivering ") + law, "h", 3, 1, 20,
+                           at_h,
+                           "no source: within a day, not within the first hour; the core passes 35 degC "
+                           "before fatigue, so both laws agree"));
     out.back().source_class = Class::common_practice;
     out.back().kind = Kind::rule;
   }

@@ -116,15 +116,15 @@ std::vector<Row> fatness_rows() {
   blame(out.back(), "muscle of the limbs keeps its flow in the cold, which hides part of the fat");
   out.push_back(make_row(topic, reactions, "mean skin at onset of shivering, average man", "degC", 30, 28, 32,
                          onset(average, false).skin_degC, "two men: 2 K"));
-  out.push_back(make_row(topic, reactions, "mean skin at onset of shivering, very fat man", "degC", 25, 23, 27,
-                         onset(very_fat, false).skin_degC, "two men: 2 K"));
+  out.push_back(make_row(topic, reactions, "mean skin at onset of shivering, very fat man", "degC", 25, 23,
+                         27, onset(very_fat, false).skin_degC, "two men: 2 K"));
   blame(out.back(), "as above: his skin stays too warm and his core falls too soon");
 
   constexpr Man thin{72, 12}, thick{72, 25};
   constexpr double mm = 1000, pct = 100;
   const double area_m2 = sit(thin, 30, 1, false).compiled.persons[0].area_total_m2;
-  const double skinfold_mm = 2 * mm * (thick.fat_pct - thin.fat_pct) / pct * thin.mass_kg /
-                             (constants::fat_density_kg_m3 * area_m2);
+  const double skinfold_mm =
+      2 * mm * (thick.fat_pct - thin.fat_pct) / pct * thin.mass_kg / (constants::fat_density_kg_m3 * area_m2);
   out.push_back(make_row(topic, "Smith & Hanna 1975", "critical water temperature per mm of skinfold", "K/mm",
                          -0.237, -0.36, -0.12,
                          (onset(thick, true).around_degC - onset(thin, true).around_degC) / skinfold_mm,

@@ -68,7 +68,8 @@ double finger_in_still_water_degC(const system::Compiled<double>& compiled, doub
     const double opened = body::cold_dilatation_L_h(finger, core_degC, b.finger_capacity_J_K);
     const double blood_W_K = body::perfusion_W_K(body::finger_flow_L_h(0.0, opened, b.finger_capacity_J_K),
                                                  b.finger_countercurrent_W_K);
-    const bool warms = blood_W_K * (blood_degC - finger) + b.finger_basal_W > film_W_K * (finger - water_degC);
+    const bool warms =
+        blood_W_K * (blood_degC - finger) + b.finger_basal_W > film_W_K * (finger - water_degC);
     (warms ? low : high) = finger;
   }
   return low;
@@ -98,18 +99,20 @@ std::vector<Row> hands_rows() {
                1.3, 10, hand_degC(person(ten.samples.at(10))), "65 % of people at or below 8 degC"),
       make_row(topic, "Orr, lifecraft feet", "wet cold feet counted in the first day, 5 degC", "h", 24, 12,
                24.01, exposed_feet_h(), "injuries from 12 h"),
-      make_row(topic, "Brajkovic et al. 2001", "dexterity left with fingers at 12.1 degC", "-", 0.61, 0.51, 0.71,
-               body::dexterity(12.1), "no spread given: 0.1 either way"),
-      make_row(topic, "Brajkovic et al. 2001", "dexterity left with fingers at 18.3 degC", "-", 0.74, 0.64, 0.84,
-               body::dexterity(18.3), "no spread given: 0.1 either way"),
-      make_row(topic, "Norrbrand et al. 2017", "fingers of a warm person, 20 to 30 min in 8 degC water", "degC",
-               9.7, 8.3, 11.1, finger_in_still_water_degC(cold.compiled, 8), "1 SD of 70 people")};
+      make_row(topic, "Brajkovic et al. 2001", "dexterity left with fingers at 12.1 degC", "-", 0.61, 0.51,
+               0.71, body::dexterity(12.1), "no spread given: 0.1 either way"),
+      make_row(topic, "Brajkovic et al. 2001", "dexterity left with fingers at 18.3 degC", "-", 0.74, 0.64,
+               0.84, body::dexterity(18.3), "no spread given: 0.1 either way"),
+      make_row(topic, "Norrbrand et al. 2017", "fingers of a warm person, 20 to 30 min in 8 degC water",
+               "degC", 9.7, 8.3, 11.1, finger_in_still_water_degC(cold.compiled, 8), "1 SD of 70 people")};
   for (const std::size_t i : {0U, 1U})
     blame(out[i], "fingers are one lump with their skin: the skin of one finger cools faster than the whole");
-  blame(out[2], "no thin gloves, and the mean flow of cold-induced dilatation is known within a factor of ten");
+  blame(out[2],
+        "no thin gloves, and the mean flow of cold-induced dilatation is known within a factor of ten");
   blame(out[3], "the palm and back keep too much flow while the fingers keep too little");
-  blame(out[7], "the curve is whole at 16 degC, where the 2001 paper's review has the knee; its own trial lost a "
-                "quarter at 18");
+  blame(out[7],
+        "the curve is whole at 16 degC, where the 2001 paper's review has the knee; its own trial lost a "
+        "quarter at 18");
   return out;
 }
 

@@ -17,7 +17,7 @@ struct Rest {
   double latitude_deg = 89;
   double air_degC = 22, sea_degC = 22, swing_K = 0, humidity_pct = 45, wind_m_s = 0.2, cloud = 1;
   std::string weather_file;  // CSV in place of the steady or daily air
-  bool wind_sea = false;  // waves as the wind raises them; else flat
+  bool wind_sea = false;     // waves as the wind raises them; else flat
   std::string raft = R"({"kind": "solas_20", "opening_area_m2": 10})";  // empty: nobody reaches one
   std::string crew;                                                     // the array, with its brackets
   std::string boarding = R"({"kind": "dry", "water_shipped_L": 0})";
