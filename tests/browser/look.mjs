@@ -26,8 +26,8 @@ const drawings = () => [...document.querySelectorAll("figure.chart")].map((figur
     series: data.series.map((series, i) => {
       const at = `.${series.kind}.series-${i}`;
       const drawn = {line: () => corners(at), band: () => corners(at) / 2, marks: () => children(at),
-                     bars: () => children(at), points: () => children(at)}[series.kind]();
-      const wanted = {band: spread(series), marks: series.points.length}[series.kind] ?? given(series);
+                     bars: () => children(at), points: () => children(at), spans: () => children(at)}[series.kind]();
+      const wanted = {band: spread(series), spans: spread(series), marks: series.points.length}[series.kind] ?? given(series);
       const whiskers = ["points", "bars"].includes(series.kind)
         ? [svg.querySelectorAll(`.spread.series-${i} line`).length, spread(series)] : [0, 0];
       return {kind: series.kind, drawn, wanted, whiskers};
@@ -119,12 +119,12 @@ async function look(browser, path) {
   assert.ok(light > 200 && dark < 60, `${path}: background ${light} by day, ${dark} by night`);
   await page.screenshot({path: `${stem}_dark.png`, fullPage: true});
 
-  // On paper: light, and every table open.
+  // On paper: light, and every table open but the values behind charts.
   await page.emulateMedia({media: "print", colorScheme: "dark"});
   assert.ok(await page.evaluate(brightness) > 200, `${path}: dark paper`);
   await page.emulateMedia({media: null, colorScheme: null});
   await page.evaluate(() => window.addEventListener("beforeprint", () => {
-    document.body.dataset.shut = document.querySelectorAll("details:not([open])").length;
+    document.body.dataset.shut = document.querySelectorAll(":not(.chart) > details:not([open])").length;
   }));
   await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
   assert.equal(await page.evaluate(() => document.body.dataset.shut), "0", `${path}: tables shut on paper`);

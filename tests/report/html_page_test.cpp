@@ -141,6 +141,32 @@ TEST_CASE("categories stand in their order, each with its values") {
   CHECK(table.rows[1] == std::vector<std::string>{"blown up", "0.236 (0.2 to 0.27)", "1234"});
 }
 
+TEST_CASE("parts of a bar stand one on the other, and the table gives their sizes") {
+  Chart chart;
+  chart.x = {"raft", ""};
+  chart.y = {"heat", "W"};
+  chart.categories = {"small", "large"};
+  chart.series = stack({"canopy", "floor"}, {{100, 150}, {40, 0}});
+  REQUIRE(chart.series.size() == 2);
+  CHECK(chart.series[1].points[0].low == 100);
+  CHECK(chart.series[1].points[0].high == 140);
+  CHECK(chart.series[1].points[1].low == 150);
+  const Table table = values_of(chart);
+  CHECK(table.rows[0] == std::vector<std::string>{"small", "100", "40"});
+  CHECK(table.rows[1] == std::vector<std::string>{"large", "150", "0"});
+}
+
+TEST_CASE("spans along the x axis and in a row of their category say from where to where") {
+  Chart along = small_chart();
+  along.series = {{"night", Kind::spans, {{10, Point::none, 10, 30}}, {}}};
+  CHECK(values_of(along).columns[1].name == "night, min");
+  CHECK(values_of(along).rows[0] == std::vector<std::string>{"10", "10 to 30"});
+  Chart across;
+  across.categories = {"Person A"};
+  across.series = {{"able", Kind::spans, {{0, Point::none, 0, 12}, {0, Point::none, 20, 30}}, {}}};
+  CHECK(values_of(across).rows[0] == std::vector<std::string>{"Person A", "0 to 12; 20 to 30"});
+}
+
 TEST_CASE("a wide table keeps its meaning when it is shown as lists") {
   const Table narrow{"", {{"a"}, {"b"}}, {{"1", "2"}}};
   const Table wide{"", {{"a"}, {"b"}, {"c"}, {"d", true}}, {{"1", "2", "3", "4"}}};

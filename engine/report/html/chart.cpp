@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <nlohmann/json.hpp>
@@ -26,6 +27,8 @@ const char* word(Kind kind) {
       return "bars";
     case Kind::marks:
       return "marks";
+    case Kind::spans:
+      return "spans";
   }
   return "";
 }
@@ -45,9 +48,10 @@ std::string with_unit(const std::string& text, const std::string& unit) {
   return unit.empty() ? text : text + ", " + unit;
 }
 
-std::string value_of(const Point& point) {
+std::string value_of(const Point& point, Kind kind) {
   std::string out = std::isfinite(point.y) ? figures(point.y) : "";
-  if (std::isfinite(point.low) && std::isfinite(point.high)) {
+  const bool sized = kind == Kind::spans && std::isfinite(point.y);  // where it lies says nothing more
+  if (!sized && std::isfinite(point.low) && std::isfinite(point.high)) {
     const std::string spread = figures(point.low) + " to " + figures(point.high);
     out += out.empty() ? spread : " (" + spread + ")";
   }
@@ -65,7 +69,10 @@ Json number(double value) {
 }
 
 Json data_of(const Axis& axis) {
-  return {{"label", printable(axis.label)}, {"unit", printable(axis.unit)}, {"from_zero", axis.from_zero}};
+  return {{"label", printable(axis.label)},
+          {"unit", printable(axis.unit)},
+          {"from_zero", axis.from_zero},
+          {"tick_every", axis.tick_every}};
 }
 
 Json data_of(const Chart& chart) {
@@ -96,6 +103,23 @@ Json data_of(const Chart& chart) {
 
 }  // namespace
 
+std::vector<Series> stack(const std::vector<std::string>& parts,
+                          const std::vector<std::vector<double>>& values) {
+  std::vector<Series> out;
+  std::vector<double> reached;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    Series series{parts[i], Kind::spans, {}, {}};
+    reached.resize(std::max(reached.size(), values[i].size()));
+    for (std::size_t k = 0; k < values[i].size(); ++k) {
+      const double from = reached[k];
+      reached[k] += values[i][k];
+      series.points.push_back({static_cast<double>(k), values[i][k], from, reached[k], ""});
+    }
+    out.push_back(std::move(series));
+  }
+  return out;
+}
+
 Table values_of(const Chart& chart) {
   Table out;
   out.caption = "Values behind this chart";
@@ -105,12 +129,16 @@ Table values_of(const Chart& chart) {
   std::map<double, std::vector<std::string>> rows;
   for (std::size_t i = 0; i < chart.series.size(); ++i) {
     const Series& series = chart.series[i];
-    out.columns.push_back(
-        {series.kind == Kind::marks ? series.name : with_unit(series.name, chart.y.unit), true});
+    const bool along_x = series.kind == Kind::marks || (series.kind == Kind::spans && !by_category);
+    out.columns.push_back({with_unit(series.name, series.kind == Kind::marks ? ""
+                                                  : along_x                  ? chart.x.unit
+                                                                             : chart.y.unit),
+                           true});
     for (const Point& point : series.points) {
       std::vector<std::string>& row = rows[rounded(point.x)];
       row.resize(chart.series.size());
-      const std::string value = series.kind == Kind::marks && point.label.empty() ? "here" : value_of(point);
+      const std::string value =
+          series.kind == Kind::marks && point.label.empty() ? "here" : value_of(point, series.kind);
       row[i] += (row[i].empty() || value.empty() ? "" : "; ") + value;
     }
   }

@@ -24,10 +24,10 @@ std::string cautions() {
 
 struct Write {
   std::string operator()(const Paragraph& paragraph) const {
-    return "<p>" + escaped(paragraph.text) + "</p>\n";
+    return (paragraph.large ? "<p class=\"large\">" : "<p>") + escaped(paragraph.text) + "</p>\n";
   }
   std::string operator()(const List& list) const {
-    std::string out = "<ul>\n";
+    std::string out = list.to_tick ? "<ul class=\"to-tick\">\n" : "<ul>\n";
     for (const std::string& item : list.items) out += "<li>" + escaped(item) + "</li>\n";
     return out + "</ul>\n";
   }
@@ -67,8 +67,10 @@ std::string to_html(const Page& page) {
   if (embedded::charts_script.empty())
     out += "<p>This program was built without its drawing script: each chart is a table here.</p>\n";
   for (std::size_t i = 0; i < page.sections.size(); ++i) {
-    out += fmt::format("<section id=\"section-{}\">\n<h2>{}</h2>\n", i + 1, escaped(page.sections[i].title));
-    for (const Block& block : page.sections[i].blocks) out += std::visit(Write{}, block);
+    const Section& section = page.sections[i];
+    out += fmt::format("<section id=\"section-{}\"{}>\n<h2>{}</h2>\n", i + 1,
+                       section.own_page ? " class=\"own-page\"" : "", escaped(section.title));
+    for (const Block& block : section.blocks) out += std::visit(Write{}, block);
     out += "</section>\n";
   }
   out += fmt::format("</main>\n<footer>\n{}</footer>\n", cautions());

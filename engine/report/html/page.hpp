@@ -17,6 +17,7 @@ namespace bide::report::html {
 struct Axis {
   std::string label = {}, unit = {};
   bool from_zero = false;
+  double tick_every = 0;  // in the axis's unit, or a multiple where that would crowd; 0: as it falls
 };
 
 // `low` and `high` are the spread about y; a band has nothing else.
@@ -27,7 +28,9 @@ struct Point {
 };
 
 // Bars are for charts of categories; a mark is a moment or a place on the x axis, drawn across the chart.
-enum class Kind { line, points, band, bars, marks };
+// A span reaches from `low` to `high`: along the values in a chart of categories (y, where given, is its
+// size: see stack()), else along the x axis, as a shade behind everything.
+enum class Kind { line, points, band, bars, marks, spans };
 
 struct Series {
   std::string name;
@@ -46,6 +49,10 @@ struct Chart {
   std::vector<Series> series;
 };
 
+// Bars of spans, one on the other: values[i][k] is the size of part i in category k, none negative.
+std::vector<Series> stack(const std::vector<std::string>& parts,
+                          const std::vector<std::vector<double>>& values);
+
 struct Column {
   std::string name;
   bool number = false;
@@ -55,15 +62,17 @@ struct Table {
   std::string caption;
   std::vector<Column> columns;
   std::vector<std::vector<std::string>> rows;
-  bool folded = false;  // behind its caption until asked for; open in print
+  bool folded = false;  // behind its caption until asked for; open in print, but for a chart's values
 };
 
 struct Paragraph {
   std::string text;
+  bool large = false;  // an answer, to be read first
 };
 
 struct List {
   std::vector<std::string> items;
+  bool to_tick = false;  // with a box before each item
 };
 
 using Block = std::variant<Paragraph, List, Table, Chart>;
@@ -71,6 +80,7 @@ using Block = std::variant<Paragraph, List, Table, Chart>;
 struct Section {
   std::string title;
   std::vector<Block> blocks;
+  bool own_page = false;  // on paper
 };
 
 struct Page {

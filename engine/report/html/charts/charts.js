@@ -1,10 +1,12 @@
 // The script of every page: draws each figure from the JSON that lies in it, and reads values out.
-import {plot, areaY, axisX, axisY, barX, dot, gridX, gridY, line, lineY, ruleX, ruleY} from "@observablehq/plot";
+import {plot, areaY, axisX, axisY, barX, dot, gridX, gridY, line, lineY, rect, ruleX,
+        ruleY} from "@observablehq/plot";
 
 const symbols = ["circle", "square", "triangle", "diamond", "cross", "star"];
 const dashes = ["none", "7 3", "2 3", "10 3 2 3", "1 4", "14 4"];
 const colour = (series) => `var(--series-${series.style % symbols.length})`;
-const printed_width = 640;  // px, of a chart on A4
+const hatch = (series) => `url(#hatch-${series.style % symbols.length})`;
+const printed_width = 318;  // px, of a chart on A4, two abreast
 
 const figures = (value) => String(Number(value.toPrecision(3)));
 const with_unit = (text, axis) => (axis.unit ? `${text} ${axis.unit}` : text);
@@ -31,6 +33,11 @@ function marks(series, chart) {
     case "bars":
       return [barX(series.points, {...common, x: "y", y: place, fill: colour(series), fillOpacity: 0.22, insetTop: 3,
                                    insetBottom: 3}), whiskers()];
+    case "spans": {
+      const piece = {...common, x1: "low", x2: "high"};
+      return across ? [barX(series.points, {...piece, y: place, fill: hatch(series), insetTop: 5, insetBottom: 5})]
+                    : [rect(series.points, {...piece, stroke: "none", fill: "var(--ink)", fillOpacity: 0.07})];
+    }
     case "marks":
       return [ruleX(series.points, {...common, x: place, strokeWidth: 1.5, strokeDasharray: "4 3"})];
     default: {
@@ -40,7 +47,7 @@ function marks(series, chart) {
   }
 }
 
-function draw(chart, width) {
+function draw(chart, width, printed) {
   const across = chart.categories.length > 0;
   const narrow = width < 480;
   const label_width = narrow ? 8.5 : 15;  // em, of a category's name
@@ -48,15 +55,23 @@ function draw(chart, width) {
     ? {x: {label: title(chart.y), zero: chart.y.from_zero}, y: {label: null, domain: chart.categories}}
     : {x: {label: title(chart.x), zero: chart.x.from_zero, nice: true, inset: 6},
        y: {label: title(chart.y), zero: chart.y.from_zero, nice: true}};
+  // Ticks at whole days, say, where the axis asks for them and they do not crowd.
+  const ticks = (axis, wide_count, narrow_count) => {
+    if (!axis.tick_every) return {ticks: narrow ? narrow_count : wide_count};
+    const last = Math.max(...chart.series.flatMap((series) =>
+      series.points.map((point) => (across ? point.high ?? point.y ?? 0 : point.x))));
+    const every = axis.tick_every * Math.max(1, Math.ceil(last / axis.tick_every / (narrow ? 5 : 10)));
+    return {ticks: Array.from({length: Math.floor(last / every) + 1}, (_, i) => i * every)};
+  };
   const axes = across
-    ? [gridX({ticks: narrow ? 4 : 8}), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 4 : 8}),
+    ? [gridX(ticks(chart.y, 8, 4)), axisX({labelAnchor: "center", labelArrow: "none", ...ticks(chart.y, 8, 4)}),
        axisY({lineWidth: label_width, tickSize: 0}), ruleX([0])]
-    : [gridY({ticks: 6}), axisX({labelAnchor: "center", labelArrow: "none", ticks: narrow ? 5 : 9}),
+    : [gridY({ticks: 6}), axisX({labelAnchor: "center", labelArrow: "none", ...ticks(chart.x, 9, 5)}),
        axisY({labelArrow: "none", ticks: 6})];
   const svg = plot({
     ...scales,
     width,
-    height: across ? 60 + chart.categories.length * (narrow ? 42 : 30) : narrow ? 270 : 340,
+    height: across ? 60 + chart.categories.length * (narrow && !printed ? 42 : 30) : printed ? 170 : narrow ? 270 : 340,
     marginLeft: across ? 12 + label_width * 12 : 50,
     marginTop: across ? 8 : 28,
     marginBottom: 42,
@@ -73,6 +88,7 @@ function draw(chart, width) {
 function legend(chart) {
   const list = document.createElement("ul");
   list.className = "legend";
+  const across = chart.categories.length > 0;
   for (const series of chart.series) {
     const item = document.createElement("li");
     // A band, a bar and a vertical mark are shown as small ones of themselves.
@@ -81,6 +97,8 @@ function legend(chart) {
                                                strokeDasharray: dashes[series.style % dashes.length]})],
       band: () => [areaY([[0], [1]], {x: "0", y1: () => 0.1, y2: () => 0.9, fill: colour(series), fillOpacity: 0.2})],
       bars: () => [areaY([[0], [1]], {x: "0", y1: () => 0.1, y2: () => 0.9, fill: colour(series), fillOpacity: 0.3})],
+      spans: () => [rect([[0, 1]], {x1: "0", x2: "1", y1: () => 0, y2: () => 1, stroke: across ? colour(series) : "none",
+                                    fill: across ? hatch(series) : "var(--ink)", fillOpacity: across ? 1 : 0.12})],
       marks: () => [ruleX([0.5], {stroke: colour(series), strokeWidth: 1.5, strokeDasharray: "4 3"})],
       points: () => [dot([[0.5, 0.5]], {stroke: colour(series), strokeWidth: 2, r: 4.5, fill: "var(--page)",
                                         symbol: symbols[series.style % symbols.length]})]
@@ -95,9 +113,12 @@ function legend(chart) {
 }
 
 function reading(chart, series, point) {
-  const where = chart.categories.length > 0 ? chart.categories[point.x] : with_unit(figures(point.x), chart.x);
+  const across = chart.categories.length > 0;
+  if (series.kind === "spans" && !across) return `${series.name}, ${figures(point.low)} to ${with_unit(figures(point.high), chart.x)}`;
+  const where = across ? chart.categories[point.x] : with_unit(figures(point.x), chart.x);
   const value = point.y === null ? "" : `: ${with_unit(figures(point.y), chart.y)}`;
-  const spread = point.low === null || point.high === null
+  const sized = series.kind === "spans" && point.y !== null;  // where it lies says nothing more
+  const spread = sized || point.low === null || point.high === null
     ? "" : `${point.y === null ? ": " : ", "}${figures(point.low)} to ${with_unit(figures(point.high), chart.y)}`;
   return `${series.name}, ${where}${value}${spread}${point.label ? ` (${point.label})` : ""}`;
 }
@@ -107,9 +128,12 @@ function stops(chart, svg) {
   const [x, y] = [svg.scale("x"), svg.scale("y")];
   const across = chart.categories.length > 0;
   return chart.series.map((series) => series.points.flatMap((point) => {
-    const value = point.y ?? (point.low !== null && point.high !== null ? (point.low + point.high) / 2 : null);
+    const middle = point.low !== null && point.high !== null ? (point.low + point.high) / 2 : null;
+    const value = series.kind === "spans" ? middle : point.y ?? middle;
     if (value === null && series.kind !== "marks") return [];
-    const at = across
+    const at = series.kind === "spans" && !across
+      ? [x.apply(middle), y.range[1]]
+      : across
       ? [x.apply(value), y.apply(chart.categories[point.x]) + y.bandwidth / 2]
       : [x.apply(point.x), value === null ? y.range[1] : y.apply(value)];
     return [{at, text: reading(chart, series, point)}];
@@ -170,6 +194,19 @@ function read_out(holder, chart, output) {
   };
 }
 
+// What tells the pieces of a bar apart without their colours.
+function hatches() {
+  const strokes = ["", "M0,8 L8,0 M-2,2 L2,-2 M6,10 L10,6", "M2,2 h1 M6,6 h1", "M0,0 L8,8 M-2,6 L2,10 M6,-2 L10,2",
+                   "M0,4 H8", "M0,4 H8 M4,0 V8"];
+  const all = document.createElement("div");
+  all.setAttribute("aria-hidden", "true");
+  all.innerHTML = `<svg class="hatches"><defs>${strokes.map((d, i) => `<pattern id="hatch-${i}" width="8" height="8"
+    patternUnits="userSpaceOnUse"><rect width="8" height="8" fill="var(--series-${i})" fill-opacity="0.22"/><path d="${d}"
+    stroke="var(--series-${i})" stroke-width="1.6" fill="none"/></pattern>`).join("")}</defs></svg>`;
+  document.body.append(all);
+}
+hatches();
+
 const redraws = [];
 for (const figure of document.querySelectorAll("figure.chart")) {
   const chart = JSON.parse(figure.querySelector('script[type="application/json"]').textContent);
@@ -190,24 +227,24 @@ for (const figure of document.querySelectorAll("figure.chart")) {
   place.replaceChildren(legend(chart), holder, output);
   const attach = read_out(holder, chart, output);
   let drawn = 0;
-  const redraw = (width) => {
+  const redraw = (width, printed = false) => {
     if (width <= 0 || width === drawn) return;
     drawn = width;
-    const svg = draw(chart, width);
+    const svg = draw(chart, width, printed);
     holder.replaceChildren(svg);
     attach(svg);
   };
   const fit = () => redraw(Math.round(place.clientWidth));
-  redraws.push({fit, print: () => redraw(printed_width)});
+  redraws.push({fit, print: () => redraw(printed_width, true)});
   fit();
 }
 window.addEventListener("resize", () => redraws.forEach((each) => each.fit()));
 
-// Paper has no pointer: every table behind a chart is opened for it and shut again.
+// Paper cannot be unfolded: tables are opened for it and shut again, all but the many values behind charts.
 let opened = [];
 window.addEventListener("beforeprint", () => {
   redraws.forEach((each) => each.print());
-  opened = [...document.querySelectorAll("details:not([open])")];
+  opened = [...document.querySelectorAll("details:not([open])")].filter((details) => !details.closest(".chart"));
   opened.forEach((details) => { details.open = true; });
 });
 window.addEventListener("afterprint", () => {
