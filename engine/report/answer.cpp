@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "outcome/cause.hpp"
 #include "report/sections.hpp"
+#include "report/sentences.hpp"
 #include "report/words.hpp"
 
 namespace bide::report {
@@ -12,7 +12,7 @@ namespace {
 using outcome::PersonOutcome;
 using outcome::Until;
 
-constexpr std::size_t most_persons = 12;
+constexpr std::size_t most_sentences = 12;
 
 struct Clock {
   double start_unix_s = 0;
@@ -58,19 +58,6 @@ void block(Page& page, const Material& m, const char* title, const outcome::Crew
   }
 }
 
-std::string until_words(const Until& until, double horizon_s, const scenario::Limits& limits, Page& page) {
-  if (!until.at_s) return not_reached(horizon_s);
-  const std::string cause = page.outside(outcome::plain_cause(until.limit, limits));
-  return duration(*until.at_s) + (cause.empty() ? "" : " (" + cause + ")");
-}
-
-std::string next_words(const PersonOutcome& person, Page& page) {
-  if (person.next_limit.empty()) return "";
-  const std::string cause = page.outside(outcome::short_cause(person.next_limit));
-  const double left = std::clamp(person.next_margin_fraction, 0.0, 1.0);
-  return fmt::format(" Next limit: {}, {} of the way to it left.", cause, percent(100 * left));
-}
-
 }  // namespace
 
 void print_answer(Page& page, const Material& m) {
@@ -81,23 +68,11 @@ void print_answer(Page& page, const Material& m) {
   block(page, m, "ALIVE UNTIL", m.outcome.alive, &PersonOutcome::alive, m.outcome.alive_evidence, clock);
 
   page.heading("WHAT ENDS IT");
-  const scenario::Limits limits = s.limits.value_or(scenario::Limits{});
-  const std::size_t shown = std::min(m.outcome.persons.size(), most_persons);
-  for (std::size_t i = 0; i < shown; ++i) {
-    const PersonOutcome& person = m.outcome.persons[i];
-    const double horizon_s = m.outcome.horizon_s;
-    std::string text = person_label(static_cast<int>(i)) + ": ";
-    if (!person.able.at_s && !person.alive.at_s) {
-      text += "no limit reached within " + horizon(horizon_s) + ".";
-    } else {
-      text += "able until " + until_words(person.able, horizon_s, limits, page) + "; alive until " +
-              until_words(person.alive, horizon_s, limits, page) + ".";
-    }
-    page.paragraph(text + next_words(person, page), "  ", "    ");
-  }
-  if (shown < m.outcome.persons.size()) {
-    page.line(fmt::format("  and {} more: see the JSON result.", m.outcome.persons.size() - shown));
-  }
+  const std::vector<std::string> sentences = person_sentences(m);
+  const std::size_t shown = std::min(sentences.size(), most_sentences);
+  for (std::size_t i = 0; i < shown; ++i) page.paragraph(page.outside(sentences[i]), "  ", "    ");
+  if (shown < sentences.size())
+    page.line(fmt::format("  and {} more: see the JSON result.", sentences.size() - shown));
 }
 
 }  // namespace bide::report

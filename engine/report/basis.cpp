@@ -7,6 +7,7 @@
 #include "report/chart.hpp"
 #include "report/events.hpp"
 #include "report/sections.hpp"
+#include "report/sentences.hpp"
 #include "report/words.hpp"
 
 namespace bide::report {
@@ -38,11 +39,6 @@ std::vector<double> watched(const Material& m, const std::vector<double>& column
   }
   return values;
 }
-
-struct Result {
-  const char* name;
-  const outcome::Evidence* evidence;
-};
 
 }  // namespace
 
@@ -90,35 +86,13 @@ void print_events(Page& page, const Material& m) {
 }
 
 void print_evidence(Page& page, const Material& m) {
-  const outcome::Outcome& o = m.outcome;
-  const outcome::Evidence stores;
-  std::vector<Result> results{{"able until", &o.able_evidence},
-                              {"alive until", &o.alive_evidence},
-                              {"water loss", &o.thirst_evidence},
-                              {"hands", &o.hands_evidence},
-                              {"stores (bookkeeping)", &stores}};
-  if (m.timeline.in_raft) {
-    results.push_back({"inside temperature", &o.cabin.temperature_evidence});
-    results.push_back({"CO2", &o.cabin.co2_evidence});
-    results.push_back({"condensate", &o.cabin.condensate_evidence});
-  }
   page.heading("EVIDENCE");
-  std::vector<outcome::Evidence> all;
-  for (const outcome::Grade grade :
-       {outcome::Grade::checked, outcome::Grade::extrapolated, outcome::Grade::no_data}) {
-    std::string names;
-    for (const Result& result : results) {
-      if (result.evidence->grade != grade) continue;
-      names += (names.empty() ? "" : ", ") + std::string(result.name);
-      all.push_back(*result.evidence);
-    }
-    if (names.empty()) continue;
-    page.paragraph(names, fmt::format("  {:<13} ", std::string(to_string(grade)) + ":"), "                ");
-  }
-  const outcome::Evidence passed = merge(all);
-  if (passed.passed.empty()) return;
+  for (const GradeWords& each : evidence_words(m))
+    page.paragraph(each.results, fmt::format("  {:<13} ", each.grade + ":"), "                ");
+  const std::vector<std::string> ends = data_ends(m);
+  if (ends.empty()) return;
   page.line("  Where the measurements end:");
-  for (const outcome::Passed& each : passed.passed) page.item(page.outside(each.limit));
+  for (const std::string& each : ends) page.item(page.outside(each));
 }
 
 void print_basis(Page& page, const Material& m) {
@@ -127,24 +101,11 @@ void print_basis(Page& page, const Material& m) {
     for (const std::string& text : m.timeline.assumptions) page.item(page.outside(text));
   }
   page.heading("NOT IN THE MODEL");
-  page.paragraph(
-      "Drowning, cold shock and swimming failure in the first minutes, injury, illness, despair, capsize and "
-      "breakage unless entered, and collapse during or after rescue.",
-      "  ", "  ");
-  const scenario::ValidScenario& s = m.scenario;
-  if (s.cautions.empty() && s.defaults.empty() && s.expired.empty()) return;
+  page.paragraph(not_in_the_model, "  ", "  ");
+  const std::vector<std::string> cautions = caution_sentences(m.scenario);
+  if (cautions.empty()) return;
   page.heading("CAUTIONS");
-  for (const scenario::Diagnostic& caution : s.cautions) {
-    const std::string pointer = page.outside(caution.pointer);
-    page.item((pointer.empty() ? "" : pointer + ": ") + page.outside(caution.message));
-  }
-  if (!s.expired.empty()) {
-    page.item(fmt::format("{} expired items count as absent.", s.expired.size()));
-  }
-  if (!s.defaults.empty()) {
-    page.item(fmt::format("{} inputs were not stated and took defaults; the check command lists them.",
-                          s.defaults.size()));
-  }
+  for (const std::string& each : cautions) page.item(page.outside(each));
 }
 
 }  // namespace bide::report

@@ -136,7 +136,7 @@ TEST_CASE("nothing reached: no person is listed as if it ended them") {
   Case c = a_case(2);
   c.timeline.fates[0] = c.timeline.fates[1];
   const std::string text = summary(c);
-  CHECK(has(text, "Person A: no limit reached within 5 d."));
+  CHECK(has(text, "Persons A and B: no limit reached within 5 d."));
   CHECK_FALSE(has(text, "reach it within"));
   test::check_no_promise(text);
 }

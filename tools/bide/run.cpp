@@ -15,9 +15,13 @@
 #include "report/csv.hpp"
 #include "report/file.hpp"
 #include "report/json.hpp"
+#include "report/pages/run_page.hpp"
+#include "report/sections.hpp"
 #include "report/terminal.hpp"
 #include "report/text.hpp"
 #include "scenario/validate.hpp"
+#include "study/levers.hpp"
+#include "study/unmeasured.hpp"
 #include "terminal.hpp"
 #include "timeline/simulate.hpp"
 #include "weather/weather.hpp"
@@ -26,8 +30,8 @@ namespace bide::tool {
 namespace {
 
 struct RunArguments {
-  std::string scenario, timeline_csv, result_json;
-  bool quiet = false, ascii = false, progress = false;
+  std::string scenario, timeline_csv, result_json, report_html;
+  bool quiet = false, ascii = false, progress = false, no_levers = false;
 };
 
 struct Output {
@@ -38,6 +42,7 @@ std::vector<Output> outputs(const RunArguments& arguments) {
   std::vector<Output> list;
   if (!arguments.timeline_csv.empty()) list.push_back({"timeline", arguments.timeline_csv});
   if (!arguments.result_json.empty()) list.push_back({"result", arguments.result_json});
+  if (!arguments.report_html.empty()) list.push_back({"report", arguments.report_html});
   return list;
 }
 
@@ -59,10 +64,40 @@ std::string path_clash(const RunArguments& arguments) {
   for (const Output& output : list) {
     if (same_file(output.path, arguments.scenario)) return output.path + ": would overwrite the scenario";
   }
-  if (list.size() == 2 && same_file(list[0].path, list[1].path)) {
-    return list[0].path + ": named for two outputs";
-  }
+  for (std::size_t i = 0; i < list.size(); ++i)
+    for (std::size_t j = i + 1; j < list.size(); ++j)
+      if (same_file(list[i].path, list[j].path)) return list[i].path + ": named for two outputs";
   return "";
+}
+
+int failed(const scenario::ValidScenario& scenario, const timeline::Failure& failure,
+           report::Letters letters) {
+  fmt::print(stderr, "{}: the run failed ({}): {}\n", report::plain(scenario.file, letters), failure.ledger,
+             failure.message);
+  return exit_run_failed;
+}
+
+// The page with all it needs besides the run itself; an exit code where a further run was refused or failed.
+std::variant<std::string, int> report_html(const report::Material& run, bool with_levers,
+                                           report::Letters letters) {
+  auto unmeasured = study::run_unmeasured(run.scenario);
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&unmeasured)) {
+    print(*errors, letters);
+    return exit_input_refused;
+  }
+  if (const auto* failure = std::get_if<timeline::Failure>(&unmeasured))
+    return failed(run.scenario, *failure, letters);
+  report::pages::RunMaterial material{run, std::get<std::vector<study::Run>>(unmeasured)};
+  if (!with_levers) return report::html::to_html(report::pages::run_page(material));
+  const auto tried = study::try_levers(run.scenario);
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&tried)) {
+    print(*errors, letters);
+    return exit_input_refused;
+  }
+  if (const auto* failure = std::get_if<timeline::Failure>(&tried))
+    return failed(run.scenario, *failure, letters);
+  material.levers = &std::get<study::LeversTried>(tried);
+  return report::html::to_html(report::pages::run_page(material));
 }
 
 int run(const RunArguments& arguments) {
@@ -93,11 +128,8 @@ int run(const RunArguments& arguments) {
   options.progress = [&progress](double fraction) { progress(fraction); };
   auto simulated = timeline::simulate(scenario, record, options);
   progress.finish();
-  if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
-    fmt::print(stderr, "{}: the run failed ({}): {}\n", report::plain(scenario.file, letters),
-               failure->ledger, failure->message);
-    return exit_run_failed;
-  }
+  if (const auto* failure = std::get_if<timeline::Failure>(&simulated))
+    return failed(scenario, *failure, letters);
   auto& timeline = std::get<timeline::Timeline>(simulated);
   const outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
 
@@ -105,8 +137,15 @@ int run(const RunArguments& arguments) {
   shown.utf8 = letters == report::Letters::utf8;
   shown.width = terminal_width();
   for (const Output& output : outputs(arguments)) {
-    const std::string text = output.what == "timeline" ? report::timeline_csv(timeline, scenario)
-                                                       : report::result_json(outcome, timeline, scenario);
+    std::string text;
+    if (output.what == "report") {
+      auto page = report_html({outcome, timeline, scenario}, !arguments.no_levers, letters);
+      if (const int* exit_code = std::get_if<int>(&page)) return *exit_code;
+      text = std::move(std::get<std::string>(page));
+    } else {
+      text = output.what == "timeline" ? report::timeline_csv(timeline, scenario)
+                                       : report::result_json(outcome, timeline, scenario);
+    }
     if (const auto why = report::write_whole(output.path, text))
       return cannot_write(output.path, *why, letters);
     shown.files.push_back({output.what, output.path});
@@ -126,6 +165,10 @@ void add_run(CLI::App& app, int& exit_code) {
   command->add_option("scenario", arguments->scenario, "Scenario file")->required();
   command->add_option("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
   command->add_option("--json", arguments->result_json, "Write the result as JSON");
+  CLI::Option* report = command->add_option("--report", arguments->report_html,
+                                            "Write a page for a browser or for print, as HTML");
+  command->add_flag("--no-levers", arguments->no_levers, "Leave out of the page what would buy more time")
+      ->needs(report);
   command->add_flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
   command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");

@@ -151,10 +151,10 @@ Table values_of(const Chart& chart) {
 
 std::string chart_html(const Chart& chart) {
   return fmt::format(
-      "<figure class=\"chart\">\n<figcaption>{}</figcaption>\n<div class=\"drawing\"></div>\n"
+      "<figure class=\"chart {}\">\n<figcaption>{}</figcaption>\n<div class=\"drawing\"></div>\n"
       "<p class=\"sentence\">{}</p>\n{}<script type=\"application/json\">{}</script>\n</figure>\n",
-      escaped(chart.title), escaped(chart.sentence), table_html(values_of(chart)),
-      script_data(data_of(chart)));
+      chart.categories.empty() ? "along" : "across", escaped(chart.title), escaped(chart.sentence),
+      table_html(values_of(chart)), script_data(data_of(chart)));
 }
 
 }  // namespace bide::report::html

@@ -62,7 +62,7 @@ struct Table {
   std::string caption;
   std::vector<Column> columns;
   std::vector<std::vector<std::string>> rows;
-  bool folded = false;  // behind its caption until asked for; open in print, but for a chart's values
+  bool folded = false;  // behind its caption until asked for, and not on paper
 };
 
 struct Paragraph {

@@ -6,14 +6,21 @@ const symbols = ["circle", "square", "triangle", "diamond", "cross", "star"];
 const dashes = ["none", "7 3", "2 3", "10 3 2 3", "1 4", "14 4"];
 const colour = (series) => `var(--series-${series.style % symbols.length})`;
 const hatch = (series) => `url(#hatch-${series.style % symbols.length})`;
-const printed_width = 318;  // px, of a chart on A4, two abreast
+// px on A4. Charts against an axis stand three abreast; rows take the whole line, or half of it where there are two
+// such charts with short names.
+const printed_width = (chart, figure) => {
+  if (chart.categories.length === 0) return 219;
+  const alone = figure.parentElement.querySelectorAll("figure.across").length === 1;
+  const names = Math.max(...chart.categories.map((name) => name.length));
+  return alone || names > 34 ? 672 : 332;
+};
 
 const figures = (value) => String(Number(value.toPrecision(3)));
 const with_unit = (text, axis) => (axis.unit ? `${text} ${axis.unit}` : text);
 const title = (axis) => (axis.unit ? `${axis.label}, ${axis.unit}` : axis.label);
 
 // One series as marks. Across, categories run down the page and values to the right.
-function marks(series, chart) {
+function marks(series, chart, printed) {
   const across = chart.categories.length > 0;
   const place = (point) => (across ? chart.categories[point.x] : point.x);
   const common = {stroke: colour(series), className: `${series.kind} series-${series.number}`};
@@ -31,11 +38,11 @@ function marks(series, chart) {
       return [areaY(series.points, {...common, x: place, y1: "low", y2: "high", fill: colour(series), fillOpacity: 0.16,
                                     strokeOpacity: 0.5})];
     case "bars":
-      return [barX(series.points, {...common, x: "y", y: place, fill: colour(series), fillOpacity: 0.22, insetTop: 3,
-                                   insetBottom: 3}), whiskers()];
+      return [barX(series.points, {...common, x: "y", y: place, fill: colour(series), fillOpacity: 0.22, insetTop: printed ? 1 : 3,
+                                   insetBottom: printed ? 1 : 3}), whiskers()];
     case "spans": {
       const piece = {...common, x1: "low", x2: "high"};
-      return across ? [barX(series.points, {...piece, y: place, fill: hatch(series), insetTop: 5, insetBottom: 5})]
+      return across ? [barX(series.points, {...piece, y: place, fill: hatch(series), insetTop: printed ? 2 : 5, insetBottom: printed ? 2 : 5})]
                     : [rect(series.points, {...piece, stroke: "none", fill: "var(--ink)", fillOpacity: 0.07})];
     }
     case "marks":
@@ -50,7 +57,10 @@ function marks(series, chart) {
 function draw(chart, width, printed) {
   const across = chart.categories.length > 0;
   const narrow = width < 480;
-  const label_width = narrow ? 8.5 : 15;  // em, of a category's name
+  const label_width = printed ? (width < 480 ? 12 : 26) : narrow ? 8.5 : 15;  // em, of a category's name
+  // Rows high enough for the longest name, at 12 px and some 1.8 letters an em.
+  const name_lines = Math.max(1, ...chart.categories.map((name) => Math.ceil(name.length / (label_width * 1.8))));
+  const row_height = Math.max(printed ? 14 : narrow ? 42 : 30, (printed ? 4 : 8) + (printed ? 11 : 13) * name_lines);
   const scales = across
     ? {x: {label: title(chart.y), zero: chart.y.from_zero}, y: {label: null, domain: chart.categories}}
     : {x: {label: title(chart.x), zero: chart.x.from_zero, nice: true, inset: 6},
@@ -71,13 +81,13 @@ function draw(chart, width, printed) {
   const svg = plot({
     ...scales,
     width,
-    height: across ? 60 + chart.categories.length * (narrow && !printed ? 42 : 30) : printed ? 170 : narrow ? 270 : 340,
-    marginLeft: across ? 12 + label_width * 12 : 50,
+    height: across ? (printed ? 46 : 60) + chart.categories.length * row_height : printed ? 135 : narrow ? 270 : 340,
+    marginLeft: across ? 12 + label_width * (printed ? 10.5 : 12) : printed ? 40 : 50,
     marginTop: across ? 8 : 28,
-    marginBottom: 42,
-    marginRight: 20,
-    style: {background: "none", fontFamily: "inherit", fontSize: "12px", overflow: "visible"},
-    marks: [...axes, ...chart.series.flatMap((series) => marks(series, chart))]
+    marginBottom: printed ? 34 : 42,
+    marginRight: printed ? 10 : 20,
+    style: {background: "none", fontFamily: "inherit", fontSize: printed ? "10px" : "12px", overflow: "visible"},
+    marks: [...axes, ...chart.series.flatMap((series) => marks(series, chart, printed))]
   });
   svg.setAttribute("role", "img");
   svg.setAttribute("aria-label", chart.sentence);
@@ -235,19 +245,19 @@ for (const figure of document.querySelectorAll("figure.chart")) {
     attach(svg);
   };
   const fit = () => redraw(Math.round(place.clientWidth));
-  redraws.push({fit, print: () => redraw(printed_width, true)});
+  const print = () => {
+    const on_paper = printed_width(chart, figure);
+    figure.style.width = `${on_paper}px`;
+    redraw(on_paper, true);
+  };
+  const unprint = () => {
+    figure.style.width = "";
+    fit();
+  };
+  redraws.push({fit, print, unprint});
   fit();
 }
 window.addEventListener("resize", () => redraws.forEach((each) => each.fit()));
 
-// Paper cannot be unfolded: tables are opened for it and shut again, all but the many values behind charts.
-let opened = [];
-window.addEventListener("beforeprint", () => {
-  redraws.forEach((each) => each.print());
-  opened = [...document.querySelectorAll("details:not([open])")].filter((details) => !details.closest(".chart"));
-  opened.forEach((details) => { details.open = true; });
-});
-window.addEventListener("afterprint", () => {
-  opened.forEach((details) => { details.open = false; });
-  redraws.forEach((each) => each.fit());
-});
+window.addEventListener("beforeprint", () => redraws.forEach((each) => each.print()));
+window.addEventListener("afterprint", () => redraws.forEach((each) => each.unprint()));

@@ -1,0 +1,22 @@
+// What a lever buys, in the words that text and page share.
+#pragma once
+
+#include <string>
+
+#include "study/levers.hpp"
+
+namespace bide::report {
+
+// "able gains 14 h", "alive not told apart".
+std::string gain_words(const char* what, const study::Gain& gain, double horizon_s);
+
+// Both gains; where no limit is reached, the margin.
+std::string bought_words(const study::LeverTried& tried, double horizon_s);
+
+// Its price in carbon dioxide, for whatever closes openings or makes the air worse; else empty.
+std::string air_words(const study::LeversTried& levers, const study::LeverTried& tried);
+
+// " (1.2 kg, 2.5 L more aboard)"; empty where it brings nothing.
+std::string burden_words(const scenario::Burden& burden);
+
+}  // namespace bide::report

@@ -1,0 +1,152 @@
+#include "report/pages/run_page.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "core/notice.hpp"
+#include "support/presentation.hpp"
+#include "support/synthetic_timeline.hpp"
+
+using namespace bide;
+namespace html = report::html;
+
+namespace {
+
+// A run that is able until 40 h, and the same over what is not measured, at other hours.
+struct Case {
+  scenario::ValidScenario scenario;
+  timeline::Timeline timeline;
+  outcome::Outcome outcome;
+  std::vector<study::Run> unmeasured;
+
+  explicit Case(int persons, bool in_raft = true)
+      : scenario(test::valid_scenario(persons, in_raft)),
+        timeline(test::synthetic_timeline(persons, in_raft)),
+        outcome(outcome::read_outcome(timeline, scenario)) {}
+  void with_able_first_at(std::optional<double> at_s) {
+    study::Run run{timeline, outcome};
+    run.outcome.able.first_s = at_s;
+    unmeasured.push_back(std::move(run));
+  }
+  html::Page page() const { return report::pages::run_page({{outcome, timeline, scenario}, unmeasured}); }
+};
+
+const html::Section& section(const html::Page& page, const std::string& title) {
+  const auto at = std::find_if(page.sections.begin(), page.sections.end(),
+                               [&](const html::Section& each) { return each.title == title; });
+  REQUIRE(at != page.sections.end());
+  return *at;
+}
+
+template <class Block>
+const Block& block(const html::Section& section, std::size_t number = 0) {
+  for (const html::Block& each : section.blocks)
+    if (const Block* found = std::get_if<Block>(&each); found && number-- == 0) return *found;
+  FAIL("no such block in " << section.title);
+  std::abort();
+}
+
+const html::Series& series(const html::Chart& chart, const std::string& name) {
+  const auto at = std::find_if(chart.series.begin(), chart.series.end(),
+                               [&](const html::Series& each) { return each.name == name; });
+  REQUIRE(at != chart.series.end());
+  return *at;
+}
+
+std::vector<std::string> texts(const html::Page& page) {
+  std::vector<std::string> out{page.lead};
+  for (const html::Section& each : page.sections) {
+    out.push_back(each.title);
+    for (const html::Block& one : each.blocks) {
+      if (const auto* paragraph = std::get_if<html::Paragraph>(&one)) out.push_back(paragraph->text);
+      if (const auto* list = std::get_if<html::List>(&one))
+        out.insert(out.end(), list->items.begin(), list->items.end());
+      if (const auto* chart = std::get_if<html::Chart>(&one))
+        out.insert(out.end(), {chart->title, chart->sentence});
+    }
+  }
+  return out;
+}
+
+bool has(const std::string& text, std::string_view part) {
+  return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("the page leads with the range over what nobody has measured") {
+  Case c(2);
+  c.with_able_first_at(30 * 3600.0);
+  c.with_able_first_at(50 * 3600.0);
+  CHECK(block<html::Paragraph>(section(c.page(), "The answer")).text ==
+        "Able until: first person 30 h to 50 h, last person not reached within 5 d.");
+  c.with_able_first_at(std::nullopt);
+  const std::string answer = block<html::Paragraph>(section(c.page(), "The answer")).text;
+  CHECK(has(answer, "first person 30 h to beyond 5 d,"));
+  CHECK(has(block<html::Paragraph>(section(c.page(), "The answer"), 2).text,
+            "The ranges are 4 runs over what nobody"));
+}
+
+TEST_CASE("without a range the page says that it is one case") {
+  const html::Page page = Case(2).page();
+  CHECK(has(block<html::Paragraph>(section(page, "The answer"), 2).text,
+            "A single run of one scenario, without a range"));
+  CHECK(block<html::Table>(section(page, "The answer")).rows.front()[1] == "all stated: no range");
+}
+
+TEST_CASE("the stay shows who is able until when") {
+  const html::Page page = Case(2).page();
+  const html::Chart& stay = block<html::Chart>(section(page, "The stay, hour by hour"));
+  const auto row =
+      std::find(stay.categories.begin(), stay.categories.end(), "Person A") - stay.categories.begin();
+  const html::Series& able = series(stay, "able");
+  const auto at = std::find_if(able.points.begin(), able.points.end(),
+                               [row](const html::Point& p) { return p.x == static_cast<double>(row); });
+  REQUIRE(at != able.points.end());
+  CHECK(at->low == 0);
+  CHECK(at->high == doctest::Approx(40));
+}
+
+TEST_CASE("every line of a chart keeps its extremes and its end") {
+  const Case c(2);
+  const html::Page page = c.page();
+  const html::Chart& core = block<html::Chart>(section(page, "How it goes"), 1);
+  REQUIRE(core.title == "Core temperature");
+  // From 37 down to 31 at 60 h, where Person A dies; the column goes on.
+  const html::Series& line = series(core, "Person A");
+  CHECK(line.points.size() < 170);
+  CHECK(line.points.front().y == doctest::Approx(37));
+  CHECK(line.points.back().y == doctest::Approx(31));
+  CHECK(line.points.back().x == doctest::Approx(60));
+}
+
+TEST_CASE("many people are drawn as a band, not as many lines") {
+  const html::Page page = Case(25).page();
+  const html::Chart& core = block<html::Chart>(section(page, "How it goes"), 1);
+  CHECK(series(core, "lowest to highest of the crew").kind == html::Kind::band);
+  CHECK(core.series.size() <= 4);
+}
+
+TEST_CASE("card and list are sheets of their own, and say what they must") {
+  const html::Page page = Case(2).page();
+  const html::Section &card = section(page, "Ration card"), &list = section(page, "The first hour");
+  CHECK(card.own_page);
+  CHECK(list.own_page);
+  const auto& rules = block<html::List>(card).items;
+  CHECK(std::count(rules.begin(), rules.end(), "Sea water and urine are not drinking water.") == 1);
+  CHECK(has(block<html::Paragraph>(list).text, "Common practice, no source."));
+  CHECK(block<html::List>(list).to_tick);
+}
+
+TEST_CASE("the page carries notice and advice, promises nothing and escapes what comes from outside") {
+  for (const int persons : {1, 2, 25})
+    for (const bool in_raft : {true, false}) {
+      Case c(persons, in_raft);
+      c.scenario.scenario.name = "<script>alert(1)</script>";
+      const std::string text = html::to_html(c.page());
+      CHECK(has(text, std::string(standing_notice)));
+      CHECK_FALSE(has(text, "<script>alert(1)"));
+      for (const std::string& said : texts(c.page())) test::check_no_promise(said);
+    }
+}
