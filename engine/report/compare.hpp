@@ -10,6 +10,7 @@
 
 #include "outcome/compare.hpp"
 #include "report/text.hpp"
+#include "study/common_futures.hpp"
 
 namespace bide::report {
 
@@ -29,12 +30,18 @@ struct Option {
   std::string equal_refused;      // why not, when that makes no scenario
   std::vector<outcome::Figures>
       ends;  // own stores, at the lowest and the highest heat loss; empty without a raft
+  // Own stores, against the first option under common futures.
+  std::optional<study::PairedFutures> futures = {};
 };
 
 struct Comparison {
   std::vector<Option> options;
   bool same_stores = false;  // all carry the same already; `equal` is empty then
+  std::string no_futures;    // why there are no common futures; empty where there are
 };
+
+// What the runs are: single cases, and beside them common futures where there are any.
+std::string one_case_each(const Comparison& comparison);
 
 // What sets each option apart from the first, in whole sentences, one list for each option after the first.
 std::vector<std::vector<std::string>> conclusions(const Comparison& comparison);

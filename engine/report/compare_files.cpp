@@ -6,6 +6,7 @@
 #include "core/notice.hpp"
 #include "outcome/cause.hpp"
 #include "report/compare.hpp"
+#include "report/compare_futures.hpp"
 #include "report/json_parts.hpp"
 #include "report/words.hpp"
 #include "scenario/differences.hpp"
@@ -78,8 +79,8 @@ std::string comparison_json(const Comparison& comparison) {
   Json json;
   json["format"] = comparison_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
-  json["one_case"] =
-      "Each option is one case, not a forecast: a single run of one scenario, without a range.";
+  json["one_case"] = one_case_each(comparison);
+  json["no_common_futures"] = comparison.no_futures.empty() ? Json(nullptr) : Json(comparison.no_futures);
   std::vector<const scenario::ValidScenario*> scenarios;
   for (const Option& option : comparison.options) scenarios.push_back(option.own.scenario);
   json["inputs_that_differ"] = differences_json(scenario::differences(scenarios), "pointer");
@@ -98,6 +99,7 @@ std::string comparison_json(const Comparison& comparison) {
         option.equal_refused.empty() ? Json(nullptr) : Json(plain(option.equal_refused, Letters::utf8, 400));
     each["at_ends_of_unmeasured_ranges"] = Json::array();
     for (const Figures& end : option.ends) each["at_ends_of_unmeasured_ranges"].push_back(figures_json(end));
+    each["common_futures"] = option.futures ? futures_json(*option.futures) : Json(nullptr);
     Json cautions = Json::array();
     for (const scenario::Diagnostic& caution : option.own.scenario->cautions)
       cautions.push_back(
@@ -123,7 +125,8 @@ std::string comparison_csv(const Comparison& comparison) {
       to,
       "option,label,stores,horizon_h,able_first_h,able_median_h,able_last_h,alive_first_h,alive_median_h,"
       "alive_last_h,able_ended_by,coldest_night_inside_degC,lowest_core_degC,worst_water_deficit_pct,"
-      "co2_above_5000_ppm_h,stores_out\n");
+      "co2_above_5000_ppm_h,stores_out,futures,able_longer_than_option_1_in,able_shorter_than_option_1_in,"
+      "able_median_difference_h\n");
   const auto time = [&](const std::optional<double>& at_s) {
     if (at_s)
       fmt::format_to(to, ",{:.6g}", *at_s / seconds_per_hour);
@@ -147,7 +150,15 @@ std::string comparison_csv(const Comparison& comparison) {
       if (store.state == outcome::StoreState::runs_out)
         stores_out += fmt::format("{}{} {:.6g} h", stores_out.empty() ? "" : "; ", store.store,
                                   store.at_s / seconds_per_hour);
-    fmt::format_to(to, "{}\n", csv_field(plain(stores_out)));
+    fmt::format_to(to, "{}", csv_field(plain(stores_out)));
+    const bool own = &f == &option.own.figures;
+    if (own && option.futures) {
+      const study::Paired& able = option.futures->able;
+      fmt::format_to(to, ",{},{},{},{:.6g}\n", able.samples, able.second_longer.count,
+                     able.first_longer.count, able.median_difference);
+    } else {
+      fmt::format_to(to, ",,,,\n");
+    }
   };
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];

@@ -5,6 +5,7 @@
 #include "core/notice.hpp"
 #include "outcome/cause.hpp"
 #include "report/compare.hpp"
+#include "report/compare_futures.hpp"
 #include "report/page.hpp"
 #include "report/words.hpp"
 #include "scenario/differences.hpp"
@@ -120,7 +121,7 @@ void print_equal(Page& page, const Comparison& comparison) {
 
 std::string comparison_text(const Comparison& comparison, Letters letters, int width) {
   Page page(width, letters);
-  page.paragraph("Each option is one case, not a forecast: a single run of one scenario, without a range.");
+  page.paragraph(one_case_each(comparison));
   page.heading("OPTIONS");
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
@@ -149,6 +150,14 @@ std::string comparison_text(const Comparison& comparison, Letters letters, int w
     if (i > 0) page.line();
     for (const std::string& sentence : lists[i]) page.item(page.outside(sentence, 1000));
   }
+
+  page.heading("UNDER COMMON FUTURES");
+  if (!comparison.no_futures.empty()) page.paragraph(comparison.no_futures, "  ", "  ");
+  for (std::size_t i = 1; i < comparison.options.size(); ++i)
+    if (comparison.options[i].futures)
+      for (const std::string& sentence :
+           futures_sentences(*comparison.options[i].futures, "option 1", fmt::format("option {}", i + 1)))
+        page.item(sentence);
 
   bool cautioned = false;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)

@@ -251,6 +251,14 @@ std::string stores_sentence(Ahead own, Ahead equal, const Pair& pair) {
 
 }  // namespace
 
+std::string one_case_each(const Comparison& comparison) {
+  const bool drawn = std::any_of(comparison.options.begin(), comparison.options.end(),
+                                 [](const Option& option) { return option.futures.has_value(); });
+  const std::string each =
+      "Each option is one case, not a forecast: a single run of one scenario, without a range";
+  return each + (drawn ? "; the common futures, further down, have the odds." : ".");
+}
+
 std::vector<std::vector<std::string>> conclusions(const Comparison& comparison) {
   std::vector<std::vector<std::string>> out;
   const Option& base = comparison.options.front();

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/notice.hpp"
+#include "report/compare_futures.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -166,4 +167,31 @@ TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to thei
   CHECK(csv.rfind("# Each option is one case", 0) == 0);
   CHECK(has(csv, "\n1,a.json,own,120,40,40,,60,60,,cold,"));
   CHECK(has(csv, std::string(standing_notice)));
+}
+
+TEST_CASE("under common futures the sentence turns with what was drawn") {
+  const auto future = [](float able_h) {
+    study::Future out;
+    out.able_h.fill(able_h);
+    out.alive_h.fill(able_h);
+    return std::optional(out);
+  };
+  study::FuturesOfOption early{{}, 120}, late{{}, 120};
+  for (int k = 0; k < 8; ++k) {
+    early.futures.push_back(future(20));
+    late.futures.push_back(future(30));
+  }
+  early.futures.push_back(future(40));
+  late.futures.push_back(future(25));
+  const auto said_of = [](const study::FuturesOfOption& a, const study::FuturesOfOption& b) {
+    return report::futures_sentences(*study::pair_futures(a, b, 0.95), "option 1", "option 2").front();
+  };
+  const std::string up = said_of(early, late), down = said_of(late, early), none = said_of(late, late);
+  INFO(up);
+  // Wilson's for 8 of 9 at 95 %: 0.565 to 0.980.
+  CHECK(has(up,
+            "option 2 is longer in 8 of 9 futures (5 to 9), option 1 in 1; the median difference is +10 h"));
+  CHECK(has(down,
+            "option 1 is longer in 8 of 9 futures (5 to 9), option 2 in 1; the median difference is -10 h"));
+  CHECK(has(none, "no difference in any of 9 futures"));
 }

@@ -1,6 +1,8 @@
 // bide compare A.json B.json..., or S.json --vary POINTER=value,value...: scenarios beside each other.
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <cstdint>
 #include <memory>
 
 #include "commands.hpp"
@@ -10,6 +12,7 @@
 #include "scenario/differences.hpp"
 #include "scenario/document.hpp"
 #include "scenario/variations.hpp"
+#include "study/common_futures.hpp"
 #include "study/run_all.hpp"
 #include "terminal.hpp"
 
@@ -21,7 +24,8 @@ using scenario::ValidScenario;
 
 struct CompareArguments {
   std::vector<std::string> scenarios, vary;
-  bool json = false, csv = false, ascii = false;
+  std::uint64_t futures = 200, seed = 1;
+  bool json = false, csv = false, ascii = false, progress = false;
 };
 
 // What to compare; empty when something was refused, and then said.
@@ -113,6 +117,37 @@ Plan plan(const std::vector<ValidScenario>& scenarios, report::Comparison& compa
   return out;
 }
 
+// Every option under the same futures, each paired with the first.
+void add_futures(const std::vector<ValidScenario>& scenarios, const CompareArguments& arguments,
+                 report::Comparison& comparison) {
+  constexpr double confidence = 0.95;
+  const bool uncertain = std::all_of(scenarios.begin(), scenarios.end(), [](const ValidScenario& each) {
+    return each.scenario.uncertain.has_value();
+  });
+  if (!uncertain) {
+    comparison.no_futures =
+        "None: every option needs an `uncertain` part for that. How likely the order is, is not said.";
+    return;
+  }
+  if (arguments.futures == 0) {
+    comparison.no_futures = "None: not asked for (--futures 0).";
+    return;
+  }
+  ProgressLine progress(arguments.progress);
+  study::FuturesOfOption first;
+  const double all = static_cast<double>(scenarios.size());
+  for (std::size_t i = 0; i < scenarios.size(); ++i) {
+    auto drawn = study::draw_futures(scenarios[i], arguments.seed, arguments.futures, [&](double fraction) {
+      progress((static_cast<double>(i) + fraction) / all);
+    });
+    if (i == 0)
+      first = std::move(drawn);
+    else
+      comparison.options[i].futures = study::pair_futures(first, drawn, confidence);
+  }
+  progress.finish();
+}
+
 int compare(const CompareArguments& arguments) {
   if (arguments.vary.empty() ? arguments.scenarios.size() < 2 : arguments.scenarios.size() != 1) {
     fmt::print(stderr, "bide compare: give two scenarios or more, or one and --vary\n");
@@ -155,6 +190,7 @@ int compare(const CompareArguments& arguments) {
     if (places.equal) option.equal = compared(*places.equal);
     for (const std::size_t place : places.ends) option.ends.push_back(figures(place));
   }
+  add_futures(chosen.scenarios, arguments, comparison);
   if (arguments.json) return put(report::comparison_json(comparison), "", false);
   if (arguments.csv) return put(report::comparison_csv(comparison), "", false);
   return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width()), "", false);
@@ -173,6 +209,14 @@ void add_compare(CLI::App& app, int& exit_code) {
                    "combination")
       ->expected(1)
       ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  constexpr std::uint64_t most = 1'000'000;
+  command
+      ->add_option("-n,--futures", arguments->futures,
+                   "Common futures to draw where every option has `uncertain`; 0 for none")
+      ->check(CLI::Range(std::uint64_t{0}, most))
+      ->capture_default_str();
+  command->add_option("--seed", arguments->seed, "Same seed, same futures")->capture_default_str();
+  command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
   CLI::Option* json = command->add_flag("--json", arguments->json, "As JSON");
   command->add_flag("--csv", arguments->csv, "As CSV, a row for each option")->excludes(json);
   command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");

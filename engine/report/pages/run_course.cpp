@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 #include "core/people.hpp"
+#include "report/pages/lines.hpp"
 #include "report/pages/run_parts.hpp"
 
 namespace bide::report::pages {
@@ -18,32 +18,6 @@ using html::Series;
 using timeline::PersonSeries;
 
 constexpr double hour_s = 3600;
-constexpr std::size_t most_points = 150;
-
-struct Curve {
-  std::string name;
-  const std::vector<double>* values;
-  double until_s;  // not drawn beyond
-};
-
-// Output times that every line of a chart is drawn at: evenly few, and each curve's own ends and extremes.
-std::set<std::size_t> places(const std::vector<double>& time_s, const std::vector<Curve>& curves) {
-  std::set<std::size_t> out;
-  const std::size_t every = (time_s.size() + most_points - 1) / most_points;
-  for (std::size_t i = 0; i < time_s.size(); i += every) out.insert(i);
-  for (const Curve& curve : curves) {
-    const auto end = std::upper_bound(time_s.begin(), time_s.end(), curve.until_s) - time_s.begin();
-    if (end == 0) continue;
-    const auto begin = curve.values->begin();
-    const auto [low, high] = std::minmax_element(begin, begin + end);
-    for (const auto place : {low - begin, high - begin, end - 1}) out.insert(static_cast<std::size_t>(place));
-  }
-  return out;
-}
-
-Point at(const Material& m, std::size_t i) {
-  return {m.timeline.time_s[i] / hour_s, Point::none, Point::none, Point::none, ""};
-}
 
 Chart base(const Material& m, const char* title, const char* sentence, const Axis& y) {
   Chart out;
@@ -58,38 +32,26 @@ Chart base(const Material& m, const char* title, const char* sentence, const Axi
   return out;
 }
 
-void add_lines(Chart& chart, const Material& m, const std::vector<Curve>& curves) {
-  const std::set<std::size_t> shown = places(m.timeline.time_s, curves);
-  int style = 0;
-  for (const Curve& curve : curves) {
-    Series line{curve.name, Kind::line, {}, style++};
-    for (const std::size_t i : shown) {
-      if (m.timeline.time_s[i] > curve.until_s) break;
-      Point point = at(m, i);
-      point.y = (*curve.values)[i];
-      line.points.push_back(point);
-    }
-    chart.series.push_back(std::move(line));
-  }
+void add_lines(Chart& chart, const std::vector<Curve>& curves) {
+  for (Series& line : lines(curves)) chart.series.push_back(std::move(line));
 }
 
 // The lowest, the middle and the highest of those alive.
 void add_band(Chart& chart, const Material& m, const std::vector<Curve>& curves) {
   Series band{"lowest to highest of the crew", Kind::band, {}, 0},
       middle{"middle of the crew", Kind::line, {}, 0};
-  for (const std::size_t i : places(m.timeline.time_s, curves)) {
+  const std::set<double> times = drawn_times(curves);
+  for (std::size_t i = 0; i < m.timeline.time_s.size(); ++i) {
+    const double time_s = m.timeline.time_s[i];
+    if (!times.contains(time_s)) continue;
     std::vector<double> alive;
     for (const Curve& curve : curves)
-      if (m.timeline.time_s[i] <= curve.until_s) alive.push_back((*curve.values)[i]);
+      if (time_s <= curve.until_s) alive.push_back((*curve.values)[i]);
     if (alive.empty()) break;
     std::sort(alive.begin(), alive.end());
-    Point point = at(m, i);
-    point.y = alive[alive.size() / 2];
-    middle.points.push_back(point);
-    point.y = Point::none;
-    point.low = alive.front();
-    point.high = alive.back();
-    band.points.push_back(point);
+    const double hours = time_s / hour_s;
+    middle.points.push_back({hours, alive[alive.size() / 2]});
+    band.points.push_back({hours, Point::none, alive.front(), alive.back(), ""});
   }
   chart.series.push_back(std::move(band));
   chart.series.push_back(std::move(middle));
@@ -100,10 +62,10 @@ Chart of_persons(const Material& m, const char* title, const char* sentence, con
   Chart out = base(m, title, sentence, y);
   std::vector<Curve> curves;
   for (std::size_t p = 0; p < m.timeline.persons.size(); ++p)
-    curves.push_back({person_label(static_cast<int>(p)), &(m.timeline.persons[p].*column),
+    curves.push_back({person_label(static_cast<int>(p)), &m.timeline.time_s, &(m.timeline.persons[p].*column),
                       m.outcome.persons[p].alive.at_s.value_or(m.outcome.horizon_s)});
   if (curves.size() <= most_lines) {
-    add_lines(out, m, curves);
+    add_lines(out, curves);
   } else {
     add_band(out, m, curves);
   }
@@ -127,10 +89,10 @@ Chart temperatures(const Material& m) {
   Chart out = base(m, "Inside, outside and the sea",
                    "Air inside the raft, air outside and the sea against time.", {"temperature", "degC"});
   std::vector<Curve> curves;
-  if (t.in_raft) curves.push_back({"inside the raft", &t.inside_air_degC, m.outcome.watched_s});
-  curves.push_back({"outside air", &t.outside_air_degC, m.outcome.watched_s});
-  curves.push_back({"sea", &t.sea_degC, m.outcome.watched_s});
-  add_lines(out, m, curves);
+  if (t.in_raft) curves.push_back({"inside the raft", &t.time_s, &t.inside_air_degC, m.outcome.watched_s});
+  curves.push_back({"outside air", &t.time_s, &t.outside_air_degC, m.outcome.watched_s});
+  curves.push_back({"sea", &t.time_s, &t.sea_degC, m.outcome.watched_s});
+  add_lines(out, curves);
   return out;
 }
 
@@ -160,14 +122,14 @@ void add_store(html::Section& section, const Material& m, const char* title, con
                const Axis& y, const std::vector<double>& values) {
   if (values.empty() || *std::max_element(values.begin(), values.end()) <= 0) return;
   Chart out = base(m, title, sentence, y);
-  add_lines(out, m, {{"left aboard", &values, m.outcome.watched_s}});
+  add_lines(out, {{"left aboard", &m.timeline.time_s, &values, m.outcome.watched_s}});
   section.blocks.push_back(std::move(out));
 }
 
 Chart foul_air(const Material& m) {
   Chart out = base(m, "Carbon dioxide inside",
                    "Carbon dioxide in the air of the raft; outside has about 420 ppm.", {"CO2", "ppm", true});
-  add_lines(out, m, {{"inside the raft", &m.timeline.co2_ppm, m.outcome.watched_s}});
+  add_lines(out, {{"inside the raft", &m.timeline.time_s, &m.timeline.co2_ppm, m.outcome.watched_s}});
   const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
   if (limits.able_co2_ppm) add_limit(out, m, "limit of being able", *limits.able_co2_ppm, 0);
   return out;
