@@ -50,9 +50,9 @@ std::string sentence(const char* what, const Paired& p, double horizon_h, const 
   const bool second_more = p.second_longer.count >= p.first_longer.count;
   const study::Share &more = second_more ? p.second_longer : p.first_longer,
                      &less = second_more ? p.first_longer : p.second_longer;
-  std::string text =
-      fmt::format("{}, first person: {} is longer in {}, {} in {}", what, second_more ? second : first,
-                  of_all(p, more), second_more ? first : second, less.count);
+  std::string text = fmt::format("{}, first person: {} is longer in {}, {} in {}", what,
+                                 second_more ? second : first, of_all(p, more), second_more ? first : second,
+                                 less.count == 0 ? std::string("none") : fmt::format("{}", less.count));
   if (p.same.count > 0) text += fmt::format(", they end at the same time in {}", p.same.count);
   if (p.not_told_apart.count > 0)
     text += fmt::format(", in {} both run beyond {}", p.not_told_apart.count, within);

@@ -1,10 +1,8 @@
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "core/notice.hpp"
-#include "outcome/cause.hpp"
 #include "report/compare.hpp"
+#include "report/compare_cells.hpp"
 #include "report/compare_futures.hpp"
 #include "report/page.hpp"
 #include "report/words.hpp"
@@ -34,26 +32,6 @@ void print_differences(Page& page, const std::vector<scenario::Difference>& diff
   }
 }
 
-std::string cell(const std::optional<double>& at_s, double horizon_s) {
-  return at_s ? duration(*at_s) : "not in " + horizon(horizon_s);
-}
-
-std::string ended_by(const Figures& figures) {
-  if (!figures.able_limit.empty()) return outcome::short_cause(figures.able_limit);
-  return figures.next_limit.empty() ? "nothing" : "next: " + outcome::short_cause(figures.next_limit);
-}
-
-std::string stores_out(const Figures& figures) {
-  std::vector<outcome::StoreOutcome> out;
-  for (const outcome::StoreOutcome& store : figures.stores)
-    if (store.state == outcome::StoreState::runs_out) out.push_back(store);
-  std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.at_s < b.at_s; });
-  std::string text;
-  for (const outcome::StoreOutcome& store : out)
-    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", store.store, duration(store.at_s));
-  return text.empty() ? "none" : text;
-}
-
 struct Row {
   std::size_t number;
   const Figures* figures;
@@ -81,15 +59,11 @@ void print_table(Page& page, const std::vector<Row>& rows) {
                         "CO2 above"));
   page.line(fmt::format("  {:<13} {:>12} {:>12} {:>12} {:>14}", "", "night inside", "core", "deficit",
                         "5,000 ppm"));
-  constexpr double hour_s = 3600;
   for (const Row& row : rows) {
     const Figures& f = *row.figures;
     page.line(fmt::format("  option {:<6} {:>12} {:>12} {:>12} {:>14}", row.number,
                           f.coldest_night_degC ? temperature(*f.coldest_night_degC) : "none",
-                          temperature(f.lowest_core_degC), percent(f.worst_water_deficit_pct),
-                          !f.in_raft         ? "no cabin"
-                          : f.foul_air_h > 0 ? duration(f.foul_air_h * hour_s)
-                                             : "never"));
+                          temperature(f.lowest_core_degC), percent(f.worst_water_deficit_pct), foul_air(f)));
   }
   page.line();
   for (const Row& row : rows)

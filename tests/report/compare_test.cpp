@@ -6,6 +6,7 @@
 
 #include "core/notice.hpp"
 #include "report/compare_futures.hpp"
+#include "report/pages/compare_page.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -194,4 +195,29 @@ TEST_CASE("under common futures the sentence turns with what was drawn") {
   CHECK(has(down,
             "option 1 is longer in 8 of 9 futures (5 to 9), option 2 in 1; the median difference is -10 h"));
   CHECK(has(none, "no difference in any of 9 futures"));
+}
+
+TEST_CASE("the page of a comparison says what the text says, with the ranges first") {
+  Made early, late;
+  early.times(20, 60);
+  late.times(60, 100);
+  late.scenario.scenario.name = "<script>alert(1)</script>";
+  report::Comparison comparison = of(early, late);
+  comparison.no_futures = "None.";
+  for (const double able_h : {15.0, 25.0}) {
+    outcome::Figures end = comparison.options[0].own.figures;
+    end.able.first_s = able_h * hour_s;
+    comparison.options[0].ends.push_back(end);
+    comparison.options[1].ends.push_back(comparison.options[1].own.figures);
+  }
+  const report::html::Page page = report::pages::compare_page(comparison);
+  const auto& table = std::get<report::html::Table>(page.sections[1].blocks.front());
+  CHECK(table.rows.front()[0] == "able until, first person, over what is not measured");
+  CHECK(table.rows.front()[1] == "15 h to 25 h");
+  const auto& answer = std::get<report::html::Paragraph>(page.sections[2].blocks.front());
+  CHECK(answer.large);
+  CHECK(answer.text == report::conclusions(comparison).front().front());
+  const std::string html = report::html::to_html(page);
+  CHECK(has(html, std::string(standing_notice)));
+  CHECK_FALSE(has(html, "<script>alert(1)"));
 }

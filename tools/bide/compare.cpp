@@ -9,6 +9,8 @@
 #include "core/notice.hpp"
 #include "output.hpp"
 #include "report/compare.hpp"
+#include "report/file.hpp"
+#include "report/pages/compare_page.hpp"
 #include "scenario/differences.hpp"
 #include "scenario/document.hpp"
 #include "scenario/variations.hpp"
@@ -24,6 +26,7 @@ using scenario::ValidScenario;
 
 struct CompareArguments {
   std::vector<std::string> scenarios, vary;
+  std::string report_html;
   std::uint64_t futures = 200, seed = 1;
   bool json = false, csv = false, ascii = false, progress = false;
 };
@@ -161,6 +164,11 @@ int compare(const CompareArguments& arguments) {
   const Chosen chosen = choose(arguments);
   if (chosen.scenarios.empty()) return chosen.exit_code;
 
+  const report::Letters shown = letters(arguments.ascii);
+  if (!arguments.report_html.empty())
+    if (const auto why = report::why_not_writable(arguments.report_html))
+      return cannot_write(arguments.report_html, *why, shown);
+
   report::Comparison comparison;
   const Plan planned = plan(chosen.scenarios, comparison);
   const std::vector<study::RunResult> results = study::run_all(planned.runs);
@@ -191,9 +199,14 @@ int compare(const CompareArguments& arguments) {
     for (const std::size_t place : places.ends) option.ends.push_back(figures(place));
   }
   add_futures(chosen.scenarios, arguments, comparison);
+  if (!arguments.report_html.empty()) {
+    const std::string page = report::html::to_html(report::pages::compare_page(comparison));
+    if (const auto why = report::write_whole(arguments.report_html, page))
+      return cannot_write(arguments.report_html, *why, shown);
+  }
   if (arguments.json) return put(report::comparison_json(comparison), "", false);
   if (arguments.csv) return put(report::comparison_csv(comparison), "", false);
-  return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width()), "", false);
+  return put(report::comparison_text(comparison, shown, terminal_width()), "", false);
 }
 
 }  // namespace
@@ -217,6 +230,7 @@ void add_compare(CLI::App& app, int& exit_code) {
       ->capture_default_str();
   command->add_option("--seed", arguments->seed, "Same seed, same futures")->capture_default_str();
   command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
+  command->add_option("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
   CLI::Option* json = command->add_flag("--json", arguments->json, "As JSON");
   command->add_flag("--csv", arguments->csv, "As CSV, a row for each option")->excludes(json);
   command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
