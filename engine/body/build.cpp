@@ -115,6 +115,9 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
     b.area_total_m2 += b.area_m2[s];
     for (int l = 0; l < tissue_count; ++l) b.basal_total_W += b.basal_W[s][l];
   }
+  b.mean_skin_setpoint_degC = b.finger_area_m2 * b.finger_setpoint_degC / b.area_total_m2;
+  for (int s = 0; s < segment_count; ++s)
+    b.mean_skin_setpoint_degC += b.area_m2[s] * b.setpoint_degC[s][skin] / b.area_total_m2;
   b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, *p.vo2max_mL_kg_min,
                                               constants::shivering_quotient) *
                           *p.shivering_ceiling_factor;

@@ -36,7 +36,7 @@ struct Build {
   T beyond_shivering_peak_trial;  // 1: the ceiling is held at the end of the people it was measured on
   T greatest_urine_osmolality_mOsm_kg;
   T susceptibility;  // to seasickness
-  T core_setpoint_degC;
+  T core_setpoint_degC, mean_skin_setpoint_degC;
   T core_limit_shift_K;  // added to the limits of the cold
 
   // Clothing

@@ -26,6 +26,31 @@ inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
   return positive_part(by_core + by_skin) / sqrt(body_fat_pct);
 }
 
+// Shivering heat above rest in air, W per m2 of skin (Fiala 2001, regression over exposures to air of 5 to 50
+// degC), from how far skin (0 or below) and core are from neutral:
+// {10 [tanh(0.48 dTs + 3.62) - 1] dTs - 27.9 dTc - 28.6} W on 1.86 m2, never negative; with dTs 0 above
+// neutral. Its term in the rate of skin cooling is left out: it acts in the first minutes. The law above,
+// carried to a mild skin over a warm core, makes people shiver at 18 degC where nobody was seen to. Fatness
+// as in air: by its square root (Tikuisis 1991). Written with tanh(x) - 1 = -2 / (1 + exp(2 x)).
+template <class T>
+inline T shivering_in_air_W_m2(T core_error_K, T skin_error_K, T body_fat_pct) {
+  using namespace constants;
+  const T cold_K = smaller(skin_error_K, T(0));
+  const T x = T(shiver_air_per_K) * cold_K + T(shiver_air_offset);
+  const T by_skin = -(T(2 * shiver_air_scale_W_K) * cold_K / (T(1) + exp(T(T(2) * x))));
+  const T heat_W = by_skin - T(shiver_air_per_core_W_K) * core_error_K - T(shiver_air_threshold_W);
+  return positive_part(heat_W) / T(shiver_air_area_m2) *
+         power(T(T(shiver_air_fat_pct) / body_fat_pct), shiver_air_fat_power.value);
+}
+
+// Share of the law of air aboard: 1 while the core is more than a spread above the mean of the other law's
+// data, 0 a spread below it, smooth between. The change from one to the other is our choice; over half this
+// range it would be too steep for the step of 150 s (0.045 K off the reference in the core).
+template <class T>
+inline T shivering_air_share(T core_degC) {
+  return smoothstep(core_degC, constants::shiver_air_to_core_degC, constants::shiver_air_from_core_degC);
+}
+
 // 1 above a core of 32 degC, 0 below 30, smooth between.
 template <class T>
 inline T shivering_core_cutoff(T core_degC) {

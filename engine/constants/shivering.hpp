@@ -14,9 +14,29 @@ inline constexpr Sourced shiver_per_skin2_W_m2K2{1.57, "W/(m2 K2)", "tikuisis199
                                                  Trust::second_hand};
 inline constexpr Sourced shiver_skin_degC{33.0, "degC", "tikuisis1999", "same", Trust::second_hand};
 
-// ---- onset: W of the standard man per K of cold head core and per K of cold skin
-inline constexpr Sourced shiver_product_W_K2{24.4, "W/K2", "stolwijk1971", "PCHIL 21.0 kcal/(h K2), x 1.163",
-                                             Trust::second_hand};
+// ---- drive in air: 10 [tanh(0.48 dTs + 3.62) - 1] dTs - 27.9 dTc - 28.6, W above rest of the standard
+// person, by errors from the neutral state
+inline constexpr Sourced shiver_air_scale_W_K{
+    10.0, "W/K", "fiala2001", "form and coefficients recalled, and the same in a public transcription",
+    Trust::second_hand};
+inline constexpr Sourced shiver_air_per_K{0.48, "1/K", "fiala2001", "same", Trust::second_hand};
+inline constexpr Sourced shiver_air_offset{3.62, "-", "fiala2001", "same", Trust::second_hand};
+inline constexpr Sourced shiver_air_per_core_W_K{27.9, "W/K", "fiala2001", "same", Trust::second_hand};
+inline constexpr Sourced shiver_air_threshold_W{28.6, "W", "fiala2001", "same", Trust::second_hand};
+inline constexpr Sourced shiver_air_area_m2{1.86, "m2", "fiala1999", "the standard person's skin",
+                                            Trust::from_memory};
+inline constexpr Sourced shiver_air_fat_pct{
+    14.0, "%", "fiala1999", "the standard person's fatness", Trust::from_memory, 12.0, 18.0};
+inline constexpr Sourced shiver_air_fat_power{0.5, "-", "tikuisis1991",
+                                              "abstract: for a given fall of mean skin temperature in air, "
+                                              "the rise is attenuated by the square root of fatness",
+                                              Trust::seen};
+// The two laws share what lies within a spread of the mean of the other's core temperatures, 35.92 (0.93)
+// degC.
+inline constexpr Sourced shiver_air_from_core_degC{
+    36.85, "degC", "tikuisis1999", "abstract: mean and one spread above, 35.92 + 0.93", Trust::derived};
+inline constexpr Sourced shiver_air_to_core_degC{
+    34.99, "degC", "tikuisis1999", "abstract: mean and one spread below, 35.92 - 0.93", Trust::derived};
 
 // ---- ceiling: peak oxygen uptake, mL/(kg min), resting part included
 inline constexpr Sourced shiver_peak{

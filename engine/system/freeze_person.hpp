@@ -46,8 +46,15 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
              ((T(1) - h.asleep) * T(awake_rest_factor.value - 1) * b.basal_total_W + h.labour_W + swimming_W);
   const T core = felt_core_degC(b, y);
   const T felt = core + b.shivering_shift_K;
-  const T drive = body::shivering_drive_W_m2(felt, mean_skin_degC(b, y), b.body_fat_pct) * b.area_total_m2 *
-                  b.shivering_factor;
+  const T skin = mean_skin_degC(b, y);
+  const T by_water = body::shivering_drive_W_m2(felt, skin, b.body_fat_pct);
+  const T by_air = body::shivering_in_air_W_m2(T(felt - T(neutral_core.value)),
+                                               T(skin - b.mean_skin_setpoint_degC), b.body_fat_pct);
+  // The law of air only lowers: carried to a skin colder than people had in its air it asks for twice the
+  // other's.
+  const T in_air = (T(1) - h.in_water) * body::shivering_air_share(felt);
+  const T drive =
+      (by_water - in_air * positive_part(T(by_water - by_air))) * b.area_total_m2 * b.shivering_factor;
   const T glucose =
       body::blood_glucose_mmol_L(y[own::glycogen], b.glycogen_kJ, carbohydrate_absorbed_W, y[own::alcohol]);
   const T fresh = h.living * smaller(drive, b.shivering_ceiling_W) * body::shivering_core_cutoff(core) *

@@ -26,6 +26,30 @@ TEST_CASE("drive of Tikuisis and Giesbrecht 1999, worked by hand from the publis
   CHECK(W(37, 33, 15) == 0);
 }
 
+TEST_CASE("drive in air of Fiala 2001, worked by hand from the published coefficients") {
+  const auto W = [](double core, double skin, double fat) { return shivering_in_air_W_m2(core, skin, fat); };
+  // Skin 10 K cold: x = -4.8 + 3.62 = -1.18, tanh x = -0.8275, 10 x 1.8275 x 10 = 182.75; less 28.6 is 154.15
+  // W on 1.86 m2.
+  CHECK(W(0, -10, 14) == Approx(82.88).epsilon(1e-3));
+  // Core 0.5 K cold: 13.95 W more. Skin 8 K cold: x = -0.22, tanh = -0.2165, 97.32 - 28.6 = 68.72 W.
+  CHECK(W(-0.5, -10, 14) == Approx(90.38).epsilon(1e-3));
+  CHECK(W(0, -8, 14) == Approx(36.95).epsilon(1e-3));
+  // A skin 5.5 K cold over a warm core, as two hours at 18 degC left it (Hardy & Stolwijk 1966): none, nor in
+  // warmth.
+  CHECK(W(0, -5.5, 14) == 0);
+  CHECK(W(0.5, 2, 14) == 0);
+  // A cold core alone: 27.9 x 2 - 28.6 = 27.2 W; a skin above neutral takes nothing from it.
+  CHECK(W(-2, 0, 14) == Approx(14.62).epsilon(1e-3));
+  CHECK(W(-2, 3, 14) == W(-2, 0, 14));
+  // Four times the fatness, half the response (Tikuisis 1991).
+  CHECK(W(0, -10, 56) == Approx(41.44).epsilon(1e-3));
+  // By the core: all air at one spread above the mean of the other law's data, 35.92 (0.93), none at one
+  // below, half at the mean.
+  CHECK(shivering_air_share(36.85) == 1);
+  CHECK(shivering_air_share(35.92) == Approx(0.5));
+  CHECK(shivering_air_share(34.99) == Approx(0));
+}
+
 TEST_CASE("what stops shivering") {
   CHECK(shivering_core_cutoff(33.0) == 1);
   CHECK(shivering_core_cutoff(32.0) == 1);
@@ -88,6 +112,8 @@ TEST_CASE("fatigue stays within its range, heals at rest, and leaves what can be
 
 TEST_CASE("lanes agree with double") {
   check_lanes(AS_LAMBDA(shivering_drive_W_m2), {{36, 25, 15}, {35, 10, 20}, {37.5, 34, 30}, {33, 22, 8}});
+  check_lanes(AS_LAMBDA(shivering_in_air_W_m2), {{0, -10, 15}, {-1, -3, 20}, {0.4, 1, 30}, {-2, -20, 8}});
+  check_lanes(AS_LAMBDA(shivering_air_share), {{37}, {36.5}, {36.2}, {35}});
   check_lanes(AS_LAMBDA(shivering_core_cutoff), {{29}, {30.5}, {31.7}, {36}});
   check_lanes(AS_LAMBDA(glucose_factor), {{2}, {2.6}, {2.9}, {5}});
   check_lanes(AS_LAMBDA(alcohol_factor), {{0}, {50}, {82}, {300}});

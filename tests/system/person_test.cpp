@@ -40,7 +40,8 @@ struct Resting {
     p.sweat_share[trunk] = 0.5;
     p.finger_basal_flow_L_h = 10, p.finger_capacity_J_K = 3500, p.finger_setpoint_degC = 33;
     p.shivering_ceiling_W = 400, p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = 1;
-    p.core_setpoint_degC = 37, p.greatest_urine_osmolality_mOsm_kg = 1000, p.susceptibility = 1;
+    p.core_setpoint_degC = 37, p.mean_skin_setpoint_degC = 33, p.greatest_urine_osmolality_mOsm_kg = 1000,
+    p.susceptibility = 1;
     p.permeability_index = 0.38;
     p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 7280;
     p.glycogen_kJ = 8000, p.fat_kg = 10.3, p.protein_kg = 12.2;
@@ -97,15 +98,30 @@ TEST_CASE("blood carries 1.163 W/K per litre an hour, and more to a working musc
 TEST_CASE("cold: shivering from core and skin, in the muscles") {
   Resting r;
   r.x[bat::node(trunk, core)] = 36.5;
-  for (int s = 0; s < segment_count; ++s) r.x[bat::node(s, skin)] = 28;
-  r.x[bat::finger] = 28;
+  for (int s = 0; s < segment_count; ++s) r.x[bat::node(s, skin)] = 23;
+  r.x[bat::finger] = 23;
   r.freeze();
-  // 155.5 x 0.5 + 47 x 5 - 1.57 x 25 = 273.5; over sqrt(12.9) = 76.149 W/m2; times 2 m2.
-  CHECK(r.c.shivering_W == Near(152.298).epsilon(1e-4));
-  CHECK(r.c.metabolic_W == Near(92 + 152.298).epsilon(1e-4));
-  CHECK(r.c.source_W[trunk][muscle] == Near(0.25 * 152.298).epsilon(1e-4));
-  // The trunk's vessels have no share of the constriction here: local cooling alone, 3 x 2^(-5/10) L/h.
-  CHECK(r.c.perfusion_W_K[trunk][skin] == Near(1.163 * 2.12132).epsilon(1e-4));
+  // The law of cold cores: 155.5 x 0.5 + 47 x 10 - 1.57 x 100 = 390.75; over sqrt(12.9) = 108.794 W/m2. The
+  // law of air: 182.75 + 27.9 x 0.5 - 28.6 = 168.10 W; over 1.86, times sqrt(14 / 12.9) = 94.148 W/m2. Its
+  // share at 36.5 degC is u = 1.51 / 1.86, u^2 (3 - 2 u) = 0.90710. Times 2 m2.
+  const double shivering_W = 191.017;
+  CHECK(r.c.shivering_W == Near(shivering_W).epsilon(1e-4));
+  CHECK(r.c.metabolic_W == Near(92 + shivering_W).epsilon(1e-4));
+  CHECK(r.c.source_W[trunk][muscle] == Near(0.25 * shivering_W).epsilon(1e-4));
+  // The trunk's vessels have no share of the constriction here: local cooling alone, 3 x 2^(-10/10) L/h.
+  CHECK(r.c.perfusion_W_K[trunk][skin] == Near(1.163 * 1.5).epsilon(1e-4));
+  // A skin colder than that of people in air: the law of cold cores, (77.75 + 351.75) / sqrt(12.9) = 119.583
+  // W/m2, not the 193 of the law of air.
+  for (int s = 0; s < segment_count; ++s) r.x[bat::node(s, skin)] = 15;
+  r.x[bat::finger] = 15;
+  r.freeze();
+  CHECK(r.c.shivering_W == Near(239.166).epsilon(1e-4));
+  for (int s = 0; s < segment_count; ++s) r.x[bat::node(s, skin)] = 23;
+  r.x[bat::finger] = 23;
+  // Immersed, the law of cold cores alone.
+  r.held.persons[0].in_water = 1;
+  r.freeze();
+  CHECK(r.c.shivering_W == Near(217.588).epsilon(1e-4));
 }
 
 TEST_CASE("warm: sweat 372.2 W per kelvin of the head's core, by shares") {
@@ -260,13 +276,12 @@ TEST_CASE("constriction narrows skin and fat, and sends blood back along the art
   r.x[bat::node(trunk, skin)] = 29;
   r.freeze();
   // Trunk skin 4 K too cold on all the receptors: command 5.0 x 4 = 20, flows over 1 + 0.4 x 20 = 9. Skin
-  // 3/9 x 2^(-4/10) = 0.252619, fat 2/9 = 0.222222, core 100 L/h. Mean skin 33 - 4 x 0.6/2 = 31.8 degC makes
-  // the trunk shiver 0.25 x 2 x (47 x 1.2 - 1.57 x 1.44) / sqrt(12.9) = 7.5368 W: muscle 6.48014 L/h.
-  // Together 106.95498 L/h, 124.38864 W/K. The exchanger is wholly in use at 20: 124.38864^2 / (124.38864 +
-  // 50) = 88.72447 W/K, 0.829550 per L/h.
-  CHECK(r.c.perfusion_W_K[trunk][core] == Near(82.9550).epsilon(1e-5));
-  CHECK(r.c.perfusion_W_K[trunk][skin] == Near(0.829550 * 0.252619).epsilon(1e-5));
-  CHECK(r.c.perfusion_W_K[trunk][fat] == Near(0.829550 / 4.5).epsilon(1e-5));
+  // 3/9 x 2^(-4/10) = 0.252619, fat 2/9 = 0.222222, core 100 L/h, and no shivering over a warm core.
+  // Together 100.474841 L/h, 116.85224 W/K. The exchanger is wholly in use at 20: 116.85224^2 / (116.85224 +
+  // 50) = 81.83556 W/K, 0.814488 per L/h.
+  CHECK(r.c.perfusion_W_K[trunk][core] == Near(81.4488).epsilon(1e-5));
+  CHECK(r.c.perfusion_W_K[trunk][skin] == Near(0.814488 * 0.252619).epsilon(1e-5));
+  CHECK(r.c.perfusion_W_K[trunk][fat] == Near(0.814488 / 4.5).epsilon(1e-5));
   // Half of the full command of 40: 0.5 of the 0.5 L that cold brings, with 2.33 h; all of it urine.
   CHECK(r.c.fluid_shift_L_s == Near(0.25 / 8388));
   CHECK(r.c.urine_kg_s == Near(7.46172e-6 + 0.25 / 8388).epsilon(1e-5));

@@ -1,3 +1,4 @@
+#include "core/moist_air.hpp"
 #include "system/readings.hpp"
 #include "validation/support/raft_trial.hpp"
 #include "validation/topics.hpp"
@@ -42,9 +43,14 @@ End end_of(bool inflated, bool wet, int persons = 2) {
     loss_W += rate(last - 1, path);
   const body::Build<double>& b = run.compiled.persons[0];
   const double* end = person(run.samples.back());
+  // A heat-flow disc on the skin does not see what evaporates from the skin, whether it leaves or condenses
+  // in the cloth.
+  const double skin_degC = system::mean_skin_degC(b, end);
+  loss_W -=
+      latent_heat_J_kg(skin_degC) * (rate(last - 1, total_skin_water) + rate(last - 1, total_distilled));
   const double core_degC = system::core_degC(end);
   return {loss_W / b.area_total_m2, rate(0, total_metabolic), core_degC,
-          system::core_degC(person(run.samples.front())) - core_degC, system::mean_skin_degC(b, end)};
+          system::core_degC(person(run.samples.front())) - core_degC, skin_degC};
 }
 
 }  // namespace
@@ -86,8 +92,7 @@ std::vector<Row> raft_people_rows() {
             ? "the shut cabin warms by about 3 K from two to six people; entrances of the trial may have "
               "stood open, and the canopy's heat loss and leakage are unmeasured"
         : about("metabolic rate")
-            ? "the loss is raised more than found, and shivering makes up for more of it than people do (see "
-              "cold_air)"
+            ? "the loss is raised more than found, and shivering makes up for more of it than people do"
         : about("skin heat loss, wet over dry")
             ? "wet cloth and a wet seat cost more than was found; which of them, or the trial's air, is not "
               "known"
