@@ -63,7 +63,7 @@ TEST_CASE("a gain is the hours between two times, and a bound where one is beyon
 }
 
 TEST_CASE("a lever that helps in the cold and harms in the heat is shown to") {
-  const LeverTried cold = of(tried("four_in_an_oversized_raft.json"), "protective_aids");
+  const LeverTried cold = of(tried("cold_sea_wet_floor_flat.json"), "protective_aids");
   CHECK(study::direction(cold) == 1);
   const auto heat = tried("tropics_little_water.json");
   CHECK(study::direction(of(heat, "protective_aids")) == -1);
