@@ -1,5 +1,6 @@
 #include <sstream>
 
+#include "cabin/clothing.hpp"
 #include "constants/body.hpp"
 #include "system/readings.hpp"
 #include "validation/support/rest.hpp"
@@ -87,6 +88,24 @@ double lowest_stable_degC(const Man& man) {
   return 0;
 }
 
+// Share of a segment's internal insulation (core to skin over the heat that leaves it) that its fat accounts
+// for, spread over its skin, once settled in water.
+double fat_share_of_insulation(const Run& run, double water_degC, int segment) {
+  const body::Build<double>& b = run.compiled.persons[0];
+  const double* end = person(run.samples.back());
+  const double skin_degC = end[body::at::node(segment, body::skin)];
+  const double film = cabin::water_film_W_m2K(0.0), covered = b.covered[segment];
+  const double lost_W_m2 =
+      ((1 - covered) * film + covered * cabin::immersed_W_m2K(b.immersed_insulation_m2K_W, film)) *
+      (skin_degC - water_degC);
+  const double whole_m2K_W = (core_degC(run, run.samples.size() - 1) - skin_degC) / lost_W_m2;
+  const double fat_kg =
+      b.capacity_J_K[segment][body::fat] / (constants::fat_specific_heat_kcal_kgK * constants::kcal_J);
+  const double fat_m2K_W =
+      fat_kg / (constants::fat_density_kg_m3 * b.area_m2[segment] * constants::fat_conductivity_W_mK);
+  return fat_m2K_W / whole_m2K_W;
+}
+
 double to_34_h(const Man& man) {
   const Run run = sit(man, 10, 12, true);
   return time_reached_s(
@@ -143,6 +162,17 @@ std::vector<Row> fatness_rows() {
         "like fatness, and the model's lean man is an average one");
   out.push_back(make_row(topic, keatinge, "lowest water with a stable core, fattest", "degC", 12, 0, 16,
                          lowest_stable_degC(very_fat), "said to be below 12"));
+  const double coldest_degC = lowest_stable_degC(average);
+  const Run settled = sit(average, coldest_degC, 12, true);
+  out.push_back(make_row(topic, keatinge, "share of the trunk's insulation that is fat's", "-", 0.6, 0.5, 1,
+                         fat_share_of_insulation(settled, coldest_degC, body::trunk),
+                         "said to be over half"));
+  blame(out.back(),
+        "the trunk's muscle and skin keep too little flow, or too much of the fat lies elsewhere");
+  out.push_back(make_row(topic, keatinge, "share of the legs' insulation that is fat's", "-", 0.25, 0, 0.33,
+                         fat_share_of_insulation(settled, coldest_degC, body::legs),
+                         "said to be less than a third"));
+  blame(out.back(), "the legs' muscle keeps its flow and insulates too little");
   for (Row& r : out)
     if (r.study != reactions && r.study != keatinge && r.quantity.find("metabolic") != 0)
       blame(r, "flow through the limbs' muscle is not closed in the cold, so fat counts for too little");
