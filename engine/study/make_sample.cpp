@@ -1,5 +1,6 @@
 #include "study/make_sample.hpp"
 
+#include <memory>
 #include <utility>
 
 namespace bide::study {
@@ -12,10 +13,10 @@ NotMade not_made(const scenario::Diagnostics& wrong) {
 
 }  // namespace
 
-std::variant<Sample, NotMade> make_sample(const scenario::Validated& validated) {
+std::variant<Sample, NotMade> make_sample(const scenario::Validated& validated, weather::Cache& cache) {
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) return not_made(*wrong);
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  auto loaded = weather::load(scenario);
+  auto loaded = cache.load(scenario);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&loaded)) return not_made(*wrong);
   auto& record = std::get<weather::Record>(loaded);
   system::Compiled<double> compiled = system::compile(scenario, record);
@@ -23,8 +24,9 @@ std::variant<Sample, NotMade> make_sample(const scenario::Validated& validated) 
 }
 
 MakeSample drawing(const Sampler& sampler, std::uint64_t seed) {
-  return
-      [&sampler, seed](std::uint64_t k) { return make_sample(sampler.scenario_of(sampler.draw(seed, k))); };
+  return [&sampler, seed, cache = std::make_shared<weather::Cache>()](std::uint64_t k) {
+    return make_sample(sampler.scenario_of(sampler.draw(seed, k)), *cache);
+  };
 }
 
 }  // namespace bide::study

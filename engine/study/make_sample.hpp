@@ -1,7 +1,7 @@
 // From what was drawn to a sample ready to march: the ordinary validation, the weather, the compiled numbers.
 //
-// States: none, so that samples may be made by several threads at once. A draw that the validation or the
-// weather refuses is not made, with the first reason of all that were found.
+// States: none but a cache that may be shared, so that samples may be made by several threads at once. A draw
+// that the validation or the weather refuses is not made, with the first reason of all that were found.
 #pragma once
 
 #include <cstdint>
@@ -10,12 +10,14 @@
 
 #include "study/ensemble.hpp"
 #include "study/sampler.hpp"
+#include "weather/cache.hpp"
 
 namespace bide::study {
 
-std::variant<Sample, NotMade> make_sample(const scenario::Validated& scenario);
+// The cache is that of everything made together; samples do not depend on what it holds.
+std::variant<Sample, NotMade> make_sample(const scenario::Validated& scenario, weather::Cache& cache);
 
-// Sample k as the sampler draws it. Keeps a reference to the sampler.
+// Sample k as the sampler draws it. Keeps a reference to the sampler, and a cache of weather of its own.
 MakeSample drawing(const Sampler& sampler, std::uint64_t seed);
 
 }  // namespace bide::study

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 #include <stdexcept>
 
 #include "study/bootstrap.hpp"
@@ -24,12 +25,13 @@ bool is_nested(const Sampler& sampler) {
 }
 
 MakeSample nested_drawing(const Sampler& sampler, std::uint64_t seed, std::uint64_t inner_count) {
-  return [&sampler, key = seed ^ other_key, inner_count](std::uint64_t k) {
+  return [&sampler, key = seed ^ other_key, inner_count,
+          cache = std::make_shared<weather::Cache>()](std::uint64_t k) {
     std::vector<double> point = sampler.point(key, k);
     const std::vector<double> truth = sampler.point(~key, k / inner_count);
     for (std::size_t i = 0; i < point.size(); ++i)
       if (sampler.factors()[i].kind == FactorKind::ignorance) point[i] = truth[i];
-    return make_sample(sampler.scenario_of(sampler.at(point)));
+    return make_sample(sampler.scenario_of(sampler.at(point)), *cache);
   };
 }
 

@@ -124,8 +124,9 @@ Progress Study::run(SampleRange range, const std::filesystem::path& file, int th
       threads > 0 ? static_cast<std::size_t>(threads) : std::thread::hardware_concurrency();
   options.window = std::max(records_per_block, blocks_to_a_thread * block_width * busy);
   std::vector<std::byte> bytes(sample_bytes(persons()));
+  weather::Cache cache;
   const Progress done = run_ensemble(
-      range, [&](std::uint64_t k) { return make_sample(sampler_->scenario_of(draw(k))); },
+      range, [&](std::uint64_t k) { return make_sample(sampler_->scenario_of(draw(k)), cache); },
       [&](const SampleResult& result) {
         write_sample(result, bytes);
         writer.add(result.index, bytes);

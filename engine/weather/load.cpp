@@ -67,13 +67,16 @@ std::variant<Record, Diagnostics> stated_weather(const scenario::Weather& weathe
   return RecordBuilder::build(
       site, {},
       [&](double t_s) {
-        const double unix_s = site.start_unix_s + t_s;
-        const SunPosition sun = sun_position(unix_s, site.latitude_deg, site.longitude_deg);
-        constexpr double hours_per_day = 24;
-        const double phase = (solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min) - warmest_h) *
-                             (2 * std::numbers::pi / hours_per_day);
         Atmosphere air = steady;
-        air.air_temperature_degC = mean_degC + swing_K * std::cos(phase);
+        air.air_temperature_degC = mean_degC;
+        if (cycles) {
+          const double unix_s = site.start_unix_s + t_s;
+          const SunPosition sun = sun_position(unix_s, site.latitude_deg, site.longitude_deg);
+          constexpr double hours_per_day = 24;
+          const double hour = solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min);
+          const double phase = (hour - warmest_h) * (2 * std::numbers::pi / hours_per_day);
+          air.air_temperature_degC += swing_K * std::cos(phase);
+        }
         air.vapour_pressure_Pa = humidity * saturation_pressure_Pa(air.air_temperature_degC);
         return air;
       },
@@ -200,8 +203,23 @@ std::variant<Record, Problems> record_of(const Observations& file, const scenari
       std::move(notes));
 }
 
+Parsed read_observations(const std::filesystem::path& file, WeatherKind kind) {
+  std::variant<std::string, Problems> text = read_text(file);
+  if (Problems* problems = std::get_if<Problems>(&text)) return std::move(*problems);
+  const std::string& content = std::get<std::string>(text);
+  return observations(kind == WeatherKind::ndbc ? parse_ndbc(content) : parse_weather_csv(content));
+}
+
 std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
                                                const std::filesystem::path& folder) {
+  return load_weather(weather, site, folder, [](const std::filesystem::path& file, WeatherKind kind) {
+    return std::make_shared<const Parsed>(read_observations(file, kind));
+  });
+}
+
+std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
+                                               const std::filesystem::path& folder,
+                                               const ParsedFile& parsed) {
   if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle)
     return stated_weather(weather, site);
   Diagnostics missing;
@@ -218,13 +236,10 @@ std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather,
       out.push_back({{}, "/weather/file", fmt::format("{}: {}", *weather.file, problem)});
     return out;
   };
-  std::variant<std::string, Problems> text = read_text(folder / std::filesystem::path(*weather.file));
-  if (const Problems* problems = std::get_if<Problems>(&text)) return refused(*problems);
-  const std::string& content = std::get<std::string>(text);
-  const std::variant<Observations, Problems> file =
-      observations(weather.kind == WeatherKind::ndbc ? parse_ndbc(content) : parse_weather_csv(content));
-  if (const Problems* problems = std::get_if<Problems>(&file)) return refused(*problems);
-  std::variant<Record, Problems> record = record_of(std::get<Observations>(file), weather, site);
+  const std::shared_ptr<const Parsed> file =
+      parsed(folder / std::filesystem::path(*weather.file), weather.kind);
+  if (const Problems* problems = std::get_if<Problems>(file.get())) return refused(*problems);
+  std::variant<Record, Problems> record = record_of(std::get<Observations>(*file), weather, site);
   if (const Problems* problems = std::get_if<Problems>(&record)) return refused(*problems);
   return std::get<Record>(std::move(record));
 }
@@ -235,11 +250,15 @@ double following_length_m(const scenario::ValidScenario& valid) {
   return 2 * std::sqrt(raft.floor_area_m2.value() / std::numbers::pi);
 }
 
+Site site_of(const scenario::ValidScenario& valid) {
+  return {valid.start_unix_s, valid.scenario.duration_h * seconds_per_hour,
+          valid.scenario.position.latitude_deg, valid.scenario.position.longitude_deg,
+          following_length_m(valid)};
+}
+
 std::variant<Record, Diagnostics> load(const scenario::ValidScenario& valid) {
-  const Site site{valid.start_unix_s, valid.scenario.duration_h * seconds_per_hour,
-                  valid.scenario.position.latitude_deg, valid.scenario.position.longitude_deg,
-                  following_length_m(valid)};
-  std::variant<Record, Diagnostics> loaded = load_weather(valid.scenario.weather, site, valid.folder);
+  std::variant<Record, Diagnostics> loaded =
+      load_weather(valid.scenario.weather, site_of(valid), valid.folder);
   if (Diagnostics* problems = std::get_if<Diagnostics>(&loaded))
     for (scenario::Diagnostic& problem : *problems) problem.file = valid.file;
   return loaded;

@@ -9,6 +9,8 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
+#include <memory>
 
 #include "weather/observations.hpp"
 #include "weather/record.hpp"
@@ -18,11 +20,24 @@ namespace bide::weather {
 std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
                                                          const std::filesystem::path& folder);
 
+// A weather file read and parsed; kinds csv and ndbc. Problems as sentences.
+using Parsed = std::variant<Observations, Problems>;
+Parsed read_observations(const std::filesystem::path& file, scenario::WeatherKind kind);
+
+// load_weather() with the parsed file asked for, at most once, so that it may be read once for many records.
+using ParsedFile =
+    std::function<std::shared_ptr<const Parsed>(const std::filesystem::path& file, scenario::WeatherKind)>;
+std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
+                                                         const std::filesystem::path& folder,
+                                                         const ParsedFile& parsed);
+
 // A file's observations made into a record; problems as sentences.
 std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
                                          const Site& site);
 
 // Diameter of the circle with the raft's floor area; without a raft, a floating person's own length.
 double following_length_m(const scenario::ValidScenario&);
+
+Site site_of(const scenario::ValidScenario&);
 
 }  // namespace bide::weather

@@ -26,7 +26,31 @@ struct Knot {
 constexpr std::size_t numbers_in_knot = sizeof(Knot) / sizeof(double);
 using Numbers = std::array<double, numbers_in_knot>;
 
-Knot knot_at(const Site& site, const MotionBand& band, double t_s, const Atmosphere& air) {
+// How the waves move one raft. Computed anew only when the sea has changed: it is half of the work at a knot.
+class Motion {
+ public:
+  explicit Motion(const Site& site)
+      : cut_off_rad_s_(cut_off_rad_s(site.raft_length_m)), band_(motion_band(cut_off_rad_s_)) {}
+
+  struct Accelerations {
+    double vertical_m_s2, weighted_m_s2;
+  };
+  const Accelerations& in(const SeaState& sea) {
+    if (sea_ != sea) {
+      sea_ = sea;
+      now_ = {vertical_acceleration_m_s2(sea, cut_off_rad_s_), weighted_acceleration_m_s2(sea, band_)};
+    }
+    return now_;
+  }
+
+ private:
+  double cut_off_rad_s_;
+  MotionBand band_;
+  SeaState sea_{0, 0};  // a calm moves nothing
+  Accelerations now_{0, 0};
+};
+
+Knot knot_at(const Site& site, Motion& motion, double t_s, const Atmosphere& air) {
   using namespace constants;
   const SunPosition sun = sun_position(site.start_unix_s + t_s, site.latitude_deg, site.longitude_deg);
   Knot knot;
@@ -44,8 +68,9 @@ Knot knot_at(const Site& site, const MotionBand& band, double t_s, const Atmosph
   f.rain_kg_m2_s = air.rain_kg_m2_s;
   f.wave_height_m = air.sea.wave_height_m;
   f.wave_period_s = air.sea.wave_period_s;
-  f.vertical_acceleration_m_s2 = vertical_acceleration_m_s2(air.sea, cut_off_rad_s(site.raft_length_m));
-  f.weighted_acceleration_m_s2 = weighted_acceleration_m_s2(air.sea, band);
+  const Motion::Accelerations& moved = motion.in(air.sea);
+  f.vertical_acceleration_m_s2 = moved.vertical_m_s2;
+  f.weighted_acceleration_m_s2 = moved.weighted_m_s2;
   f.pressure_Pa = air.pressure_Pa;
   f.is_day = 0;  // decided from the interpolated elevation, where it is read
   knot.sun_elevation_deg = sun.elevation_deg;
@@ -94,11 +119,11 @@ Record RecordBuilder::build(const Site& site, std::vector<double> sample_times_s
   series->longitude_deg = site.longitude_deg;
   const auto intervals =
       std::max(std::size_t{1}, static_cast<std::size_t>(std::ceil(site.duration_s / knot_spacing_s)));
-  const MotionBand band = motion_band(cut_off_rad_s(site.raft_length_m));
+  Motion motion(site);
   auto sample = record.knots_s_.begin();
   const auto add = [&](double t) {
     series->t_s.push_back(t);
-    series->numbers.push_back(std::bit_cast<Numbers>(knot_at(site, band, t, atmosphere(t))));
+    series->numbers.push_back(std::bit_cast<Numbers>(knot_at(site, motion, t, atmosphere(t))));
   };
   for (std::size_t k = 0; k <= intervals; ++k) {
     const double regular_s = knot_spacing_s * static_cast<double>(k);

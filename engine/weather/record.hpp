@@ -15,6 +15,8 @@ struct Site {
   double start_unix_s, duration_s;
   double latitude_deg, longitude_deg;
   double raft_length_m;  // decides which waves move it
+
+  bool operator==(const Site&) const = default;
 };
 
 struct Atmosphere {

@@ -19,6 +19,8 @@ double wind_at_height_m_s(double wind_m_s, double from_height_m, double to_heigh
 struct SeaState {
   double wave_height_m;  // significant
   double wave_period_s;  // mean zero-crossing
+
+  bool operator==(const SeaState&) const = default;
 };
 
 SeaState fully_developed_sea(double wind_10m_m_s);
