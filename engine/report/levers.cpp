@@ -58,6 +58,12 @@ Json gain_json(const Gain& gain) {
           {"not_reached_either_way", gain.unreached}};
 }
 
+void put_gains(Json& to, const study::Gains& gains) {
+  to["able_gain"] = gain_json(gains.able);
+  to["alive_gain"] = gain_json(gains.alive);
+  to["margin_gain_fraction"] = json_number(gains.margin);
+}
+
 const char* state_word(const LeverTried& tried) {
   switch (tried.state) {
     case LeverTried::State::makes_no_sense:
@@ -76,7 +82,8 @@ const char* state_word(const LeverTried& tried) {
 std::string levers_text(const study::LeversTried& levers, const scenario::ValidScenario& scenario,
                         Letters letters, int width) {
   Page page(width, letters);
-  page.paragraph("Each lever is one case, not a forecast: a single run with one change, without a range.");
+  page.paragraph("Each lever is one case, not a forecast: a single run with one change.");
+  page.paragraph(what_the_ends_are);
   page.line();
   page.paragraph(page.outside(scenario.scenario.name));
   const double h = levers.base.horizon_s;
@@ -102,7 +109,7 @@ std::string levers_json(const study::LeversTried& levers, const scenario::ValidS
   Json json;
   json["format"] = levers_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
-  json["one_case"] = "Each lever is one case, not a forecast: a single run with one change, without a range.";
+  json["one_case"] = "Each lever is one case, not a forecast: a single run with one change.";
   json["name"] = plain(scenario.scenario.name);
   json["horizon_h"] = json_number(levers.base.horizon_s / hour_s);
   json["able_first_h"] = hours(levers.base.able.first_s);
@@ -119,9 +126,10 @@ std::string levers_json(const study::LeversTried& levers, const scenario::ValidS
         {"state", state_word(tried)},
         {"reason", tried.reason.empty() ? Json(nullptr) : Json(plain(tried.reason, Letters::utf8, 400))}};
     if (tried.state == LeverTried::State::tried) {
-      each["able_gain"] = gain_json(tried.able);
-      each["alive_gain"] = gain_json(tried.alive);
-      each["margin_gain_fraction"] = json_number(tried.margin_gain);
+      put_gains(each, tried.gained);
+      each["at_lowest_and_highest_loss"] = Json::array();
+      for (const study::Gains& end : tried.ends)
+        put_gains(each["at_lowest_and_highest_loss"].emplace_back(), end);
     }
     if (tried.state != LeverTried::State::makes_no_sense)
       each["highest_co2_ppm"] = {json_number(tried.co2_low_ppm), json_number(tried.co2_high_ppm)};

@@ -10,7 +10,14 @@ namespace bide::report {
 // "able gains 14 h", "alive not told apart".
 std::string gain_words(const char* what, const study::Gain& gain, double horizon_s);
 
-// Both gains; where no limit is reached, the margin.
+// What the brackets of bought_words() stand for.
+inline constexpr const char* what_the_ends_are =
+    "At the ends: with canopy heat loss and leakage, which nobody has measured, at the lowest and then at "
+    "the "
+    "highest of their ranges, with and without the lever.";
+
+// Both gains; where no limit is reached, the margin. Each with what it is at the ends of what nobody has
+// measured.
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
 // Its price in carbon dioxide, for whatever closes openings or makes the air worse; else empty.

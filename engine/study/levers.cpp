@@ -20,8 +20,9 @@ constexpr double hour_s = 3600;
 
 // One way to be off: all rafts as they are, at the lowest and at the highest heat loss and leakage.
 struct Case {
-  std::vector<std::size_t> as_it_is;
-  std::vector<std::size_t> ends;
+  using Places = std::vector<std::size_t>;
+  Places as_it_is;
+  std::vector<Places> ends;
 };
 
 struct Runs {
@@ -34,22 +35,22 @@ struct Runs {
   Case add_case(std::vector<ValidScenario> parts) {
     constexpr double lowest_loss = 0, highest_loss = 1;
     Case out;
-    for (ValidScenario& part : parts) {
-      if (part.scenario.raft)
-        for (const double position : {lowest_loss, highest_loss}) {
-          scenario::Validated end = scenario::at_end_of_ranges(part, position);
-          out.ends.push_back(add(std::move(std::get<ValidScenario>(end))));
-        }
-      out.as_it_is.push_back(add(std::move(part)));
-    }
+    if (parts.front().scenario.raft)
+      for (const double position : {lowest_loss, highest_loss}) {
+        Case::Places end;
+        for (const ValidScenario& part : parts)
+          end.push_back(add(std::move(std::get<ValidScenario>(scenario::at_end_of_ranges(part, position)))));
+        out.ends.push_back(std::move(end));
+      }
+    for (ValidScenario& part : parts) out.as_it_is.push_back(add(std::move(part)));
     return out;
   }
 };
 
-Figures figures_of(const Case& of, const std::vector<RunResult>& results) {
+Figures figures_of(const Case::Places& places, const std::vector<RunResult>& results) {
   std::vector<std::optional<double>> able_s, alive_s;
   Figures all;
-  for (const std::size_t place : of.as_it_is) {
+  for (const std::size_t place : places) {
     const Run& run = std::get<Run>(results[place]);
     for (const outcome::PersonOutcome& person : run.outcome.persons) {
       able_s.push_back(person.able.at_s);
@@ -69,19 +70,31 @@ void co2_range(const Case& of, const std::vector<RunResult>& results, double& lo
     return cabin.highest_co2_ppm ? cabin.highest_co2_ppm->value : 0.0;
   };
   low_ppm = high_ppm = highest(of.as_it_is.front());
-  for (const auto* places : {&of.as_it_is, &of.ends})
-    for (const std::size_t place : *places) {
+  const auto widen = [&](const Case::Places& places) {
+    for (const std::size_t place : places) {
       low_ppm = std::min(low_ppm, highest(place));
       high_ppm = std::max(high_ppm, highest(place));
     }
+  };
+  widen(of.as_it_is);
+  for (const Case::Places& end : of.ends) widen(end);
+}
+
+Gains gains(const Figures& before, const Figures& with) {
+  Gains out;
+  out.able = gain_of(before.able.first_s, with.able.first_s, before.horizon_s);
+  out.alive = gain_of(before.alive.first_s, with.alive.first_s, before.horizon_s);
+  if (out.able.unreached) out.margin = with.next_margin_fraction - before.next_margin_fraction;
+  return out;
 }
 
 bool before(const LeverTried& a, const LeverTried& b) {
   if (a.state != b.state) return a.state > b.state;
   const auto hours = [](const Gain& gain) { return gain.told_apart ? gain.hours : 0; };
-  if (hours(a.able) != hours(b.able)) return hours(a.able) > hours(b.able);
-  if (hours(a.alive) != hours(b.alive)) return hours(a.alive) > hours(b.alive);
-  return a.margin_gain > b.margin_gain;
+  const Gains &first = a.gained, &second = b.gained;
+  if (hours(first.able) != hours(second.able)) return hours(first.able) > hours(second.able);
+  if (hours(first.alive) != hours(second.alive)) return hours(first.alive) > hours(second.alive);
+  return first.margin > second.margin;
 }
 
 }  // namespace
@@ -97,9 +110,10 @@ Gain gain_of(const std::optional<double>& before_s, const std::optional<double>&
 
 int direction(const LeverTried& tried) {
   const auto sign = [](double value) { return value > 0 ? 1 : value < 0 ? -1 : 0; };
-  if (tried.able.told_apart) return sign(tried.able.hours);
-  if (tried.alive.told_apart) return sign(tried.alive.hours);
-  return std::abs(tried.margin_gain) >= constants::margins_apart_fraction ? sign(tried.margin_gain) : 0;
+  const Gains& gained = tried.gained;
+  if (gained.able.told_apart) return sign(gained.able.hours);
+  if (gained.alive.told_apart) return sign(gained.alive.hours);
+  return std::abs(gained.margin) >= constants::margins_apart_fraction ? sign(gained.margin) : 0;
 }
 
 std::variant<LeversTried, scenario::Diagnostics, timeline::Failure> try_levers(
@@ -131,17 +145,18 @@ std::variant<LeversTried, scenario::Diagnostics, timeline::Failure> try_levers(
     if (const auto* failure = std::get_if<timeline::Failure>(&result)) return *failure;
   }
 
-  out.base = figures_of(base, results);
+  out.base = figures_of(base.as_it_is, results);
+  std::vector<Figures> base_ends;
+  for (const Case::Places& end : base.ends) base_ends.push_back(figures_of(end, results));
   co2_range(base, results, out.base_co2_low_ppm, out.base_co2_high_ppm);
   const double limit_ppm = *scenario.scenario.limits->able_co2_ppm;
   for (std::size_t i = 0; i < cases.size(); ++i) {
     LeverTried& tried = out.tried[i];
     if (tried.state == LeverTried::State::makes_no_sense) continue;
-    tried.figures = figures_of(cases[i], results);
-    tried.able = gain_of(out.base.able.first_s, tried.figures.able.first_s, out.base.horizon_s);
-    tried.alive = gain_of(out.base.alive.first_s, tried.figures.alive.first_s, out.base.horizon_s);
-    if (tried.able.unreached)
-      tried.margin_gain = tried.figures.next_margin_fraction - out.base.next_margin_fraction;
+    tried.figures = figures_of(cases[i].as_it_is, results);
+    tried.gained = gains(out.base, tried.figures);
+    for (std::size_t end = 0; end < std::min(base_ends.size(), cases[i].ends.size()); ++end)
+      tried.ends.push_back(gains(base_ends[end], figures_of(cases[i].ends[end], results)));
     co2_range(cases[i], results, tried.co2_low_ppm, tried.co2_high_ppm);
     const bool worse = tried.co2_high_ppm > out.base_co2_high_ppm * (1 + constants::times_apart_fraction);
     if (tried.co2_high_ppm >= limit_ppm && worse) {

@@ -3,7 +3,8 @@
 // Inputs: a validated scenario. Output: for each lever of the catalogue what it gains or loses against the
 // scenario as it is, why it makes no sense, or why it is withheld. A lever is withheld when carbon dioxide,
 // with canopy and leakage at either end of their unmeasured ranges, passes the limit of being able and is
-// worse by the lever. Runs go over all processors; the order of the results depends on nothing but the
+// worse by the lever. Gains are told at both of these ends as well, each against the scenario at the same
+// end. Runs go over all processors; the order of the results depends on nothing but the
 // results.
 #pragma once
 
@@ -27,6 +28,12 @@ struct Gain {
 };
 Gain gain_of(const std::optional<double>& before_s, const std::optional<double>& with_s, double horizon_s);
 
+// What one lever changes; the margin where neither with nor without it a limit of being able is reached.
+struct Gains {
+  Gain able, alive;
+  double margin = 0;  // of the way to the nearest limit
+};
+
 struct LeverTried {
   enum class State { makes_no_sense, withheld, tried };
 
@@ -35,8 +42,8 @@ struct LeverTried {
   State state = State::tried;
   std::string reason;  // why it makes no sense, or is withheld
   outcome::Figures figures;
-  Gain able, alive;
-  double margin_gain = 0;                    // of the way to the nearest limit, where neither reaches one
+  Gains gained;
+  std::vector<Gains> ends;  // at the lowest and at the highest heat loss and leakage; empty without a raft
   double co2_low_ppm = 0, co2_high_ppm = 0;  // highest, over the unmeasured ranges
 };
 

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/notice.hpp"
+#include "report/levers_words.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -33,7 +34,7 @@ LeverTried tried(const scenario::Lever& lever, double able_h) {
   LeverTried out;
   out.lever = &lever;
   out.burden = {lever.mass_kg, lever.volume_L};
-  out.able = {able_h, able_h == 80, false, true};
+  out.gained.able = {able_h, able_h == 80, false, true};
   out.co2_low_ppm = 2000;
   out.co2_high_ppm = 3000;
   return out;
@@ -64,6 +65,34 @@ TEST_CASE("levers say what they gain or cost, what they weigh, and closing its p
   CHECK(json["format"] == "bide levers 1");
   CHECK(json["levers"][0]["able_gain"]["at_least"] == true);
   CHECK(json["levers"][1]["state"] == "harms");
+}
+
+TEST_CASE("what a lever buys is told at both ends of what nobody has measured") {
+  LeverTried turns = tried(litre, 20), steady = tried(shut, -12);
+  turns.gained.alive = {0, false, true, false};
+  turns.ends = {{{30, true, false, true}, turns.gained.alive},
+                {{-5, false, false, true}, {7, false, false, true}}};
+  steady.ends = {steady.gained, steady.gained};
+  const std::string text = test::unwrapped(
+      report::levers_text(levers(turns, steady), test::valid_scenario(2), report::Letters::ascii, 80));
+  CHECK(has(
+      text,
+      "able gains 20 h (at the ends: gains at least 30 h, then loses 5.0 h), alive not reached within 5 d "
+      "either way (at the ends: not reached either way, then gains 7.0 h)."));
+  CHECK(has(text, "entrance nearly shut: able loses 12 h, alive not told apart."));
+  // No limit as it is, but one where the raft loses most.
+  LeverTried far = tried(litre, 0);
+  far.gained = {{0, false, true, false}, {0, false, true, false}, 0.04};
+  far.figures.next_limit = "able_core_low";
+  far.figures.next_margin_fraction = 0.5;
+  far.ends = {far.gained, {{9, false, false, true}, {0, false, true, false}, 0}};
+  CHECK(has(report::bought_words(far, 120 * 3600.0),
+            "50 % of the way to cold left, +4 points; able (at the ends: not reached either way, then gains "
+            "9.0 h)"));
+  far.ends = {{{3, false, false, true}, {}, 0}, {{9, true, false, true}, {}, 0}};
+  CHECK(has(report::bought_words(far, 120 * 3600.0), "able (at the ends: gains 3.0 h, then at least 9.0 h)"));
+  far.ends = {far.gained, {far.gained.able, far.gained.alive, -0.02}};
+  CHECK(has(report::bought_words(far, 120 * 3600.0), "+4 points (at the ends: +4, then -2)"));
 }
 
 TEST_CASE("a lever that is withheld gives its reason and no hours") {

@@ -67,7 +67,7 @@ TEST_CASE("a lever that helps in the cold and harms in the heat is shown to") {
   CHECK(study::direction(cold) == 1);
   const auto heat = tried("tropics_little_water.json");
   CHECK(study::direction(of(heat, "protective_aids")) == -1);
-  CHECK(of(heat, "protective_aids").able.at_least);
+  CHECK(of(heat, "protective_aids").gained.able.at_least);
   CHECK(of(heat, "damp_clothes_in_heat").reason == "already so");
 }
 
@@ -77,8 +77,8 @@ TEST_CASE("levers stand by what they gain, the withheld and the senseless behind
   for (std::size_t i = 1; i < levers.tried.size(); ++i) {
     const LeverTried &a = levers.tried[i - 1], &b = levers.tried[i];
     CHECK(a.state >= b.state);
-    if (b.state == LeverTried::State::tried && a.able.told_apart && b.able.told_apart)
-      CHECK(a.able.hours >= b.able.hours);
+    if (b.state == LeverTried::State::tried && a.gained.able.told_apart && b.gained.able.told_apart)
+      CHECK(a.gained.able.hours >= b.gained.able.hours);
   }
   CHECK(levers.tried.front().lever->key == "desalinator");  // a litre or two a day against two litres in all
 }
@@ -94,4 +94,23 @@ TEST_CASE("a lever whose carbon dioxide may pass the limit is withheld, with the
   // In wind it is not.
   const LeverTried windy = of(tried("four_in_an_oversized_raft.json"), "entrance_nearly_shut_at_night");
   CHECK(windy.state == LeverTried::State::tried);
+}
+
+TEST_CASE("at an end of the unmeasured ranges both sides of a gain stand at that end") {
+  const auto open = tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0}});
+  for (const double position : {0.0, 1.0}) {
+    const auto there = tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0},
+                                                                {"/raft/canopy_heat_loss_position", position},
+                                                                {"/raft/leakage_position", position}});
+    for (const char* key : {"protective_aids", "foam_pads"}) {
+      const LeverTried &at_end = of(open, key), &as_stated = of(there, key);
+      REQUIRE(at_end.ends.size() == 2);
+      CHECK(at_end.ends[position == 0 ? 0 : 1].margin == as_stated.gained.margin);
+      CHECK(as_stated.gained.margin != 0);
+      // What is stated is not moved: nothing is left to be unsure of.
+      for (const study::Gains& end : as_stated.ends) CHECK(end.margin == as_stated.gained.margin);
+    }
+    CHECK(of(open, "protective_aids").gained.margin != of(there, "protective_aids").gained.margin);
+  }
+  for (const LeverTried& each : tried("immersion_only.json").tried) CHECK(each.ends.empty());
 }

@@ -38,7 +38,26 @@ html::Chart chart_of(const std::vector<const LeverTried*>& levers, const char* t
 }
 
 bool in_hours(const LeverTried* each) {
-  return !each->able.unreached || !each->alive.unreached;
+  const auto reached = [](const study::Gains& gains) {
+    return !gains.able.unreached || !gains.alive.unreached;
+  };
+  return reached(each->gained) || std::any_of(each->ends.begin(), each->ends.end(), reached);
+}
+
+// Hours gained, and their reach over both ends; nothing where no limit is reached in any of these.
+std::optional<html::Point> hours_point(std::size_t place, const LeverTried& lever,
+                                       study::Gain study::Gains::*which) {
+  const study::Gain& gain = lever.gained.*which;
+  html::Point out{static_cast<double>(place), gain.unreached ? html::Point::none : gain.hours};
+  if (!gain.unreached && gain.at_least) out.label = "or more";
+  std::vector<double> hours;
+  if (!gain.unreached) hours.push_back(gain.hours);
+  for (const study::Gains& end : lever.ends)
+    if (!(end.*which).unreached) hours.push_back((end.*which).hours);
+  if (hours.empty()) return std::nullopt;
+  const auto [low, high] = std::minmax_element(hours.begin(), hours.end());
+  if (gain.unreached || *low < *high) out.low = *low, out.high = *high;
+  return out;
 }
 
 html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
@@ -46,21 +65,28 @@ html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double hor
   out.sentence = fmt::format(
       "Hours by which the first person is able and alive longer with each change, up to the end of the run "
       "at "
-      "{}; a bar that ends there may be longer. Below zero is lost.",
+      "{}; a bar that ends there may be longer. Whiskers reach over both ends of what nobody has measured. "
+      "Below zero is lost.",
       horizon(horizon_s));
   out.y = {"hours gained by the first person", "h", true};
   html::Series able{"able", html::Kind::bars, {}, 0}, alive{"alive", html::Kind::points, {}, 1};
-  const auto add = [](html::Series& series, std::size_t place, const study::Gain& gain) {
-    if (!gain.unreached)
-      series.points.push_back({static_cast<double>(place), gain.hours, html::Point::none, html::Point::none,
-                               gain.at_least ? "or more" : ""});
-  };
   for (std::size_t i = 0; i < levers.size(); ++i) {
-    add(able, i, levers[i]->able);
-    add(alive, i, levers[i]->alive);
+    for (const auto& [series, which] :
+         {std::pair{&able, &study::Gains::able}, {&alive, &study::Gains::alive}})
+      if (auto point = hours_point(i, *levers[i], which)) series->points.push_back(std::move(*point));
   }
   for (html::Series* each : {&able, &alive})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
+  return out;
+}
+
+html::Point margin_point(std::size_t place, const LeverTried& lever) {
+  std::vector<double> points{100 * lever.gained.margin};
+  for (const study::Gains& end : lever.ends)
+    if (end.able.unreached) points.push_back(100 * end.margin);
+  const auto [low, high] = std::minmax_element(points.begin(), points.end());
+  html::Point out{static_cast<double>(place), points.front()};
+  if (*low < *high) out.low = *low, out.high = *high;
   return out;
 }
 
@@ -68,13 +94,13 @@ html::Chart margin_chart(const std::vector<const LeverTried*>& levers, double ho
   html::Chart out = chart_of(levers, "Margin that each change wins");
   out.sentence = fmt::format(
       "No limit is reached within {} with or without these changes; the bars are what they add to the way "
-      "that "
-      "is left to the nearest limit. Below zero is lost.",
+      "that is left to the nearest limit, the whiskers reach over both ends of what nobody has measured. "
+      "Below "
+      "zero is lost.",
       horizon(horizon_s));
   out.y = {"of the way to the nearest limit", "points", true};
   html::Series bars{"margin", html::Kind::bars, {}, 0};
-  for (std::size_t i = 0; i < levers.size(); ++i)
-    bars.points.push_back({static_cast<double>(i), 100 * levers[i]->margin_gain});
+  for (std::size_t i = 0; i < levers.size(); ++i) bars.points.push_back(margin_point(i, *levers[i]));
   out.series = {bars};
   return out;
 }
@@ -117,7 +143,8 @@ html::Section levers_section(const LeversTried& levers) {
   out.blocks.push_back(
       html::Paragraph{"Practical changes, tried one at a time with everything else as entered. Each is one "
                       "case, not a forecast: "
-                      "a single run with one change, without a range."});
+                      "a single run with one change."});
+  out.blocks.push_back(html::Paragraph{what_the_ends_are});
   const std::vector<const LeverTried*> shown = that_matter(levers);
   if (shown.empty()) {
     out.blocks.push_back(html::Paragraph{"None of the changes could be told apart from doing nothing."});
