@@ -131,6 +131,8 @@ void print_dependence(Out to, const Summary& summary, const Dependence& d) {
   }
 }
 
+}  // namespace
+
 std::string how_to_read(DesignKind kind) {
   switch (kind) {
     case DesignKind::grid:
@@ -160,8 +162,6 @@ std::string how_to_read(DesignKind kind) {
   }
   return {};
 }
-
-}  // namespace
 
 std::string design_words(const study::Study& study) {
   const scenario::Design& design = study.file().design;

@@ -10,6 +10,9 @@ namespace bide::report {
 std::string study_text(const study::Study& study, const study::Summary& summary);
 std::string study_json(const study::Study& study, const study::Summary& summary);
 
+// What the numbers of a design's dependences are.
+std::string how_to_read(scenario::DesignKind kind);
+
 // "4,096 runs of a saltelli design (512 base samples, 6 inputs or groups)"
 std::string design_words(const study::Study& study);
 

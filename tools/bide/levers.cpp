@@ -8,7 +8,9 @@
 #include "commands.hpp"
 #include "core/notice.hpp"
 #include "output.hpp"
+#include "report/file.hpp"
 #include "report/levers.hpp"
+#include "report/pages/levers_page.hpp"
 #include "scenario/document.hpp"
 #include "terminal.hpp"
 
@@ -16,11 +18,15 @@ namespace bide::tool {
 namespace {
 
 struct LeversArguments {
-  std::string scenario;
+  std::string scenario, report_html;
   bool json = false, ascii = false;
 };
 
 int show_levers(const LeversArguments& arguments) {
+  const report::Letters shown = letters(arguments.ascii);
+  if (!arguments.report_html.empty())
+    if (const auto why = report::why_not_writable(arguments.report_html))
+      return cannot_write(arguments.report_html, *why, shown);
   const scenario::Validated validated = scenario::validate_file(arguments.scenario);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) {
     complain(*wrong);
@@ -38,8 +44,13 @@ int show_levers(const LeversArguments& arguments) {
     return exit_run_failed;
   }
   const auto& tried = std::get<study::LeversTried>(result);
+  if (!arguments.report_html.empty()) {
+    const std::string page = report::html::to_html(report::pages::levers_page(tried, scenario));
+    if (const auto why = report::write_whole(arguments.report_html, page))
+      return cannot_write(arguments.report_html, *why, shown);
+  }
   if (arguments.json) return put(report::levers_json(tried, scenario), "", false);
-  return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width()), "", false);
+  return put(report::levers_text(tried, scenario, shown, terminal_width()), "", false);
 }
 
 }  // namespace
@@ -49,6 +60,7 @@ void add_levers(CLI::App& app, int& exit_code) {
   CLI::App* command =
       app.add_subcommand("levers", "Practical changes tried one at a time, by the time each buys");
   command->add_option("scenario", arguments->scenario, "Scenario file")->required();
+  command->add_option("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
   command->add_flag("--json", arguments->json, "As JSON");
   command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command->footer(std::string(standing_notice));

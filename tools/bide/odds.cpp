@@ -17,6 +17,7 @@
 #include "output.hpp"
 #include "report/file.hpp"
 #include "report/odds.hpp"
+#include "report/pages/odds_page.hpp"
 #include "report/terminal.hpp"
 #include "study/future.hpp"
 #include "study/make_sample.hpp"
@@ -28,7 +29,7 @@ namespace bide::tool {
 namespace {
 
 struct OddsArguments {
-  std::string scenario, csv, json, output;
+  std::string scenario, csv, json, report_html, output;
   std::uint64_t samples = 1000, seed = 1;
   int threads = 0;
   std::optional<double> alive_at_h, now_h;
@@ -175,7 +176,7 @@ int odds(const OddsArguments& arguments) {
     return put(sampler.text_of(sampler.draw(arguments.seed, *arguments.dump)), arguments.output,
                arguments.force);
   if (arguments.sample) return replay(sampler, arguments, shown);
-  for (const std::string& path : {arguments.csv, arguments.json})
+  for (const std::string& path : {arguments.csv, arguments.json, arguments.report_html})
     if (!path.empty())
       if (const auto why = report::why_not_writable(path)) return cannot_write(path, *why, shown);
 
@@ -218,6 +219,11 @@ int odds(const OddsArguments& arguments) {
   if (!arguments.json.empty())
     if (const auto why = report::write_whole(arguments.json, report::odds_json(material)))
       return cannot_write(arguments.json, *why, shown);
+  if (!arguments.report_html.empty()) {
+    const std::string page = report::html::to_html(report::pages::odds_page(material));
+    if (const auto why = report::write_whole(arguments.report_html, page))
+      return cannot_write(arguments.report_html, *why, shown);
+  }
   if (arguments.quiet) print(scenario->cautions, shown, "caution: ");
   const int written = put(arguments.quiet ? report::odds_line(material, shown)
                                           : report::odds_text(material, terminal_width(), shown),
@@ -251,6 +257,7 @@ void add_odds(CLI::App& app, int& exit_code) {
       ->check(CLI::Range(0.0, 1440.0));
   command->add_option("--csv", arguments->csv, "Write the shares against time as CSV");
   command->add_option("--json", arguments->json, "Write everything as JSON");
+  command->add_option("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
   auto* sample = command->add_option("--sample", arguments->sample, "Run this one future alone");
   command->add_option("--dump", arguments->dump, "Write this one future as a plain scenario")
       ->excludes(sample);

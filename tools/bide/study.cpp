@@ -107,6 +107,7 @@ void add_merge(CLI::App& app, int& exit_code) {
   command->add_option("--study", arguments->study, "The study file: write its results too");
   command->add_flag("--csv", arguments->csv, "Write every sample to results.csv too");
   command->add_flag("--netcdf", arguments->netcdf, "Write every sample to results.nc too");
+  command->add_flag("--report", arguments->report, "Write a page with charts to summary.html too");
   command->add_flag("--quiet", arguments->quiet, "Do not print the summary");
   command->footer(std::string(standing_notice));
   command->callback([arguments, places, &exit_code] { exit_code = merge(*places, *arguments); });

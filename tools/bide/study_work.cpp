@@ -8,6 +8,7 @@
 #include "core/notice.hpp"
 #include "output.hpp"
 #include "report/file.hpp"
+#include "report/pages/study_page.hpp"
 #include "report/study_table.hpp"
 #include "report/study_text.hpp"
 #include "study_netcdf.hpp"
@@ -91,8 +92,10 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
     return exit_input_refused;
   }
   const std::string text = report::study_text(study, summary);
-  const std::pair<const char*, std::string> files[] = {{"summary.txt", text},
-                                                       {"summary.json", report::study_json(study, summary)}};
+  std::vector<std::pair<const char*, std::string>> files{
+      {"summary.txt", text}, {"summary.json", report::study_json(study, summary)}};
+  if (arguments.report)
+    files.emplace_back("summary.html", report::html::to_html(report::pages::study_page(study, summary)));
   for (const auto& [name, content] : files)
     if (const auto why = report::write_whole(folder / name, content))
       return cannot_write((folder / name).string(), *why, letters(true));

@@ -13,7 +13,7 @@ namespace bide::tool {
 struct StudyArguments {
   std::string study, out;
   int threads = 0;
-  bool csv = false, netcdf = false, quiet = false, progress = false;
+  bool csv = false, netcdf = false, report = false, quiet = false, progress = false;
 };
 
 // Options that every way of running a study takes.
@@ -26,6 +26,7 @@ void add_study_options(Command& command, StudyArguments& arguments) {
   command.add_flag("--csv", arguments.csv, "Write every sample to results.csv too");
   command.add_flag("--netcdf", arguments.netcdf,
                    "Write every sample to results.nc too (NetCDF-4, CF conventions)");
+  command.add_flag("--report", arguments.report, "Write a page with charts to summary.html too");
   command.add_flag("--quiet", arguments.quiet, "Do not print the summary");
   command.add_flag("--progress", arguments.progress, "Report progress even when not on a terminal");
 }
