@@ -35,6 +35,9 @@ std::string differences(const Paired& p, double horizon_h) {
   text += "the median difference is " + signed_hours(p.median_difference);
   if (p.median_low && p.median_high && *p.median_low != *p.median_high)
     text += " " + between(*p.median_low, *p.median_high);
+  const bool some_alike = p.same.count + p.not_told_apart.count > 0;
+  if (some_alike && p.median_where_apart)
+    text += ", where they differ " + signed_hours(*p.median_where_apart);
   return text + fmt::format(", the mean {} {}", signed_hours(p.mean_difference),
                             between(p.mean_interval.low, p.mean_interval.high));
 }
@@ -77,6 +80,7 @@ nlohmann::ordered_json json_of(const Paired& p) {
           {"median_difference_h", json_number(p.median_difference)},
           {"median_low_h", optional(p.median_low)},
           {"median_high_h", optional(p.median_high)},
+          {"median_where_they_differ_h", optional(p.median_where_apart)},
           {"mean_difference_h", json_number(p.mean_difference)},
           {"mean_low_h", json_number(p.mean_interval.low)},
           {"mean_high_h", json_number(p.mean_interval.high)}};

@@ -17,7 +17,7 @@ Paired compare_paired(std::span<const Observed> first, std::span<const Observed>
   const auto watched = [&](const Observed& o) { return o.ended ? o.time <= horizon : o.time == horizon; };
   Paired out;
   out.samples = first.size();
-  std::vector<double> differences;
+  std::vector<double> differences, apart;
   differences.reserve(first.size());
   for (std::size_t k = 0; k < first.size(); ++k) {
     const Observed &a = first[k], &b = second[k];
@@ -35,6 +35,8 @@ Paired compare_paired(std::span<const Observed> first, std::span<const Observed>
     }
     if (!a.ended || !b.ended) ++out.beyond;
     differences.push_back(b.time - a.time);
+    const bool longer = a.ended != b.ended || (a.ended && a.time != b.time);
+    if (longer) apart.push_back(b.time - a.time);
   }
   for (Share* share : {&out.second_longer, &out.first_longer, &out.same, &out.not_told_apart}) {
     share->value = static_cast<double>(share->count) / static_cast<double>(out.samples);
@@ -51,6 +53,8 @@ Paired compare_paired(std::span<const Observed> first, std::span<const Observed>
 
   std::sort(differences.begin(), differences.end());
   out.median_difference = quantile_of_sorted(differences, 0.5);
+  std::sort(apart.begin(), apart.end());
+  if (!apart.empty()) out.median_where_apart = quantile_of_sorted(apart, 0.5);
   const Ranks ranks = quantile_ranks(out.samples, 0.5, confidence);
   if (ranks.low) out.median_low = differences[*ranks.low - 1];
   if (ranks.high) out.median_high = differences[*ranks.high - 1];

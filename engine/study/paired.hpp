@@ -35,6 +35,7 @@ struct Paired {
   double median_difference = 0;
   std::optional<double> median_low;  // order statistics; left out when there are too few samples
   std::optional<double> median_high;
+  std::optional<double> median_where_apart;  // of the samples in which one lasted longer; none: left out
   double mean_difference = 0;
   double mean_standard_error = 0;
   Interval mean_interval;  // normal

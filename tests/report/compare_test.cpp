@@ -195,6 +195,11 @@ TEST_CASE("under common futures the sentence turns with what was drawn") {
   CHECK(has(down,
             "option 1 is longer in 8 of 9 futures (5 to 9), option 2 in 1; the median difference is -10 h"));
   CHECK(has(none, "no difference in any of 9 futures"));
+  // Most differ in nothing: the median says so, and what is left over is told beside it.
+  for (int k = 0; k < 12; ++k)
+    for (study::FuturesOfOption* each : {&early, &late}) each->futures.push_back(future(500));
+  CHECK(has(said_of(early, late), "of the time within 5 d the median difference is 0 h"));
+  CHECK(has(said_of(early, late), ", where they differ +10 h, the mean"));
 }
 
 TEST_CASE("the page of a comparison says what the text says, with the ranges first") {

@@ -25,6 +25,7 @@ TEST_CASE("six futures by hand") {
   CHECK(found.median_difference == 0);
   CHECK(found.median_low == -5);  // of six the median lies within all of them: 2 / 64 outside
   CHECK(found.median_high == 6);
+  CHECK(*found.median_where_apart == Near(-0.5));  // of -5, -2, 1, 6
   CHECK(found.mean_difference == Near(0));
   CHECK(found.mean_standard_error == Near(std::sqrt(66.0 / 5 / 6)));
   // Wilson for 2 of 6: (1/3 + 0.32012 -+ 1.95996 sqrt(1/27 + 0.026677)) / 1.64024 = 0.0968 and 0.7000.
@@ -53,6 +54,7 @@ TEST_CASE("an option against itself gives exactly nothing") {
   CHECK(found.mean_interval.low == 0);
   CHECK(found.mean_interval.high == 0);
   CHECK(found.median_low == 0.0);
+  CHECK_FALSE(found.median_where_apart);
   CHECK(found.median_high == 0.0);
   CHECK(found.second_longer.count + found.first_longer.count == 0);
   CHECK(found.same.count + found.not_told_apart.count == 300);
