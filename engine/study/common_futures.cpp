@@ -45,10 +45,10 @@ std::optional<PairedFutures> pair_futures(const FuturesOfOption& first, const Fu
       ++out.without_result;
       continue;
     }
-    able_a.push_back(within(a->able_h[first_person], out.horizon_h));
-    able_b.push_back(within(b->able_h[first_person], out.horizon_h));
-    alive_a.push_back(within(a->alive_h[first_person], out.horizon_h));
-    alive_b.push_back(within(b->alive_h[first_person], out.horizon_h));
+    able_a.push_back(within(static_cast<double>(a->able_h[first_person]), out.horizon_h));
+    able_b.push_back(within(static_cast<double>(b->able_h[first_person]), out.horizon_h));
+    alive_a.push_back(within(static_cast<double>(a->alive_h[first_person]), out.horizon_h));
+    alive_b.push_back(within(static_cast<double>(b->alive_h[first_person]), out.horizon_h));
   }
   constexpr std::size_t fewest = 2;
   if (able_a.size() < fewest) return std::nullopt;

@@ -79,7 +79,8 @@ TEST_CASE("common futures tell options apart with less scatter than futures of t
   for (const study::FuturesOfOption* option : {&small, &large}) {
     double sum = 0, squares = 0;
     for (const auto& each : option->futures) {
-      const double until_h = std::min<double>(each->able_h[study::first_person], option->horizon_h);
+      const double until_h =
+          std::min(static_cast<double>(each->able_h[study::first_person]), option->horizon_h);
       sum += until_h;
       squares += until_h * until_h;
     }

@@ -38,7 +38,8 @@ function marks(series, chart, printed) {
       return [areaY(series.points, {...common, x: place, y1: "low", y2: "high", fill: colour(series), fillOpacity: 0.16,
                                     strokeOpacity: 0.5})];
     case "bars":
-      return [barX(series.points, {...common, x: "y", y: place, fill: colour(series), fillOpacity: 0.22, insetTop: printed ? 1 : 3,
+      // A bar without a value, whose whisker alone is drawn, would be stacked as a bar of length zero.
+      return [barX(series.points.filter((point) => point.y !== null), {...common, x: "y", y: place, fill: colour(series), fillOpacity: 0.22, insetTop: printed ? 1 : 3,
                                    insetBottom: printed ? 1 : 3}), whiskers()];
     case "spans": {
       const piece = {...common, x1: "low", x2: "high"};
