@@ -62,7 +62,7 @@ Json dependence_json(const study::Summary& summary, const Dependence& d) {
       one["rank_correlation"] = d.correlations[i]->value;
       one["interval"] = interval(d.correlations[i]->interval);
     } else {
-      one["note"] = "does not vary, or too few samples";
+      one["note"] = no_dependence(d);
     }
     inputs.push_back(one);
   }

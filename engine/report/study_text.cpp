@@ -58,17 +58,20 @@ void print_spread(Out to, const Spread& spread, double horizon_h) {
     fmt::format_to(to, "not within {:g} h in more than 95 of 100\n      ", horizon_h);
   } else {
     const Spread::Quantile& middle = spread.quantiles[2];
-    fmt::format_to(to, "9 in 10 between {} and {}; half between {} and {}; middle {}\n", words(0), words(4),
-                   words(1), words(3), words(2));
-    fmt::format_to(to, "      the middle, 95 % interval: {} to {}; ",
-                   value_words(spread, middle.low, middle.low_known, horizon_h),
-                   value_words(spread, middle.high, middle.high_known, horizon_h));
+    fmt::format_to(to, "9 in 10 between {} and {}", words(0), words(4));
+    if (spread.quantiles[1].value) fmt::format_to(to, "; half between {} and {}", words(1), words(3));
+    if (middle.value)
+      fmt::format_to(to, "; middle {} (95 % interval {} to {})", words(2),
+                     value_words(spread, middle.low, middle.low_known, horizon_h),
+                     value_words(spread, middle.high, middle.high_known, horizon_h));
+    fmt::format_to(to, "\n      ");
   }
   for (const Spread::Later& later : spread.later)
     fmt::format_to(to, "later than {:g} h: {} ({} to {}); ", later.than_h,
                    share(static_cast<double>(later.cases) / static_cast<double>(spread.cases)),
                    share(later.share.low), share(later.share.high));
-  fmt::format_to(to, "mean{} {}\n", spread.is_time ? fmt::format(" within the {:g} h", horizon_h) : "",
+  fmt::format_to(to, "mean{} {}\n",
+                 spread.is_time ? fmt::format(", with {:g} h at most counted,", horizon_h) : "",
                  spread.is_time ? duration(spread.mean * seconds_per_hour) : number(spread.mean));
   if (spread.not_there > 0)
     fmt::format_to(to, "      {} of {} samples have no such figure\n", spread.not_there,
@@ -89,7 +92,6 @@ std::string with_interval(double value, const study::Interval& interval) {
 
 void print_dependence(Out to, const Summary& summary, const Dependence& d) {
   fmt::format_to(to, "\n{} (mean {} {})\n", d.name, number(d.mean), d.unit);
-  constexpr const char* nothing = "  does not vary, or too few samples\n";
   if (d.indices) {
     fmt::format_to(to, "  {:<48}{:<24}{}\n", "input", "first index", "total index");
     const auto& all = d.indices->groups;
@@ -120,14 +122,14 @@ void print_dependence(Out to, const Summary& summary, const Dependence& d) {
     const auto& all = d.correlations;
     const auto weight = [&](std::size_t i) { return all[i] ? std::abs(all[i]->value) : -1; };
     if (std::none_of(all.begin(), all.end(), [](const auto& each) { return each.has_value(); }))
-      fmt::format_to(to, "{}", nothing);
+      fmt::format_to(to, "  {}\n", no_dependence(d));
     else
       fmt::format_to(to, "  {:<48}{}\n", "input", "rank correlation");
     for (const std::size_t i : sorted_by(all.size(), weight))
       if (all[i])
         fmt::format_to(to, "  {:<48}{}\n", summary.inputs[i], with_interval(all[i]->value, all[i]->interval));
   } else {
-    fmt::format_to(to, "{}", nothing);
+    fmt::format_to(to, "  {}\n", no_dependence(d));
   }
 }
 
@@ -172,6 +174,12 @@ std::string design_words(const study::Study& study) {
   if (design.kind == DesignKind::saltelli) out += fmt::format("; {} base samples", *design.samples);
   if (design.kind == DesignKind::morris) out += fmt::format("; {} trajectories", *design.samples);
   return out;
+}
+
+std::string no_dependence(const Dependence& d) {
+  if (d.differing == 0) return "does not vary";
+  return fmt::format("differs from its commonest value in {} of {} runs: too few to say what decides it",
+                     d.differing, d.cases);
 }
 
 std::string study_text(const study::Study& study, const Summary& summary) {

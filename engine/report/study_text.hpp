@@ -10,6 +10,9 @@ namespace bide::report {
 std::string study_text(const study::Study& study, const study::Summary& summary);
 std::string study_json(const study::Study& study, const study::Summary& summary);
 
+// Why nothing is said of what a figure depends on.
+std::string no_dependence(const study::Dependence& d);
+
 // What the numbers of a design's dependences are.
 std::string how_to_read(scenario::DesignKind kind);
 

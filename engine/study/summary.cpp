@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <tuple>
+#include <utility>
 
 #include "core/random.hpp"
 #include "scenario/describe_study.hpp"
@@ -109,6 +111,19 @@ bool stands_for_a_future(const Study& study, std::uint64_t k) {
 // Ranks need both columns in memory: read from the first samples only.
 constexpr std::size_t most_correlated = 100'000;
 
+// Finite values, and those among them that are not the commonest.
+std::pair<std::size_t, std::size_t> cases_and_differing(std::vector<double> values) {
+  std::erase_if(values, [](double each) { return !std::isfinite(each); });
+  std::sort(values.begin(), values.end());
+  std::size_t commonest = 0;
+  for (auto from = values.begin(); from != values.end();) {
+    const auto to = std::upper_bound(from, values.end(), *from);
+    commonest = std::max(commonest, static_cast<std::size_t>(to - from));
+    from = to;
+  }
+  return {values.size(), values.size() - commonest};
+}
+
 struct Dependences {
   const Study& study;
   std::vector<std::vector<double>> inputs{};  // by input, of the first samples
@@ -162,15 +177,16 @@ struct Dependences {
   }
 
   Dependence of(const Figure& figure) const {
-    Dependence out{figure.name, figure.unit, 0, mean_of(figure.values), {}, {}, {}, {}};
-    out.cases = static_cast<std::size_t>(std::count_if(figure.values.begin(), figure.values.end(),
-                                                       [](double each) { return std::isfinite(each); }));
+    Dependence out{figure.name, figure.unit, 0, 0, mean_of(figure.values), {}, {}, {}, {}};
+    std::tie(out.cases, out.differing) = cases_and_differing(figure.values);
+    const bool enough =
+        static_cast<double>(out.differing) >= fewest_differing_share * static_cast<double>(out.cases);
     switch (study.file().design.kind) {
       case DesignKind::grid:
         out.level_means = level_means(figure.values);
         break;
       case DesignKind::saltelli:
-        out.indices = sobol_indices(figure.values, study.plan().groups().size(), bootstrap());
+        if (enough) out.indices = sobol_indices(figure.values, study.plan().groups().size(), bootstrap());
         break;
       case DesignKind::morris:
         out.effects = morris_effects(study.plan().trajectories(), figure.values);
@@ -178,7 +194,7 @@ struct Dependences {
       case DesignKind::random:
       case DesignKind::latin_hypercube:
       case DesignKind::sobol:
-        for (std::size_t j = 0; j < inputs.size(); ++j)
+        for (std::size_t j = 0; enough && j < inputs.size(); ++j)
           out.correlations.push_back(correlation(j, figure.values));
         break;
     }

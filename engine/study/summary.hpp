@@ -44,10 +44,16 @@ struct Spread {
   double mean = 0;           // of a time: within the horizon
 };
 
+// Of a figure that is the same in all but a few runs (a limit that hardly anybody reaches), indices and
+// correlations rest on those few, and say more about chance than about inputs: they are left out. The share
+// is our own judgement.
+inline constexpr double fewest_differing_share = 0.02;
+
 // What one figure depends on; entries in the order of Summary::inputs.
 struct Dependence {
   std::string name, unit;
   std::size_t cases = 0;
+  std::size_t differing = 0;  // cases with another value than the commonest one
   double mean = 0;
   std::optional<SobolIndices> indices;                                   // saltelli
   std::optional<MorrisEffects> effects;                                  // morris

@@ -268,6 +268,28 @@ TEST_CASE("what a summary says of a study by hand") {
   CHECK(summary.dependences[1].mean == doctest::Approx(3.0 / 11));
 }
 
+TEST_CASE("a figure that is the same in all but a few runs has no correlations") {
+  for (const std::uint64_t differing : {1, 2}) {
+    const Work work("few_" + std::to_string(differing));
+    const study::Study study = work.study(R"({"kind": "random", "samples": 100})");
+    const auto outputs = std::get<std::vector<study::Output>>(study::outputs_of(study));
+    study::RecordWriter writer(work.folder / "made", study.kind());
+    std::vector<std::byte> bytes(study::sample_bytes(1));
+    for (std::uint64_t k = 0; k < 100; ++k) {
+      study::SampleResult result;
+      result.persons.resize(1);
+      if (k < differing) result.persons[0].able_until_s = 10 * 3600;
+      study::write_sample(result, bytes);
+      writer.add(k, bytes);
+    }
+    writer.flush();
+    const study::Summary summary = study::summarise(study, outputs, work.folder / "made");
+    const study::Dependence& within = summary.dependences[0];
+    CHECK(within.differing == differing);
+    CHECK(within.correlations.empty() == (differing < 2));
+  }
+}
+
 TEST_CASE("what is refused, where, and what was meant") {
   const Work work("refused");
   const auto error = [&](const char* design, const char* rest = "") {

@@ -382,8 +382,8 @@ html::Page compare_page(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     page.lead += (i == 0 ? "" : "; ") + comparison.options[i].own.scenario->scenario.name;
   page.lead += ".";
-  page.sections = {options_section(comparison), figures_section(comparison), conclusion_section(comparison),
-                   futures_section(comparison), warmth_section(comparison),  course_section(comparison)};
+  page.sections = {options_section(comparison), conclusion_section(comparison), futures_section(comparison),
+                   warmth_section(comparison),  course_section(comparison),     figures_section(comparison)};
   if (auto cautions = cautions_section(comparison)) page.sections.push_back(std::move(*cautions));
   return page;
 }

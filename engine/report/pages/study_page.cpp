@@ -155,7 +155,7 @@ html::Block dependence(const Summary& summary, const Dependence& d) {
   const bool some = std::any_of(d.correlations.begin(), d.correlations.end(),
                                 [](const auto& each) { return each.has_value(); });
   if (some) return correlations_chart(summary, d);
-  return html::Paragraph{with_unit(d.name, d.unit) + ": does not vary, or too few samples."};
+  return html::Paragraph{with_unit(d.name, d.unit) + ": " + no_dependence(d) + "."};
 }
 
 html::Section runs_section(const study::Study& study, const Summary& summary) {
