@@ -129,7 +129,7 @@ void add_futures(const std::vector<ValidScenario>& scenarios, const CompareArgum
   });
   if (!uncertain) {
     comparison.no_futures =
-        "None: every option needs an `uncertain` part for that. How likely the order is, is not said.";
+        "None: that needs a part \"uncertain\" in every option. How likely the order is, is not said.";
     return;
   }
   if (arguments.futures == 0) {

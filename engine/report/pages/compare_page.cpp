@@ -149,6 +149,8 @@ html::Section conclusion_section(const Comparison& comparison) {
     out.blocks.push_back(html::List{std::move(sentences)});
   }
   out.blocks.push_back(html::Paragraph{one_case_each(comparison)});
+  if (!comparison.no_futures.empty())
+    out.blocks.push_back(html::Paragraph{"Under common futures: " + comparison.no_futures});
   return out;
 }
 
@@ -179,10 +181,6 @@ html::Chart futures_chart(const Comparison& comparison) {
 
 html::Section futures_section(const Comparison& comparison) {
   html::Section out{"Under common futures", {}};
-  if (!comparison.no_futures.empty()) {
-    out.blocks.push_back(html::Paragraph{comparison.no_futures});
-    return out;
-  }
   html::List list;
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
     if (comparison.options[i].futures)
@@ -382,8 +380,10 @@ html::Page compare_page(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     page.lead += (i == 0 ? "" : "; ") + comparison.options[i].own.scenario->scenario.name;
   page.lead += ".";
-  page.sections = {options_section(comparison), conclusion_section(comparison), futures_section(comparison),
-                   warmth_section(comparison),  course_section(comparison),     figures_section(comparison)};
+  page.sections = {options_section(comparison), conclusion_section(comparison)};
+  if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));
+  for (auto section : {warmth_section, course_section, figures_section})
+    page.sections.push_back(section(comparison));
   if (auto cautions = cautions_section(comparison)) page.sections.push_back(std::move(*cautions));
   return page;
 }
