@@ -42,8 +42,16 @@ struct OddsMaterial {
   std::optional<study::NestedBands> nested;
 };
 
+// Help of one future: the statement, the hours drawn from it, and the hours followed.
+struct HelpDrawn {
+  const scenario::Rescue& rescue;
+  double needed_h = 0, horizon_h = 0;
+};
+
 std::string odds_text(const OddsMaterial& material, int width, Letters letters);
 std::string odds_line(const OddsMaterial& material, Letters letters);  // for --quiet
+// When help comes in one future, beneath the summary of its run.
+std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters);
 std::string odds_csv(const OddsMaterial& material);
 std::string odds_json(const OddsMaterial& material);
 

@@ -6,6 +6,7 @@
 #include "core/notice.hpp"
 #include "report/odds.hpp"
 #include "report/words.hpp"
+#include "study/distribution.hpp"
 
 namespace bide::report {
 
@@ -42,13 +43,30 @@ Json of(const std::array<study::Window, study::who_count>& windows) {
           {"last_person", of(windows[study::last_person])}};
 }
 
-Json of(const study::HelpOdds& h) {
-  return {{"while_all_able", of(h.all_able)},
-          {"while_some_able", of(h.some_able)},
-          {"while_all_alive", of(h.all_alive)},
-          {"while_some_alive", of(h.some_alive)},
-          {"none_within_horizon", of(h.none_by_horizon)},
-          {"independent_of_weather_and_crew", "assumed"}};
+Json of(const study::HelpOdds& h, const scenario::Rescue& rescue) {
+  Json out{{"while_all_able", of(h.all_able)},
+           {"while_some_able", of(h.some_able)},
+           {"while_all_alive", of(h.all_alive)},
+           {"while_some_alive", of(h.some_alive)},
+           {"none_within_horizon", of(h.none_by_horizon)}};
+  if (!rescue.held_back_above) {
+    out["independent_of_weather_and_crew"] = "assumed";
+    return out;
+  }
+  out["independent_of_crew"] = "assumed";
+  const scenario::HeldBackAbove& above = *rescue.held_back_above;
+  out["held_back_above"] = {{"wind_speed_m_s", of(above.wind_speed_m_s)},
+                            {"wave_height_m", of(above.wave_height_m)}};
+  constexpr double low = 0.1, high = 0.9;
+  out["needed_h"] = {{"low", study::rescue_h(rescue, low)},
+                     {"middle", study::rescue_h(rescue, 0.5)},
+                     {"high", study::rescue_h(rescue, high)}};
+  out["held_back"] = {{"at_all", of(h.held_back.at_all)},
+                      {"no_weather_within_horizon", of(h.held_back.no_weather)},
+                      {"low_h", of(h.held_back.low_h)},
+                      {"middle_h", of(h.held_back.middle_h)},
+                      {"high_h", of(h.held_back.high_h)}};
+  return out;
 }
 
 }  // namespace
@@ -100,7 +118,7 @@ std::string odds_json(const OddsMaterial& m) {
     causes.push_back({{"by_h", c.by_h}, {"first_able_ended_by", ended}});
   }
   out["causes"] = causes;
-  out["help"] = o.help ? of(*o.help) : Json(nullptr);
+  out["help"] = o.help ? of(*o.help, *m.scenario.scenario.uncertain->rescue) : Json(nullptr);
   Json unknowns = Json::array();
   for (const Unknown& u : m.unknowns)
     unknowns.push_back({{"name", u.name},

@@ -126,6 +126,13 @@ std::string odds_text(const OddsMaterial& m, int width, Letters letters) {
   return page.text();
 }
 
+std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters) {
+  Page page(width, letters);
+  page.heading("HELP IN THIS FUTURE, AS THE SCENARIO STATES IT");
+  for (const std::string& sentence : help_sentences(drawn, help)) page.item(sentence);
+  return page.text();
+}
+
 std::string odds_line(const OddsMaterial& m, Letters letters) {
   return fmt::format("{}: first person able: {}; last person alive: {}. {} futures, not a forecast. {}\n",
                      plain(m.scenario.scenario.name, letters),

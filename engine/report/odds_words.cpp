@@ -71,18 +71,6 @@ std::vector<std::string> window_sentences(const study::Window& window, const cha
   return out;
 }
 
-std::vector<std::string> help_sentences(const OddsMaterial& m) {
-  if (!m.odds.help) return {"The scenario states no time of rescue, so nothing is said about help."};
-  const study::HelpOdds& h = *m.odds.help;
-  return {fmt::format("Comes while all are able: {}.", share(h.all_able)),
-          fmt::format("Comes while somebody is able: {}.", share(h.some_able)),
-          fmt::format("Comes while all are alive: {}.", share(h.all_alive)),
-          fmt::format("Comes while somebody is alive: {}.", share(h.some_alive)),
-          fmt::format("None within {}: {}.", horizon(m.odds.horizon_h * hour_s), share(h.none_by_horizon)),
-          "The time of rescue was drawn apart from weather and crew: that they have no bearing on it is an "
-          "assumption."};
-}
-
 std::string nested_title(const OddsMaterial& m) {
   return m.known.alive_at_h || m.known.now_h ? "Two kinds of not knowing, before anything was known"
                                              : "Two kinds of not knowing";

@@ -22,6 +22,7 @@ std::vector<std::string> window_sentences(const study::Window& window, const cha
 
 std::vector<std::string> given_sentences(const OddsMaterial& material);
 std::vector<std::string> help_sentences(const OddsMaterial& material);
+std::vector<std::string> help_sentences(const HelpDrawn& drawn, const study::Help& help);
 std::string nested_title(const OddsMaterial& material);
 std::vector<std::string> nested_sentences(const OddsMaterial& material);  // none where there are no bands
 std::vector<std::string> about_sentences(const OddsMaterial& material);

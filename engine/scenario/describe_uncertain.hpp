@@ -74,6 +74,16 @@ void describe(As<UnknownPerson>, V&& v) {
 }
 
 template <class V>
+void describe(As<HeldBackAbove>, V&& v) {
+  using H = HeldBackAbove;
+  constexpr Absent unlimited = stays_empty("does not hold help back; one of the two is required");
+  v(&H::wind_speed_m_s,
+    number("wind_speed_m_s", "m/s", 0.1, 60, unlimited, "Help cannot work in more wind than this, at 10 m."));
+  v(&H::wave_height_m, number("wave_height_m", "m", 0.1, 25, unlimited,
+                              "Help cannot work in higher waves than this, significant height."));
+}
+
+template <class V>
 void describe(As<Rescue>, V&& v) {
   using R = Rescue;
   constexpr double longest_h = 1440;
@@ -87,6 +97,9 @@ void describe(As<Rescue>, V&& v) {
   v(&R::shape, number("shape", "1", 0.1, 20, by_kind, "Shape of a Weibull."));
   v(&R::hours,
     list("hours", 1, longest_sample, stays_empty("required for empirical"), "Hours of cases on record."));
+  v(&R::held_back_above,
+    object("held_back_above", stays_empty("weather has no bearing on help"),
+           "Weather that holds help back: the hours drawn are then hours at or below these limits."));
 }
 
 template <class V>

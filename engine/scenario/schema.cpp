@@ -48,6 +48,8 @@ constexpr const char* definition_name<UncertainFailure> = "uncertain_failure";
 template <>
 constexpr const char* definition_name<UnknownPerson> = "unknown_person";
 template <>
+constexpr const char* definition_name<HeldBackAbove> = "held_back_above";
+template <>
 constexpr const char* definition_name<Rescue> = "rescue";
 template <>
 constexpr const char* definition_name<Known> = "known";

@@ -91,13 +91,23 @@ struct UnknownPerson {
 
 enum class RescueKind { fixed, lognormal, weibull, empirical, none };
 
-// When help arrives, in hours after the start.
+// Weather above which help cannot work, as the user states it; at the limit it still can.
+struct HeldBackAbove {
+  std::optional<double> wind_speed_m_s;  // at 10 m
+  std::optional<double> wave_height_m;   // significant
+
+  bool operator==(const HeldBackAbove&) const = default;
+};
+
+// When help arrives, in hours after the start; where weather holds it back, in hours of weather it can work
+// in (study/help.hpp).
 struct Rescue {
   RescueKind kind = RescueKind::none;
   std::optional<double> at_h;                    // fixed
   std::optional<double> median_h, geometric_sd;  // lognormal
   std::optional<double> scale_h, shape;          // weibull
   std::vector<double> hours;                     // empirical
+  std::optional<HeldBackAbove> held_back_above;  // all but none
 
   bool operator==(const Rescue&) const = default;
 };

@@ -240,8 +240,14 @@ struct UncertainRules {
                 {"geometric_sd", r.geometric_sd.has_value(), r.kind == K::lognormal},
                 {"scale_h", r.scale_h.has_value(), r.kind == K::weibull},
                 {"shape", r.shape.has_value(), r.kind == K::weibull},
-                {"hours", !r.hours.empty(), r.kind == K::empirical}},
+                {"hours", !r.hours.empty(), r.kind == K::empirical},
+                {"held_back_above", r.held_back_above.has_value(),
+                 r.held_back_above.has_value() && r.kind != K::none}},
                word(r.kind), at);
+    const std::string held = child(at, "held_back_above");
+    if (r.held_back_above && !r.held_back_above->wind_speed_m_s && !r.held_back_above->wave_height_m &&
+        reader.sound(held))
+      report(held, "found no limit; allowed wind_speed_m_s, wave_height_m or both");
     if (r.kind == K::lognormal && r.geometric_sd && !(*r.geometric_sd > 1))
       report(child(at, "geometric_sd"), "found 1; allowed above 1");
     for (std::size_t i = 0; i < r.hours.size(); ++i)

@@ -26,7 +26,7 @@ FuturesOfOption draw_futures(const scenario::ValidScenario& scenario, std::uint6
   run_ensemble(
       {0, count}, drawing(sampler, seed),
       [&](const SampleResult& r) {
-        out.futures.push_back(r.failure.empty() ? std::optional(future_of(r, 0)) : std::nullopt);
+        out.futures.push_back(r.failure.empty() ? std::optional(future_of(r)) : std::nullopt);
       },
       options);
   return out;

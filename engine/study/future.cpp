@@ -25,12 +25,14 @@ void in_order(const std::vector<PersonResult>& persons, Time time, Cause cause,
 
 }  // namespace
 
-Future future_of(const SampleResult& result, double rescue_h) {
+Future future_of(const SampleResult& result, const Help& help) {
   Future f;
   in_order(result.persons, &PersonResult::able_until_s, &PersonResult::able_cause, f.able_h, f.able_cause);
   in_order(result.persons, &PersonResult::alive_until_s, &PersonResult::alive_cause, f.alive_h,
            f.alive_cause);
-  f.rescue_h = static_cast<float>(rescue_h);
+  f.rescue_h = static_cast<float>(help.at_h);
+  f.held_back_h = static_cast<float>(help.held_back_h);
+  f.no_weather_for_help = help.no_weather;
   return f;
 }
 

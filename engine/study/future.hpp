@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <limits>
 
+#include "study/help.hpp"
 #include "study/sample_result.hpp"
 
 namespace bide::study {
@@ -18,9 +19,11 @@ struct Future {
   std::array<float, who_count> able_h{}, alive_h{};
   std::array<timeline::Limit, who_count> able_cause{}, alive_cause{};
   float rescue_h = std::numeric_limits<float>::infinity();  // infinite: no help comes, or not considered
+  float held_back_h = 0;                                    // of help, as in Help
+  bool no_weather_for_help = false;
 };
 
-// Of a sample that has a result.
-Future future_of(const SampleResult& result, double rescue_h);
+// Of a sample that has a result; help that is not considered is left out.
+Future future_of(const SampleResult& result, const Help& help = {});
 
 }  // namespace bide::study

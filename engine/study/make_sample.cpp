@@ -23,10 +23,14 @@ std::variant<Sample, NotMade> make_sample(const scenario::Validated& validated, 
   return Sample{std::move(compiled), std::move(record)};
 }
 
-MakeSample drawing(const Sampler& sampler, std::uint64_t seed) {
-  return [&sampler, seed, cache = std::make_shared<weather::Cache>()](std::uint64_t k) {
-    return make_sample(sampler.scenario_of(sampler.draw(seed, k)), *cache);
-  };
+MakeSample drawing(const Sampler& sampler, std::uint64_t seed, Made made) {
+  return
+      [&sampler, seed, made = std::move(made), cache = std::make_shared<weather::Cache>()](std::uint64_t k) {
+        const Drawn drawn = sampler.draw(seed, k);
+        auto sample = make_sample(sampler.scenario_of(drawn), *cache);
+        if (made && std::holds_alternative<Sample>(sample)) made(k, drawn, std::get<Sample>(sample));
+        return sample;
+      };
 }
 
 }  // namespace bide::study

@@ -17,7 +17,10 @@ namespace bide::study {
 // The cache is that of everything made together; samples do not depend on what it holds.
 std::variant<Sample, NotMade> make_sample(const scenario::Validated& scenario, weather::Cache& cache);
 
+// What else is read off a sample once it is made; called from several threads at once.
+using Made = std::function<void(std::uint64_t index, const Drawn& drawn, const Sample& sample)>;
+
 // Sample k as the sampler draws it. Keeps a reference to the sampler, and a cache of weather of its own.
-MakeSample drawing(const Sampler& sampler, std::uint64_t seed);
+MakeSample drawing(const Sampler& sampler, std::uint64_t seed, Made made = {});
 
 }  // namespace bide::study

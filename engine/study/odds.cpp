@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <stdexcept>
 
 namespace bide::study {
@@ -55,6 +56,24 @@ CausesBy causes_by(std::span<const Future> futures, double by_h) {
   return out;
 }
 
+HeldBack held_back(std::span<const Future> futures, double confidence) {
+  HeldBack out;
+  out.at_all = chance(futures, confidence, [](const Future& f) { return f.held_back_h > 0; });
+  out.no_weather = chance(futures, confidence, [](const Future& f) { return f.no_weather_for_help; });
+  std::vector<float> hours;
+  for (const Future& f : futures)
+    if (f.held_back_h > 0) hours.push_back(f.held_back_h);
+  if (hours.empty()) return out;
+  std::sort(hours.begin(), hours.end());
+  const auto at = [&](double p) {
+    const auto rank = static_cast<std::size_t>(std::ceil(p * static_cast<double>(hours.size())));
+    return static_cast<double>(hours[std::max(rank, std::size_t{1}) - 1]);
+  };
+  constexpr double low = 0.1, high = 0.9;
+  out.low_h = at(low), out.middle_h = at(0.5), out.high_h = at(high);
+  return out;
+}
+
 }  // namespace
 
 bool agrees(const Future& f, const KnownSoFar& known) {
@@ -88,10 +107,13 @@ Odds odds_of(std::span<const Future> futures, double horizon_h, bool with_help, 
         return static_cast<double>(f.rescue_h) <= horizon_h && f.rescue_h <= (f.*hours)[who];
       });
     };
-    o.help = HelpOdds{before(&Future::able_h, first_person), before(&Future::able_h, last_person),
-                      before(&Future::alive_h, first_person), before(&Future::alive_h, last_person),
+    o.help = HelpOdds{before(&Future::able_h, first_person),
+                      before(&Future::able_h, last_person),
+                      before(&Future::alive_h, first_person),
+                      before(&Future::alive_h, last_person),
                       chance(futures, confidence,
-                             [&](const Future& f) { return static_cast<double>(f.rescue_h) > horizon_h; })};
+                             [&](const Future& f) { return static_cast<double>(f.rescue_h) > horizon_h; }),
+                      held_back(futures, confidence)};
   }
   return o;
 }

@@ -47,10 +47,20 @@ struct AtTime {
   Chance all_able, some_able, all_alive, some_alive;
 };
 
+// What weather does to help, where the scenario says that it holds it back.
+struct HeldBack {
+  Chance at_all;      // before help comes, or within the horizon
+  Chance no_weather;  // within the horizon there is none that help can work in
+  // Hours of it, in the futures that have any: the least by which a tenth, half and nine tenths of these
+  // futures are not exceeded. Left out where there are none.
+  std::optional<double> low_h, middle_h, high_h;
+};
+
 // Help comes while so.
 struct HelpOdds {
   Chance all_able, some_able, all_alive, some_alive;
   Chance none_by_horizon;  // no help within the horizon
+  HeldBack held_back;
 };
 
 struct Odds {

@@ -36,7 +36,7 @@ struct Drawn {
   std::vector<scenario::Failure> failures;  // that happen, beside those of the file
   std::vector<Setting> of_alternative;      // put in after all else
   std::string alternative;                  // name; empty when there are none
-  std::optional<double> rescue_h;           // infinite: no help comes; empty: not considered
+  std::optional<double> rescue_h;           // as stated; infinite: no help comes; empty: not considered
 };
 
 // Name of the factor by which the failure at a place of "events" happens or not.

@@ -143,6 +143,14 @@ Forcing<double> Record::at(double t_s) const {
   return knot.forcing;
 }
 
+std::vector<double> Record::line_ends_s() const {
+  std::vector<double> out;
+  for (const double t : series_->t_s)
+    if (t < series_->end_s) out.push_back(t);
+  out.push_back(series_->end_s);
+  return out;
+}
+
 bool Record::is_day(double t_s) const {
   return at(t_s).is_day > 0;
 }

@@ -39,6 +39,9 @@ class Record {
   // Times of the file's rows within (0, end_s), where a series may have a kink: the march lands on them. The
   // regular knots, every ten minutes from the start, are not listed.
   const std::vector<double>& knots_s() const { return knots_s_; }
+  // 0, every knot within the run, regular or of the file, and the run's end: between neighbours every
+  // quantity is one straight line.
+  std::vector<double> line_ends_s() const;
   const std::vector<std::string>& notes() const { return notes_; }
   bool is_day(double t_s) const;              // upper limb of the sun above the horizon
   double local_solar_hour(double t_s) const;  // [0, 24)

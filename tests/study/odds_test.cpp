@@ -41,12 +41,13 @@ TEST_CASE("first, middle and last are taken in the order in which people come to
   const double able_s[] = {4 * 3600, 1 * 3600, study::beyond_horizon, 2 * 3600};
   for (std::size_t p = 0; p < 4; ++p) r.persons[p].able_until_s = able_s[p];
   r.persons[1].able_cause = Limit::able_co2;
-  const study::Future f = study::future_of(r, 7);
+  const study::Future f = study::future_of(r, {7, 3, false});
   CHECK(f.able_h[study::first_person] == 1);
   CHECK(f.able_cause[study::first_person] == Limit::able_co2);
   CHECK(f.able_h[study::middle_person] == 2);  // by then half of four have come to it
   CHECK(f.able_h[study::last_person] == beyond);
   CHECK(f.rescue_h == 7);
+  CHECK(f.held_back_h == 3);
 }
 
 TEST_CASE("times, shares, causes and help of a hundred known futures") {
@@ -101,6 +102,22 @@ TEST_CASE("odds given what is known are those of the futures that agree with it,
   for (std::size_t t = 0; t < filtered.times.size(); ++t)
     CHECK(given->times[t].some_alive.count == filtered.times[t].some_alive.count);
   CHECK(given->help->some_able.count == filtered.help->some_able.count);
+}
+
+// Futures 51 to 100 are held back for as many hours; of fifty, ranks 5, 25 and 45.
+TEST_CASE("how long weather holds help back, in the futures in which it does") {
+  auto futures = hundred();
+  const study::Odds none = study::odds_of(futures, 80, true, 0.95);
+  CHECK(none.help->held_back.at_all.count == 0);
+  CHECK_FALSE(none.help->held_back.low_h.has_value());
+  for (std::size_t i = 50; i < 100; ++i) futures[i].held_back_h = static_cast<float>(i + 1);
+  for (std::size_t i = 97; i < 100; ++i) futures[i].no_weather_for_help = true;
+  const study::HeldBack h = study::odds_of(futures, 80, true, 0.95).help->held_back;
+  CHECK(h.at_all.count == 50);
+  CHECK(h.no_weather.count == 3);
+  CHECK(*h.low_h == Near(55));
+  CHECK(*h.middle_h == Near(75));
+  CHECK(*h.high_h == Near(95));
 }
 
 TEST_CASE("help that had come before now rules a future out; none left is said, not made up") {

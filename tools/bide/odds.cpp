@@ -45,10 +45,11 @@ struct Drawn {
   std::vector<study::Future> futures;
   std::vector<std::uint64_t> index;  // of each
   std::vector<report::FailedSample> failed;
-  bool with_help = false;
 };
 
-Drawn draw(const study::Sampler& sampler, const OddsArguments& arguments, ProgressLine& progress) {
+Drawn draw(const scenario::ValidScenario& scenario, const study::Sampler& sampler,
+           const OddsArguments& arguments, ProgressLine& progress) {
+  const std::optional<scenario::Rescue>& rescue = scenario.scenario.uncertain->rescue;
   Drawn out;
   out.futures.reserve(arguments.samples);
   out.index.reserve(arguments.samples);
@@ -58,17 +59,21 @@ Drawn draw(const study::Sampler& sampler, const OddsArguments& arguments, Progre
     progress(static_cast<double>(p.done) / static_cast<double>(p.total),
              fmt::format(", {:.0f} futures/s", p.per_s));
   };
+  std::vector<study::Help> help(options.window);  // of the samples in memory
+  const auto made = [&](std::uint64_t k, const study::Drawn& drawn, const study::Sample& sample) {
+    if (rescue)
+      help[k % help.size()] =
+          study::help_of(*rescue, *drawn.rescue_h, sample.weather, scenario.scenario.duration_h);
+  };
   const auto sink = [&](const study::SampleResult& r) {
     if (!r.failure.empty()) {
       out.failed.push_back({r.index, r.failure});
       return;
     }
-    const auto rescue_h = sampler.draw(arguments.seed, r.index).rescue_h;
-    out.with_help = out.with_help || rescue_h.has_value();
-    out.futures.push_back(study::future_of(r, rescue_h.value_or(std::numeric_limits<double>::infinity())));
+    out.futures.push_back(study::future_of(r, help[r.index % help.size()]));
     out.index.push_back(r.index);
   };
-  study::run_ensemble({0, arguments.samples}, study::drawing(sampler, arguments.seed), sink, options);
+  study::run_ensemble({0, arguments.samples}, study::drawing(sampler, arguments.seed, made), sink, options);
   return out;
 }
 
@@ -117,7 +122,7 @@ std::optional<study::NestedBands> nested(const study::Sampler& sampler, const Od
       [&](const study::SampleResult& r) {
         const bool made = r.failure.empty();
         failed += made ? 0 : 1;
-        first_able_h.push_back(made ? study::future_of(r, 0).able_h[study::first_person]
+        first_able_h.push_back(made ? study::future_of(r).able_h[study::first_person]
                                     : std::numeric_limits<float>::quiet_NaN());
       },
       options);
@@ -141,8 +146,10 @@ std::optional<scenario::ValidScenario> load(const OddsArguments& arguments, repo
   return std::move(scenario);
 }
 
-int replay(const study::Sampler& sampler, const OddsArguments& arguments, report::Letters shown) {
-  const auto validated = sampler.scenario_of(sampler.draw(arguments.seed, *arguments.sample));
+int replay(const scenario::ValidScenario& uncertain, const study::Sampler& sampler,
+           const OddsArguments& arguments, report::Letters shown) {
+  const study::Drawn drawn = sampler.draw(arguments.seed, *arguments.sample);
+  const auto validated = sampler.scenario_of(drawn);
   if (const auto* errors = std::get_if<scenario::Diagnostics>(&validated)) {
     print(*errors, shown, fmt::format("sample {}: ", *arguments.sample).c_str());
     return exit_input_refused;
@@ -153,7 +160,8 @@ int replay(const study::Sampler& sampler, const OddsArguments& arguments, report
     print(*errors, shown);
     return exit_input_refused;
   }
-  const auto simulated = timeline::simulate(scenario, std::get<weather::Record>(loaded));
+  const auto& weather = std::get<weather::Record>(loaded);
+  const auto simulated = timeline::simulate(scenario, weather);
   if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
     fmt::print(stderr, "sample {}: the run failed ({}): {}\n", *arguments.sample, failure->ledger,
                failure->message);
@@ -163,8 +171,15 @@ int replay(const study::Sampler& sampler, const OddsArguments& arguments, report
   report::TerminalOptions options;
   options.utf8 = shown == report::Letters::utf8;
   options.width = terminal_width();
-  return put(report::terminal_summary(outcome::read_outcome(timeline, scenario), timeline, scenario, options),
-             "", false);
+  std::string text =
+      report::terminal_summary(outcome::read_outcome(timeline, scenario), timeline, scenario, options);
+  if (const auto& rescue = uncertain.scenario.uncertain->rescue) {
+    const double horizon_h = uncertain.scenario.duration_h;
+    text +=
+        report::help_text({*rescue, *drawn.rescue_h, horizon_h},
+                          study::help_of(*rescue, *drawn.rescue_h, weather, horizon_h), options.width, shown);
+  }
+  return put(text, "", false);
 }
 
 int odds(const OddsArguments& arguments) {
@@ -175,7 +190,7 @@ int odds(const OddsArguments& arguments) {
   if (arguments.dump)
     return put(sampler.text_of(sampler.draw(arguments.seed, *arguments.dump)), arguments.output,
                arguments.force);
-  if (arguments.sample) return replay(sampler, arguments, shown);
+  if (arguments.sample) return replay(*scenario, sampler, arguments, shown);
   for (const std::string& path : {arguments.csv, arguments.json, arguments.report_html})
     if (!path.empty())
       if (const auto why = report::why_not_writable(path)) return cannot_write(path, *why, shown);
@@ -188,14 +203,15 @@ int odds(const OddsArguments& arguments) {
   const double horizon_h = scenario->scenario.duration_h;
   ProgressLine progress(arguments.progress);
 
-  Drawn drawn = draw(sampler, arguments, progress);
+  Drawn drawn = draw(*scenario, sampler, arguments, progress);
   if (drawn.futures.empty()) {
     progress.finish();
     fmt::print(stderr, "{}: no sample has a result; the first: {}\n",
                report::plain(arguments.scenario, shown), report::plain(drawn.failed.front().reason, shown));
     return exit_run_failed;
   }
-  auto given = study::odds_given(drawn.futures, known, horizon_h, drawn.with_help, confidence);
+  auto given = study::odds_given(drawn.futures, known, horizon_h,
+                                 scenario->scenario.uncertain->rescue.has_value(), confidence);
   if (!given) {
     progress.finish();
     fmt::print(

@@ -1,0 +1,72 @@
+# Help that needs ten hours of wind up to 17 m/s, in a record of hourly rows: 10 m/s to 06:00, 24 from 07:00 to 18:00,
+# 10 from 19:00. By straight lines the wind is above 17 from 06:30 to 18:30, so help comes at hour 22; within 20 hours
+# it does not come.
+file(REMOVE_RECURSE ${WORK})
+file(MAKE_DIRECTORY ${WORK})
+function(bide out)
+  execute_process(COMMAND ${BIDE} ${ARGN} OUTPUT_VARIABLE text ERROR_VARIABLE err RESULT_VARIABLE code)
+  if(NOT code EQUAL 0)
+    message(FATAL_ERROR "${ARGN}: exit code ${code}\n${text}${err}")
+  endif()
+  set(${out} "${text}" PARENT_SCOPE)
+endfunction()
+function(expect text)
+  string(REGEX REPLACE "[ \n]+" " " text "${text}")
+  foreach(part ${ARGN})
+    string(FIND "${text}" "${part}" at)
+    if(at LESS 0)
+      message(FATAL_ERROR "not found: ${part}\n${text}")
+    endif()
+  endforeach()
+endfunction()
+
+foreach(threads 1 2)
+  bide(text odds ${FOLDER}/gale.json -n 16 --threads ${threads} --json ${WORK}/${threads}.json)
+  expect("${text}" "Help needs 10 h of weather it can work in" "held back above 17 m/s wind at 10 m."
+         "in these for 12 h in all" "None within 36 h: 0 %" "is a statement of the scenario")
+  file(READ ${WORK}/${threads}.json json_${threads})
+endforeach()
+if(NOT json_1 STREQUAL json_2)
+  message(FATAL_ERROR "the JSON of one and of two threads differ")
+endif()
+function(json_is wanted)
+  string(JSON got GET "${json_1}" help ${ARGN})
+  if(NOT got EQUAL wanted)
+    message(FATAL_ERROR "help ${ARGN}: ${got}, not ${wanted}")
+  endif()
+endfunction()
+json_is(17 held_back_above wind_speed_m_s)
+json_is(16 held_back at_all count)
+json_is(12 held_back middle_h)
+json_is(16 while_some_alive count)
+
+# Asked at hour 15, no future is ruled out by help: at the ten hours drawn it would have come by then.
+bide(text odds ${FOLDER}/gale.json -n 16 --now 15)
+expect("${text}" "What is known rules out 0 of the futures drawn.")
+
+# One future replayed: its run is that of the plain scenario it dumps, and its help the one above.
+bide(replayed odds ${FOLDER}/gale.json --sample 3)
+bide(dumped odds ${FOLDER}/gale.json --dump 3)
+file(COPY ${FOLDER}/gale.csv DESTINATION ${WORK})
+file(WRITE ${WORK}/three.json "${dumped}")
+bide(run run ${WORK}/three.json)
+string(FIND "${replayed}" "${run}" at)
+if(NOT at EQUAL 0)
+  message(FATAL_ERROR "sample 3 replayed does not begin as its plain scenario runs:\n${replayed}\n${run}")
+endif()
+expect("${replayed}" "Held back for 12 h in all" "It comes 22 h after the start.")
+
+# Followed for less, help is beyond it.
+file(READ ${FOLDER}/gale.json scenario)
+string(JSON scenario SET "${scenario}" duration_h 20)
+file(WRITE ${WORK}/shorter.json "${scenario}")
+bide(text odds ${WORK}/shorter.json -n 8)
+expect("${text}" "None within 20 h: 100 %")
+
+# The wind never below the limit: said in plain words.
+string(JSON scenario SET "${scenario}" uncertain rescue held_back_above wind_speed_m_s 9)
+file(WRITE ${WORK}/never.json "${scenario}")
+bide(text odds ${WORK}/never.json -n 8)
+expect("${text}" "the weather is above that for all of 20 h" "help does not come within that time")
+bide(text odds ${WORK}/never.json --sample 0)
+expect("${text}" "The weather is above that for all of 20 h." "None within 20 h.")
