@@ -45,7 +45,7 @@ inline T shivering_in_air_W_m2(T core_error_K, T skin_error_K, T body_fat_pct) {
 
 // Share of the law of air aboard: 1 while the core is more than a spread above the mean of the other law's
 // data, 0 a spread below it, smooth between. The change from one to the other is our choice; over half this
-// range it would be too steep for the step of 150 s (0.045 K off the reference in the core).
+// range it would be too steep for steps of 150 s and more (0.045 K off the reference in the core).
 template <class T>
 inline T shivering_air_share(T core_degC) {
   return smoothstep(core_degC, constants::shiver_air_to_core_degC, constants::shiver_air_from_core_degC);

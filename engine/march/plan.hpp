@@ -1,7 +1,7 @@
 // When to stop and how to step between stops: fixed before the run, never adapted to the state.
 //
 // A stop is a time the march lands on exactly. After a hard stop (something jumped) the steps are graded 60,
-// 120, then at most 150 s; a soft stop (a record is taken, a small change) leaves them at most 150 s.
+// 120, then at most 200 s; a soft stop (a record is taken, a small change) leaves them at most 200 s.
 #pragma once
 
 #include <vector>
@@ -15,7 +15,7 @@ struct Stop {
 
 struct StepPlan {
   std::vector<double> graded_s{60, 120};
-  double longest_s = 150;
+  double longest_s = 200;
 };
 
 // Sorted, merged (times within a microsecond are one stop, hard if either is), cut to (0, end], with end

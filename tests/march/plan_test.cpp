@@ -24,7 +24,7 @@ TEST_CASE("steps are graded after a hard stop, then at most the longest") {
   std::size_t graded = 0;
   CHECK(steps(600, {}, graded) == std::vector<double>{60, 120, 140, 140, 140});
   CHECK(graded == 2);
-  CHECK(steps(600, {}, graded) == std::vector<double>{150, 150, 150, 150});
+  CHECK(steps(600, {}, graded) == std::vector<double>{200, 200, 200});
   graded = 0;
   CHECK(steps(100, {}, graded) == std::vector<double>{60, 40});
   CHECK(graded == 1);

@@ -380,10 +380,10 @@ html::Page compare_page(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     page.lead += (i == 0 ? "" : "; ") + comparison.options[i].own.scenario->scenario.name;
   page.lead += ".";
-  page.sections = {options_section(comparison), conclusion_section(comparison)};
+  // The table opens with the ranges, and so stands before what one run of each makes of it.
+  page.sections = {options_section(comparison), figures_section(comparison), conclusion_section(comparison)};
   if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));
-  for (auto section : {warmth_section, course_section, figures_section})
-    page.sections.push_back(section(comparison));
+  for (auto section : {warmth_section, course_section}) page.sections.push_back(section(comparison));
   if (auto cautions = cautions_section(comparison)) page.sections.push_back(std::move(*cautions));
   return page;
 }
