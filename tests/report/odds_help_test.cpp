@@ -129,7 +129,7 @@ TEST_CASE("help of one future: needed, held back, and the hour; or none within t
   CHECK(has(later, "Help needs 18 h of weather it can work in; held back above 17 m/s wind at 10 m."));
   CHECK(has(later, "Held back for 12 h in all, before it comes or within 5 d."));
   CHECK(has(later, "It comes 30 h after the start."));
-  const std::string never = text({beyond, 120, true});
+  const std::string never = text({static_cast<double>(beyond), 120, true});
   CHECK(has(never, "The weather is above that for all of 5 d."));
   CHECK(has(never, "None within 5 d."));
 }
