@@ -25,8 +25,15 @@ void in_order(const std::vector<PersonResult>& persons, Time time, Cause cause,
 
 }  // namespace
 
+Futures all_of(std::span<const Future> futures) {
+  return [futures](const VisitFuture& visit) {
+    for (const Future& f : futures) visit(f);
+  };
+}
+
 Future future_of(const SampleResult& result, const Help& help) {
   Future f;
+  f.sample = result.index;
   in_order(result.persons, &PersonResult::able_until_s, &PersonResult::able_cause, f.able_h, f.able_cause);
   in_order(result.persons, &PersonResult::alive_until_s, &PersonResult::alive_cause, f.alive_h,
            f.alive_cause);

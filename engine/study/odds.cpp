@@ -3,7 +3,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
+#include <limits>
 #include <stdexcept>
+#include <utility>
+
+#include "study/ranked.hpp"
 
 namespace bide::study {
 
@@ -11,67 +16,116 @@ namespace {
 
 constexpr int points = 12;  // of the table against time
 
-template <class Is>
-Chance chance(std::span<const Future> futures, double confidence, Is is) {
-  Chance c;
-  for (const Future& f : futures) c.count += is(f) ? 1 : 0;
-  c.share = static_cast<double>(c.count) / static_cast<double>(futures.size());
-  c.interval = wilson(c.count, futures.size(), confidence);
-  return c;
-}
-
+using Is = std::function<bool(const Future&)>;
 using Hours = std::array<float, who_count> Future::*;
 
 double hour(const Future& f, Hours hours, std::size_t who) {
   return static_cast<double>((f.*hours)[who]);
 }
 
-Window window(std::span<const Future> futures, Hours hours, std::size_t who, double horizon_h,
-              double confidence) {
-  std::vector<Observed> seen;
-  seen.reserve(futures.size());
-  for (const Future& f : futures) {
-    const double at = hour(f, hours, who);
-    seen.push_back({std::min(at, horizon_h), at < horizon_h});
+// Questions to every future, answered in one pass over them.
+class Questions {
+ public:
+  // `answer` must stay where it is.
+  void ask(Chance& answer, Is is) { asked_.push_back({&answer, std::move(is)}); }
+  // The number of futures.
+  std::size_t answer(const Futures& futures, double confidence) {
+    std::size_t cases = 0;
+    futures([&](const Future& f) {
+      ++cases;
+      for (auto& [chance, is] : asked_) chance->count += is(f) ? 1 : 0;
+    });
+    if (cases == 0) throw std::invalid_argument("odds_of: no futures");
+    for (auto& [chance, is] : asked_) {
+      chance->share = static_cast<double>(chance->count) / static_cast<double>(cases);
+      chance->interval = wilson(chance->count, cases, confidence);
+    }
+    return cases;
   }
-  Window w;
-  for (std::size_t q = 0; q < quantiles.size(); ++q)
-    w.until[q] = quantile_by_rank(seen, horizon_h, quantiles[q], confidence);
-  w.beyond = chance(futures, confidence, [&](const Future& f) { return !(hour(f, hours, who) < horizon_h); });
-  return w;
-}
 
-CausesBy causes_by(std::span<const Future> futures, double by_h) {
-  std::array<std::size_t, static_cast<std::size_t>(timeline::Limit::none) + 1> counts{};
-  for (const Future& f : futures)
-    if (hour(f, &Future::able_h, first_person) <= by_h)
-      ++counts[static_cast<std::size_t>(f.able_cause[first_person])];
-  CausesBy out{by_h, {}};
-  for (std::size_t i = 0; i < counts.size(); ++i)
-    if (counts[i] > 0)
-      out.ended.emplace_back(static_cast<timeline::Limit>(i),
-                             static_cast<double>(counts[i]) / static_cast<double>(futures.size()));
-  std::stable_sort(out.ended.begin(), out.ended.end(),
-                   [](const auto& a, const auto& b) { return a.second > b.second; });
-  return out;
-}
+ private:
+  std::vector<std::pair<Chance*, Is>> asked_;
+};
 
-HeldBack held_back(std::span<const Future> futures, double confidence) {
-  HeldBack out;
-  out.at_all = chance(futures, confidence, [](const Future& f) { return f.held_back_h > 0; });
-  out.no_weather = chance(futures, confidence, [](const Future& f) { return f.no_weather_for_help; });
-  std::vector<float> hours;
-  for (const Future& f : futures)
-    if (f.held_back_h > 0) hours.push_back(f.held_back_h);
-  if (hours.empty()) return out;
-  std::sort(hours.begin(), hours.end());
-  const auto at = [&](double p) {
-    const auto rank = static_cast<std::size_t>(std::ceil(p * static_cast<double>(hours.size())));
-    return static_cast<double>(hours[std::max(rank, std::size_t{1}) - 1]);
+void read_quantiles(const Futures& futures, std::size_t cases, Hours hours, std::size_t who, double horizon_h,
+                    double confidence, Window& window) {
+  std::vector<std::size_t> ranks;
+  for (const double p : quantiles) {
+    const Ranks around = quantile_ranks(cases, p, confidence);
+    ranks.push_back(rank_of(p, cases));
+    ranks.push_back(around.low.value_or(1));
+    ranks.push_back(around.high.value_or(1));
+  }
+  const auto until = at_ranks(
+      [&](const std::function<void(float)>& visit) {
+        futures([&](const Future& f) {
+          visit(hour(f, hours, who) < horizon_h ? (f.*hours)[who] : std::numeric_limits<float>::infinity());
+        });
+      },
+      ranks);
+  const auto within = [&](float h) {
+    return std::isinf(h) ? std::nullopt : std::optional(static_cast<double>(h));
   };
+  for (std::size_t q = 0; q < quantiles.size(); ++q) {
+    const Ranks around = quantile_ranks(cases, quantiles[q], confidence);
+    QuantileByRank& out = window.until[q];
+    out.time = within(until[3 * q]);
+    out.low_known = around.low.has_value(), out.high_known = around.high.has_value();
+    if (around.low) out.low = within(until[3 * q + 1]);
+    if (around.high) out.high = within(until[3 * q + 2]);
+  }
+}
+
+std::vector<CausesBy> causes_by(const Futures& futures, std::size_t cases, std::vector<CausesBy> by) {
+  std::vector<std::array<std::size_t, static_cast<std::size_t>(timeline::Limit::none) + 1>> counts(by.size());
+  futures([&](const Future& f) {
+    for (std::size_t i = 0; i < by.size(); ++i)
+      if (hour(f, &Future::able_h, first_person) <= by[i].by_h)
+        ++counts[i][static_cast<std::size_t>(f.able_cause[first_person])];
+  });
+  for (std::size_t i = 0; i < by.size(); ++i) {
+    auto& ended = by[i].ended;
+    for (std::size_t cause = 0; cause < counts[i].size(); ++cause)
+      if (counts[i][cause] > 0)
+        ended.emplace_back(static_cast<timeline::Limit>(cause),
+                           static_cast<double>(counts[i][cause]) / static_cast<double>(cases));
+    std::stable_sort(ended.begin(), ended.end(),
+                     [](const auto& a, const auto& b) { return a.second > b.second; });
+  }
+  return by;
+}
+
+void read_hours_held_back(const Futures& futures, HeldBack& held_back) {
+  const std::size_t cases = held_back.at_all.count;
+  if (cases == 0) return;
   constexpr double low = 0.1, high = 0.9;
-  out.low_h = at(low), out.middle_h = at(0.5), out.high_h = at(high);
-  return out;
+  const std::array ranks{rank_of(low, cases), rank_of(0.5, cases), rank_of(high, cases)};
+  const auto hours = at_ranks(
+      [&](const std::function<void(float)>& visit) {
+        futures([&](const Future& f) {
+          if (f.held_back_h > 0) visit(f.held_back_h);
+        });
+      },
+      ranks);
+  held_back.low_h = static_cast<double>(hours[0]);
+  held_back.middle_h = static_cast<double>(hours[1]);
+  held_back.high_h = static_cast<double>(hours[2]);
+}
+
+void ask_about_help(Questions& questions, HelpOdds& help, double horizon_h) {
+  const auto before = [horizon_h](Hours hours, Who who) {
+    return [=](const Future& f) {
+      return static_cast<double>(f.rescue_h) <= horizon_h && f.rescue_h <= (f.*hours)[who];
+    };
+  };
+  questions.ask(help.all_able, before(&Future::able_h, first_person));
+  questions.ask(help.some_able, before(&Future::able_h, last_person));
+  questions.ask(help.all_alive, before(&Future::alive_h, first_person));
+  questions.ask(help.some_alive, before(&Future::alive_h, last_person));
+  questions.ask(help.none_by_horizon,
+                [=](const Future& f) { return static_cast<double>(f.rescue_h) > horizon_h; });
+  questions.ask(help.held_back.at_all, [](const Future& f) { return f.held_back_h > 0; });
+  questions.ask(help.held_back.no_weather, [](const Future& f) { return f.no_weather_for_help; });
 }
 
 }  // namespace
@@ -82,51 +136,55 @@ bool agrees(const Future& f, const KnownSoFar& known) {
   return alive && still_waiting;
 }
 
-Odds odds_of(std::span<const Future> futures, double horizon_h, bool with_help, double confidence) {
-  if (futures.empty()) throw std::invalid_argument("odds_of: no futures");
+Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence) {
   Odds o;
-  o.futures = futures.size();
   o.horizon_h = horizon_h;
   o.confidence = confidence;
-  for (std::size_t who = 0; who < who_count; ++who) {
-    o.able[who] = window(futures, &Future::able_h, who, horizon_h, confidence);
-    o.alive[who] = window(futures, &Future::alive_h, who, horizon_h, confidence);
-  }
+  Questions questions;
+  const auto later_than = [](Hours hours, std::size_t who, double at_h) {
+    return [=](const Future& f) { return hour(f, hours, who) > at_h; };
+  };
+  for (std::size_t who = 0; who < who_count; ++who)
+    for (const auto& [window, hours] :
+         {std::pair(&o.able[who], &Future::able_h), {&o.alive[who], &Future::alive_h}})
+      questions.ask(window->beyond, [=](const Future& f) { return !(hour(f, hours, who) < horizon_h); });
+  o.times.resize(points);
+  std::vector<CausesBy> by;
   for (int i = 1; i <= points; ++i) {
-    const double at = horizon_h * i / points;
-    const auto beyond = [&](Hours hours, Who who) {
-      return chance(futures, confidence, [&](const Future& f) { return hour(f, hours, who) > at; });
-    };
-    o.times.push_back({at, beyond(&Future::able_h, first_person), beyond(&Future::able_h, last_person),
-                       beyond(&Future::alive_h, first_person), beyond(&Future::alive_h, last_person)});
-    if (i % 2 == 0) o.causes.push_back(causes_by(futures, at));
+    AtTime& t = o.times[static_cast<std::size_t>(i - 1)];
+    t.at_h = horizon_h * i / points;
+    questions.ask(t.all_able, later_than(&Future::able_h, first_person, t.at_h));
+    questions.ask(t.some_able, later_than(&Future::able_h, last_person, t.at_h));
+    questions.ask(t.all_alive, later_than(&Future::alive_h, first_person, t.at_h));
+    questions.ask(t.some_alive, later_than(&Future::alive_h, last_person, t.at_h));
+    if (i % 2 == 0) by.push_back({t.at_h, {}});
   }
-  if (with_help) {
-    const auto before = [&](Hours hours, Who who) {
-      return chance(futures, confidence, [&](const Future& f) {
-        return static_cast<double>(f.rescue_h) <= horizon_h && f.rescue_h <= (f.*hours)[who];
-      });
-    };
-    o.help = HelpOdds{before(&Future::able_h, first_person),
-                      before(&Future::able_h, last_person),
-                      before(&Future::alive_h, first_person),
-                      before(&Future::alive_h, last_person),
-                      chance(futures, confidence,
-                             [&](const Future& f) { return static_cast<double>(f.rescue_h) > horizon_h; }),
-                      held_back(futures, confidence)};
+  if (with_help) ask_about_help(questions, o.help.emplace(), horizon_h);
+  o.futures = questions.answer(futures, confidence);
+  for (std::size_t who = 0; who < who_count; ++who) {
+    read_quantiles(futures, o.futures, &Future::able_h, who, horizon_h, confidence, o.able[who]);
+    read_quantiles(futures, o.futures, &Future::alive_h, who, horizon_h, confidence, o.alive[who]);
   }
+  o.causes = causes_by(futures, o.futures, std::move(by));
+  if (with_help) read_hours_held_back(futures, o.help->held_back);
   return o;
 }
 
-std::optional<Odds> odds_given(std::span<const Future> futures, const KnownSoFar& known, double horizon_h,
+std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, double horizon_h,
                                bool with_help, double confidence) {
-  if (!known.alive_at_h && !known.now_h) return odds_of(futures, horizon_h, with_help, confidence);
-  std::vector<Future> left;
-  std::copy_if(futures.begin(), futures.end(), std::back_inserter(left),
-               [&](const Future& f) { return agrees(f, known); });
-  if (left.empty()) return std::nullopt;
-  Odds o = odds_of(left, horizon_h, with_help, confidence);
-  o.ruled_out = futures.size() - left.size();
+  std::size_t all = 0, left = 0;
+  futures([&](const Future& f) {
+    ++all;
+    left += agrees(f, known) ? 1 : 0;
+  });
+  if (left == 0) return std::nullopt;
+  const Futures those_left = [&](const VisitFuture& visit) {
+    futures([&](const Future& f) {
+      if (agrees(f, known)) visit(f);
+    });
+  };
+  Odds o = odds_of(those_left, horizon_h, with_help, confidence);
+  o.ruled_out = all - left;
   return o;
 }
 

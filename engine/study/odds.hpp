@@ -1,13 +1,13 @@
 // The endurance window of a crew, read off many futures: how long first, middle and last person are able and
 // alive, what ends it, and the chance that help comes inside it, given what is known so far.
 //
-// States: none. What is known only takes futures away: the odds given it are those of the futures that agree
-// with it, all equally likely. Intervals are the sampling error of the number of futures alone.
+// States: none. Memory: the same for any number of futures, which are gone over several times. What is known
+// only takes futures away: the odds given it are those of the futures that agree with it, all equally likely.
+// Intervals are the sampling error of the number of futures alone.
 #pragma once
 
 #include <array>
 #include <optional>
-#include <span>
 #include <vector>
 
 #include "study/future.hpp"
@@ -76,9 +76,9 @@ struct Odds {
 bool agrees(const Future& future, const KnownSoFar& known);
 
 // `with_help`: the futures say when help comes. Throws std::invalid_argument without futures.
-Odds odds_of(std::span<const Future> futures, double horizon_h, bool with_help, double confidence);
+Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence);
 // The same of those futures that agree with what is known; left out when none does.
-std::optional<Odds> odds_given(std::span<const Future> futures, const KnownSoFar& known, double horizon_h,
+std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, double horizon_h,
                                bool with_help, double confidence);
 
 }  // namespace bide::study

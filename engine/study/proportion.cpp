@@ -1,5 +1,6 @@
 #include "study/proportion.hpp"
 
+#include <algorithm>
 #include <boost/math/distributions/binomial.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
@@ -30,6 +31,14 @@ Interval wilson(std::size_t hits, std::size_t cases, double confidence) {
   const double scale = 1 + z * z / n;
   // At none and at all the ends are 0 and 1; rounding may miss them.
   return {hits == 0 ? 0 : (centre - reach) / scale, hits == cases ? 1 : (centre + reach) / scale};
+}
+
+std::size_t rank_of(double p, std::size_t cases) {
+  const double wanted = p * static_cast<double>(cases);
+  const double whole = std::round(wanted);
+  constexpr double rounding = 1e-9;  // 0.05 * 20 is one, whatever its last bit
+  const double rank = std::abs(wanted - whole) < rounding * std::max(1.0, whole) ? whole : std::ceil(wanted);
+  return std::clamp(static_cast<std::size_t>(rank), std::size_t{1}, cases);
 }
 
 Ranks quantile_ranks(std::size_t cases, double p, double confidence) {

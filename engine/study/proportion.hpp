@@ -16,6 +16,9 @@ double normal_reach(double confidence);
 // 1] and is not empty when hits are none or all. Throws std::invalid_argument without cases.
 Interval wilson(std::size_t hits, std::size_t cases, double confidence);
 
+// The smallest rank, from 1, by which at least the share p of the cases is reached.
+std::size_t rank_of(double p, std::size_t cases);
+
 // Order statistics that enclose the p-quantile of the population with at least the wanted confidence,
 // whatever its distribution (Thompson 1936; the chance that rank r lies below the quantile is binomial).
 // Ranks count from 1. A rank that the number of cases cannot give is left out: nothing can then be said on

@@ -37,15 +37,6 @@ std::optional<double> at_rank(const std::vector<double>& ascending, std::size_t 
   return ascending[rank - 1];
 }
 
-// The smallest rank by which at least the share p of the cases is reached.
-std::size_t rank_of(double p, std::size_t cases) {
-  const double wanted = p * as_number(cases);
-  const double whole = std::round(wanted);
-  constexpr double rounding = 1e-9;  // 0.05 * 20 is one, whatever its last bit
-  const double rank = std::abs(wanted - whole) < rounding * std::max(1.0, whole) ? whole : std::ceil(wanted);
-  return std::clamp(static_cast<std::size_t>(rank), std::size_t{1}, cases);
-}
-
 }  // namespace
 
 SurvivalCurve survival_curve(std::span<const Observed> cases, double confidence) {

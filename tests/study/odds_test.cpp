@@ -52,7 +52,7 @@ TEST_CASE("first, middle and last are taken in the order in which people come to
 
 TEST_CASE("times, shares, causes and help of a hundred known futures") {
   const auto futures = hundred();
-  const study::Odds o = study::odds_of(futures, 80, true, 0.95);
+  const study::Odds o = study::odds_of(study::all_of(futures), 80, true, 0.95);
   CHECK(o.futures == 100);
   const study::Window& first = o.able[study::first_person];
   // The p-quantile of 1, 2 ... 100 is the smallest hour by which at least the share p has ended.
@@ -91,8 +91,8 @@ TEST_CASE("odds given what is known are those of the futures that agree with it,
   for (const auto& f : futures)
     if (f.alive_h[study::first_person] > 60.0F && f.rescue_h > 45.0F) left.push_back(f);
   CHECK(left.size() == 70);
-  const auto given = study::odds_given(futures, known, 80, true, 0.95);
-  const study::Odds filtered = study::odds_of(left, 80, true, 0.95);
+  const auto given = study::odds_given(study::all_of(futures), known, 80, true, 0.95);
+  const study::Odds filtered = study::odds_of(study::all_of(left), 80, true, 0.95);
   REQUIRE(given);
   CHECK(given->ruled_out == 30);
   CHECK(given->futures == filtered.futures);
@@ -107,12 +107,12 @@ TEST_CASE("odds given what is known are those of the futures that agree with it,
 // Futures 51 to 100 are held back for as many hours; of fifty, ranks 5, 25 and 45.
 TEST_CASE("how long weather holds help back, in the futures in which it does") {
   auto futures = hundred();
-  const study::Odds none = study::odds_of(futures, 80, true, 0.95);
+  const study::Odds none = study::odds_of(study::all_of(futures), 80, true, 0.95);
   CHECK(none.help->held_back.at_all.count == 0);
   CHECK_FALSE(none.help->held_back.low_h.has_value());
   for (std::size_t i = 50; i < 100; ++i) futures[i].held_back_h = static_cast<float>(i + 1);
   for (std::size_t i = 97; i < 100; ++i) futures[i].no_weather_for_help = true;
-  const study::HeldBack h = study::odds_of(futures, 80, true, 0.95).help->held_back;
+  const study::HeldBack h = study::odds_of(study::all_of(futures), 80, true, 0.95).help->held_back;
   CHECK(h.at_all.count == 50);
   CHECK(h.no_weather.count == 3);
   CHECK(*h.low_h == Near(55));
@@ -122,8 +122,8 @@ TEST_CASE("how long weather holds help back, in the futures in which it does") {
 
 TEST_CASE("help that had come before now rules a future out; none left is said, not made up") {
   const auto futures = hundred();
-  CHECK_FALSE(study::odds_given(futures, {std::nullopt, 60.0}, 80, true, 0.95));
-  CHECK_FALSE(study::odds_given(futures, {500.0, std::nullopt}, 80, true, 0.95));
+  CHECK_FALSE(study::odds_given(study::all_of(futures), {std::nullopt, 60.0}, 80, true, 0.95));
+  CHECK_FALSE(study::odds_given(study::all_of(futures), {500.0, std::nullopt}, 80, true, 0.95));
 }
 
 // Three truths, five cases each: medians 3, 30 and beyond the horizon of 50.

@@ -19,7 +19,7 @@
 #include "report/odds.hpp"
 #include "report/pages/odds_page.hpp"
 #include "report/terminal.hpp"
-#include "study/future.hpp"
+#include "study/future_file.hpp"
 #include "study/make_sample.hpp"
 #include "study/nested.hpp"
 #include "terminal.hpp"
@@ -42,8 +42,7 @@ constexpr double confidence = 0.95;
 constexpr double bearable_failures = 0.01;
 
 struct Drawn {
-  std::vector<study::Future> futures;
-  std::vector<std::uint64_t> index;  // of each
+  study::FutureFile futures;
   std::vector<report::FailedSample> failed;
 };
 
@@ -51,8 +50,6 @@ Drawn draw(const scenario::ValidScenario& scenario, const study::Sampler& sample
            const OddsArguments& arguments, ProgressLine& progress) {
   const std::optional<scenario::Rescue>& rescue = scenario.scenario.uncertain->rescue;
   Drawn out;
-  out.futures.reserve(arguments.samples);
-  out.index.reserve(arguments.samples);
   study::EnsembleOptions options;
   options.threads = arguments.threads;
   options.progress = [&](const study::Progress& p) {
@@ -70,8 +67,7 @@ Drawn draw(const scenario::ValidScenario& scenario, const study::Sampler& sample
       out.failed.push_back({r.index, r.failure});
       return;
     }
-    out.futures.push_back(study::future_of(r, help[r.index % help.size()]));
-    out.index.push_back(r.index);
+    out.futures.add(study::future_of(r, help[r.index % help.size()]));
   };
   study::run_ensemble({0, arguments.samples}, study::drawing(sampler, arguments.seed, made), sink, options);
   return out;
@@ -79,16 +75,17 @@ Drawn draw(const scenario::ValidScenario& scenario, const study::Sampler& sample
 
 // Of the futures that agree with what is known; the first so many, since the bootstrap takes every case.
 std::vector<report::Unknown> unknowns(const study::Sampler& sampler, const OddsArguments& arguments,
-                                      const Drawn& drawn, const study::KnownSoFar& known, double horizon_h) {
+                                      const study::Futures& futures, const study::KnownSoFar& known,
+                                      double horizon_h) {
   constexpr std::size_t most = 20000, replicates = 200;
   std::vector<double> until_h;
   std::vector<std::vector<double>> numbers(sampler.factors().size());
-  for (std::size_t i = 0; i < drawn.futures.size() && until_h.size() < most; ++i) {
-    if (!study::agrees(drawn.futures[i], known)) continue;
-    until_h.push_back(std::min(static_cast<double>(drawn.futures[i].able_h[study::first_person]), horizon_h));
-    const std::vector<double> point = sampler.point(arguments.seed, drawn.index[i]);
+  futures([&](const study::Future& future) {
+    if (until_h.size() == most || !study::agrees(future, known)) return;
+    until_h.push_back(std::min(static_cast<double>(future.able_h[study::first_person]), horizon_h));
+    const std::vector<double> point = sampler.point(arguments.seed, future.sample);
     for (std::size_t f = 0; f < point.size(); ++f) numbers[f].push_back(point[f]);
-  }
+  });
   const study::Bootstrap bootstrap{
       [seed = ~arguments.seed](std::uint64_t sample, std::uint32_t factor, std::uint32_t each) {
         return uniform(seed, sample, factor, each);
@@ -204,14 +201,15 @@ int odds(const OddsArguments& arguments) {
   ProgressLine progress(arguments.progress);
 
   Drawn drawn = draw(*scenario, sampler, arguments, progress);
-  if (drawn.futures.empty()) {
+  if (drawn.futures.size() == 0) {
     progress.finish();
     fmt::print(stderr, "{}: no sample has a result; the first: {}\n",
                report::plain(arguments.scenario, shown), report::plain(drawn.failed.front().reason, shown));
     return exit_run_failed;
   }
-  auto given = study::odds_given(drawn.futures, known, horizon_h,
-                                 scenario->scenario.uncertain->rescue.has_value(), confidence);
+  const study::Futures futures = [&](const study::VisitFuture& visit) { drawn.futures.each(visit); };
+  auto given = study::odds_given(futures, known, horizon_h, scenario->scenario.uncertain->rescue.has_value(),
+                                 confidence);
   if (!given) {
     progress.finish();
     fmt::print(
@@ -226,7 +224,7 @@ int odds(const OddsArguments& arguments) {
                                 std::move(drawn.failed),
                                 known,
                                 std::move(*given),
-                                unknowns(sampler, arguments, drawn, known, horizon_h),
+                                unknowns(sampler, arguments, futures, known, horizon_h),
                                 nested(sampler, arguments, horizon_h, progress)};
   progress.finish();
   if (!arguments.csv.empty())
