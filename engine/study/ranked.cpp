@@ -29,7 +29,9 @@ std::vector<float> at_ranks(const EachNumber& each, std::span<const std::size_t>
     if (rank == 0) throw std::invalid_argument("ranks count from 1");
     wanted.push_back({0, rank});
   }
-  for (const auto [shift, width] : passes) {
+  for (const Digits& pass : passes) {
+    const unsigned shift = pass.shift;
+    const unsigned width = pass.width;
     const std::uint32_t digits = std::uint32_t{1} << width;
     std::map<std::uint32_t, std::vector<std::size_t>> counts;  // by the bits known so far
     for (const Wanted& w : wanted) counts[w.known].resize(digits);
