@@ -144,10 +144,13 @@ Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double co
   const auto later_than = [](Hours hours, std::size_t who, double at_h) {
     return [=](const Future& f) { return hour(f, hours, who) > at_h; };
   };
-  for (std::size_t who = 0; who < who_count; ++who)
-    for (const auto& [window, hours] :
-         {std::pair(&o.able[who], &Future::able_h), {&o.alive[who], &Future::alive_h}})
-      questions.ask(window->beyond, [=](const Future& f) { return !(hour(f, hours, who) < horizon_h); });
+  const auto not_before = [](Hours hours, std::size_t who, double at_h) {
+    return [=](const Future& f) { return !(hour(f, hours, who) < at_h); };
+  };
+  for (std::size_t who = 0; who < who_count; ++who) {
+    questions.ask(o.able[who].beyond, not_before(&Future::able_h, who, horizon_h));
+    questions.ask(o.alive[who].beyond, not_before(&Future::alive_h, who, horizon_h));
+  }
   o.times.resize(points);
   std::vector<CausesBy> by;
   for (int i = 1; i <= points; ++i) {
