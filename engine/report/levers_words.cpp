@@ -78,6 +78,19 @@ std::string bought_words(const LeverTried& tried, double horizon_s) {
   return text;
 }
 
+std::string most_bought_words(const study::LeversTried& levers) {
+  constexpr int most = 3;
+  std::string titles;
+  int named = 0;
+  for (const study::LeverTried& each : levers.tried) {
+    if (each.state != study::LeverTried::State::tried || study::direction(each) <= 0) continue;
+    if (named++ == most) break;
+    titles += (titles.empty() ? "" : "; ") + each.lever->title;
+  }
+  if (titles.empty()) return "What would buy time: none of the practical changes tried, one at a time.";
+  return "What would buy time or margin, most first: " + titles + ". Tried one at a time, one case each.";
+}
+
 std::string air_words(const study::LeversTried& levers, const LeverTried& tried) {
   const bool more = tried.co2_high_ppm > levers.base_co2_high_ppm * (1 + constants::times_apart_fraction);
   if (!tried.lever->closes_openings && !more) return "";

@@ -20,6 +20,9 @@ inline constexpr const char* what_the_ends_are =
 // measured.
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
+// "What would buy time or margin, most first: ...": the first few of the levers that buy any.
+std::string most_bought_words(const study::LeversTried& levers);
+
 // Its price in carbon dioxide, for whatever closes openings or makes the air worse; else empty.
 std::string air_words(const study::LeversTried& levers, const study::LeverTried& tried);
 

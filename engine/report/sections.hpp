@@ -13,7 +13,8 @@ struct Material {
   const scenario::ValidScenario& scenario;
 };
 
-void print_answer(Page& page, const Material& material);   // able and alive until, and what ends it
+void print_answer(
+    Page& page, const Material& material);  // able and alive until, what ends it, where to ask what buys time
 void print_figures(Page& page, const Material& material);  // stores, air, water, hands
 void print_charts(Page& page, const Material& material);
 void print_events(Page& page, const Material& material);

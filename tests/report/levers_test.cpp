@@ -107,3 +107,22 @@ TEST_CASE("a lever that is withheld gives its reason and no hours") {
   CHECK_FALSE(nlohmann::json::parse(report::levers_json(list, test::valid_scenario(2)))["levers"][1].contains(
       "able_gain"));
 }
+
+TEST_CASE("what buys most is named in its order, and only what buys") {
+  const scenario::Lever more = {"more", "a second suit", "judgement", {}, {}, {}, 3, 20, false};
+  const scenario::Lever pump = {"pump", "a pump", "judgement", {}, {}, {}, 1, 1, false};
+  study::LeversTried list = levers(tried(litre, 20), tried(shut, -12));
+  CHECK(
+      report::most_bought_words(list) ==
+      "What would buy time or margin, most first: one more litre each. Tried one at a time, one case each.");
+  LeverTried withheld = tried(more, 30);
+  withheld.state = LeverTried::State::withheld;
+  list.tried = {tried(more, 30), tried(litre, 20), tried(pump, 10), tried(litre, 5)};
+  CHECK(
+      report::most_bought_words(list) ==
+      "What would buy time or margin, most first: a second suit; one more litre each; a pump. Tried one at a "
+      "time, one case each.");
+  list.tried = {withheld, tried(shut, -12)};
+  CHECK(report::most_bought_words(list) ==
+        "What would buy time: none of the practical changes tried, one at a time.");
+}

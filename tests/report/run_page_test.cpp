@@ -95,6 +95,29 @@ TEST_CASE("without a range the page says that it is one case") {
   CHECK(block<html::Table>(section(page, "The answer")).rows.front()[1] == "all stated: no range");
 }
 
+TEST_CASE("the answer says what would buy time where levers were tried, and is silent where not") {
+  Case c(2);
+  const scenario::Lever suit = {"suit", "a second suit", "judgement", {}, {}, {}, 3, 20, false};
+  study::LeversTried levers;
+  levers.base.horizon_s = c.timeline.horizon_s;
+  study::LeverTried tried;
+  tried.lever = &suit;
+  tried.gained.able = {9, false, false, true};
+  levers.tried = {tried};
+  const std::string sentence = "What would buy time or margin, most first: a second suit.";
+  const auto said = [&](const study::LeversTried* given) {
+    const html::Page page =
+        report::pages::run_page({{c.outcome, c.timeline, c.scenario}, c.unmeasured, given});
+    const html::Section& answer = section(page, "The answer");
+    return std::any_of(answer.blocks.begin(), answer.blocks.end(), [&](const html::Block& each) {
+      const auto* paragraph = std::get_if<html::Paragraph>(&each);
+      return paragraph && has(paragraph->text, sentence);
+    });
+  };
+  CHECK(said(&levers));
+  CHECK_FALSE(said(nullptr));
+}
+
 TEST_CASE("the stay shows who is able until when") {
   const html::Page page = Case(2).page();
   const html::Chart& stay = block<html::Chart>(section(page, "The stay, hour by hour"));

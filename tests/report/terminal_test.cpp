@@ -56,6 +56,7 @@ TEST_CASE("the summary leads with what it is and gives the answer in words") {
   CHECK(has(text, "1 of 2 reach it within 5 d."));
   CHECK(has(test::unwrapped(text), "able until 40 h (cold: core temperature below 33 C)"));
   CHECK(has(test::unwrapped(text), "Next limit: water loss, 38 % of the way to it left."));
+  CHECK(has(text, "WHAT WOULD BUY TIME\n  Not tried in a run: the command levers"));
   CHECK(has(text, "water                    60 h   6 Feb 06:00 UTC (04:00 local)"));
   CHECK_FALSE(has(text, "refilled"));
   CHECK(has(text, "none aboard: food, seasickness medicine"));

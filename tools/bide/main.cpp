@@ -8,8 +8,7 @@
 
 int main(int argc, char** argv) {
   using namespace bide::tool;
-  CLI::App app{"bide: how long a crew in a life raft stays able and alive, minute by minute for days.",
-               "bide"};
+  CLI::App app{"bide: how long a crew in a life raft stays able and alive, over days.", "bide"};
   app.footer(fmt::format(
       "Exit codes: {} done; {} wrong usage; {} an input was refused; {} the run failed; {} an output "
       "could not be written.\n\n{}\n{}",

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include "outcome/cause.hpp"
+#include "report/levers_words.hpp"
 #include "report/pages/run_parts.hpp"
 #include "report/sentences.hpp"
 #include "report/words.hpp"
@@ -96,11 +97,12 @@ html::Section answer_section(const RunMaterial& material) {
   out.blocks.push_back(html::Paragraph{range_sentence("Able until", able, h), true});
   out.blocks.push_back(html::Paragraph{range_sentence("Alive until", alive, h), true});
   out.blocks.push_back(html::Paragraph{one_case_words(material)});
-  out.blocks.push_back(times_table(material));
   out.blocks.push_back(html::Paragraph{"What ends it, with the middle of what is not measured:"});
   html::List ends;
   for (const std::string& sentence : person_sentences(m)) ends.items.push_back(sentence);
   out.blocks.push_back(ends);
+  if (material.levers) out.blocks.push_back(html::Paragraph{most_bought_words(*material.levers)});
+  out.blocks.push_back(times_table(material));
   return out;
 }
 
