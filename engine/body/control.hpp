@@ -48,17 +48,23 @@ inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K) {
   return out;
 }
 
+// What constriction leaves of a flow, 0 to 1.
+template <class T>
+inline T unconstricted(T constriction_share, const Commands<T>& c) {
+  return T(1) / (T(1) + constriction_share * c.constriction);
+}
+
 // Skin blood flow, L/h.
 template <class T>
-inline T skin_flow_L_h(T basal, T dilatation_share, T constriction_share, const Commands<T>& c, T local) {
-  return (basal + dilatation_share * c.dilatation_L_h) / (T(1) + constriction_share * c.constriction) * local;
+inline T skin_flow_L_h(T basal, T dilatation_share, T unconstricted, const Commands<T>& c, T local) {
+  return (basal + dilatation_share * c.dilatation_L_h) * unconstricted * local;
 }
 
 // Blood flow of the fat under the skin, L/h: its vessels close with those of the skin above (the 1971 table
 // keeps it constant, which lets a thick layer be warmed through and hides fatness in the cold).
 template <class T>
-inline T fat_flow_L_h(T basal, T constriction_share, const Commands<T>& c) {
-  return basal / (T(1) + constriction_share * c.constriction);
+inline T fat_flow_L_h(T basal, T unconstricted) {
+  return basal * unconstricted;
 }
 
 // Muscle blood flow, L/h: the basal flow, and what work and shivering bring. It does not constrict in the
@@ -71,12 +77,19 @@ inline T muscle_flow_L_h(T basal, T extra_heat_W) {
 
 inline constexpr double tiny_W_K = 1e-12;  // keeps 0/0 out of a person without circulation
 
-// Heat carried by a flow that first passes a balanced counter-current exchanger of conductance `exchanger`:
-// what reaches the tissue is mc / (1 + exchanger / mc). Effectiveness of balanced counterflow: NTU/(1 + NTU).
+// Heat that reaches the tissue per flow, W/K per L/h, when the flow first passes a balanced counter-current
+// exchanger of conductance `exchanger`: c mc / (mc + exchanger), mc what the whole flow carries.
+// Effectiveness of balanced counterflow: NTU/(1 + NTU).
+template <class T>
+inline T perfusion_per_flow(T flow_L_h, T exchanger_W_K) {
+  const T mc = T(constants::blood_heat.value) * flow_L_h;
+  return T(constants::blood_heat.value) * mc / (mc + exchanger_W_K + T(tiny_W_K));
+}
+
+// All that reaches it, W/K.
 template <class T>
 inline T perfusion_W_K(T flow_L_h, T exchanger_W_K) {
-  const T mc = T(constants::blood_heat.value) * flow_L_h;
-  return mc * mc / (mc + exchanger_W_K + T(tiny_W_K));
+  return flow_L_h * perfusion_per_flow(flow_L_h, exchanger_W_K);
 }
 
 }  // namespace bide::body

@@ -15,7 +15,7 @@ namespace bide::body {
 // What a surface can exchange with: the four cabin unknowns, then three surroundings of known temperature.
 enum CabinUnknown : int { air, canopy, floor_water, vapour, cabin_unknown_count };
 
-// One surface (skin, clothing or finger) facing its surroundings.
+// The skin of a segment facing its surroundings: in the air, under water, or pressed on floor and tube.
 template <class T>
 struct Surface {
   T to_air, to_canopy, to_floor_water;  // W/K
@@ -24,6 +24,14 @@ struct Surface {
   // Saturation vapour density at the surface, linear about the temperature it was frozen at.
   T density_at_zero_kg_m3;  // rho_s(T*) - slope T*
   T density_slope_kg_m3_K;
+};
+
+// Clothing or fingers: what presses on floor and tube, or stands in water, is counted with the skin below.
+template <class T>
+struct OuterSurface {
+  T to_air, to_canopy, to_sea;  // W/K
+  T evaporation_m3_s;
+  T density_at_zero_kg_m3, density_slope_kg_m3_K;
 };
 
 template <class T>
@@ -35,8 +43,9 @@ struct PersonCoefficients {
   T finger_perfusion_W_K;
   std::array<std::array<T, layer_count>, segment_count> source_W;  // heat made, less breath, plus sun
   T finger_source_W;
-  std::array<Surface<T>, segment_count> skin_surface, clothing_surface;
-  Surface<T> finger_surface;
+  std::array<Surface<T>, segment_count> skin_surface;
+  std::array<OuterSurface<T>, segment_count> clothing_surface;
+  OuterSurface<T> finger_surface;
   // Vapour that leaves the skin and condenses in wet clothing.
   std::array<T, segment_count> distillation_m3_s;
   T latent_heat_J_kg;

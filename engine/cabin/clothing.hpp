@@ -115,15 +115,20 @@ inline T evaporative_resistance_m2kPa_W(T resistance_m2K_W, T permeability_index
   return resistance_m2K_W / (permeability_index * T(constants::lewis_relation_K_kPa));
 }
 
-// The same layer as a conductance to vapour density, m/s: R_v T / (1000 latent R_e). A layer without
-// thickness is no obstacle: give it at least the resistance of one cloth.
+// Vapour a layer passes per heat it passes, m3/s of vapour density per W/K: R_v T i_m L / (1000 latent),
+// which is R/R_e (ISO 9920) in those units.
+template <class T>
+inline T vapour_per_heat_m3K_J(T permeability_index, T t_degC) {
+  constexpr double kPa_per_Pa = 1e-3;
+  return T(constants::vapour_gas_constant_J_kgK * kPa_per_Pa * constants::lewis_relation_K_kPa) *
+         (t_degC + T(constants::zero_celsius_K)) * permeability_index / latent_heat_J_kg(t_degC);
+}
+
+// The same layer as a conductance to vapour density, m/s. A layer without thickness is no obstacle: give it
+// at least the resistance of one cloth.
 template <class T>
 inline T vapour_conductance_m_s(T resistance_m2K_W, T permeability_index, T t_degC) {
-  constexpr double Pa_per_kPa = 1000;
-  const T per_kPa =
-      T(constants::vapour_gas_constant_J_kgK / Pa_per_kPa) * (t_degC + T(constants::zero_celsius_K));
-  return per_kPa /
-         (latent_heat_J_kg(t_degC) * evaporative_resistance_m2kPa_W(resistance_m2K_W, permeability_index));
+  return vapour_per_heat_m3K_J(permeability_index, t_degC) / resistance_m2K_W;
 }
 
 // Two vapour conductances in series, m/s: clothing, then the film at its surface.

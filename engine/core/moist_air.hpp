@@ -106,12 +106,15 @@ struct SaturationDensity {
 template <class T>
 inline SaturationDensity<T> saturation_density_and_slope(T t_degC) {
   using namespace constants;
-  const T density = saturation_density_kg_m3(t_degC);
-  const T over = T(1) / (T(buck_c_K) + t_degC);
+  // saturation_density_kg_m3 with one division for both denominators.
+  const T shifted = T(buck_c_K) + t_degC, kelvin = t_degC + T(zero_celsius_K);
+  const T over_both = T(1) / (shifted * kelvin);
+  const T over = kelvin * over_both, per_K = shifted * over_both;
+  const T rise = T(buck_b) - t_degC * T(1 / buck_d_K);
+  const T density = T(buck_a_Pa / vapour_gas_constant_J_kgK) * exp(T(rise * t_degC * over)) * per_K;
   // d/dt of (b - t/d) t / (c + t), by the quotient rule.
-  const T exponent_slope =
-      (T(buck_b) - t_degC * T(2 / buck_d_K) - (T(buck_b) - t_degC * T(1 / buck_d_K)) * t_degC * over) * over;
-  return {density, density * (exponent_slope - T(1) / (t_degC + T(zero_celsius_K)))};
+  const T exponent_slope = (T(buck_b) - t_degC * T(2 / buck_d_K) - rise * t_degC * over) * over;
+  return {density, density * (exponent_slope - per_K)};
 }
 template <class T>
 inline T saturation_density_slope_kg_m3_K(T t_degC) {

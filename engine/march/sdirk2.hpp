@@ -9,7 +9,8 @@
 //   factor(a)         prepare (I - a J)
 //   stage(y, u)       solve u = y + a f(u) for the implicit entries
 //   slow(mean, k)     slopes of every other entry at the weighted mean stage; k holds the implicit slopes
-//   implicit()        the ranges [begin, end) of implicit entries, ascending
+//   blocks()          the state in ascending blocks: implicit entries [begin, implicit_end), others that
+//                     coefficients depend on [implicit_end, felt_end), running totals [felt_end, end)
 //
 // Every frozen flux is affine in the implicit entries, so its integral over the step, with the method's
 // weights h[(1-gamma) phi(U1) + gamma phi(U2)], is h phi(mean): slow entries and ledgers take it from one
@@ -57,7 +58,7 @@ class Sdirk2 {
     first_.resize(size);
     from_.resize(size);
     mean_.resize(size);
-    mean_slope_.resize(size);
+    ahead_.resize(size);
     slope_.assign(size, T(0));
     has_slope_ = false;
   }
@@ -78,12 +79,12 @@ class Sdirk2 {
     system.factor(a);
     system.stage(x, first_);
     const T ahead((1 - gamma) / gamma), keep(1 - (1 - gamma) / gamma);
-    for (const auto& r : system.implicit())
-      for (std::size_t i = r.begin; i < r.end; ++i) from_[i] = keep * x[i] + ahead * first_[i];
+    for (const auto& b : system.blocks())
+      for (std::size_t i = b.begin; i < b.implicit_end; ++i) from_[i] = keep * x[i] + ahead * first_[i];
     system.stage(from_, mean_);  // the second stage, for now
     const T per_a(1 / a), per_h(1 / h), first_weight(1 - gamma), second_weight(gamma);
-    for (const auto& r : system.implicit())
-      for (std::size_t i = r.begin; i < r.end; ++i) {
+    for (const auto& b : system.blocks())
+      for (std::size_t i = b.begin; i < b.implicit_end; ++i) {
         const T second = mean_[i];
         end_slope(i) = (second - from_[i]) * per_a;
         slope_[i] = (second - x[i]) * per_h;
@@ -91,48 +92,43 @@ class Sdirk2 {
         x[i] = second;
       }
     system.slow(mean_, slope_);
-    const T step(h);
-    std::size_t next = 0;
-    mean_slope_ = slope_;
-    for (const auto& r : system.implicit()) {
-      for (std::size_t i = next; i < r.begin; ++i) x[i] += step * slope_[i];
-      for (std::size_t i = r.begin; i < r.end; ++i) slope_[i] = end_slope(i);
-      next = r.end;
+    const T step(h), end(1 - damping), over_the_step(damping);
+    for (const auto& b : system.blocks()) {
+      for (std::size_t i = b.begin; i < b.implicit_end; ++i) {
+        ahead_[i] = end * end_slope(i) + over_the_step * slope_[i];
+        slope_[i] = end_slope(i);
+      }
+      for (std::size_t i = b.implicit_end; i < b.end; ++i) x[i] += step * slope_[i];
     }
-    for (std::size_t i = next; i < x.size(); ++i) x[i] += step * slope_[i];
     has_slope_ = true;
   }
 
  private:
-  std::vector<T> mid_, first_, from_, mean_, slope_, mean_slope_;
+  std::vector<T> mid_, first_, from_, mean_, slope_;
+  std::vector<T> ahead_;  // the slope that implicit entries are extrapolated with
   bool has_slope_ = false;
 
-  // The slope at the end of the step shares storage with the first stage, which is done with by then.
+  // The slope at the end of the step shares storage with the midpoint, which is done with by then.
   T& end_slope(std::size_t i) { return mid_[i]; }
 
+  // Of running totals no midpoint is made: nothing depends on them.
   template <class System>
   void midpoint(System& system, const state_type& x, double t, double h) {
     const T half(0.5 * h);
     if (has_slope_) {
-      const T end(1 - damping), over_the_step(damping);
-      for (std::size_t i = 0; i < x.size(); ++i)
-        mid_[i] = x[i] + half * (end * slope_[i] + over_the_step * mean_slope_[i]);
-      return;
+      for (const auto& b : system.blocks())
+        for (std::size_t i = b.begin; i < b.implicit_end; ++i) mid_[i] = x[i] + half * ahead_[i];
+    } else {
+      system.freeze(t, x);
+      system.factor(0.5 * h);
+      system.stage(x, mid_);
+      const T per_half(2 / h);
+      for (const auto& b : system.blocks())
+        for (std::size_t i = b.begin; i < b.implicit_end; ++i) slope_[i] = (mid_[i] - x[i]) * per_half;
+      system.slow(mid_, slope_);
     }
-    system.freeze(t, x);
-    system.factor(0.5 * h);
-    mid_ = x;
-    system.stage(x, mid_);
-    const T per_half(2 / h);
-    for (const auto& r : system.implicit())
-      for (std::size_t i = r.begin; i < r.end; ++i) slope_[i] = (mid_[i] - x[i]) * per_half;
-    system.slow(mid_, slope_);
-    std::size_t next = 0;
-    for (const auto& r : system.implicit()) {
-      for (std::size_t i = next; i < r.begin; ++i) mid_[i] = x[i] + half * slope_[i];
-      next = r.end;
-    }
-    for (std::size_t i = next; i < x.size(); ++i) mid_[i] = x[i] + half * slope_[i];
+    for (const auto& b : system.blocks())
+      for (std::size_t i = b.implicit_end; i < b.felt_end; ++i) mid_[i] = x[i] + half * slope_[i];
   }
 };
 

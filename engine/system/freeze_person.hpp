@@ -75,18 +75,19 @@ inline void freeze_circulation(const body::Build<T>& b, const T* y, const body::
   const T deep = smoothstep(cmd.constriction, 0.0, constants::countercurrent_full_constriction.value);
   for (int s = 0; s < segment_count; ++s) {
     const auto& basal = b.basal_flow_L_h[s];
+    const T open = unconstricted(b.constriction_share[s], cmd);
     const std::array<T, tissue_count> flow{
         basal[core],
         muscle_flow_L_h(basal[muscle], T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W)),
-        fat_flow_L_h(basal[fat], b.constriction_share[s], cmd),
-        skin_flow_L_h(basal[skin], b.dilatation_share[s], b.constriction_share[s], cmd, cmd.local[s])};
+        fat_flow_L_h(basal[fat], open),
+        skin_flow_L_h(basal[skin], b.dilatation_share[s], open, cmd, cmd.local[s])};
     const T total = flow[core] + flow[muscle] + flow[fat] + flow[skin];
-    const T reaching = body::perfusion_W_K(total, T(b.countercurrent_W_K[s] * deep)) / (total + T(tiny_W_K));
-    for (int l = 0; l < tissue_count; ++l) c.perfusion_W_K[s][l] = living * reaching * flow[l];
+    const T reaching = living * perfusion_per_flow(total, T(b.countercurrent_W_K[s] * deep));
+    for (int l = 0; l < tissue_count; ++l) c.perfusion_W_K[s][l] = reaching * flow[l];
   }
   const T finger =
       finger_flow_L_h(skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
-                                    b.constriction_share[hands], cmd, cmd.finger_local),
+                                    unconstricted(b.constriction_share[hands], cmd), cmd, cmd.finger_local),
                       cold_dilatation_L_h(y[own::finger], felt_core_degC(b, y), b.finger_capacity_J_K),
                       b.finger_capacity_J_K);
   c.finger_perfusion_W_K = living * body::perfusion_W_K(finger, T(b.finger_countercurrent_W_K * deep));
@@ -241,7 +242,8 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   freeze_sources(b, e, around, c.sun_W, c);
   c.blood_capacity_J_K = b.blood_capacity_J_K;
   c.finger_capacity_J_K = b.finger_capacity_J_K;
-  const T aid = T(compiled.structure.aid_m2K_W);
+  const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W));
+  freeze_saturation(y, c);
   T drip(0), sweat_W(0);
   for (int s = 0; s < segment_count; ++s) {
     for (int l = 0; l < tissue_count; ++l) c.capacity_J_K[s][l] = b.capacity_J_K[s][l];
@@ -249,10 +251,9 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
     for (int l = 0; l < tissue_count - 1; ++l) c.conductance_W_K[s][l] = b.conductance_W_K[s][l];
     const T sweat = cmd.sweat_W * b.sweat_share[s] * cmd.local[s];
     sweat_W += sweat;
-    drip += freeze_segment_surfaces(b, s, y, around, h, aid, b.seat_pad_m2K_W, b.seat_pad_cover, sweat,
-                                    compiled.fitted, c);
+    drip += freeze_segment_surfaces(b, s, y, around, h, worn, sweat, compiled.fitted, c);
   }
-  freeze_finger(b, y, around, h, aid, compiled.fitted, c);
+  freeze_finger(b, y, around, h, worn, compiled.fitted, c);
   freeze_clothing_water(b, y, around, h, drip, c);
   c.severity = severity(b, y, held, h, around);
   freeze_fluids(b, y, h, cmd, T(sweat_W / around.latent_heat_J_kg), c.severity, c);

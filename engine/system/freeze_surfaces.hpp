@@ -23,8 +23,8 @@ inline constexpr int segments = body::segment_count;
 
 // Everything but the head is under water when immersed to the neck.
 inline constexpr std::array<double, segments> immersed_share{0, 1, 1, 1, 1, 1};
-// A protective aid or its hood leaves the face out.
-inline constexpr std::array<double, segments> aid_share{0.5, 1, 1, 1, 1, 1};
+// The hood of a protective aid leaves the face out.
+inline constexpr double hood_share = 0.5;
 
 // How one segment's skin is shared out, as fractions; they sum to 1.
 template <class T>
@@ -47,55 +47,89 @@ inline Shares<T> shares(int s, const Surroundings<T>& around, T in_water) {
   return {exposed, seat - puddle, puddle, wading, tube, touching, under};
 }
 
-// What covers a segment this step.
+// The films of a surface, under the aid where one is worn.
 template <class T>
-struct Cover {
-  T covered, wetness, resistance;         // of the clothing, m2 K/W
-  T convection, radiation, transfer_m_s;  // of the surface, under the aid if one is worn
-  T wet_surface;                          // share of the clothing that evaporates like water
-  T area_factor;
+struct Films {
+  T convection_W_m2K, radiation_W_m2K, transfer_m_s;
 };
 
+// What a person wears this step, the same for all segments.
 template <class T>
-inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Surroundings<T>& around,
-                      const HeldPerson<T>& held, T aid_resistance, const Fitted<T>& fitted) {
-  using namespace cabin;
-  Cover<T> c;
-  constexpr double nothing_kg = 1e-6;
-  c.covered = b.covered[s];
-  c.wetness =
-      clamp(T(x[body::at::clothing_water + s] / (b.clothing_capacity_kg[s] + T(nothing_kg))), 0.0, 1.0);
-  c.resistance = larger(b.insulation_m2K_W[s], T(constants::cloth_resistance_m2K_W.value)) *
-                 wet_insulation_factor(c.wetness, fitted.soaked_insulation);
-  c.wet_surface = evaporating_share(c.wetness);
-  c.area_factor = clothing_area_factor(b.insulation_m2K_W[s]);
-  const T aid = held.wears_aid * T(aid_share[s]);
-  // The aid is one more resistance over both films and a near-barrier to vapour.
-  const T films = around.convection_W_m2K + around.radiation_W_m2K;
-  const T kept = T(1) / (T(1) + films * aid_resistance * aid);
-  c.convection = around.convection_W_m2K * kept;
-  c.radiation = around.radiation_W_m2K * kept;
-  c.transfer_m_s = around.transfer_m_s + (around.transfer_under_aid_m_s - around.transfer_m_s) * aid;
-  return c;
+struct Worn {
+  Films<T> at_head, elsewhere;
+  T immersed_m2K_W, immersed_W_m2K;  // clothing that holds water, and its inverse
+  T vapour_per_heat_m3K_J;           // that clothing in air passes
+  T per_latent_heat_kg_J;
+};
+
+// @param covered share of the surface that an aid covers, which is one more resistance over both films and a
+// near-barrier to vapour
+template <class T>
+inline Films<T> films(const Surroundings<T>& around, T aid_resistance, T covered) {
+  const T all = around.convection_W_m2K + around.radiation_W_m2K;
+  const T kept = T(1) / (T(1) + all * aid_resistance * covered);
+  return {around.convection_W_m2K * kept, around.radiation_W_m2K * kept,
+          around.transfer_m_s + (around.transfer_under_aid_m_s - around.transfer_m_s) * covered};
 }
 
 template <class T>
-inline void set_saturation(body::Surface<T>& s, T degC) {
+inline Worn<T> wear(const body::Build<T>& b, const Surroundings<T>& around, const HeldPerson<T>& held,
+                    T aid_resistance) {
+  Worn<T> w;
+  w.at_head = films(around, aid_resistance, T(held.wears_aid * T(hood_share)));
+  w.elsewhere = films(around, aid_resistance, held.wears_aid);
+  w.immersed_m2K_W = larger(b.immersed_insulation_m2K_W, T(constants::cloth_resistance_m2K_W.value));
+  w.immersed_W_m2K = T(1) / w.immersed_m2K_W;
+  w.vapour_per_heat_m3K_J =
+      cabin::vapour_per_heat_m3K_J(b.permeability_index, T(constants::typical_surface_degC.value));
+  w.per_latent_heat_kg_J = T(1) / around.latent_heat_J_kg;
+  return w;
+}
+
+// What covers a segment this step.
+template <class T>
+struct Cover {
+  T covered, resistance;  // of the clothing, m2 K/W
+  T wet_surface;          // share of the clothing that evaporates like water
+};
+
+template <class T>
+inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Fitted<T>& fitted) {
+  using namespace cabin;
+  constexpr double nothing_kg = 1e-6;
+  const T wetness =
+      clamp(T(x[body::at::clothing_water + s] / (b.clothing_capacity_kg[s] + T(nothing_kg))), 0.0, 1.0);
+  const T resistance = larger(b.insulation_m2K_W[s], T(constants::cloth_resistance_m2K_W.value)) *
+                       wet_insulation_factor(wetness, fitted.soaked_insulation);
+  return {b.covered[s], resistance, evaporating_share(wetness)};
+}
+
+template <class Surface, class T>
+inline void set_saturation(Surface& s, T degC) {
   const auto saturation = saturation_density_and_slope(degC);
   s.density_slope_kg_m3_K = saturation.slope_kg_m3_K;
   s.density_at_zero_kg_m3 = saturation.density_kg_m3 - saturation.slope_kg_m3_K * degC;
 }
 
+// At every surface of a person.
+template <class T>
+inline void freeze_saturation(const T* x, body::PersonCoefficients<T>& out) {
+  for (int s = 0; s < segments; ++s) {
+    set_saturation(out.skin_surface[s], x[body::at::node(s, body::skin)]);
+    set_saturation(out.clothing_surface[s], x[body::at::node(s, body::clothing)]);
+  }
+  set_saturation(out.finger_surface, x[body::at::finger]);
+}
+
 // Sea water against skin and clothing: a soaked ensemble insulates as its immersed insulation, wherever it
 // covers.
 template <class T>
-inline void freeze_immersion(const body::Build<T>& b, T area, T under, T covered,
-                             const Surroundings<T>& around, body::Surface<T>& skin, body::Surface<T>& cloth,
-                             T& skin_to_cloth) {
-  skin.to_sea += area * under * (T(1) - covered) * around.water_film_W_m2K;
-  cloth.to_sea += area * under * covered * around.water_film_W_m2K;
-  skin_to_cloth += area * under * covered /
-                   larger(b.immersed_insulation_m2K_W, T(constants::cloth_resistance_m2K_W.value));
+inline void freeze_immersion(T area, T under, T covered, const Worn<T>& worn, T water_film_W_m2K,
+                             body::Surface<T>& skin, body::OuterSurface<T>& cloth, T& skin_to_cloth) {
+  const T clad = area * under * covered;
+  skin.to_sea = area * under * (T(1) - covered) * water_film_W_m2K;
+  cloth.to_sea = clad * water_film_W_m2K;
+  skin_to_cloth += clad * worn.immersed_W_m2K;
 }
 
 // Floor, puddle and tube, from the skin through pressed clothing; water that stands on the floor.
@@ -105,67 +139,69 @@ inline void freeze_immersion(const body::Build<T>& b, T area, T under, T covered
 // soaked in air (constants/fitted.hpp). So it counts as a swimmer's, in a puddle too, however wet it was
 // before. A seat presses it thin. Standing water presses a waterproof suit, but not cloth that it passes.
 template <class T>
-inline void freeze_contact(const body::Build<T>& b, T area, const Shares<T>& share, const Cover<T>& c,
-                           const Surroundings<T>& around, T pad_m2K_W, T pad_cover, body::Surface<T>& skin) {
+inline void freeze_contact(const body::Build<T>& b, int s, const Shares<T>& share, const Cover<T>& c,
+                           const Surroundings<T>& around, const Worn<T>& worn, body::Surface<T>& skin) {
   using namespace cabin;
+  const T area = b.area_m2[s];
   const T pressed = c.covered * pressed_insulation_m2K_W(c.resistance);
   const T suit = b.waterproof * pressed;
-  const T flooded = (T(1) - b.waterproof) * c.covered *
-                    larger(b.immersed_insulation_m2K_W, T(constants::cloth_resistance_m2K_W.value));
-  skin.to_floor =
-      area * share.floor *
-      seat_to_sea_W_m2K(pressed, around.seated_floor_m2K_W, around.under_floor_W_m2K, pad_m2K_W, pad_cover);
-  skin.to_floor_water =
-      area * (share.puddle * skin_to_puddle_W_m2K(T(suit + pressed_insulation_m2K_W(flooded)), pad_cover) +
-              share.wading * skin_to_puddle_W_m2K(T(suit + flooded), pad_cover));
-  skin.to_tube = area * share.tube * back_to_tube_W_m2K(pressed);
+  const T flooded = (T(1) - b.waterproof) * c.covered * worn.immersed_m2K_W;
+  skin.to_floor_water = area * share.wading * skin_to_puddle_W_m2K(T(suit + flooded), b.seat_pad_cover);
+  skin.to_floor = skin.to_tube = T(0);
+  if (seat_share[s] > 0) {
+    skin.to_floor = area * share.floor *
+                    seat_to_sea_W_m2K(pressed, around.seated_floor_m2K_W, around.under_floor_W_m2K,
+                                      b.seat_pad_m2K_W, b.seat_pad_cover);
+    skin.to_floor_water +=
+        area * share.puddle *
+        skin_to_puddle_W_m2K(T(suit + pressed_insulation_m2K_W(flooded)), b.seat_pad_cover);
+  }
+  if (back_share[s] > 0) skin.to_tube = area * share.tube * back_to_tube_W_m2K(pressed);
 }
 
 // Skin, clothing and the vapour between them. Returns the sweat that runs off, kg/s: wet skin withholds most
 // of what cannot evaporate.
 template <class T>
 inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, const Surroundings<T>& around,
-                                 const HeldPerson<T>& held, T aid_resistance, T pad_m2K_W, T pad_cover,
-                                 T sweat_W, const Fitted<T>& fitted, body::PersonCoefficients<T>& out) {
+                                 const HeldPerson<T>& held, const Worn<T>& worn, T sweat_W,
+                                 const Fitted<T>& fitted, body::PersonCoefficients<T>& out) {
   using namespace body;
   Surface<T>& skin_side = out.skin_surface[s];
-  Surface<T>& cloth_side = out.clothing_surface[s];
+  OuterSurface<T>& cloth_side = out.clothing_surface[s];
   const T area = b.area_m2[s];
   const Shares<T> share = shares(s, around, held.in_water);
-  const Cover<T> c = cover(b, s, x, around, held, aid_resistance, fitted);
+  const Cover<T> c = cover(b, s, x, fitted);
+  const Films<T>& film = s == head ? worn.at_head : worn.elsewhere;
   const T bare_area = area * share.exposed * (T(1) - c.covered);
   const T clad_area = area * share.exposed * c.covered;
-  const T outer_area = clad_area * c.area_factor;
+  const T outer_area = clad_area * cabin::clothing_area_factor(b.insulation_m2K_W[s]);
 
-  skin_side.to_air = bare_area * c.convection;
-  skin_side.to_canopy = bare_area * c.radiation;
-  skin_side.to_sea = T(0);
-  cloth_side.to_air = outer_area * c.convection;
-  cloth_side.to_canopy = outer_area * c.radiation;
-  cloth_side.to_floor = cloth_side.to_tube = cloth_side.to_floor_water = cloth_side.to_sea = T(0);
-  T to_cloth = clad_area / c.resistance;
-  freeze_contact(b, area, share, c, around, pad_m2K_W, pad_cover, skin_side);
-  freeze_immersion(b, area, share.immersed, c.covered, around, skin_side, cloth_side, to_cloth);
+  skin_side.to_air = bare_area * film.convection_W_m2K;
+  skin_side.to_canopy = bare_area * film.radiation_W_m2K;
+  cloth_side.to_air = outer_area * film.convection_W_m2K;
+  cloth_side.to_canopy = outer_area * film.radiation_W_m2K;
+  const T through_cloth_W_K = clad_area / c.resistance;
+  T to_cloth = through_cloth_W_K;
+  freeze_contact(b, s, share, c, around, worn, skin_side);
+  freeze_immersion(area, share.immersed, c.covered, worn, around.water_film_W_m2K, skin_side, cloth_side,
+                   to_cloth);
   out.conductance_W_K[s][skin] = to_cloth;
 
-  set_saturation(skin_side, x[body::at::node(s, body::skin)]);
-  set_saturation(cloth_side, x[body::at::node(s, clothing)]);
   const T skin_saturation =
       skin_side.density_at_zero_kg_m3 + skin_side.density_slope_kg_m3_K * x[body::at::node(s, body::skin)];
   const T cloth_saturation =
       cloth_side.density_at_zero_kg_m3 + cloth_side.density_slope_kg_m3_K * x[body::at::node(s, clothing)];
 
   // Vapour paths of a wholly wet skin, m3/s.
-  const T bare_path = bare_area * c.transfer_m_s;
-  const T through_cloth = clad_area * cabin::vapour_conductance_m_s(c.resistance, b.permeability_index,
-                                                                    T(constants::typical_surface_degC.value));
-  const T outer_path = outer_area * c.transfer_m_s;
+  const T bare_path = bare_area * film.transfer_m_s;
+  const T through_cloth = through_cloth_W_K * worn.vapour_per_heat_m3K_J;
+  const T outer_path = outer_area * film.transfer_m_s;
   const T dry_path =
       bare_path + (T(1) - c.wet_surface) * cabin::in_series(through_cloth, outer_path + T(tiny_W_K));
   const T to_wet_cloth = c.wet_surface * through_cloth;
   const T most_kg_s = dry_path * positive_part(T(skin_saturation - around.vapour_kg_m3)) +
                       to_wet_cloth * positive_part(T(skin_saturation - cloth_saturation));
-  const T sweat_kg_s = sweat_W / around.latent_heat_J_kg;
+  const T sweat_kg_s = sweat_W * worn.per_latent_heat_kg_J;
   constexpr double tiny_kg_s = 1e-15;
   const T least(constants::least_wettedness.value);
   const T wettedness = least + (T(1) - least) * smaller(T(sweat_kg_s / (most_kg_s + T(tiny_kg_s))), T(1));
@@ -178,23 +214,23 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
 // Fingers are hands without a core: bare or gloved, never under the seat.
 template <class T>
 inline void freeze_finger(const body::Build<T>& b, const T* x, const Surroundings<T>& around,
-                          const HeldPerson<T>& held, T aid_resistance, const Fitted<T>& fitted,
+                          const HeldPerson<T>& held, const Worn<T>& worn, const Fitted<T>& fitted,
                           body::PersonCoefficients<T>& out) {
   using namespace body;
-  Surface<T>& f = out.finger_surface;
-  const Cover<T> c = cover(b, hands, x, around, held, aid_resistance, fitted);
+  OuterSurface<T>& f = out.finger_surface;
+  const Cover<T> c = cover(b, hands, x, fitted);
+  const Films<T>& film = worn.elsewhere;
   const T under = held.in_water;
   const T exposed = b.finger_area_m2 * (T(1) - under);
-  const T films = c.convection + c.radiation;
-  const T through_glove = T(1) - c.covered + c.covered / (T(1) + films * c.resistance);
-  f.to_air = exposed * c.convection * through_glove;
-  f.to_canopy = exposed * c.radiation * through_glove;
-  f.to_floor = f.to_tube = f.to_floor_water = T(0);
+  const T all = film.convection_W_m2K + film.radiation_W_m2K;
+  const T through_glove = T(1) - c.covered + c.covered / (T(1) + all * c.resistance);
+  f.to_air = exposed * film.convection_W_m2K * through_glove;
+  f.to_canopy = exposed * film.radiation_W_m2K * through_glove;
   f.to_sea = b.finger_area_m2 * under * (T(1) - c.covered) * around.water_film_W_m2K +
              b.finger_area_m2 * under * c.covered *
                  cabin::immersed_W_m2K(b.immersed_insulation_m2K_W, around.water_film_W_m2K);
-  set_saturation(f, x[body::at::finger]);
-  f.evaporation_m3_s = exposed * (T(1) - c.covered) * T(constants::least_wettedness.value) * c.transfer_m_s;
+  f.evaporation_m3_s =
+      exposed * (T(1) - c.covered) * T(constants::least_wettedness.value) * film.transfer_m_s;
 }
 
 }  // namespace bide::system

@@ -21,10 +21,11 @@ System<T>::System(const Compiled<T>& compiled, const Forcings<T>& forcings)
   coefficients_.persons.resize(persons);
   factor_.persons.resize(persons);
   asked_.resize(persons), given_.resize(persons), injured_.resize(persons);
-  implicit_.push_back({0, at::implicit_count});
+  blocks_.push_back({0, at::implicit_count, at::total_from_bodies, at::count});
   for (int p = 0; p < compiled.structure.persons; ++p) {
     const auto begin = static_cast<std::size_t>(person_offset(p));
-    implicit_.push_back({begin, begin + body::at::thermal_count});
+    blocks_.push_back(
+        {begin, begin + body::at::thermal_count, begin + body::at::total_metabolic, begin + body::at::count});
   }
 }
 

@@ -10,22 +10,32 @@
 
 namespace bide::system {
 
-// Heat and vapour from one surface into the cabin rows; returns the node's loss, W.
-template <class T>
-inline T surface_flow(const body::Surface<T>& s, const body::PersonCoefficients<T>& c, T degC, const T* x,
-                      T* rows) {
+// Heat and vapour from one surface into the cabin rows; returns the node's loss, W: what every surface has.
+template <class Surface, class T>
+inline T open_flow(const Surface& s, const body::PersonCoefficients<T>& c, T degC, const T* x, T* rows) {
   const T to_air = s.to_air * (degC - x[at::air]);
   const T to_canopy = s.to_canopy * (degC - x[at::canopy]);
-  const T to_water = s.to_floor_water * (degC - x[at::floor_water]);
   const T evaporated =
       s.evaporation_m3_s * (s.density_at_zero_kg_m3 + s.density_slope_kg_m3_K * degC - x[at::vapour]);
   rows[at::air] += to_air;
   rows[at::canopy] += to_canopy;
-  rows[at::floor_water] += to_water;
   rows[at::vapour] += evaporated;
-  return to_air + to_canopy + to_water + c.latent_heat_J_kg * evaporated +
-         s.to_floor * (degC - c.floor_degC) + s.to_tube * (degC - c.tube_degC) +
-         s.to_sea * (degC - c.sea_degC);
+  return to_air + to_canopy + c.latent_heat_J_kg * evaporated + s.to_sea * (degC - c.sea_degC);
+}
+
+template <class T>
+inline T surface_flow(const body::OuterSurface<T>& s, const body::PersonCoefficients<T>& c, T degC,
+                      const T* x, T* rows) {
+  return open_flow(s, c, degC, x, rows);
+}
+
+template <class T>
+inline T surface_flow(const body::Surface<T>& s, const body::PersonCoefficients<T>& c, T degC, const T* x,
+                      T* rows) {
+  const T to_water = s.to_floor_water * (degC - x[at::floor_water]);
+  rows[at::floor_water] += to_water;
+  return open_flow(s, c, degC, x, rows) + to_water + s.to_floor * (degC - c.floor_degC) +
+         s.to_tube * (degC - c.tube_degC);
 }
 
 template <class T>

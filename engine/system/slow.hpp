@@ -2,8 +2,8 @@
 // weighted mean stage gives the exact integral of the frozen fluxes (they are affine in the implicit
 // entries).
 //
-// States: see body/layout and coefficients.hpp. Inputs: frozen coefficients, implicit entries of `x`, their
-// slopes in `k`. Outputs: the other entries of `k`. Source: bookkeeping; every flux is the one the solver
+// States: see body/layout and coefficients.hpp. Inputs: frozen coefficients, implicit entries of `x` and
+// their slopes. Outputs: the other entries of `k`. Source: bookkeeping; every flux is the one the solver
 // used.
 #pragma once
 
@@ -12,8 +12,8 @@
 namespace bide::system {
 
 // Evaporation from a surface, kg/s, outward.
-template <class T>
-inline T evaporation_kg_s(const body::Surface<T>& s, T degC, T vapour) {
+template <class Surface, class T>
+inline T evaporation_kg_s(const Surface& s, T degC, T vapour) {
   return s.evaporation_m3_s * (s.density_at_zero_kg_m3 + s.density_slope_kg_m3_K * degC - vapour);
 }
 
@@ -22,24 +22,36 @@ struct SurfaceTally {
   T air{0}, canopy{0}, floor{0}, floor_water{0}, sea{0}, tube{0}, evaporated_kg_s{0}, absolute_W{0};
 };
 
-// Adds one surface's heat and vapour flows, all outward.
-template <class T>
-inline void tally_surface(const body::Surface<T>& s, T degC, const body::PersonCoefficients<T>& c,
-                          const T* cabin, SurfaceTally<T>& t) {
+// Adds one surface's heat and vapour flows, all outward: what every surface has.
+template <class Surface, class T>
+inline void tally_open(const Surface& s, T degC, const body::PersonCoefficients<T>& c, const T* cabin,
+                       SurfaceTally<T>& t) {
   const T to_air = s.to_air * (degC - cabin[at::air]), to_canopy = s.to_canopy * (degC - cabin[at::canopy]);
-  const T to_water = s.to_floor_water * (degC - cabin[at::floor_water]);
-  const T to_floor = s.to_floor * (degC - c.floor_degC), to_sea = s.to_sea * (degC - c.sea_degC);
-  const T to_tube = s.to_tube * (degC - c.tube_degC);
+  const T to_sea = s.to_sea * (degC - c.sea_degC);
   const T vapour = evaporation_kg_s(s, degC, cabin[at::vapour]);
   t.air += to_air;
   t.canopy += to_canopy;
+  t.sea += to_sea;
+  t.evaporated_kg_s += vapour;
+  t.absolute_W += abs(to_air) + abs(to_canopy) + abs(to_sea) + abs(vapour) * c.latent_heat_J_kg;
+}
+
+template <class T>
+inline void tally_surface(const body::OuterSurface<T>& s, T degC, const body::PersonCoefficients<T>& c,
+                          const T* cabin, SurfaceTally<T>& t) {
+  tally_open(s, degC, c, cabin, t);
+}
+
+template <class T>
+inline void tally_surface(const body::Surface<T>& s, T degC, const body::PersonCoefficients<T>& c,
+                          const T* cabin, SurfaceTally<T>& t) {
+  tally_open(s, degC, c, cabin, t);
+  const T to_water = s.to_floor_water * (degC - cabin[at::floor_water]);
+  const T to_floor = s.to_floor * (degC - c.floor_degC), to_tube = s.to_tube * (degC - c.tube_degC);
   t.floor_water += to_water;
   t.floor += to_floor;
-  t.sea += to_sea;
   t.tube += to_tube;
-  t.evaporated_kg_s += vapour;
-  t.absolute_W += abs(to_air) + abs(to_canopy) + abs(to_water) + abs(to_floor) + abs(to_sea) + abs(to_tube) +
-                  abs(vapour) * c.latent_heat_J_kg;
+  t.absolute_W += abs(to_water) + abs(to_floor) + abs(to_tube);
 }
 
 // What the cabin receives from one person.
@@ -104,10 +116,10 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
   k[body::at::total_metabolic] = c.metabolic_W;
   k[body::at::total_to_air] = skin_tally.air + cloth_tally.air;
   k[body::at::total_to_canopy] = skin_tally.canopy + cloth_tally.canopy;
-  k[body::at::total_to_floor] = skin_tally.floor + cloth_tally.floor;
-  k[body::at::total_to_floor_water] = skin_tally.floor_water + cloth_tally.floor_water;
+  k[body::at::total_to_floor] = skin_tally.floor;
+  k[body::at::total_to_floor_water] = skin_tally.floor_water;
   k[body::at::total_to_sea] = skin_tally.sea + cloth_tally.sea;
-  k[body::at::total_to_tube] = skin_tally.tube + cloth_tally.tube;
+  k[body::at::total_to_tube] = skin_tally.tube;
   k[body::at::total_evaporation] = evaporative;
   k[body::at::total_breath] = breath;
   k[body::at::total_sun] = c.sun_W;

@@ -14,8 +14,9 @@
 
 namespace bide::system {
 
-struct ImplicitRange {
-  std::size_t begin, end;
+// A run of entries of the state: solved implicitly, then others that coefficients depend on, then totals.
+struct Block {
+  std::size_t begin, implicit_end, felt_end, end;
 };
 
 template <class T>
@@ -35,7 +36,7 @@ class System {
   std::vector<T> start();
 
   // What the stepper calls; no allocation in any of these.
-  const std::vector<ImplicitRange>& implicit() const { return implicit_; }
+  const std::vector<Block>& blocks() const { return blocks_; }
   void freeze(double t_s, const std::vector<T>& x);
   void factor(double a_s);
   void stage(const std::vector<T>& y, std::vector<T>& u);
@@ -54,7 +55,7 @@ class System {
   const Forcings<T>* forcings_;
   Coefficients<T> coefficients_;
   Factor<T> factor_;
-  std::vector<ImplicitRange> implicit_;
+  std::vector<Block> blocks_;
   std::vector<T> asked_, given_, injured_;
 };
 

@@ -13,19 +13,19 @@ using namespace bide;
 
 namespace {
 
-struct Range {
-  std::size_t begin, end;
+struct Block {
+  std::size_t begin, implicit_end, felt_end, end;
 };
 
 // y' = -k(t, y) (y - s(t)) with a smooth nonlinear k, and z' = y: a quadrature, as the ledgers are.
 template <class T>
 struct Relaxation {
   double stiffness = 1;
-  std::vector<Range> ranges{{0, 1}};
+  std::vector<Block> all{{0, 1, 1, 2}};
   T k{0}, s{0}, per_a{0};
   double a = 0;
 
-  const std::vector<Range>& implicit() const { return ranges; }
+  const std::vector<Block>& blocks() const { return all; }
   void freeze(double t, const std::vector<T>& x) {
     k = T(stiffness) * (T(1) + T(0.3) * x[0] * x[0]);
     s = T(std::cos(t));

@@ -170,8 +170,9 @@ class Cvode {
     self.frozen_.stage(self.state_, self.solved_);
     double* out = N_VGetArrayPointer(z);
     std::copy(self.state_.begin(), self.state_.end(), out);
-    for (const auto& range : self.frozen_.implicit())
-      for (std::size_t i = range.begin; i < range.end; ++i) out[i] = self.solved_[i] - self.offset_[i];
+    for (const auto& block : self.frozen_.blocks())
+      for (std::size_t i = block.begin; i < block.implicit_end; ++i)
+        out[i] = self.solved_[i] - self.offset_[i];
     return 0;
   }
 };

@@ -24,6 +24,10 @@ inline body::Surface<double> random_surface(Random& r) {
   return {r(0, 4), r(0, 4), r(0, 1), r(0, 2), r(0, 1), r(0, 9), r(0, 2e-3), r(-0.03, -0.005), r(5e-4, 3e-3)};
 }
 
+inline body::OuterSurface<double> random_outer_surface(Random& r) {
+  return {r(0, 4), r(0, 4), r(0, 9), r(0, 2e-3), r(-0.03, -0.005), r(5e-4, 3e-3)};
+}
+
 inline Coefficients<double> random_coefficients(int persons, Random& r) {
   Coefficients<double> c{};
   auto& k = c.cabin;
@@ -45,14 +49,14 @@ inline Coefficients<double> random_coefficients(int persons, Random& r) {
   for (int p = 0; p < persons; ++p) {
     body::PersonCoefficients<double> q{};
     q.blood_capacity_J_K = 9420, q.finger_capacity_J_K = r(200, 900), q.latent_heat_J_kg = 2.45e6;
-    q.finger_perfusion_W_K = r(0, 4), q.finger_source_W = r(0, 1), q.finger_surface = random_surface(r);
+    q.finger_perfusion_W_K = r(0, 4), q.finger_source_W = r(0, 1), q.finger_surface = random_outer_surface(r);
     q.floor_degC = 8, q.tube_degC = 6.5, q.sea_degC = 8;
     for (int s = 0; s < body::segment_count; ++s) {
       for (auto& x : q.capacity_J_K[s]) x = r(2e2, 5e4);
       for (auto& x : q.conductance_W_K[s]) x = r(0.5, 60);
       for (auto& x : q.perfusion_W_K[s]) x = r(0, 60);
       for (auto& x : q.source_W[s]) x = r(0, 40);
-      q.skin_surface[s] = random_surface(r), q.clothing_surface[s] = random_surface(r);
+      q.skin_surface[s] = random_surface(r), q.clothing_surface[s] = random_outer_surface(r);
       q.distillation_m3_s[s] = r(0, 1e-3);
     }
     c.persons.push_back(q);
@@ -91,12 +95,14 @@ inline std::vector<double> flows(const Coefficients<double>& c, const std::vecto
   for (std::size_t p = 0; p < c.persons.size(); ++p) {
     const auto& q = c.persons[p];
     const int o = person_offset(static_cast<int>(p));
-    auto surface = [&](const body::Surface<double>& s, int node) {
+    auto surface = [&](const auto& s, int node) {
       move(node, at::air, s.to_air * (x[node] - x[at::air]));
       move(node, at::canopy, s.to_canopy * (x[node] - x[at::canopy]));
-      move(node, at::floor_water, s.to_floor_water * (x[node] - x[at::floor_water]));
-      f[node] -= s.to_floor * (x[node] - q.floor_degC) + s.to_tube * (x[node] - q.tube_degC) +
-                 s.to_sea * (x[node] - q.sea_degC);
+      f[node] -= s.to_sea * (x[node] - q.sea_degC);
+      if constexpr (requires { s.to_floor_water; }) {
+        move(node, at::floor_water, s.to_floor_water * (x[node] - x[at::floor_water]));
+        f[node] -= s.to_floor * (x[node] - q.floor_degC) + s.to_tube * (x[node] - q.tube_degC);
+      }
       const double e =
           s.evaporation_m3_s * (s.density_at_zero_kg_m3 + s.density_slope_kg_m3_K * x[node] - x[at::vapour]);
       f[node] -= q.latent_heat_J_kg * e;
@@ -113,7 +119,8 @@ inline std::vector<double> flows(const Coefficients<double>& c, const std::vecto
         move(blood, n(l), q.perfusion_W_K[s][l] * (x[blood] - x[n(l)]));
       }
       for (int l = 0; l < 5; ++l) f[n(l)] += q.source_W[s][l];
-      const auto &a = q.skin_surface[s], &b = q.clothing_surface[s];
+      const auto& a = q.skin_surface[s];
+      const auto& b = q.clothing_surface[s];
       move(n(3), n(4),
            q.latent_heat_J_kg * q.distillation_m3_s[s] *
                (a.density_at_zero_kg_m3 + a.density_slope_kg_m3_K * x[n(3)] - b.density_at_zero_kg_m3 -

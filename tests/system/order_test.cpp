@@ -54,8 +54,8 @@ TEST_CASE("half the step, a quarter of the error") {
     march::Sdirk2<double> stepper(x.size());
     for (double t = 0; t < window_s - 0.5 * h; t += h) stepper.do_step(system, x, from_s + t, h);
     Errors e;
-    for (const auto& r : system.implicit())
-      for (std::size_t i = r.begin; i < r.end; ++i)
+    for (const auto& b : system.blocks())
+      for (std::size_t i = b.begin; i < b.implicit_end; ++i)
         if (i != system::at::vapour && i != system::at::co2)
           e.temperature_K = std::max(e.temperature_K, std::abs(x[i] - exact[i]));
     const auto water = static_cast<std::size_t>(system::person_offset(0) + body::at::body_water);

@@ -24,7 +24,7 @@ struct Dressed {
   system::Fitted<double> fitted{0.5, 0.7};
   std::array<double, bat::count> x{};
   body::PersonCoefficients<double> out{};
-  double aid_m2K_W = 0, pad_m2K_W = 0, pad_cover = 0, sweat_W = 0, runs_off_kg_s = 0;
+  double aid_m2K_W = 0, sweat_W = 0, runs_off_kg_s = 0;
 
   Dressed() {
     b.area_m2 = {0.12, 0.6, 0.2, 0.1, 0.6, 0.1};
@@ -43,12 +43,14 @@ struct Dressed {
   void clothe(int s) {  // 1 clo
     b.covered[s] = 1, b.insulation_m2K_W[s] = 0.155, b.immersed_insulation_m2K_W = 0.03;
   }
+  system::Worn<double> worn() const { return system::wear(b, around, held, aid_m2K_W); }
   void freeze(int s) {
-    runs_off_kg_s = system::freeze_segment_surfaces(b, s, x.data(), around, held, aid_m2K_W, pad_m2K_W,
-                                                    pad_cover, sweat_W, fitted, out);
+    system::freeze_saturation(x.data(), out);
+    runs_off_kg_s =
+        system::freeze_segment_surfaces(b, s, x.data(), around, held, worn(), sweat_W, fitted, out);
   }
   const body::Surface<double>& skin(int s) const { return out.skin_surface[s]; }
-  const body::Surface<double>& cloth(int s) const { return out.clothing_surface[s]; }
+  const body::OuterSurface<double>& cloth(int s) const { return out.clothing_surface[s]; }
 };
 
 }  // namespace
@@ -110,7 +112,7 @@ TEST_CASE("a clothed trunk: floor, puddle, tube, neighbours, and films on an are
   CHECK(c.out.distillation_m3_s[trunk] == 0);
   // A pad of 0.2 m2 K/W under half of the seat: 0.036 x (0.5/0.3315 + 0.5/0.1315); half of the puddle is
   // left.
-  c.pad_m2K_W = 0.2, c.pad_cover = 0.5;
+  c.b.seat_pad_m2K_W = 0.2, c.b.seat_pad_cover = 0.5;
   c.freeze(trunk);
   CHECK(c.skin(trunk).to_floor == Near(0.1911808).epsilon(1e-5));
   CHECK(c.skin(trunk).to_floor_water == Near(0.006 / 0.02));
@@ -194,7 +196,7 @@ TEST_CASE("fingers, gloved, bare and immersed") {
   c.b.finger_area_m2 = 0.04;
   auto& f = c.out.finger_surface;
   const auto freeze = [&] {
-    system::freeze_finger(c.b, c.x.data(), c.around, c.held, c.aid_m2K_W, c.fitted, c.out);
+    system::freeze_finger(c.b, c.x.data(), c.around, c.held, c.worn(), c.fitted, c.out);
   };
   freeze();
   CHECK(f.to_air == Near(0.16));

@@ -51,8 +51,8 @@ TEST_CASE("the stepper and the reference reach the same state in an hour") {
     system.slope(t, y, k);
   };
   march::reference_advance(slope, exact, 0, 3600, 1e-8, 1e-8);
-  for (const auto& r : system.implicit())
-    for (std::size_t i = r.begin; i < r.end; ++i) {
+  for (const auto& b : system.blocks())
+    for (std::size_t i = b.begin; i < b.implicit_end; ++i) {
       CAPTURE(i);
       CHECK(std::abs(x[i] - exact[i]) < 0.01);
     }

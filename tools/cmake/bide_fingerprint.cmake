@@ -23,7 +23,8 @@ function(bide_fingerprint target)
   file(GLOB inputs CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/engine/*/*.hpp ${PROJECT_SOURCE_DIR}/engine/*/*.cpp
        ${PROJECT_SOURCE_DIR}/scenarios/catalogue/*.json)
   set(output ${CMAKE_CURRENT_BINARY_DIR}/fingerprint.cpp)
-  set(compiled_for "${CMAKE_CXX_COMPILER_ID} ${CMAKE_CXX_COMPILER_VERSION} ${BIDE_ARCH} ${CMAKE_BUILD_TYPE}")
+  set(compiled_for "${CMAKE_CXX_COMPILER_ID} ${CMAKE_CXX_COMPILER_VERSION} ${BIDE_ARCH} ${CMAKE_BUILD_TYPE}"
+                   "${bide_vector_math_${BIDE_ARCH}}")
   add_custom_command(OUTPUT ${output}
     COMMAND ${CMAKE_COMMAND} -DROOT=${PROJECT_SOURCE_DIR} -DOUTPUT=${output} "-DCOMPILED_FOR=${compiled_for}"
             -P ${bide_fingerprint_script}
