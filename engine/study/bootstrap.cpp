@@ -13,14 +13,18 @@ std::vector<std::size_t> drawn_again(std::size_t cases, std::size_t replicate, c
   return chosen;
 }
 
-double quantile_of_sorted(std::span<const double> ascending, double p) {
-  if (ascending.empty() || !(p >= 0 && p <= 1)) {
+RanksBeside ranks_beside(double p, std::size_t cases) {
+  if (cases == 0 || !(p >= 0 && p <= 1)) {
     throw std::invalid_argument("a quantile needs values and a share from 0 to 1");
   }
-  const double place = p * static_cast<double>(ascending.size() - 1);
+  const double place = p * static_cast<double>(cases - 1);
   const auto below = static_cast<std::size_t>(std::floor(place));
-  const std::size_t above = std::min(below + 1, ascending.size() - 1);
-  return ascending[below] + (place - static_cast<double>(below)) * (ascending[above] - ascending[below]);
+  return {below + 1, std::min(below + 1, cases - 1) + 1, place - static_cast<double>(below)};
+}
+
+double quantile_of_sorted(std::span<const double> ascending, double p) {
+  const RanksBeside ranks = ranks_beside(p, ascending.size());
+  return between(ranks, ascending[ranks.below - 1], ascending[ranks.above - 1]);
 }
 
 Interval middle(std::vector<double> replicates, double confidence) {

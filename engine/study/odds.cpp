@@ -56,7 +56,7 @@ void read_quantiles(const Futures& futures, std::size_t cases, Hours hours, std:
     ranks.push_back(around.low.value_or(1));
     ranks.push_back(around.high.value_or(1));
   }
-  const auto until = at_ranks(
+  const auto until = at_ranks<float>(
       [&](const std::function<void(float)>& visit) {
         futures([&](const Future& f) {
           visit(hour(f, hours, who) < horizon_h ? (f.*hours)[who] : std::numeric_limits<float>::infinity());
@@ -100,7 +100,7 @@ void read_hours_held_back(const Futures& futures, HeldBack& held_back) {
   if (cases == 0) return;
   constexpr double low = 0.1, high = 0.9;
   const std::array ranks{rank_of(low, cases), rank_of(0.5, cases), rank_of(high, cases)};
-  const auto hours = at_ranks(
+  const auto hours = at_ranks<float>(
       [&](const std::function<void(float)>& visit) {
         futures([&](const Future& f) {
           if (f.held_back_h > 0) visit(f.held_back_h);

@@ -5,7 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <tuple>
+#include <functional>
+#include <limits>
 #include <utility>
 
 #include "core/random.hpp"
@@ -14,7 +15,8 @@
 #include "scenario/nearest.hpp"
 #include "scenario/reader.hpp"
 #include "study/proportion.hpp"
-#include "study/survival.hpp"
+#include "study/ranked.hpp"
+#include "study/unnamed_file.hpp"
 
 namespace bide::study {
 
@@ -22,10 +24,14 @@ using scenario::DesignKind;
 
 namespace {
 
-// One number per sample; not a number where there is none.
+// One number per sample, not a number where there is none: in a file, and visited as often as need be.
+using Column = UnnamedFile<double>;
+using Numbers = EachNumber<double>;
+using Visit = std::function<void(double)>;
+
 struct Figure {
   std::string name, unit;
-  std::vector<double> values;
+  Numbers each;
 };
 
 constexpr double not_a_number = not_there;
@@ -39,55 +45,94 @@ Bootstrap bootstrap() {
           replicates, summary_confidence};
 }
 
-double mean_of(const std::vector<double>& values) {
-  double sum = 0;
+struct Finite {
   std::size_t cases = 0;
-  for (const double each : values)
-    if (std::isfinite(each)) sum += each, ++cases;
-  return cases ? sum / static_cast<double>(cases) : not_a_number;
+  double mean = not_a_number;
+};
+
+Finite finite(const Numbers& each) {
+  Finite out;
+  double sum = 0;
+  each([&](double value) {
+    if (std::isfinite(value)) sum += value, ++out.cases;
+  });
+  if (out.cases > 0) out.mean = sum / static_cast<double>(out.cases);
+  return out;
 }
 
 constexpr std::array quantile_shares{0.05, 0.25, 0.5, 0.75, 0.95};
 
-Spread spread_of_times(const std::vector<double>& times_h, const std::vector<double>& hours,
-                       double horizon_h) {
+Spread spread_of_times(const Numbers& times_h, const std::vector<double>& hours, double horizon_h) {
   Spread out;
-  std::vector<Observed> cases;
   double sum = 0;
-  for (const double each : times_h) {
-    if (std::isnan(each)) continue;
-    cases.push_back({std::min(each, horizon_h), each <= horizon_h});
-    sum += cases.back().time;
-  }
-  out.cases = cases.size();
-  if (cases.empty()) return out;
-  out.mean = sum / static_cast<double>(cases.size());
+  std::vector<std::size_t> later(hours.size());
+  times_h([&](double each) {
+    if (std::isnan(each)) return;
+    ++out.cases;
+    sum += std::min(each, horizon_h);
+    for (std::size_t i = 0; i < hours.size(); ++i) later[i] += each > hours[i] ? 1 : 0;
+  });
+  if (out.cases == 0) return out;
+  out.mean = sum / static_cast<double>(out.cases);
+  std::vector<Ranks> around;
+  std::vector<std::size_t> ranks;
   for (const double share : quantile_shares) {
-    const QuantileByRank q = quantile_by_rank(cases, horizon_h, share, summary_confidence);
-    out.quantiles.push_back({share, q.time, q.low, q.high, q.low_known, q.high_known});
+    around.push_back(quantile_ranks(out.cases, share, summary_confidence));
+    ranks.insert(ranks.end(),
+                 {rank_of(share, out.cases), around.back().low.value_or(1), around.back().high.value_or(1)});
   }
-  for (const double at_h : hours) {
-    const auto hits = static_cast<std::size_t>(std::count_if(
-        cases.begin(), cases.end(), [&](const Observed& each) { return each.time > at_h || !each.ended; }));
-    out.later.push_back({at_h, hits, wilson(hits, cases.size(), summary_confidence)});
+  const auto found = at_ranks<double>(
+      [&](const Visit& visit) {
+        times_h([&](double each) {
+          if (!std::isnan(each)) visit(each);
+        });
+      },
+      ranks);
+  const auto within = [&](double h) { return h <= horizon_h ? std::optional(h) : std::nullopt; };
+  for (std::size_t q = 0; q < quantile_shares.size(); ++q) {
+    Spread::Quantile quantile{quantile_shares[q],        within(found[3 * q]),      {}, {},
+                              around[q].low.has_value(), around[q].high.has_value()};
+    if (around[q].low) quantile.low = within(found[3 * q + 1]);
+    if (around[q].high) quantile.high = within(found[3 * q + 2]);
+    out.quantiles.push_back(quantile);
   }
+  for (std::size_t i = 0; i < hours.size(); ++i)
+    out.later.push_back({hours[i], later[i], wilson(later[i], out.cases, summary_confidence)});
   return out;
 }
 
-Spread spread_of_numbers(std::vector<double> values) {
+Spread spread_of_numbers(const Numbers& each) {
   Spread out;
-  std::erase_if(values, [](double each) { return !std::isfinite(each); });
-  out.cases = values.size();
-  if (values.empty()) return out;
-  std::sort(values.begin(), values.end());
-  out.mean = mean_of(values);
+  const Finite all = finite(each);
+  out.cases = all.cases;
+  if (out.cases == 0) return out;
+  out.mean = all.mean;
+  std::vector<Ranks> around;
+  std::vector<std::size_t> ranks;
   for (const double share : quantile_shares) {
-    const Ranks ranks = quantile_ranks(values.size(), share, summary_confidence);
-    Spread::Quantile q{
-        share, quantile_of_sorted(values, share), {}, {}, ranks.low.has_value(), ranks.high.has_value()};
-    if (ranks.low) q.low = values[*ranks.low - 1];
-    if (ranks.high) q.high = values[*ranks.high - 1];
-    out.quantiles.push_back(q);
+    const RanksBeside beside = ranks_beside(share, out.cases);
+    around.push_back(quantile_ranks(out.cases, share, summary_confidence));
+    ranks.insert(ranks.end(),
+                 {beside.below, beside.above, around.back().low.value_or(1), around.back().high.value_or(1)});
+  }
+  const auto found = at_ranks<double>(
+      [&](const Visit& visit) {
+        each([&](double value) {
+          if (std::isfinite(value)) visit(value);
+        });
+      },
+      ranks);
+  for (std::size_t q = 0; q < quantile_shares.size(); ++q) {
+    const double share = quantile_shares[q];
+    Spread::Quantile quantile{share,
+                              between(ranks_beside(share, out.cases), found[4 * q], found[4 * q + 1]),
+                              {},
+                              {},
+                              around[q].low.has_value(),
+                              around[q].high.has_value()};
+    if (around[q].low) quantile.low = found[4 * q + 2];
+    if (around[q].high) quantile.high = found[4 * q + 3];
+    out.quantiles.push_back(quantile);
   }
   return out;
 }
@@ -111,47 +156,65 @@ bool stands_for_a_future(const Study& study, std::uint64_t k) {
 // Ranks need both columns in memory: read from the first samples only.
 constexpr std::size_t most_correlated = 100'000;
 
-// Finite values, and those among them that are not the commonest.
-std::pair<std::size_t, std::size_t> cases_and_differing(std::vector<double> values) {
-  std::erase_if(values, [](double each) { return !std::isfinite(each); });
-  std::sort(values.begin(), values.end());
-  std::size_t commonest = 0;
-  for (auto from = values.begin(); from != values.end();) {
-    const auto to = std::upper_bound(from, values.end(), *from);
-    commonest = std::max(commonest, static_cast<std::size_t>(to - from));
-    from = to;
-  }
-  return {values.size(), values.size() - commonest};
+std::vector<double> first_of(const Numbers& each, std::size_t most) {
+  std::vector<double> out;
+  each([&](double value) {
+    if (out.size() < most) out.push_back(value);
+  });
+  return out;
+}
+
+std::vector<double> all_of(const Numbers& each) {
+  return first_of(each, std::numeric_limits<std::size_t>::max());
+}
+
+// Of finite values, those that are not the one that more than half are; all of them where there is none. The
+// vote of Boyer and Moore (1981, from memory) leaves that value standing, if there is one.
+std::size_t differing(const Numbers& each, std::size_t cases) {
+  double standing = not_a_number;
+  std::size_t votes = 0, same = 0;
+  each([&](double value) {
+    if (!std::isfinite(value)) return;
+    if (votes == 0) standing = value;
+    if (value == standing)
+      ++votes;
+    else
+      --votes;
+  });
+  each([&](double value) { same += value == standing ? 1 : 0; });
+  return 2 * same > cases ? cases - same : cases;
 }
 
 struct Dependences {
   const Study& study;
-  std::vector<std::vector<double>> inputs{};  // by input, of the first samples
+  std::vector<Column> inputs{};  // by input, of the first samples
 
   void read_inputs() {
     const std::size_t factors = study.sampler().factors().size();
     const auto rows = std::min<std::uint64_t>(study.plan().size(), most_correlated);
-    inputs.assign(factors, {});
+    inputs = std::vector<Column>(factors);
     for (std::uint64_t k = 0; k < rows; ++k) {
       const std::vector<double> point = study.plan().point(k);
       const Drawn drawn = study.sampler().at(point);
       for (std::size_t j = 0; j < factors; ++j)
-        inputs[j].push_back(input_value(study, drawn, j).number.value_or(point[j]));
+        inputs[j].add(input_value(study, drawn, j).number.value_or(point[j]));
     }
   }
 
-  std::optional<RankCorrelation> correlation(std::size_t input, const std::vector<double>& values) const {
+  // `values` of the first samples.
+  std::optional<RankCorrelation> correlation(const Column& input, const std::vector<double>& values) const {
     std::vector<double> x, y;
-    for (std::size_t k = 0; k < inputs[input].size(); ++k) {
-      if (!std::isfinite(values[k]) || !std::isfinite(inputs[input][k])) continue;
-      x.push_back(inputs[input][k]);
-      y.push_back(values[k]);
-    }
+    std::size_t k = 0;
+    input.each([&](double value) {
+      const double output = values[k++];
+      if (!std::isfinite(output) || !std::isfinite(value)) return;
+      x.push_back(value);
+      y.push_back(output);
+    });
     return rank_correlation(x, y, summary_confidence);
   }
 
-  std::vector<std::vector<std::pair<std::string, double>>> level_means(
-      const std::vector<double>& values) const {
+  std::vector<std::vector<std::pair<std::string, double>>> level_means(const Numbers& each) const {
     const Plan& plan = study.plan();
     struct Sum {
       double sum = 0, cases = 0;
@@ -159,14 +222,16 @@ struct Dependences {
     };
     std::vector<std::vector<Sum>> sums;
     for (const auto& listed : plan.grid_values()) sums.emplace_back(listed.size());
-    for (std::uint64_t k = 0; k < plan.size(); ++k) {
+    std::uint64_t k = 0;
+    each([&](double value) {
       const std::vector<std::size_t> places = plan.grid_places(k);
       for (std::size_t j = 0; j < places.size(); ++j) {
         Sum& sum = sums[j][places[j]];
         if (sum.words.empty()) sum.words = input_value(study, study.draw(k), j).words;
-        if (std::isfinite(values[k])) sum.sum += values[k], ++sum.cases;
+        if (std::isfinite(value)) sum.sum += value, ++sum.cases;
       }
-    }
+      ++k;
+    });
     std::vector<std::vector<std::pair<std::string, double>>> out;
     for (const auto& of_input : sums) {
       out.emplace_back();
@@ -177,26 +242,30 @@ struct Dependences {
   }
 
   Dependence of(const Figure& figure) const {
-    Dependence out{figure.name, figure.unit, 0, 0, mean_of(figure.values), {}, {}, {}, {}};
-    std::tie(out.cases, out.differing) = cases_and_differing(figure.values);
+    const Finite all = finite(figure.each);
+    Dependence out{figure.name, figure.unit, all.cases, differing(figure.each, all.cases), all.mean, {},
+                   {},          {},          {}};
     const bool enough =
         static_cast<double>(out.differing) >= fewest_differing_share * static_cast<double>(out.cases);
     switch (study.file().design.kind) {
       case DesignKind::grid:
-        out.level_means = level_means(figure.values);
+        out.level_means = level_means(figure.each);
         break;
       case DesignKind::saltelli:
-        if (enough) out.indices = sobol_indices(figure.values, study.plan().groups().size(), bootstrap());
+        if (enough)
+          out.indices = sobol_indices(all_of(figure.each), study.plan().groups().size(), bootstrap());
         break;
       case DesignKind::morris:
-        out.effects = morris_effects(study.plan().trajectories(), figure.values);
+        out.effects = morris_effects(study.plan().trajectories(), all_of(figure.each));
         break;
       case DesignKind::random:
       case DesignKind::latin_hypercube:
-      case DesignKind::sobol:
-        for (std::size_t j = 0; enough && j < inputs.size(); ++j)
-          out.correlations.push_back(correlation(j, figure.values));
+      case DesignKind::sobol: {
+        if (!enough) break;
+        const std::vector<double> values = first_of(figure.each, most_correlated);
+        for (const Column& input : inputs) out.correlations.push_back(correlation(input, values));
         break;
+      }
     }
     return out;
   }
@@ -267,15 +336,12 @@ Summary summarise(const Study& study, const std::vector<Output>& outputs,
   out.samples = study.plan().size();
   out.horizon_h = study.scenario().scenario.duration_h;
   out.inputs = study.plan().group_names();
-  std::vector<std::vector<double>> columns(outputs.size(), std::vector<double>(out.samples, not_a_number));
+  std::vector<Column> columns(outputs.size());
   study.read(records, [&](const SampleResult& result) {
-    if (!result.failure.empty()) {
-      ++out.failed;
-      if (out.first_failures.size() < most_failures)
-        out.first_failures.emplace_back(result.index, result.failure);
-      return;
-    }
-    for (std::size_t i = 0; i < outputs.size(); ++i) columns[i][result.index] = outputs[i].of(result);
+    const bool failed = !result.failure.empty();
+    if (failed && out.failed++ < most_failures) out.first_failures.emplace_back(result.index, result.failure);
+    for (std::size_t i = 0; i < outputs.size(); ++i)
+      columns[i].add(failed ? not_a_number : outputs[i].of(result));
   });
 
   const std::vector<double> hours = hours_of(study);
@@ -286,11 +352,14 @@ Summary summarise(const Study& study, const std::vector<Output>& outputs,
   for (std::uint64_t k = 0; k < out.samples; ++k) out.futures += stands_for_a_future(study, k) ? 1 : 0;
   for (std::size_t i = 0; i < outputs.size(); ++i) {
     const Output& output = outputs[i];
-    const std::vector<double>& column = columns[i];
+    const Numbers column = [&file = columns[i]](const Visit& visit) { file.each(visit); };
     if (out.futures > 0) {
-      std::vector<double> futures;
-      for (std::uint64_t k = 0; k < out.samples; ++k)
-        if (stands_for_a_future(study, k)) futures.push_back(column[k]);
+      const Numbers futures = [&](const Visit& visit) {
+        std::uint64_t k = 0;
+        column([&](double value) {
+          if (stands_for_a_future(study, k++)) visit(value);
+        });
+      };
       Spread spread =
           output.is_time ? spread_of_times(futures, hours, out.horizon_h) : spread_of_numbers(futures);
       spread.name = output.name, spread.unit = output.unit, spread.is_time = output.is_time;
@@ -301,16 +370,17 @@ Summary summarise(const Study& study, const std::vector<Output>& outputs,
       out.dependences.push_back(dependences.of({output.name, output.unit, column}));
       continue;
     }
-    Figure within{fmt::format("{}, within {:g} h", output.name, out.horizon_h), output.unit, column};
-    for (double& each : within.values)
-      if (!std::isnan(each)) each = std::min(each, out.horizon_h);
-    out.dependences.push_back(dependences.of(within));
-    for (const double at_h : hours) {
-      Figure later{fmt::format("{} later than {:g} h", output.name, at_h), "share", column};
-      for (double& each : later.values)
-        if (!std::isnan(each)) each = each > at_h ? 1 : 0;
-      out.dependences.push_back(dependences.of(later));
-    }
+    const auto of_times = [&](const std::string& name, const char* unit, const auto& answer) {
+      const Numbers each = [&](const Visit& visit) {
+        column([&](double value) { visit(std::isnan(value) ? value : answer(value)); });
+      };
+      out.dependences.push_back(dependences.of({name, unit, each}));
+    };
+    of_times(fmt::format("{}, within {:g} h", output.name, out.horizon_h), output.unit.c_str(),
+             [&](double h) { return std::min(h, out.horizon_h); });
+    for (const double at_h : hours)
+      of_times(fmt::format("{} later than {:g} h", output.name, at_h), "share",
+               [at_h](double h) { return h > at_h ? 1.0 : 0.0; });
   }
   return out;
 }

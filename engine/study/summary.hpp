@@ -3,7 +3,8 @@
 // States: none. Inputs: a study and its whole file of records. A time beyond the horizon is never made a
 // number: it is later than all others in quantiles, and what depends on inputs is asked of the time within
 // the horizon (whose mean is the restricted mean) and of shares that last longer than stated hours.
-// Memory: one number per sample for each figure asked for.
+// Memory: figures stay in files without a name, so it does not grow with the samples, but for Saltelli's and
+// Morris' designs, whose indices hold one figure at a time (8 bytes a run, and copies of it).
 #pragma once
 
 #include <cstdint>
@@ -53,7 +54,7 @@ inline constexpr double fewest_differing_share = 0.02;
 struct Dependence {
   std::string name, unit;
   std::size_t cases = 0;
-  std::size_t differing = 0;  // cases with another value than the commonest one
+  std::size_t differing = 0;  // cases with another value than the one that more than half have, else all
   double mean = 0;
   std::optional<SobolIndices> indices;                                   // saltelli
   std::optional<MorrisEffects> effects;                                  // morris

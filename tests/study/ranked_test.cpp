@@ -9,44 +9,55 @@
 #include <random>
 #include <stdexcept>
 
-#include "study/future_file.hpp"
+#include "study/future.hpp"
+#include "study/unnamed_file.hpp"
 
 using namespace bide;
 
 namespace {
 
-study::EachNumber all(const std::vector<float>& numbers) {
-  return [&numbers](const std::function<void(float)>& visit) {
-    for (const float number : numbers) visit(number);
+template <class Number>
+study::EachNumber<Number> all(const std::vector<Number>& numbers) {
+  return [&numbers](const std::function<void(Number)>& visit) {
+    for (const Number number : numbers) visit(number);
   };
 }
 
-}  // namespace
-
-TEST_CASE("values at ranks are those that sorting finds, with ties, zero, the smallest number and infinity") {
+template <class Number>
+void check_against_sorting() {
+  using Limits = std::numeric_limits<Number>;
   std::mt19937 bits(7);
-  std::uniform_real_distribution<float> hours(0, 300);
-  std::vector<float> numbers{0.0F, -0.0F, std::numeric_limits<float>::denorm_min(), 12.5F, 12.5F, 12.5F};
+  std::uniform_real_distribution<Number> hours(-40, 300);
+  std::vector<Number> numbers{
+      0,     -Number{0}, Limits::denorm_min(), -Limits::denorm_min(), Limits::lowest(), 12.5, 12.5, 12.5,
+      -12.5, -12.5};
   for (int i = 0; i < 5000; ++i) numbers.push_back(hours(bits));
   for (int i = 0; i < 5000; ++i) numbers.push_back(std::round(hours(bits)));
-  for (int i = 0; i < 500; ++i) numbers.push_back(std::numeric_limits<float>::infinity());
+  for (int i = 0; i < 500; ++i) numbers.push_back(Limits::infinity());
+  numbers.push_back(-Limits::infinity());
   std::vector<std::size_t> ranks(numbers.size());
   for (std::size_t i = 0; i < ranks.size(); ++i) ranks[i] = ranks.size() - i;
-  const auto found = study::at_ranks(all(numbers), ranks);
+  const auto found = study::at_ranks<Number>(all(numbers), ranks);
   std::sort(numbers.begin(), numbers.end());
   for (std::size_t i = 0; i < ranks.size(); ++i) REQUIRE(found[i] == numbers[ranks[i] - 1]);
 }
 
+}  // namespace
+
+TEST_CASE("values at ranks are those that sorting finds, with ties, either sign, the smallest and infinity") {
+  check_against_sorting<float>();
+  check_against_sorting<double>();
+}
+
 TEST_CASE("ranks and numbers that have no answer are refused") {
-  const std::vector<float> three{1, 2, 3}, negative{1, -2}, none{1, std::nanf("")};
+  const std::vector<double> three{1, 2, 3}, none{1, std::nan("")};
   for (const std::size_t rank : {std::size_t{0}, std::size_t{4}})
-    CHECK_THROWS_AS(study::at_ranks(all(three), std::vector{rank}), std::invalid_argument);
-  CHECK_THROWS_AS(study::at_ranks(all(negative), std::vector<std::size_t>{1}), std::invalid_argument);
-  CHECK_THROWS_AS(study::at_ranks(all(none), std::vector<std::size_t>{1}), std::invalid_argument);
+    CHECK_THROWS_AS(study::at_ranks<double>(all(three), std::vector{rank}), std::invalid_argument);
+  CHECK_THROWS_AS(study::at_ranks<double>(all(none), std::vector<std::size_t>{1}), std::invalid_argument);
 }
 
 TEST_CASE("futures come back from their file as they went in, as often as asked, and after more have come") {
-  study::FutureFile file;
+  study::UnnamedFile<study::Future> file;
   for (std::uint64_t k = 0; k < 5000; ++k) {
     study::Future f;
     f.sample = k;

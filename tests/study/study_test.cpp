@@ -3,13 +3,16 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 #include <fstream>
 #include <set>
 
+#include "study/proportion.hpp"
 #include "study/sample_bytes.hpp"
 #include "study/summary.hpp"
+#include "study/survival.hpp"
 
 using namespace bide;
 namespace fs = std::filesystem;
@@ -288,6 +291,57 @@ TEST_CASE("a figure that is the same in all but a few runs has no correlations")
     CHECK(within.differing == differing);
     CHECK(within.correlations.empty() == (differing < 2));
   }
+}
+
+TEST_CASE("a summary of figures kept in files says what sorting them in memory says") {
+  const Work work("in_memory");
+  const auto made = work.make(R"({"kind": "random", "samples": 1200})",
+                              R"(, "outputs": ["first able until", "coldest inside"], "at_h": [5, 24])");
+  const study::Study& study = std::get<study::Study>(made);
+  const auto outputs = std::get<std::vector<study::Output>>(study::outputs_of(study));
+  study::RecordWriter writer(work.folder / "made", study.kind());
+  std::vector<std::byte> bytes(study::sample_bytes(1));
+  std::vector<study::Observed> times_h;
+  std::vector<double> coldest, wind, able_h;
+  for (std::uint64_t k = 0; k < 1200; ++k) {
+    study::SampleResult result;
+    result.persons.resize(1);
+    // Ties, times beyond the 24 h, temperatures below zero, figures that are not there, samples that failed.
+    const double h = std::floor(study.plan().point(k)[0] * 60) / 2;
+    if (h < 24) result.persons[0].able_until_s = h * 3600;
+    if (k % 7 != 0) result.coldest_inside_degC = 20 * study.plan().point(k)[1] - 10;
+    if (k % 50 == 0) result.failure = "made to fail";
+    study::write_sample(result, bytes);
+    writer.add(k, bytes);
+    if (k % 50 == 0) continue;
+    times_h.push_back({std::min(h, 24.0), h < 24});
+    able_h.push_back(std::min(h, 24.0));
+    wind.push_back(*study::input_value(study, study.draw(k), 1).number);
+    if (k % 7 != 0) coldest.push_back(result.coldest_inside_degC);
+  }
+  writer.flush();
+  const study::Summary summary = study::summarise(study, outputs, work.folder / "made");
+  std::sort(coldest.begin(), coldest.end());
+  const study::Spread &time = summary.spreads[0], &number = summary.spreads[1];
+  CHECK(time.cases == times_h.size());
+  CHECK(number.cases == coldest.size());
+  CHECK(number.not_there == 1200 - coldest.size());
+  for (const auto& q : time.quantiles) {
+    const auto wanted = study::quantile_by_rank(times_h, 24, q.share, study::summary_confidence);
+    CHECK(q.value == wanted.time);
+    CHECK(q.low == wanted.low);
+    CHECK(q.high == wanted.high);
+  }
+  for (const auto& q : number.quantiles) {
+    const auto ranks = study::quantile_ranks(coldest.size(), q.share, study::summary_confidence);
+    CHECK(*q.value == study::quantile_of_sorted(coldest, q.share));
+    CHECK(*q.low == coldest[*ranks.low - 1]);
+    CHECK(*q.high == coldest[*ranks.high - 1]);
+  }
+  CHECK(time.later[0].cases == static_cast<std::size_t>(std::count_if(able_h.begin(), able_h.end(),
+                                                                      [](double h) { return h > 5; })));
+  CHECK(summary.dependences[0].correlations[1]->value ==
+        study::rank_correlation(wind, able_h, study::summary_confidence)->value);
 }
 
 TEST_CASE("what is refused, where, and what was meant") {

@@ -19,9 +19,9 @@
 #include "report/odds.hpp"
 #include "report/pages/odds_page.hpp"
 #include "report/terminal.hpp"
-#include "study/future_file.hpp"
 #include "study/make_sample.hpp"
 #include "study/nested.hpp"
+#include "study/unnamed_file.hpp"
 #include "terminal.hpp"
 #include "timeline/simulate.hpp"
 
@@ -42,7 +42,7 @@ constexpr double confidence = 0.95;
 constexpr double bearable_failures = 0.01;
 
 struct Drawn {
-  study::FutureFile futures;
+  study::UnnamedFile<study::Future> futures;
   std::vector<report::FailedSample> failed;
 };
 
