@@ -7,6 +7,7 @@
 #include "constants/evidence.hpp"
 #include "outcome/cause.hpp"
 #include "report/compare.hpp"
+#include "report/compare_cells.hpp"
 #include "report/words.hpp"
 
 namespace bide::report {
@@ -232,9 +233,8 @@ std::string water_sentence(const Pair& pair, const outcome::Window& window) {
 std::string air_sentence(const Pair& pair) {
   const double a_h = pair.first.figures.foul_air_h, b_h = pair.second.figures.foul_air_h;
   if (std::abs(a_h - b_h) < constants::foul_air_apart_h) return "";
-  constexpr double hour_s = 3600;
-  return fmt::format("Air: CO2 above 5,000 ppm for {} in {}, {} in {}.", duration(a_h * hour_s),
-                     pair.first_name, duration(b_h * hour_s), pair.second_name);
+  return fmt::format("Air: CO2 above 5,000 ppm: {} in {}, {} in {}.", foul_air(pair.first.figures),
+                     pair.first_name, foul_air(pair.second.figures), pair.second_name);
 }
 
 std::string stores_sentence(Ahead own, Ahead equal, const Pair& pair) {

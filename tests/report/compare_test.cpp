@@ -128,6 +128,14 @@ TEST_CASE("an order that turns at an end of what is not measured says so") {
   CHECK(has(said(c), "the order turns: it cannot be relied on."));
 }
 
+TEST_CASE("foul air is told in hours, and never is never") {
+  Made a, b;  // a: 500 ppm more with every hour of 120
+  b.timeline.co2_ppm.assign(b.timeline.time_s.size(), 600);
+  CHECK(has(said(of(a, b)), "Air: CO2 above 5,000 ppm: 110 h in option 1, never in option 2."));
+  CHECK(has(said(of(b, a)), "Air: CO2 above 5,000 ppm: never in option 1, 110 h in option 2."));
+  CHECK_FALSE(has(said(of(a, a)), "Air:"));
+}
+
 TEST_CASE("equal stores say whether it is the stores") {
   Made a, b, equal;
   b.times(60, 80);
