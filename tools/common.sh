@@ -51,16 +51,15 @@ install_missing() {
   "${root[@]}" "${quiet[@]}" install -y --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-# release needs what compilers call x86-64-v3; any other processor takes the portable baseline.
+# release needs what compilers call x86-64-v3; any other processor takes the portable baseline. The C library's
+# loader asks the processor itself: some virtual machines list fewer features than they have in /proc/cpuinfo.
 preset_for_this_processor() {
-  local flag
-  for flag in avx2 bmi1 bmi2 f16c fma abm movbe; do
-    if ! grep -qsw "$flag" "${BIDE_CPUINFO:-/proc/cpuinfo}"; then
-      echo portable
-      return 0
-    fi
-  done
-  echo release
+  local loader=/lib64/ld-linux-x86-64.so.2
+  if [ -x "$loader" ] && "$loader" --help 2>/dev/null | grep -q 'x86-64-v3 (supported'; then
+    echo release
+  else
+    echo portable
+  fi
 }
 
 # configure PRESET FOLDER [CMAKE ARGUMENTS]: Ninja when it is there and the folder was not made with another.
