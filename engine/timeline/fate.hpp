@@ -12,7 +12,8 @@ namespace bide::timeline {
 
 using Quantities = std::array<double, quantity_count>;
 
-// What one person was like at each stop, to the last one alive.
+// What one person was like at stops, in time order: the first, the last one alive, and each that a passing
+// followed before the next; others between do not matter.
 struct AtStops {
   std::vector<double> time_s;
   std::vector<Quantities> values;

@@ -62,26 +62,36 @@ void Watch<T>::read(int person, const std::vector<T>& x, std::array<T, quantity_
 
 template <class T>
 void Watch<T>::begin(double t, const std::vector<T>& x, const system::Held<T>& held) {
-  stop_s_.push_back(t);
+  const bool first = stop_s_ < 0;
   for (std::size_t p = 0; p < persons_.size(); ++p) {
     Person& person = persons_[p];
     read(static_cast<int>(p), x, person.value);
     person.before_s = 0;  // a stop may have bent the curve
-    at_stop_.push_back(person.value);
     for (int i = 0; i < lanes; ++i) {
       const auto l = static_cast<std::size_t>(i);
-      if (lane(held.persons[p].living, i) > 0) {
-        person.stops_alive[l] = stop_s_.size();
-        continue;
-      }
+      if (lane(held.persons[p].living, i) > 0 || !person.living[l]) continue;
+      if (!first) keep_stop(person, i, person.kept[l]);
       // Dead without having passed a lethal level: the sea rose over an unconscious person.
-      if (person.living[l] && !person.died[l]) {
+      if (!person.died[l]) {
         passings_[l].push_back({static_cast<int>(p), Limit::lost_airway, t, 0, false, false});
         person.died[l] = true;
       }
       person.living[l] = false;
     }
+    person.at_stop = person.value;
   }
+  stop_s_ = t;
+  if (first)
+    for (Person& person : persons_)
+      for (int i = 0; i < lanes; ++i) keep_stop(person, i, person.kept[static_cast<std::size_t>(i)]);
+}
+
+template <class T>
+void Watch<T>::keep_stop(const Person& person, int l, AtStops& kept) const {
+  if (!kept.time_s.empty() && kept.time_s.back() == stop_s_) return;
+  kept.time_s.push_back(stop_s_);
+  Quantities& values = kept.values.emplace_back();
+  for (std::size_t q = 0; q < quantity_count; ++q) values[q] = lane(person.at_stop[q], l);
 }
 
 template <class T>
@@ -124,6 +134,7 @@ void Watch<T>::locate(int index, int l, double t0, double t1, const std::array<T
       if (core_slope != nullptr) end = lane(*core_slope, l);
       start = person.before_s > 0 ? lane(person.core_slope, l) : 2 * rate - end;
     }
+    keep_stop(person, l, person.kept[static_cast<std::size_t>(l)]);
     const double at = march::crossing_time(t0, y0, start, t1, y1, end, level);
     const bool grazing =
         kind.quantity == core && core_error_K / std::abs(rate) > std::max(time_share * at, time_error_s);
@@ -139,15 +150,11 @@ template <class T>
 std::vector<Fate> Watch<T>::fates(double end_s, int l) const {
   Levels<double> levels;
   std::vector<Fate> out;
-  AtStops stops;
   for (std::size_t p = 0; p < persons_.size(); ++p) {
     for (std::size_t i = 0; i < level_count; ++i) levels[i] = lane(levels_[p][i], l);
-    const std::size_t count = persons_[p].stops_alive[static_cast<std::size_t>(l)];
-    stops.time_s.assign(stop_s_.begin(), stop_s_.begin() + static_cast<std::ptrdiff_t>(count));
-    stops.values.resize(count);
-    for (std::size_t i = 0; i < count; ++i)
-      for (std::size_t q = 0; q < quantity_count; ++q)
-        stops.values[i][q] = lane(at_stop_[i * persons_.size() + p][q], l);
+    const Person& person = persons_[p];
+    AtStops stops = person.kept[static_cast<std::size_t>(l)];
+    if (person.living[static_cast<std::size_t>(l)]) keep_stop(person, l, stops);
     out.push_back(read_fate(static_cast<int>(p), passings(l), levels, stops, end_s));
   }
   return out;

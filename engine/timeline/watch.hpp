@@ -42,21 +42,21 @@ class Watch {
     std::array<T, quantity_count> value{}, before{};  // at the start of this step and of the one before
     T core_slope{};                                   // at the start of this step
     double before_s = 0;                              // length of the step before; 0 right after a stop
+    std::array<T, quantity_count> at_stop{};          // at the last stop
     std::array<bool, lanes> living, died{};
-    std::array<std::size_t, lanes> stops_alive{};
+    std::array<AtStops, lanes> kept;  // the first stop, those before a passing, the last one alive
   };
 
   void read(int person, const std::vector<T>& x, std::array<T, quantity_count>& values) const;
   void locate(int person, int lane_index, double t0, double t1, const std::array<T, quantity_count>& now,
               const T* core_slope, const system::HeldPerson<T>& held);
+  void keep_stop(const Person& person, int lane_index, AtStops& kept) const;
 
   const system::Compiled<T>* compiled_;
   std::vector<Levels<T>> levels_;  // by person
   std::vector<Person> persons_;
   std::array<std::vector<Passing>, lanes> passings_;
-  // At each stop, persons in order.
-  std::vector<double> stop_s_;
-  std::vector<std::array<T, quantity_count>> at_stop_;
+  double stop_s_ = -1;  // of the last stop; none yet
 };
 
 extern template class Watch<double>;
