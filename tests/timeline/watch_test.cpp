@@ -47,6 +47,15 @@ struct Story {
     t = until_s;
     watch.after_stop(t, x, held);
   }
+  // Loses a share of the deficit that ends ability, at once; salt goes with it: osmolality stays.
+  void dry_out(int p, double share) {
+    const auto& b = run.compiled.persons[static_cast<std::size_t>(p)];
+    double* y = x.data() + system::person_offset(p);
+    const double loss_kg = share * run.compiled.limits.able_water_deficit_pct / 100 * b.mass_kg;
+    y[body::at::body_water] -= loss_kg;
+    y[body::at::extracellular_osmoles] -=
+        loss_kg / b.body_water_kg * (b.extracellular_osmoles_mOsm + b.intracellular_osmoles_mOsm);
+  }
   timeline::Fate fate(int p) const { return watch.fates(t)[static_cast<std::size_t>(p)]; }
 };
 
@@ -157,17 +166,31 @@ TEST_CASE("a flat passing is flagged, a steep one is not") {
   }
 }
 
+TEST_CASE("the limit that comes next is the one nearest at the last stop before ability ended") {
+  Story s;
+  const Levels level(s);
+  s.go(0, level.able + 1, hour_s);
+  s.dry_out(0, 0.75);
+  s.go(0, level.able + 0.5, 2 * hour_s);
+  s.go(0, level.able - 0.5, 3 * hour_s);
+  s.dry_out(0, -0.75);
+  for (double h = 4; h < 9; h += 1) s.go(0, level.able - 0.5, h * hour_s);
+  const auto fate = s.fate(0);
+  REQUIRE(fate.able_until_s);
+  CHECK(*fate.able_until_s == Approx(2.5 * hour_s));
+  CHECK(fate.next_cause == timeline::Limit::able_water_deficit);
+  CHECK(fate.nearest_margin_fraction == Approx(0.25));
+  // Of somebody to whom nothing happens it is read at the end.
+  s.dry_out(1, 0.5);
+  s.go(1, 37, 9 * hour_s);
+  CHECK(s.fate(1).next_cause == timeline::Limit::able_water_deficit);
+  CHECK(s.fate(1).nearest_margin_fraction == Approx(0.5));
+}
+
 TEST_CASE("water deficit ends ability by its own name") {
   Story s;
-  const auto& b = s.run.compiled.persons[0];
-  const double able = s.run.compiled.limits.able_water_deficit_pct;
   // Past the level by as much as is left before it: half-way through the hour.
-  const double loss_kg = 2 * able / 100 * b.mass_kg;
-  const auto water = static_cast<std::size_t>(system::person_offset(0) + body::at::body_water);
-  s.x[water] -= loss_kg;
-  const double share_lost = loss_kg / b.body_water_kg;  // salt goes with it: osmolality stays
-  s.x[static_cast<std::size_t>(system::person_offset(0) + body::at::extracellular_osmoles)] -=
-      share_lost * (b.extracellular_osmoles_mOsm + b.intracellular_osmoles_mOsm);
+  s.dry_out(0, 2);
   s.watch.after_step(0, hour_s, s.x, {}, s.held);
   const auto fate = s.watch.fates(3 * hour_s)[0];
   REQUIRE(fate.able_until_s);
