@@ -51,15 +51,16 @@ install_missing() {
   "${root[@]}" "${quiet[@]}" install -y --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-# release needs what compilers call x86-64-v3; any other processor takes the portable baseline. The C library's
-# loader asks the processor itself: some virtual machines list fewer features than they have in /proc/cpuinfo.
+# The fastest preset this processor can run. The C library's loader asks the processor itself: some virtual
+# machines list fewer features than they have in /proc/cpuinfo.
 preset_for_this_processor() {
-  local loader=/lib64/ld-linux-x86-64.so.2
-  if [ -x "$loader" ] && "$loader" --help 2>/dev/null | grep -q 'x86-64-v3 (supported'; then
-    echo release
-  else
-    echo portable
-  fi
+  local loader=/lib64/ld-linux-x86-64.so.2 levels=
+  if [ -x "$loader" ]; then levels=$("$loader" --help 2>/dev/null || true); fi
+  case $levels in
+    *'x86-64-v4 (supported'*) echo avx512 ;;
+    *'x86-64-v3 (supported'*) echo release ;;
+    *) echo portable ;;
+  esac
 }
 
 # configure PRESET FOLDER [CMAKE ARGUMENTS]: Ninja when it is there and the folder was not made with another.

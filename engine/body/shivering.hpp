@@ -39,8 +39,8 @@ inline T shivering_in_air_W_m2(T core_error_K, T skin_error_K, T body_fat_pct) {
   const T x = T(shiver_air_per_K) * cold_K + T(shiver_air_offset);
   const T by_skin = -(T(2 * shiver_air_scale_W_K) * cold_K / (T(1) + exp(T(T(2) * x))));
   const T heat_W = by_skin - T(shiver_air_per_core_W_K) * core_error_K - T(shiver_air_threshold_W);
-  return positive_part(heat_W) / T(shiver_air_area_m2) *
-         power(T(T(shiver_air_fat_pct) / body_fat_pct), shiver_air_fat_power.value);
+  static_assert(shiver_air_fat_power.value == 0.5);
+  return positive_part(heat_W) * T(1 / shiver_air_area_m2) * sqrt(T(T(shiver_air_fat_pct) / body_fat_pct));
 }
 
 // Share of the law of air aboard: 1 while the core is more than a spread above the mean of the other law's
@@ -84,8 +84,9 @@ template <class T>
 inline T fatigue_rate_per_s(T relative_intensity, T fatigue) {
   using namespace constants;
   const T sustained(shiver_sustained_intensity);
-  const T overload = (relative_intensity - sustained) / (T(1) - sustained);
-  const T tiring = power(overload, shiver_endurance_power) / T(shiver_peak_endurance_h * hour_s);
+  const T overload = positive_part(T((relative_intensity - sustained) / (T(1) - sustained)));
+  static_assert(shiver_endurance_power.value == 2);
+  const T tiring = overload * overload / T(shiver_peak_endurance_h * hour_s);
   const T idle = positive_part(T(1) - relative_intensity / sustained);
   return tiring - idle * fatigue / T(shiver_recovery_h * hour_s);
 }

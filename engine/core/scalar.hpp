@@ -67,6 +67,15 @@ struct Lanes {
   friend Mask operator>=(Lanes a, Lanes b) { return {a.v >= b.v}; }
 };
 
+// Simulations that march in lock step: one register of doubles with AVX-512, else four (tools/bench has what
+// was measured).
+#ifdef __AVX512F__
+inline constexpr int block_width = 8;
+#else
+inline constexpr int block_width = 4;
+#endif
+using BlockLanes = Lanes<block_width>;
+
 template <class T>
 inline constexpr int lane_count = 1;
 template <int W>
@@ -168,7 +177,7 @@ using std::log;
 using std::sqrt;
 
 #ifdef BIDE_VECTOR_MATH
-// Four lanes at once by glibc's libmvec, within 4 units in the last place; elsewhere Eigen.
+// All lanes at once by glibc's libmvec, within 4 units in the last place; elsewhere Eigen.
 extern "C" Lanes<4>::Vector _ZGVdN4v_exp(Lanes<4>::Vector);
 extern "C" Lanes<4>::Vector _ZGVdN4v_log(Lanes<4>::Vector);
 inline Lanes<4> exp(Lanes<4> x) {
@@ -177,6 +186,16 @@ inline Lanes<4> exp(Lanes<4> x) {
 inline Lanes<4> log(Lanes<4> x) {
   return Lanes<4>(_ZGVdN4v_log(x.v));
 }
+#ifdef __AVX512F__
+extern "C" Lanes<8>::Vector _ZGVeN8v_exp(Lanes<8>::Vector);
+extern "C" Lanes<8>::Vector _ZGVeN8v_log(Lanes<8>::Vector);
+inline Lanes<8> exp(Lanes<8> x) {
+  return Lanes<8>(_ZGVeN8v_exp(x.v));
+}
+inline Lanes<8> log(Lanes<8> x) {
+  return Lanes<8>(_ZGVeN8v_log(x.v));
+}
+#endif
 #endif
 
 namespace detail {

@@ -11,7 +11,7 @@ namespace bide::study {
 
 namespace {
 
-using T = Lanes<block_width>;
+using T = BlockLanes;
 
 // Processor time of this thread since it was last asked, added where it was spent; nothing when not asked
 // for.

@@ -1,4 +1,4 @@
-// Four simulations in lock step, one to a vector lane, from compiled scenarios to results.
+// A block of simulations in lock step, one to a vector lane, from compiled scenarios to results.
 //
 // States: none kept. Inputs: samples of one structure. A lane's result depends on its own sample alone: lane
 // arithmetic does not mix lanes, and everything is read at times that the sample itself decides.
@@ -17,8 +17,6 @@ struct Sample {
   system::Compiled<double> compiled;
   weather::Record weather;
 };
-
-inline constexpr int block_width = 4;
 
 // Where a block's time went, in s of this thread, and how many steps it took.
 struct BlockTimes {

@@ -16,7 +16,7 @@ namespace bide::study {
 
 class BlockRecord {
  public:
-  using T = Lanes<4>;
+  using T = BlockLanes;
   static constexpr int lanes = lane_count<T>;
 
   BlockRecord(system::System<T>& system, std::vector<T> start);

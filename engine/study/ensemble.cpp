@@ -20,7 +20,7 @@ void in_parallel(std::size_t count, Work&& work) {
   tbb::parallel_for(std::size_t{0}, count, work, tbb::simple_partitioner());
 }
 
-// Samples that march in lock step, four by four, in the order of the first of each structure.
+// Samples that march in lock step, a block at a time, in the order of the first of each structure.
 std::vector<Block> blocks_of(const std::vector<std::optional<Sample>>& samples) {
   std::vector<Block> groups;
   for (std::size_t i = 0; i < samples.size(); ++i) {

@@ -1,4 +1,4 @@
-// Many simulations: samples made by number, run four to a block over threads, handed on in order.
+// Many simulations: samples made by number, run by blocks of lanes over threads, handed on in order.
 //
 // States: none kept. Memory is bounded by the window, whatever the number of samples. Same sample, same bits:
 // a result does not depend on the window, the threads, the range or the other samples in its block, because

@@ -16,6 +16,6 @@ template <class T>
 void apply(const ScheduledStop& stop, System<T>& system, std::vector<T>& x, Notes notes);
 
 extern template void apply(const ScheduledStop&, System<double>&, std::vector<double>&, Notes);
-extern template void apply(const ScheduledStop&, System<Lanes<4>>&, std::vector<Lanes<4>>&, Notes);
+extern template void apply(const ScheduledStop&, System<BlockLanes>&, std::vector<BlockLanes>&, Notes);
 
 }  // namespace bide::system

@@ -60,6 +60,6 @@ class System {
 };
 
 extern template class System<double>;
-extern template class System<Lanes<4>>;
+extern template class System<BlockLanes>;
 
 }  // namespace bide::system

@@ -125,8 +125,8 @@ std::optional<Failure> broken(const std::vector<Ledger>& ledgers, double days) {
 
 template std::array<std::vector<Ledger>, 1> ledgers(const system::System<double>&, const std::vector<double>&,
                                                     const std::vector<double>&);
-template std::array<std::vector<Ledger>, 4> ledgers(const system::System<Lanes<4>>&,
-                                                    const std::vector<Lanes<4>>&,
-                                                    const std::vector<Lanes<4>>&);
+template std::array<std::vector<Ledger>, block_width> ledgers(const system::System<BlockLanes>&,
+                                                              const std::vector<BlockLanes>&,
+                                                              const std::vector<BlockLanes>&);
 
 }  // namespace bide::timeline

@@ -161,6 +161,6 @@ std::vector<Fate> Watch<T>::fates(double end_s, int l) const {
 }
 
 template class Watch<double>;
-template class Watch<Lanes<4>>;
+template class Watch<BlockLanes>;
 
 }  // namespace bide::timeline

@@ -60,6 +60,6 @@ class Watch {
 };
 
 extern template class Watch<double>;
-extern template class Watch<Lanes<4>>;
+extern template class Watch<BlockLanes>;
 
 }  // namespace bide::timeline

@@ -40,13 +40,15 @@ std::vector<std::byte> bytes_of(const study::SampleResult& result) {
   return bytes;
 }
 
-using Made = std::array<study::Sample, study::block_width>;
+using Made = std::array<study::Sample, block_width>;
 
-std::array<study::SampleResult, study::block_width> run(const Made& samples) {
-  return study::run_block({&samples[0], &samples[1], &samples[2], &samples[3]});
+std::array<study::SampleResult, block_width> run(const Made& samples) {
+  std::array<const study::Sample*, block_width> each;
+  for (std::size_t i = 0; i < samples.size(); ++i) each[i] = &samples[i];
+  return study::run_block(each);
 }
 
-// Four samples by one plan, beside the same four with a cache each.
+// A block of samples by one plan, beside the same with a cache each.
 struct Both {
   Made shared, apart;
 };
@@ -56,8 +58,12 @@ Both both_of(const study::Sampler& sampler) {
     weather::Cache fresh;
     return made(study::make_sample(sampler.scenario_of(sampler.draw(3, k)), fresh));
   };
-  return {{made(plan(0)), made(plan(1)), made(plan(2)), made(plan(3))},
-          {apart(0), apart(1), apart(2), apart(3)}};
+  Both out;
+  for (std::uint64_t k = 0; k < block_width; ++k) {
+    out.shared[k] = made(plan(k));
+    out.apart[k] = apart(k);
+  }
+  return out;
 }
 
 void check_same_bits(const Both& both) {

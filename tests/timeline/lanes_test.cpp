@@ -1,4 +1,4 @@
-// Four simulations in lock step give what each gives alone.
+// Simulations in lock step give what each gives alone.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -15,13 +15,20 @@ using namespace bide;
 
 namespace {
 
-using Four = std::array<system::Compiled<double>, 4>;
+using Block = std::array<system::Compiled<double>, block_width>;
+
+Block alike(const system::Compiled<double>& base) {
+  Block out;
+  out.fill(base);
+  return out;
+}
 
 // Different rafts, people and limits; the same march.
-Four varied(const system::Compiled<double>& base) {
-  Four out{base, base, base, base};
-  for (int i = 1; i < 4; ++i) {
-    auto& c = out[static_cast<std::size_t>(i)];
+Block varied(const system::Compiled<double>& base) {
+  Block out = alike(base);
+  for (int lane = 1; lane < block_width; ++lane) {
+    const int i = lane % 4;
+    auto& c = out[static_cast<std::size_t>(lane)];
     c.raft.canopy_position = 0.3 * i;
     c.raft.leakage_position = 1 - 0.25 * i;
     c.raft.floor_area_m2 *= 1 + 0.05 * i;
@@ -38,46 +45,48 @@ Four varied(const system::Compiled<double>& base) {
   return out;
 }
 
-system::Compiled<Lanes<4>> gathered(const Four& four) {
-  return system::gather<4>({&four[0], &four[1], &four[2], &four[3]});
+system::Compiled<BlockLanes> gathered(const Block& block) {
+  std::array<const system::Compiled<double>*, block_width> each;
+  for (std::size_t i = 0; i < block.size(); ++i) each[i] = &block[i];
+  return system::gather<block_width>(each);
 }
 
-std::vector<Lanes<4>> together(const Four& four, const weather::Record& weather) {
-  const auto wide = gathered(four);
-  const system::Forcings<Lanes<4>> forcings(weather);
-  system::System<Lanes<4>> system(wide, forcings);
+std::vector<BlockLanes> together(const Block& block, const weather::Record& weather) {
+  const auto wide = gathered(block);
+  const system::Forcings<BlockLanes> forcings(weather);
+  system::System<BlockLanes> system(wide, forcings);
   return test::march_through(system);
 }
 
 // Largest |a - b| over the larger of |b| and 1 (the unit of the entry: kelvin, kilogram, joule...).
-double apart(const std::vector<Lanes<4>>& wide, int lane, const std::vector<double>& alone) {
+double apart(const std::vector<BlockLanes>& wide, int lane, const std::vector<double>& alone) {
   double worst = 0;
   for (std::size_t i = 0; i < alone.size(); ++i)
     worst = std::max(worst, std::abs(wide[i][lane] - alone[i]) / std::max(std::abs(alone[i]), 1.0));
   return worst;
 }
 
-// Exponentials of a lane are Eigen's, those of a scalar the C library's: they differ in the last bits, and a
+// Exponentials of lanes are not those of a scalar: they differ in the last bits, and a
 // day of steps carries that along. An error in the model would be many orders larger.
 constexpr double tolerance = 1e-9;
 
 }  // namespace
 
-TEST_CASE("each of four lanes ends where its own run ends") {
+TEST_CASE("each lane ends where its own run ends") {
   for (const std::string& text : {test::minimal_text, test::cold_swim_text}) {
     const test::Run run = test::load_run(text);
-    const Four four = varied(run.compiled);
-    const auto wide = together(four, run.weather);
-    for (int lane = 0; lane < 4; ++lane) {
+    const Block block = varied(run.compiled);
+    const auto wide = together(block, run.weather);
+    for (int lane = 0; lane < block_width; ++lane) {
       CAPTURE(lane);
       const system::Forcings<double> forcings(run.weather);
-      system::System<double> system(four[static_cast<std::size_t>(lane)], forcings);
+      system::System<double> system(block[static_cast<std::size_t>(lane)], forcings);
       const std::vector<double> alone = test::march_through(system);
       const double difference = apart(wide, lane, alone);
       CAPTURE(difference);
       CHECK(difference < tolerance);
     }
-    // The four are different runs: somebody's core temperature tells.
+    // They are different runs: somebody's core temperature tells.
     const auto core = static_cast<std::size_t>(system::person_offset(0));
     CHECK(std::abs(wide[core][0] - wide[core][3]) > 1e-3);
   }
@@ -85,9 +94,7 @@ TEST_CASE("each of four lanes ends where its own run ends") {
 
 TEST_CASE("a lane does not feel its neighbours, to the last bit") {
   const test::Run run = test::load_run(test::cold_swim_text);
-  const Four mixed = varied(run.compiled);
-  const Four alike{run.compiled, run.compiled, run.compiled, run.compiled};
-  const auto a = together(mixed, run.weather), b = together(alike, run.weather);
+  const auto a = together(varied(run.compiled), run.weather), b = together(alike(run.compiled), run.weather);
   for (std::size_t i = 0; i < a.size(); ++i) {
     CAPTURE(i);
     CHECK(std::bit_cast<std::uint64_t>(a[i][0]) == std::bit_cast<std::uint64_t>(b[i][0]));
@@ -97,9 +104,9 @@ TEST_CASE("a lane does not feel its neighbours, to the last bit") {
 TEST_CASE("scenarios that would part ways are not gathered") {
   const test::Run run = test::load_run(test::minimal_text);
   const auto refused = [&](auto&& change) {
-    Four four{run.compiled, run.compiled, run.compiled, run.compiled};
-    change(four[2].structure);
-    CHECK_THROWS_AS(gathered(four), std::invalid_argument);
+    Block block = alike(run.compiled);
+    change(block[2].structure);
+    CHECK_THROWS_AS(gathered(block), std::invalid_argument);
   };
   refused([](system::Structure& s) { s.stops.pop_back(); });
   refused([](system::Structure& s) { s.stops[3].index += 1; });
@@ -115,18 +122,18 @@ TEST_CASE("scenarios that would part ways are not gathered") {
 
 TEST_CASE("amounts differ from lane to lane") {
   const test::Run run = test::load_run(test::cold_swim_text);
-  Four four{run.compiled, run.compiled, run.compiled, run.compiled};
-  for (int i = 0; i < 4; ++i) {
-    auto& a = four[static_cast<std::size_t>(i)].amounts;
-    a = {10.0 * i, 0.2 + 0.2 * i, 0.3 * i, 1000.0 * i, 0};
+  Block block = alike(run.compiled);
+  for (int lane = 0; lane < block_width; ++lane) {
+    const int i = lane % 4;
+    block[static_cast<std::size_t>(lane)].amounts = {10.0 * i, 0.2 + 0.2 * i, 0.3 * i, 1000.0 * i, 0};
   }
-  const auto wide = together(four, run.weather);
-  for (int i = 0; i < 4; ++i) {
+  const auto wide = together(block, run.weather);
+  for (int i = 0; i < block_width; ++i) {
     const system::Forcings<double> forcings(run.weather);
-    system::System<double> system(four[static_cast<std::size_t>(i)], forcings);
+    system::System<double> system(block[static_cast<std::size_t>(i)], forcings);
     CHECK(apart(wide, i, test::march_through(system)) < tolerance);
   }
-  // The four are different runs: what is left of the fat tells.
+  // They are different runs: what is left of the fat tells.
   const auto fat = static_cast<std::size_t>(system::person_offset(0) + body::at::fat_mass);
   CHECK(std::abs(wide[fat][3] - wide[fat][0]) > 1e-3);
 }

@@ -28,7 +28,6 @@
 namespace {
 
 using namespace bide;
-using Four = Lanes<4>;
 
 // Processor time: other programs on the machine do not count.
 double since_ms(std::clock_t start) {
@@ -97,11 +96,14 @@ void print(const Row& row, const Row& scalar) {
 
 int bench(const Problem& p, const weather::Record& weather, int repetitions) {
   const auto& one = p.compiled;
-  const system::Compiled<Four> four = system::gather<4>({&one, &one, &one, &one});
-  const system::Forcings<Four> four_forcings(weather);
+  std::array<const system::Compiled<double>*, block_width> same;
+  same.fill(&one);
+  const system::Compiled<BlockLanes> block = system::gather<block_width>(same);
+  const system::Forcings<BlockLanes> block_forcings(weather);
   const double error_K = test::apart(by_production(p), p.reference).worst_K;
   fmt::print("worst core error\n  production: {:.5f} K\n", error_K);
-  Row scalar{"production", 1, error_K, {}}, lanes{"production, 4 lanes", lane_count<Four>, error_K, {}};
+  Row scalar{"production", 1, error_K, {}},
+      lanes{fmt::format("production, {} lanes", block_width), block_width, error_K, {}};
   std::vector<CvodeRun> runs;
   // Dense starts where Krylov ended: the same formulas at the same tolerance, and a run takes seconds.
   double loosest = 1e-2;
@@ -119,7 +121,7 @@ int bench(const Problem& p, const weather::Record& weather, int repetitions) {
     by_production(p);
     scalar.ms.push_back(since_ms(start));
     start = std::clock();
-    system::System<Four> system(four, four_forcings);
+    system::System<BlockLanes> system(block, block_forcings);
     test::march_through(system);
     lanes.ms.push_back(since_ms(start));
     for (CvodeRun& run : runs) {

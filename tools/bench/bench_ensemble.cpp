@@ -59,10 +59,12 @@ Times in_turn(const Base& base, int repetitions) {
   Times out;
   for (int r = 0; r < repetitions; ++r) {
     std::vector<study::Sample> samples;
-    for (std::uint64_t k = 0; k < study::block_width; ++k) samples.push_back(varied(base, k));
+    for (std::uint64_t k = 0; k < block_width; ++k) samples.push_back(varied(base, k));
+    std::array<const study::Sample*, block_width> each;
+    for (std::size_t i = 0; i < each.size(); ++i) each[i] = &samples[i];
     study::BlockTimes times;
     double start = processor_s();
-    study::run_block({&samples[0], &samples[1], &samples[2], &samples[3]}, {true, &times});
+    study::run_block(each, {true, &times});
     const double lanes_s = processor_s() - start;
     if (lanes_s < out.lanes_s) out.lanes = times, out.lanes_s = lanes_s;
     start = processor_s();
@@ -77,13 +79,13 @@ int bench(const Base& base, std::uint64_t simulations, int threads) {
   const Times t = in_turn(base, 12);
   fmt::print("one thread, processor time, ms (least of 12, in turn)\n");
   fmt::print("  {:<44}{:8.2f}\n", "one simulation alone, scalar, all recorded", ms * t.scalar_s);
-  fmt::print("  {:<44}{:8.2f}  ({} steps)\n", "four in lanes", ms * t.lanes_s, t.lanes.steps);
+  fmt::print("  {:<44}{:8.2f}  ({} steps)\n", fmt::format("{} in lanes", block_width), ms * t.lanes_s,
+             t.lanes.steps);
   fmt::print("    {:<42}{:8.2f}\n", "gathered and started", ms * t.lanes.gather_s);
   fmt::print("    {:<42}{:8.2f}\n", "steps and events", ms * t.lanes.march_s);
   fmt::print("    {:<42}{:8.2f}\n", "limits watched, columns kept (and clocks)", ms * t.lanes.watch_s);
   fmt::print("    {:<42}{:8.2f}\n", "results read", ms * t.lanes.read_s);
-  fmt::print("  {:<44}{:8.2f}\n", "lanes, times as fast a simulation",
-             study::block_width * t.scalar_s / t.lanes_s);
+  fmt::print("  {:<44}{:8.2f}\n", "lanes, times as fast a simulation", block_width * t.scalar_s / t.lanes_s);
 
   study::EnsembleOptions options;
   options.threads = threads, options.to_the_end = true;
@@ -120,7 +122,7 @@ int main(int argc, char** argv) {
     return 1;
   }
   Base base{std::get<scenario::ValidScenario>(std::move(validated)), {}, {}};
-  for (int i = 0; i < study::block_width; ++i) {
+  for (int i = 0; i < block_width; ++i) {
     auto loaded = weather::load(base.scenario);
     if (std::holds_alternative<scenario::Diagnostics>(loaded)) return 1;
     base.weather.push_back(std::get<weather::Record>(std::move(loaded)));

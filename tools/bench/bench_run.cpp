@@ -1,4 +1,4 @@
-// How long one simulation takes: the whole of it, its march alone, and the march of four in lock step.
+// How long one simulation takes: the whole of it, its march alone, and the march of a block of lanes.
 //
 //   bench_run [scenario.json] [repetitions]
 //
@@ -97,7 +97,8 @@ Spread spread(std::vector<double> times) {
 }
 
 // A line of the table; one kernel carries `simulations` at a time.
-void print(const char* what, const std::vector<double>& times, long steps, int persons, int simulations) {
+void print(const std::string& what, const std::vector<double>& times, long steps, int persons,
+           int simulations) {
   constexpr double ns_per_ms = 1e6;
   const Spread s = spread(times);
   const double person_steps = static_cast<double>(steps) * persons * simulations;
@@ -120,14 +121,15 @@ std::optional<int> whole(const char* text) {
 }
 
 int bench(const scenario::ValidScenario& scenario, int repetitions) {
-  using Four = Lanes<4>;
   const auto loaded = weather::load(scenario);
   if (const auto* errors = std::get_if<scenario::Diagnostics>(&loaded)) return refuse(*errors);
   const auto& weather = std::get<weather::Record>(loaded);
   const system::Compiled<double> one = system::compile(scenario, weather);
-  const system::Compiled<Four> four = system::gather<4>({&one, &one, &one, &one});
+  std::array<const system::Compiled<double>*, block_width> same;
+  same.fill(&one);
+  const system::Compiled<BlockLanes> block = system::gather<block_width>(same);
   const system::Forcings<double> forcings(weather);
-  const system::Forcings<Four> four_forcings(weather);
+  const system::Forcings<BlockLanes> block_forcings(weather);
 
   std::vector<double> whole_ms, scalar_ms, lanes_ms;
   long steps = 0;
@@ -141,7 +143,7 @@ int bench(const scenario::ValidScenario& scenario, int repetitions) {
       return 1;
     }
     const March<double> scalar = march_alone(one, forcings);
-    const March<Four> lanes = march_alone(four, four_forcings);
+    const March<BlockLanes> lanes = march_alone(block, block_forcings);
     steps = scalar.steps;
     difference = std::max(difference, apart(lanes.end, scalar.end));
     if (r < 0) continue;
@@ -157,10 +159,10 @@ int bench(const scenario::ValidScenario& scenario, int repetitions) {
   fmt::print("{:<28}{:>10}{:>10}{:>16}{:>10}\n", "", "ms", "ms", "ns/person-step", "");
   print("simulate(), whole", whole_ms, steps, persons, 1);
   print("march alone, double", scalar_ms, steps, persons, 1);
-  print("march alone, 4 lanes", lanes_ms, steps, persons, lane_count<Four>);
+  print(fmt::format("march alone, {} lanes", block_width), lanes_ms, steps, persons, block_width);
   const Spread scalar = spread(scalar_ms), lanes = spread(lanes_ms);
   fmt::print("\nPer simulation, lanes are {:.2f} times as fast by medians, {:.2f} by the least.\n",
-             lane_count<Four> * scalar.median / lanes.median, lane_count<Four> * scalar.least / lanes.least);
+             block_width * scalar.median / lanes.median, block_width * scalar.least / lanes.least);
   fmt::print("Largest difference of a lane from the scalar end state: {:.1e}.\n", difference);
   return 0;
 }

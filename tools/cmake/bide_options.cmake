@@ -42,11 +42,13 @@ add_library(bide_warnings INTERFACE)
 add_library(bide::warnings ALIAS bide_warnings)
 # clang++ puts the sign of indices under -Wconversion, g++ does not: both are asked the same.
 # -Wnull-dereference is clang's: optimising, g++ 12 sees null in every std::vector.
-# -Wrestrict of g++ 12 is wrong about adding strings (GCC bug 105651).
+# -Wrestrict of g++ 12 is wrong about adding strings (GCC bug 105651), -Wuninitialized about its own AVX-512
+# headers (GCC bug 105593).
 target_compile_options(bide_warnings INTERFACE
   -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wnon-virtual-dtor -Wold-style-cast -Wcast-align
   -Woverloaded-virtual -Wdouble-promotion
   $<$<CXX_COMPILER_ID:Clang>:-Wnull-dereference>
   $<$<CXX_COMPILER_ID:Clang>:-Wno-sign-conversion>
   $<$<AND:$<CXX_COMPILER_ID:GNU>,$<VERSION_LESS:$<CXX_COMPILER_VERSION>,13>>:-Wno-restrict>
+  $<$<AND:$<CXX_COMPILER_ID:GNU>,$<VERSION_LESS:$<CXX_COMPILER_VERSION>,13>,$<STREQUAL:${BIDE_ARCH},x86-64-v4>>:-Wno-uninitialized$<SEMICOLON>-Wno-maybe-uninitialized>
   $<$<BOOL:${BIDE_WARNINGS_AS_ERRORS}>:-Werror>)
