@@ -66,8 +66,8 @@ class Sdirk2 {
   // Forget the slope of the step before: call after a stop that changed something.
   void restart() { has_slope_ = false; }
 
-  // At the end of the last step (implicit entries) or their mean over it (the rest).
-  const deriv_type& slopes() const { return slope_; }
+  // Of the implicit entries at the end of the last step; other entries mean nothing.
+  const deriv_type& end_slopes() const { return mid_; }
 
   template <class Wrapped>
   void do_step(Wrapped&& wrapped, state_type& x, double t, double h) {
@@ -83,33 +83,30 @@ class Sdirk2 {
       for (std::size_t i = b.begin; i < b.implicit_end; ++i) from_[i] = keep * x[i] + ahead * first_[i];
     system.stage(from_, mean_);  // the second stage, for now
     const T per_a(1 / a), per_h(1 / h), first_weight(1 - gamma), second_weight(gamma);
+    const T end(1 - damping), over_the_step(damping);
     for (const auto& b : system.blocks())
       for (std::size_t i = b.begin; i < b.implicit_end; ++i) {
         const T second = mean_[i];
-        end_slope(i) = (second - from_[i]) * per_a;
-        slope_[i] = (second - x[i]) * per_h;
+        const T end_slope = (second - from_[i]) * per_a, mean_slope = (second - x[i]) * per_h;
+        mid_[i] = end_slope;  // the midpoint is done with
+        slope_[i] = mean_slope;
+        ahead_[i] = end * end_slope + over_the_step * mean_slope;
         mean_[i] = first_weight * first_[i] + second_weight * second;
         x[i] = second;
       }
     system.slow(mean_, slope_);
-    const T step(h), end(1 - damping), over_the_step(damping);
-    for (const auto& b : system.blocks()) {
-      for (std::size_t i = b.begin; i < b.implicit_end; ++i) {
-        ahead_[i] = end * end_slope(i) + over_the_step * slope_[i];
-        slope_[i] = end_slope(i);
-      }
+    const T step(h);
+    for (const auto& b : system.blocks())
       for (std::size_t i = b.implicit_end; i < b.end; ++i) x[i] += step * slope_[i];
-    }
     has_slope_ = true;
   }
 
  private:
-  std::vector<T> mid_, first_, from_, mean_, slope_;
+  std::vector<T> mid_;  // the midpoint, then slopes at the end
+  std::vector<T> first_, from_, mean_;
+  std::vector<T> slope_;  // mean over the step
   std::vector<T> ahead_;  // the slope that implicit entries are extrapolated with
   bool has_slope_ = false;
-
-  // The slope at the end of the step shares storage with the midpoint, which is done with by then.
-  T& end_slope(std::size_t i) { return mid_[i]; }
 
   // Of running totals no midpoint is made: nothing depends on them.
   template <class System>

@@ -59,7 +59,7 @@ class Observer {
 
   void after_step(double t0, double t1, const std::vector<T>& x, const Stepper& stepper) {
     clock_.add(&BlockTimes::march_s, options_->times);
-    watch_.after_step(t0, t1, x, stepper.sdirk2.slopes(), system_->held);
+    watch_.after_step(t0, t1, x, stepper.sdirk2.end_slopes(), system_->held);
     if (options_->times != nullptr) ++options_->times->steps;
     clock_.add(&BlockTimes::watch_s, options_->times);
   }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 #include <utility>
 
 #include "body/hands.hpp"
@@ -44,18 +45,21 @@ double out_at_s(const std::vector<double>& time_s, const std::vector<double>& le
   return empty == left.end() ? beyond_horizon : time_s[static_cast<std::size_t>(empty - left.begin())];
 }
 
+// The most output times there are: the grid from 0, and the end.
+std::size_t rows_of(const system::Structure& s) {
+  return static_cast<std::size_t>(s.end_s / s.output_interval_s) + 2;
+}
+
 }  // namespace
 
 BlockRecord::BlockRecord(system::System<T>& system, std::vector<T> start)
     : system_(&system),
       start_(std::move(start)),
       rate_(start_.size()),
-      width_(cabin_columns + person_columns * system.held.persons.size()),
+      most_rows_(rows_of(system.compiled().structure)),
+      columns_((cabin_columns + person_columns * system.held.persons.size()) * most_rows_),
       shivered_J_(system.held.persons.size(), T(0)) {
-  const system::Structure& s = system.compiled().structure;
-  const auto rows = static_cast<std::size_t>(s.end_s / s.output_interval_s) + 2;
-  time_s_.reserve(rows);
-  rows_.reserve(rows * width_);
+  time_s_.reserve(most_rows_);
 }
 
 void BlockRecord::row(double t, const std::vector<T>& x) {
@@ -63,8 +67,10 @@ void BlockRecord::row(double t, const std::vector<T>& x) {
   const system::Held<T>& held = system_->held;
   const bool first = time_s_.empty();
   if (first) system_->slope(t, x, rate_);
-  rows_.insert(rows_.end(),
-               {x[system::at::air], T(ppm) * x[system::at::co2], held.stock.water_L, held.stock.food_kJ});
+  const auto keep = [&, i = time_s_.size()](std::size_t start, std::initializer_list<T> values) {
+    for (const T& value : values) columns_[start++ * most_rows_ + i] = value;
+  };
+  keep(inside_air, {x[system::at::air], T(ppm) * x[system::at::co2], held.stock.water_L, held.stock.food_kJ});
   for (std::size_t p = 0; p < held.persons.size(); ++p) {
     namespace at = body::at;
     const int offset = system::person_offset(static_cast<int>(p));
@@ -73,10 +79,10 @@ void BlockRecord::row(double t, const std::vector<T>& x) {
     const T shivering_W = first ? rate_[static_cast<std::size_t>(offset + at::total_shivering)]
                                 : (shivered_J - shivered_J_[p]) / T(t - time_s_.back());
     shivered_J_[p] = shivered_J;
-    rows_.insert(rows_.end(),
-                 {system::core_degC(y), y[at::finger], system::water_deficit_pct(compiled.persons[p], y),
-                  system::osmolality_mOsm_kg(compiled.persons[p], y), shivering_W,
-                  held.persons[p].able * body::dexterity(y[at::finger]), y[at::total_cold_feet]});
+    keep(place(p, core),
+         {system::core_degC(y), y[at::finger], system::water_deficit_pct(compiled.persons[p], y),
+          system::osmolality_mOsm_kg(compiled.persons[p], y), shivering_W,
+          held.persons[p].able * body::dexterity(y[at::finger]), y[at::total_cold_feet]});
   }
   time_s_.push_back(t);
   end_lanes(t, x);
@@ -99,8 +105,10 @@ void BlockRecord::end_lanes(double t, const std::vector<T>& x) {
     end.reached = true;
     end.rows = time_s_.size();
     const auto finite = [&](const T& value) { return std::isfinite(lane(value, i)); };
-    if (!std::all_of(x.begin(), x.end(), finite) ||
-        !std::all_of(rows_.end() - static_cast<std::ptrdiff_t>(width_), rows_.end(), finite))
+    bool all = std::all_of(x.begin(), x.end(), finite);
+    for (std::size_t at = 0; at < columns_.size(); at += most_rows_)
+      all = all && finite(columns_[at + time_s_.size() - 1]);
+    if (!all)
       end.failure = "a state variable is no longer a finite number";
     else if (const auto failure = timeline::broken(ledgers[static_cast<std::size_t>(i)], t / day_s))
       end.failure = failure->message;
@@ -113,7 +121,7 @@ bool BlockRecord::all_ended() const {
 
 std::vector<double> BlockRecord::column(int l, std::size_t at, std::size_t rows) const {
   std::vector<double> out(rows);
-  for (std::size_t i = 0; i < rows; ++i) out[i] = lane(rows_[i * width_ + at], l);
+  for (std::size_t i = 0; i < rows; ++i) out[i] = lane(columns_[at * most_rows_ + i], l);
   return out;
 }
 

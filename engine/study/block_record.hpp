@@ -39,9 +39,9 @@ class BlockRecord {
 
   system::System<T>* system_;
   std::vector<T> start_, rate_;
-  std::size_t width_;
+  std::size_t most_rows_;
   std::vector<double> time_s_;
-  std::vector<T> rows_;
+  std::vector<T> columns_;     // one after the other, each with room for all rows
   std::vector<T> shivered_J_;  // by person, at the last row
   std::array<End, lanes> ends_;
 };

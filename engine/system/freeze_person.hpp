@@ -215,6 +215,19 @@ inline T severity(const body::Build<T>& b, const T* y, const Held<T>& held, cons
                                           T(h.medicine * T(constants::tablet_protection.value)));
 }
 
+// What no step changes: set once.
+template <class T>
+inline void set_tissue(const body::Build<T>& b, body::PersonCoefficients<T>& c) {
+  using namespace body;
+  c.blood_capacity_J_K = b.blood_capacity_J_K;
+  c.finger_capacity_J_K = b.finger_capacity_J_K;
+  for (int s = 0; s < segment_count; ++s) {
+    for (int l = 0; l < tissue_count; ++l) c.capacity_J_K[s][l] = b.capacity_J_K[s][l];
+    for (int l = 0; l < tissue_count - 1; ++l) c.conductance_W_K[s][l] = b.conductance_W_K[s][l];
+  }
+}
+
+// Everything else.
 template <class T>
 void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, const Surroundings<T>& around,
                    T pressure_Pa, const T* y, body::PersonCoefficients<T>& c) {
@@ -240,15 +253,11 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   cmd.sweat_W *= h.living;
   freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);
-  c.blood_capacity_J_K = b.blood_capacity_J_K;
-  c.finger_capacity_J_K = b.finger_capacity_J_K;
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W));
   freeze_saturation(y, c);
   T drip(0), sweat_W(0);
   for (int s = 0; s < segment_count; ++s) {
-    for (int l = 0; l < tissue_count; ++l) c.capacity_J_K[s][l] = b.capacity_J_K[s][l];
     c.capacity_J_K[s][clothing] = clothing_capacity_J_K(b, s, y[own::clothing_water + s]);
-    for (int l = 0; l < tissue_count - 1; ++l) c.conductance_W_K[s][l] = b.conductance_W_K[s][l];
     const T sweat = cmd.sweat_W * b.sweat_share[s] * cmd.local[s];
     sweat_W += sweat;
     drip += freeze_segment_surfaces(b, s, y, around, h, worn, sweat, compiled.fitted, c);

@@ -26,6 +26,8 @@ System<T>::System(const Compiled<T>& compiled, const Forcings<T>& forcings)
     const auto begin = static_cast<std::size_t>(person_offset(p));
     blocks_.push_back(
         {begin, begin + body::at::thermal_count, begin + body::at::total_metabolic, begin + body::at::count});
+    const auto index = static_cast<std::size_t>(p);
+    set_tissue(compiled.persons[index], coefficients_.persons[index]);
   }
 }
 

@@ -24,7 +24,7 @@ class Production {
   explicit Production(std::size_t size) : stepper_(size) {}
   void step(System& system, State& x, double t, double h) { stepper_.do_step(system, x, t, h); }
   void restart() { stepper_.restart(); }
-  const State& slopes() const { return stepper_.slopes(); }
+  const State& end_slopes() const { return stepper_.end_slopes(); }
 
  private:
   march::Sdirk2<double> stepper_;
@@ -40,7 +40,7 @@ class Reference {
     system.slope(t + h, x, slopes_);
   }
   void restart() {}
-  const State& slopes() const { return slopes_; }
+  const State& end_slopes() const { return slopes_; }
 
  private:
   State slopes_;
@@ -55,7 +55,7 @@ class Observer {
 
   template <class Advance>
   void after_step(double t0, double t1, const State& x, const Advance& advance) {
-    watch_.after_step(t0, t1, x, advance.slopes(), system_->held);
+    watch_.after_step(t0, t1, x, advance.end_slopes(), system_->held);
   }
 
   void at_stop(double t, const State& x) {
