@@ -21,7 +21,7 @@ std::variant<Record, scenario::Diagnostics> Cache::load(const scenario::ValidSce
   }
   // Built outside the lock: another thread may build the same, which costs time and changes nothing.
   auto loaded = load_weather(
-      weather, site, valid.folder,
+      weather, site, valid.folder, *sun_of(site),
       [this](const std::filesystem::path& file, scenario::WeatherKind kind) { return parsed(file, kind); });
   if (auto* problems = std::get_if<scenario::Diagnostics>(&loaded)) {
     for (scenario::Diagnostic& problem : *problems) problem.file = valid.file;
@@ -32,6 +32,16 @@ std::variant<Record, scenario::Diagnostics> Cache::load(const scenario::ValidSce
   if (records_.size() == most_records) records_.erase(records_.begin());
   records_.push_back({weather, valid.folder, site, std::get<Record>(loaded)});
   return loaded;
+}
+
+std::shared_ptr<const SunTrack> Cache::sun_of(const Site& site) {
+  {
+    const std::lock_guard lock(mutex_);
+    if (sun_ && fits(*sun_, site)) return sun_;
+  }
+  auto sun = std::make_shared<const SunTrack>(sun_track(site));
+  const std::lock_guard lock(mutex_);
+  return sun_ = std::move(sun);
 }
 
 std::shared_ptr<const Parsed> Cache::parsed(const std::filesystem::path& file, scenario::WeatherKind kind) {

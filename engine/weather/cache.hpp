@@ -1,5 +1,5 @@
-// Weather of many scenarios that are much alike: each file is read once, and equal weather at an equal site
-// is one record that they share.
+// Weather of many scenarios that are much alike: each file is read once, the sun of one place serves all
+// weather there, and equal weather at an equal site is one record that they share.
 //
 // States: what was read and built. Any number of threads may ask. What is handed out never changes, and is
 // the record that load() makes, bit for bit: whether it was there already shows in the time taken alone. A
@@ -37,7 +37,9 @@ class Cache {
   std::mutex mutex_;
   std::vector<Entry> records_;  // the latest asked for at the back
   std::map<FileKey, std::shared_ptr<const Parsed>> files_;
+  std::shared_ptr<const SunTrack> sun_;  // the latest
 
+  std::shared_ptr<const SunTrack> sun_of(const Site& site);
   std::shared_ptr<const Parsed> parsed(const std::filesystem::path& file, scenario::WeatherKind kind);
 };
 

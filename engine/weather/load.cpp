@@ -41,7 +41,8 @@ SeaState sea_of(const scenario::Weather& weather, double wind_10m_m_s) {
 }
 
 // constant and daily_cycle: everything follows from the numbers in the scenario.
-std::variant<Record, Diagnostics> stated_weather(const scenario::Weather& weather, const Site& site) {
+std::variant<Record, Diagnostics> stated_weather(const scenario::Weather& weather, const Site& site,
+                                                 const SunTrack& track) {
   Diagnostics problems;
   const bool cycles = weather.kind == WeatherKind::daily_cycle;
   Atmosphere steady{};
@@ -65,13 +66,12 @@ std::variant<Record, Diagnostics> stated_weather(const scenario::Weather& weathe
   if (!weather.wave_height_m) notes.push_back("wave height: that of a fully developed sea of the wind");
   if (!weather.wave_period_s) notes.push_back("wave period: that of a fully developed sea");
   return RecordBuilder::build(
-      site, {},
-      [&](double t_s) {
+      site, track, {},
+      [&](double t_s, const SunPosition& sun) {
         Atmosphere air = steady;
         air.air_temperature_degC = mean_degC;
         if (cycles) {
           const double unix_s = site.start_unix_s + t_s;
-          const SunPosition sun = sun_position(unix_s, site.latitude_deg, site.longitude_deg);
           constexpr double hours_per_day = 24;
           const double hour = solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min);
           const double phase = (hour - warmest_h) * (2 * std::numbers::pi / hours_per_day);
@@ -168,7 +168,7 @@ void note_dew_above_air(const Columns& c, Span run, std::vector<std::string>& no
 }  // namespace
 
 std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
-                                         const Site& site) {
+                                         const Site& site, const SunTrack& sun) {
   const Span run{site.start_unix_s, site.start_unix_s + site.duration_s};
   if (const std::optional<std::string> problem = coverage_problem(file, run)) return Problems{*problem};
   std::vector<std::string> notes = file.notes;
@@ -182,8 +182,8 @@ std::variant<Record, Problems> record_of(const Observations& file, const scenari
                            &c.wave_height, &c.wave_period})
     append_times(times_s, *s, site);
   return RecordBuilder::build(
-      site, std::move(times_s),
-      [&](double t_s) {
+      site, sun, std::move(times_s),
+      [&](double t_s, const SunPosition&) {
         const double now = site.start_unix_s + t_s;
         Atmosphere air{};
         air.air_temperature_degC = value_at(c.air, now);
@@ -212,16 +212,17 @@ Parsed read_observations(const std::filesystem::path& file, WeatherKind kind) {
 
 std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
                                                const std::filesystem::path& folder) {
-  return load_weather(weather, site, folder, [](const std::filesystem::path& file, WeatherKind kind) {
-    return std::make_shared<const Parsed>(read_observations(file, kind));
-  });
+  return load_weather(weather, site, folder, sun_track(site),
+                      [](const std::filesystem::path& file, WeatherKind kind) {
+                        return std::make_shared<const Parsed>(read_observations(file, kind));
+                      });
 }
 
 std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
-                                               const std::filesystem::path& folder,
+                                               const std::filesystem::path& folder, const SunTrack& sun,
                                                const ParsedFile& parsed) {
   if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle)
-    return stated_weather(weather, site);
+    return stated_weather(weather, site, sun);
   Diagnostics missing;
   required(weather.longest_gap_h, "longest_gap_h", missing);
   required(weather.anemometer_height_m, "anemometer_height_m", missing);
@@ -239,7 +240,7 @@ std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather,
   const std::shared_ptr<const Parsed> file =
       parsed(folder / std::filesystem::path(*weather.file), weather.kind);
   if (const Problems* problems = std::get_if<Problems>(file.get())) return refused(*problems);
-  std::variant<Record, Problems> record = record_of(std::get<Observations>(*file), weather, site);
+  std::variant<Record, Problems> record = record_of(std::get<Observations>(*file), weather, site, sun);
   if (const Problems* problems = std::get_if<Problems>(&record)) return refused(*problems);
   return std::get<Record>(std::move(record));
 }

@@ -24,16 +24,17 @@ std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather
 using Parsed = std::variant<Observations, Problems>;
 Parsed read_observations(const std::filesystem::path& file, scenario::WeatherKind kind);
 
-// load_weather() with the parsed file asked for, at most once, so that it may be read once for many records.
+// load_weather() with the sun of the site, and with the parsed file asked for, at most once, so that both may
+// serve many records.
 using ParsedFile =
     std::function<std::shared_ptr<const Parsed>(const std::filesystem::path& file, scenario::WeatherKind)>;
 std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
                                                          const std::filesystem::path& folder,
-                                                         const ParsedFile& parsed);
+                                                         const SunTrack& sun, const ParsedFile& parsed);
 
 // A file's observations made into a record; problems as sentences.
 std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
-                                         const Site& site);
+                                         const Site& site, const SunTrack& sun);
 
 // Diameter of the circle with the raft's floor area; without a raft, a floating person's own length.
 double following_length_m(const scenario::ValidScenario&);

@@ -5,6 +5,7 @@
 #include <bit>
 #include <cmath>
 #include <cstdint>
+#include <stdexcept>
 
 #include "constants/weather.hpp"
 #include "core/moist_air.hpp"
@@ -50,9 +51,8 @@ class Motion {
   Accelerations now_{0, 0};
 };
 
-Knot knot_at(const Site& site, Motion& motion, double t_s, const Atmosphere& air) {
+Knot knot_at(Motion& motion, const SunPosition& sun, const Atmosphere& air) {
   using namespace constants;
-  const SunPosition sun = sun_position(site.start_unix_s + t_s, site.latitude_deg, site.longitude_deg);
   Knot knot;
   Forcing<double>& f = knot.forcing;
   f.air_temperature_degC = air.air_temperature_degC;
@@ -78,7 +78,27 @@ Knot knot_at(const Site& site, Motion& motion, double t_s, const Atmosphere& air
   return knot;
 }
 
+std::size_t intervals(double duration_s) {
+  return std::max(std::size_t{1}, static_cast<std::size_t>(std::ceil(duration_s / knot_spacing_s)));
+}
+
+SunPosition sun_at(const Site& site, double t_s) {
+  return sun_position(site.start_unix_s + t_s, site.latitude_deg, site.longitude_deg);
+}
+
 }  // namespace
+
+SunTrack sun_track(const Site& site) {
+  SunTrack sun{site.start_unix_s, site.duration_s, site.latitude_deg, site.longitude_deg, {}};
+  for (std::size_t k = 0; k <= intervals(site.duration_s); ++k)
+    sun.at_knots.push_back(sun_at(site, knot_spacing_s * static_cast<double>(k)));
+  return sun;
+}
+
+bool fits(const SunTrack& sun, const Site& site) {
+  return sun.start_unix_s == site.start_unix_s && sun.duration_s == site.duration_s &&
+         sun.latitude_deg == site.latitude_deg && sun.longitude_deg == site.longitude_deg;
+}
 
 // Knots ascending from 0 to the first regular knot at or past the end; `first[k]` is the last knot at or
 // before k times the regular spacing, so a time needs one division and a search among the few knots of its
@@ -103,9 +123,10 @@ struct Record::Series {
   }
 };
 
-Record RecordBuilder::build(const Site& site, std::vector<double> sample_times_s,
-                            const std::function<Atmosphere(double t_s)>& atmosphere,
+Record RecordBuilder::build(const Site& site, const SunTrack& sun, std::vector<double> sample_times_s,
+                            const std::function<Atmosphere(double t_s, const SunPosition&)>& atmosphere,
                             std::vector<std::string> notes) {
+  if (!fits(sun, site)) throw std::invalid_argument("RecordBuilder: the sun of another place or time");
   Record record;
   std::sort(sample_times_s.begin(), sample_times_s.end());
   for (double t : sample_times_s)
@@ -117,19 +138,18 @@ Record RecordBuilder::build(const Site& site, std::vector<double> sample_times_s
   series->end_s = site.duration_s;
   series->start_unix_s = site.start_unix_s;
   series->longitude_deg = site.longitude_deg;
-  const auto intervals =
-      std::max(std::size_t{1}, static_cast<std::size_t>(std::ceil(site.duration_s / knot_spacing_s)));
   Motion motion(site);
   auto sample = record.knots_s_.begin();
-  const auto add = [&](double t) {
+  const auto add = [&](double t, const SunPosition& position) {
     series->t_s.push_back(t);
-    series->numbers.push_back(std::bit_cast<Numbers>(knot_at(site, motion, t, atmosphere(t))));
+    series->numbers.push_back(std::bit_cast<Numbers>(knot_at(motion, position, atmosphere(t, position))));
   };
-  for (std::size_t k = 0; k <= intervals; ++k) {
+  for (std::size_t k = 0; k < sun.at_knots.size(); ++k) {
     const double regular_s = knot_spacing_s * static_cast<double>(k);
-    for (; sample != record.knots_s_.end() && *sample < regular_s - same_time_s; ++sample) add(*sample);
+    for (; sample != record.knots_s_.end() && *sample < regular_s - same_time_s; ++sample)
+      add(*sample, sun_at(site, *sample));
     for (; sample != record.knots_s_.end() && *sample < regular_s + same_time_s; ++sample) continue;
-    add(regular_s);
+    add(regular_s, sun.at_knots[k]);
     series->first.push_back(static_cast<std::uint32_t>(series->t_s.size() - 1));
   }
   record.series_ = std::move(series);

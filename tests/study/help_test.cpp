@@ -31,8 +31,9 @@ weather::Record record_of(const std::vector<Row>& rows) {
     wind.push_back(row.wind_m_s);
     wave.push_back(row.wave_m);
   }
-  return weather::RecordBuilder::build({1.9e9, at_s.back(), 50, -20, 2.5}, at_s,
-                                       [&](double t_s) {
+  const weather::Site site{1.9e9, at_s.back(), 50, -20, 2.5};
+  return weather::RecordBuilder::build(site, weather::sun_track(site), at_s,
+                                       [&](double t_s, const weather::SunPosition&) {
                                          return weather::Atmosphere{
                                              10,     12,  900, interpolate_linear(at_s, wind, t_s),
                                              101325, 0.5, 0,   {interpolate_linear(at_s, wave, t_s), 8}};

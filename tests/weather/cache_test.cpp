@@ -122,11 +122,16 @@ TEST_CASE("wave motion is that of the sea at each knot, also when a sea comes ba
   const MotionBand band = motion_band(cut);
   const SeaState seas[] = {{2, 6}, {2, 6}, {0, 0}, {2, 6}, {2, 7}, {1, 7}};
   const auto sea_at = [&](double t_s) { return seas[static_cast<std::size_t>(t_s / 600) % 6]; };
-  const Record record = RecordBuilder::build(
-      site, {}, [&](double t_s) { return Atmosphere{10, 12, 900, 8, 101325, 0.5, 0, sea_at(t_s)}; }, {});
+  const auto atmosphere = [&](double t_s, const SunPosition&) {
+    return Atmosphere{10, 12, 900, 8, 101325, 0.5, 0, sea_at(t_s)};
+  };
+  const Record record = RecordBuilder::build(site, sun_track(site), {}, atmosphere, {});
   for (double t = 0; t <= site.duration_s; t += 600) {
     CAPTURE(t);
     CHECK(record.at(t).vertical_acceleration_m_s2 == vertical_acceleration_m_s2(sea_at(t), cut));
     CHECK(record.at(t).weighted_acceleration_m_s2 == weighted_acceleration_m_s2(sea_at(t), band));
   }
+  const Site elsewhere{1.9e9, 3 * hour, 51, -20, 2.5};
+  CHECK_THROWS_AS(RecordBuilder::build(elsewhere, sun_track(site), {}, atmosphere, {}),
+                  std::invalid_argument);
 }
