@@ -1,8 +1,7 @@
 // From the state of the air and the sea at any instant of the run to a Record.
 //
-// States: none. Inputs: a function that gives the atmosphere at t under a sun, evaluated once per
-// knot. Validity: 0 to
-// the run's end. Source: sun.hpp, sky.hpp, sea.hpp, core/moist_air.hpp.
+// States: none. Inputs: a function that gives the atmosphere at t under a sun, evaluated once per knot.
+// Validity: 0 to the run's end. Source: sun.hpp, sky.hpp, sea.hpp, core/moist_air.hpp.
 #pragma once
 
 #include <functional>
