@@ -51,10 +51,14 @@ install_missing() {
   "${root[@]}" "${quiet[@]}" install -y --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-# The fastest preset this processor can run. The C library's loader asks the processor itself: some virtual
-# machines list fewer features than they have in /proc/cpuinfo.
+# The fastest preset this processor can run, or the one named by BIDE_PRESET. The C library's loader asks the
+# processor itself: some virtual machines list fewer features than they have in /proc/cpuinfo.
 preset_for_this_processor() {
   local loader=/lib64/ld-linux-x86-64.so.2 levels=
+  if [ -n "${BIDE_PRESET:-}" ]; then
+    echo "$BIDE_PRESET"
+    return 0
+  fi
   if [ -x "$loader" ]; then levels=$("$loader" --help 2>/dev/null || true); fi
   case $levels in
     *'x86-64-v4 (supported'*) echo avx512 ;;
