@@ -1,13 +1,14 @@
-#include "body/anthropometry.hpp"
+#include "bide/body/anthropometry.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "body/gas_exchange.hpp"
-#include "constants/body.hpp"
-#include "constants/shivering.hpp"
-#include "core/interpolate.hpp"
-#include "core/scalar.hpp"
+#include "bide/body/gas_exchange.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/constants/shivering.hpp"
+#include "bide/core/interpolate.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 
@@ -16,7 +17,6 @@ using namespace constants;
 namespace {
 
 constexpr double cm_per_m = 100;
-constexpr double pct = 100;
 constexpr double mL_per_L = 1000;
 
 double uptake_W(double mass_kg, double uptake_mL_kg_min, double rq) {

@@ -6,7 +6,7 @@
 // numbers in constants/body.hpp and constants/shivering.hpp.
 #pragma once
 
-#include "scenario/scenario.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::body {
 

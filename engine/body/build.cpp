@@ -1,15 +1,16 @@
-#include "body/build.hpp"
+#include "bide/body/build.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "body/anthropometry.hpp"
-#include "body/fuel.hpp"
-#include "body/hands.hpp"
-#include "body/stolwijk.hpp"
-#include "body/water.hpp"
-#include "constants/control.hpp"
-#include "constants/starting.hpp"
+#include "bide/body/anthropometry.hpp"
+#include "bide/body/fuel.hpp"
+#include "bide/body/hands.hpp"
+#include "bide/body/stolwijk.hpp"
+#include "bide/body/water.hpp"
+#include "bide/constants/control.hpp"
+#include "bide/constants/starting.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 

@@ -7,9 +7,9 @@
 
 #include <array>
 
-#include "body/layout.hpp"
-#include "scenario/catalogue.hpp"
-#include "scenario/scenario.hpp"
+#include "bide/body/layout.hpp"
+#include "bide/scenario/catalogue.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::body {
 

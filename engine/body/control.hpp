@@ -7,9 +7,9 @@
 // there.
 #pragma once
 
-#include "body/build.hpp"
-#include "constants/control.hpp"
-#include "core/scalar.hpp"
+#include "bide/body/build.hpp"
+#include "bide/constants/control.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::body {
 

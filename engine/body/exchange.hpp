@@ -7,8 +7,8 @@
 
 #include <array>
 
-#include "body/layout.hpp"
-#include "core/scalar.hpp"
+#include "bide/body/layout.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::body {
 

@@ -1,4 +1,4 @@
-#include "body/fuel.hpp"
+#include "bide/body/fuel.hpp"
 
 namespace bide::body {
 

@@ -6,11 +6,12 @@
 // Sources: each function's own; numbers in constants/fuel.hpp.
 #pragma once
 
-#include "body/gas_exchange.hpp"
-#include "body/water.hpp"
-#include "constants/body.hpp"
-#include "constants/fuel.hpp"
-#include "core/scalar.hpp"
+#include "bide/body/gas_exchange.hpp"
+#include "bide/body/water.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 
@@ -25,7 +26,6 @@ double body_protein_kg(double lean_kg);
 template <class T>
 inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate_absorbed_W) {
   using namespace constants;
-  constexpr double pct = 100;
   const T fatness = clamp(T((body_fat_pct - T(pct * nitrogen_lean_fat_share)) /
                             T(pct * (nitrogen_obese_fat_share - nitrogen_lean_fat_share))),
                           0.0, 1.0);
@@ -87,7 +87,7 @@ inline FuelMix<T> fuel_mix(T heat_W, T shivering_intensity, T protein_heat_W, T 
 // Food taken up from the gut, kJ/s, of each kind alike.
 template <class T>
 inline T food_absorption_kJ_s(T gut_kJ) {
-  return positive_part(gut_kJ) / T(constants::food_absorption_h * constants::hour_s);
+  return positive_part(gut_kJ) / T(constants::food_absorption_h * hour_s);
 }
 
 // What fuels do to the stores and leave behind, per second; stores positive when they grow.

@@ -4,9 +4,9 @@
 // bodies kept or passed in urine would lower the quotient further. Source: ISO 8996 (energy per oxygen).
 #pragma once
 
-#include "constants/fuel.hpp"
-#include "core/moist_air.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::body {
 

@@ -1,6 +1,6 @@
-#include "body/hands.hpp"
+#include "bide/body/hands.hpp"
 
-#include "body/layout.hpp"
+#include "bide/body/layout.hpp"
 
 namespace bide::body {
 

@@ -6,12 +6,13 @@
 // constants/hands.hpp and limits.hpp.
 #pragma once
 
-#include "body/stolwijk.hpp"
-#include "constants/body.hpp"
-#include "constants/control.hpp"
-#include "constants/hands.hpp"
-#include "constants/limits.hpp"
-#include "core/scalar.hpp"
+#include "bide/body/stolwijk.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/constants/control.hpp"
+#include "bide/constants/hands.hpp"
+#include "bide/constants/limits.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 

@@ -1,4 +1,4 @@
-#include "body/layout.hpp"
+#include "bide/body/layout.hpp"
 
 namespace bide::body {
 

@@ -5,9 +5,9 @@
 // (1996) within 5 % from -20 to 25 degC and 100 to 600 W. Source: Fanger 1970.
 #pragma once
 
-#include "constants/body.hpp"
-#include "core/moist_air.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::body {
 

@@ -1,6 +1,6 @@
-#include "body/seasickness.hpp"
+#include "bide/body/seasickness.hpp"
 
-#include "core/interpolate.hpp"
+#include "bide/core/interpolate.hpp"
 
 namespace bide::body {
 

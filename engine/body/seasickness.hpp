@@ -8,9 +8,10 @@
 // adaptation. Sources: each function's own; numbers in constants/seasickness.hpp.
 #pragma once
 
-#include "constants/body.hpp"
-#include "constants/seasickness.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/constants/seasickness.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 
@@ -31,7 +32,6 @@ inline T dose_rate_m2_s4(T a_w_m_s2, T dose_m2_s3) {
 template <class T>
 inline T vomiting_by_dose(T dose_m2_s3) {
   using namespace constants;
-  constexpr double pct = 100;
   return smaller(T(vomiting_per_dose / pct) * sqrt(positive_part(dose_m2_s3)), T(vomiting_greatest));
 }
 

@@ -7,9 +7,10 @@
 // constants/shivering.hpp.
 #pragma once
 
-#include "constants/body.hpp"
-#include "constants/shivering.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/constants/shivering.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 

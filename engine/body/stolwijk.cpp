@@ -1,10 +1,11 @@
-#include "body/stolwijk.hpp"
+#include "bide/body/stolwijk.hpp"
 
 #include <algorithm>
 
-#include "body/anthropometry.hpp"
-#include "body/layout.hpp"
-#include "constants/body.hpp"
+#include "bide/body/anthropometry.hpp"
+#include "bide/body/layout.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 

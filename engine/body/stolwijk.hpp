@@ -17,7 +17,7 @@
 //    between the muscles), all of that resistance is fat.
 #pragma once
 
-#include "scenario/scenario.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::body {
 

@@ -9,9 +9,9 @@
 // cells. Sources: numbers in constants/water.hpp.
 #pragma once
 
-#include "constants/fuel.hpp"
-#include "constants/water.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/constants/water.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::body {
 

@@ -1,4 +1,4 @@
-#include "body/water.hpp"
+#include "bide/body/water.hpp"
 
 namespace bide::body {
 

@@ -7,10 +7,11 @@
 // are dry while fasting. Sources: each function's own; numbers in constants/water.hpp.
 #pragma once
 
-#include "constants/body.hpp"
-#include "constants/fuel.hpp"
-#include "constants/water.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/constants/water.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 
@@ -33,7 +34,6 @@ inline T sodium_mmol_L(T osmolality_mOsm_kg) {
 // Lacking water, % of body mass; negative after overdrinking.
 template <class T>
 inline T water_deficit_pct(T body_water_kg, T normal_body_water_kg, T mass_kg) {
-  constexpr double pct = 100;
   return T(pct) * (normal_body_water_kg - body_water_kg) / mass_kg;
 }
 
@@ -75,7 +75,7 @@ inline T urine_rate_kg_s(T solute_mOsm_s, T greatest_mOsm_kg, T osmolality_mOsm_
 // Urea passed, mOsm/s: in proportion to what the body holds.
 template <class T>
 inline T urea_excretion_mOsm_s(T urea_mOsm) {
-  return urea_mOsm / T(constants::urea_time_h * constants::hour_s);
+  return urea_mOsm / T(constants::urea_time_h * hour_s);
 }
 
 // Salt passed in urine, mOsm/s of effective osmoles: the habitual output, fading over days without food,

@@ -8,8 +8,8 @@
 
 #include <array>
 
-#include "constants/cabin.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/cabin.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::cabin {
 

@@ -1,4 +1,4 @@
-#include "cabin/clothing.hpp"
+#include "bide/cabin/clothing.hpp"
 
 namespace bide::cabin {
 

@@ -6,10 +6,10 @@
 // ISO 9920 by public transcriptions; Mak et al. 2009; Hall 1958.
 #pragma once
 
-#include "cabin/films.hpp"
-#include "constants/clothing.hpp"
-#include "core/moist_air.hpp"
-#include "core/scalar.hpp"
+#include "bide/cabin/films.hpp"
+#include "bide/constants/clothing.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::cabin {
 

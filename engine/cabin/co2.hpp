@@ -4,9 +4,9 @@
 // temperature, m3. Validity: well mixed; a corner away from the entrance may be fouler. Source: mass balance.
 #pragma once
 
-#include "constants/cabin.hpp"
-#include "core/moist_air.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/cabin.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::cabin {
 

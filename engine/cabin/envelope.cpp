@@ -1,4 +1,4 @@
-#include "cabin/envelope.hpp"
+#include "bide/cabin/envelope.hpp"
 
 #include <algorithm>
 #include <cmath>

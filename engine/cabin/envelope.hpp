@@ -5,10 +5,10 @@
 // reference values for stand-in shelters (Mihara & Hayashi 1979 and design values), no raft was measured.
 #pragma once
 
-#include "cabin/films.hpp"
-#include "cabin/range.hpp"
-#include "constants/cabin.hpp"
-#include "scenario/scenario.hpp"
+#include "bide/cabin/films.hpp"
+#include "bide/cabin/range.hpp"
+#include "bide/constants/cabin.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::cabin {
 

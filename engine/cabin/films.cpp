@@ -1,9 +1,9 @@
-#include "cabin/films.hpp"
+#include "bide/cabin/films.hpp"
 
 #include <array>
 #include <cstddef>
 
-#include "core/interpolate.hpp"
+#include "bide/core/interpolate.hpp"
 
 namespace bide::cabin {
 

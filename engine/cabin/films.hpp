@@ -6,9 +6,9 @@
 // (people), Nadel 1974 (water, from memory).
 #pragma once
 
-#include "constants/air.hpp"
-#include "core/moist_air.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/air.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::cabin {
 

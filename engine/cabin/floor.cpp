@@ -1,6 +1,6 @@
-#include "cabin/floor.hpp"
+#include "bide/cabin/floor.hpp"
 
-#include "cabin/films.hpp"
+#include "bide/cabin/films.hpp"
 
 namespace bide::cabin {
 

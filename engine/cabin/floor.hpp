@@ -8,11 +8,11 @@
 
 #include <array>
 
-#include "cabin/range.hpp"
-#include "constants/air.hpp"
-#include "constants/boarding.hpp"
-#include "constants/cabin.hpp"
-#include "scenario/scenario.hpp"
+#include "bide/cabin/range.hpp"
+#include "bide/constants/air.hpp"
+#include "bide/constants/boarding.hpp"
+#include "bide/constants/cabin.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::cabin {
 

@@ -6,12 +6,12 @@
 // shelters.
 #pragma once
 
-#include "cabin/range.hpp"
-#include "constants/air.hpp"
-#include "constants/cabin.hpp"
-#include "constants/weather.hpp"
-#include "core/moist_air.hpp"
-#include "core/scalar.hpp"
+#include "bide/cabin/range.hpp"
+#include "bide/constants/air.hpp"
+#include "bide/constants/cabin.hpp"
+#include "bide/constants/weather.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::cabin {
 

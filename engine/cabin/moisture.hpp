@@ -5,9 +5,9 @@
 // over ice by 10 % at -10 degC. Source: Lewis relation; thresholds are our own estimates.
 #pragma once
 
-#include "cabin/range.hpp"
-#include "constants/cabin.hpp"
-#include "core/scalar.hpp"
+#include "bide/cabin/range.hpp"
+#include "bide/constants/cabin.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::cabin {
 

@@ -4,8 +4,8 @@
 // high of the constants.
 #pragma once
 
-#include "core/scalar.hpp"
-#include "core/sourced.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::cabin {
 

@@ -3,7 +3,7 @@
 
 #include <array>
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

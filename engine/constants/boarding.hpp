@@ -4,7 +4,7 @@
 // crew; where a standard bounds one, it is named.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

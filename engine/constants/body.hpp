@@ -4,7 +4,7 @@
 // independent public transcriptions that agree to the last digit (second-hand).
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 
@@ -24,9 +24,6 @@ inline constexpr Sourced mifflin_male{5.0, "kcal/d", "mifflin1990", "same", Trus
 inline constexpr Sourced mifflin_female{-161.0, "kcal/d", "mifflin1990", "same", Trust::second_hand};
 
 inline constexpr Sourced kcal_J{4186.8, "J/kcal", "", "international table calorie", Trust::definition};
-inline constexpr Sourced day_s{86400, "s", "", "24 hours", Trust::definition};
-inline constexpr Sourced hour_s{3600, "s", "", "60 minutes", Trust::definition};
-inline constexpr Sourced minute_s{60, "s", "", "60 seconds", Trust::definition};
 
 // ---- body water, Watson 1980, litres (taken as kg)
 inline constexpr Sourced watson_male{

@@ -4,7 +4,7 @@
 // `high` are the ends of the scenario's position in the range.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

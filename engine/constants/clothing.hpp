@@ -1,7 +1,7 @@
 // Clothing: insulation, vapour resistance, wetting.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

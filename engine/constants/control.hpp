@@ -1,7 +1,7 @@
 // The body's thermal controller: gains and the few additions that cold exposure needs.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

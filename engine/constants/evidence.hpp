@@ -4,7 +4,7 @@
 // the longest or coldest trial that measured core, skin and metabolic rate against time.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -5,7 +5,7 @@
 // are what physics allows, and the fit stays inside.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -1,7 +1,7 @@
 // Fuel: stores, what is burnt when, gas exchange, nitrogen, starvation.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -1,7 +1,7 @@
 // Fingers, and cold injury of hands and feet.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -5,7 +5,7 @@
 // value (scenario::Limits). Temperatures are deep body ("core") unless the name says finger.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

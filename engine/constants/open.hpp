@@ -1,7 +1,7 @@
 // Standing in for "no cabin": people in the water or on an open raft exchange with the weather itself.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -4,7 +4,7 @@
 // Validity: adults of 20 and over (surveys of the United States population).
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

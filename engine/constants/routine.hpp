@@ -1,7 +1,7 @@
 // The crew's day: when things are done where the scenario does not say.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -1,7 +1,7 @@
 // Seasickness: dose, incidence, adaptation, medicine, what is lost by it.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -1,7 +1,7 @@
 // Shivering: what drives it, how strong it can get, what stops it and how it may tire.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

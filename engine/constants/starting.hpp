@@ -1,7 +1,7 @@
 // The hours before: what a last meal, drink and effort leave behind.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -1,7 +1,7 @@
 // Stores: rationing, drinking and making water.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -2,7 +2,7 @@
 // calculator. Angles in degrees, `_century` per Julian century from J2000.0, `_century2` per century squared.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -1,7 +1,7 @@
 // Water and salt: compartments, kidney, losses, thirst.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

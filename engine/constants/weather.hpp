@@ -1,7 +1,7 @@
 // Numbers of sky radiation, wind near the surface and the sea state.
 #pragma once
 
-#include "core/sourced.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide::constants {
 

@@ -8,8 +8,8 @@
 
 #include <cmath>
 
-#include "core/scalar.hpp"
-#include "core/sourced.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/sourced.hpp"
 
 namespace bide {
 namespace constants {

@@ -1,4 +1,5 @@
-#include "core/time_utc.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/core/units.hpp"
 
 #include <fmt/format.h>
 
@@ -9,7 +10,6 @@
 namespace bide {
 namespace {
 
-constexpr double seconds_per_day = 86400, seconds_per_hour = 3600, seconds_per_minute = 60;
 constexpr int last_year = 9999, hours_per_day = 24, minutes_per_hour = 60;
 
 // Takes exactly `digits` decimal digits off the front.
@@ -56,7 +56,7 @@ bool take_offset(std::string_view& text, double& offset_s) {
   if (!take(text, "+-") || !take_number(text, 2, hours) || !take(text, ":") ||
       !take_number(text, 2, minutes) || hours >= hours_per_day || minutes >= minutes_per_hour)
     return false;
-  offset_s = sign * (hours * seconds_per_hour + minutes * seconds_per_minute);
+  offset_s = sign * (hours * hour_s + minutes * minute_s);
   return true;
 }
 
@@ -68,26 +68,25 @@ std::optional<double> unix_s_from_civil(const CivilTime& time) {
   const year_month_day date{year(time.year), month(static_cast<unsigned>(time.month)),
                             day(static_cast<unsigned>(time.day))};
   if (!date.ok() || time.hour < 0 || time.hour >= hours_per_day || time.minute < 0 ||
-      time.minute >= minutes_per_hour || !(time.second >= 0 && time.second < seconds_per_minute))
+      time.minute >= minutes_per_hour || !(time.second >= 0 && time.second < minute_s))
     return std::nullopt;
   const double days = static_cast<double>(sys_days(date).time_since_epoch().count());
-  return days * seconds_per_day + time.hour * seconds_per_hour + time.minute * seconds_per_minute +
-         time.second;
+  return days * day_s + time.hour * hour_s + time.minute * minute_s + time.second;
 }
 
 CivilTime civil_from_unix_s(double unix_s) {
   using namespace std::chrono;
-  const double whole_days = std::floor(unix_s / seconds_per_day);
+  const double whole_days = std::floor(unix_s / day_s);
   const year_month_day date{sys_days(days(static_cast<int>(whole_days)))};
-  double rest_s = unix_s - whole_days * seconds_per_day;
+  double rest_s = unix_s - whole_days * day_s;
   CivilTime time;
   time.year = static_cast<int>(date.year());
   time.month = static_cast<int>(static_cast<unsigned>(date.month()));
   time.day = static_cast<int>(static_cast<unsigned>(date.day()));
-  time.hour = static_cast<int>(rest_s / seconds_per_hour);
-  rest_s -= time.hour * seconds_per_hour;
-  time.minute = static_cast<int>(rest_s / seconds_per_minute);
-  time.second = rest_s - time.minute * seconds_per_minute;
+  time.hour = static_cast<int>(rest_s / hour_s);
+  rest_s -= time.hour * hour_s;
+  time.minute = static_cast<int>(rest_s / minute_s);
+  time.second = rest_s - time.minute * minute_s;
   return time;
 }
 

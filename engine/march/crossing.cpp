@@ -1,4 +1,4 @@
-#include "march/crossing.hpp"
+#include "bide/march/crossing.hpp"
 
 namespace bide::march {
 

@@ -1,4 +1,4 @@
-#include "march/plan.hpp"
+#include "bide/march/plan.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -1,11 +1,11 @@
-#include "outcome/cause.hpp"
+#include "bide/outcome/cause.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <optional>
 
-#include "core/digits.hpp"
+#include "bide/core/digits.hpp"
 
 namespace bide::outcome {
 namespace {

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-#include "scenario/scenario.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::outcome {
 

@@ -1,9 +1,10 @@
-#include "outcome/compare.hpp"
+#include "bide/outcome/compare.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "constants/evidence.hpp"
+#include "bide/constants/evidence.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::outcome {
 namespace {
@@ -140,9 +141,8 @@ WaterFlows water_flows(const Timeline& timeline, const Window& window) {
   if (timeline.persons.empty()) return out;
   for (const timeline::Event& event : timeline.events)
     if (event.kind == "water_issued" && event.time_s <= window.to_s) out.drunk_L += event.given / persons;
-  constexpr double seconds_per_hour = 3600;
   const Window whole{0, window.to_s};
-  out.sweat_L = person_mean(timeline, &PersonSeries::sweat_kg_h, whole) * window.to_s / seconds_per_hour;
+  out.sweat_L = person_mean(timeline, &PersonSeries::sweat_kg_h, whole) * window.to_s / hour_s;
   for (const PersonSeries& person : timeline.persons) {
     out.urine_L += value_at(timeline.time_s, person.urine_kg_total, window.to_s).value_or(0) / persons;
     out.deficit_pct += value_at(timeline.time_s, person.water_deficit_pct, window.to_s).value_or(0) / persons;

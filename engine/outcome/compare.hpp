@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-#include "outcome/outcome.hpp"
+#include "bide/outcome/outcome.hpp"
 
 namespace bide::outcome {
 

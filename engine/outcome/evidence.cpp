@@ -1,8 +1,8 @@
-#include "outcome/evidence.hpp"
+#include "bide/outcome/evidence.hpp"
 
 #include <algorithm>
 
-#include "constants/evidence.hpp"
+#include "bide/constants/evidence.hpp"
 
 namespace bide::outcome {
 namespace {

@@ -1,8 +1,8 @@
-#include "outcome/margins.hpp"
+#include "bide/outcome/margins.hpp"
 
 #include <algorithm>
 
-#include "timeline/limits.hpp"
+#include "bide/timeline/limits.hpp"
 
 namespace bide::outcome {
 namespace {

@@ -1,4 +1,5 @@
-#include "outcome/measures.hpp"
+#include "bide/outcome/measures.hpp"
+#include "bide/core/units.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -7,8 +8,6 @@
 
 namespace bide::outcome {
 namespace {
-
-constexpr double seconds_per_hour = 3600;
 
 void require_same_length(const std::vector<double>& time_s, const std::vector<double>& values) {
   if (time_s.size() != values.size()) throw std::logic_error("a column is not as long as its time axis");
@@ -37,7 +36,7 @@ double hours_positive(const std::vector<double>& time_s, const std::vector<doubl
     }
     sum_s += length_s * positive_share(a, b);
   }
-  return sum_s / seconds_per_hour;
+  return sum_s / hour_s;
 }
 
 std::optional<Extreme> extreme(const std::vector<double>& time_s, const std::vector<double>& values,

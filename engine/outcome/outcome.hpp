@@ -9,10 +9,10 @@
 #include <string>
 #include <vector>
 
-#include "outcome/evidence.hpp"
-#include "outcome/measures.hpp"
-#include "scenario/validate.hpp"
-#include "timeline/series.hpp"
+#include "bide/outcome/evidence.hpp"
+#include "bide/outcome/measures.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/timeline/series.hpp"
 
 namespace bide::outcome {
 

@@ -1,14 +1,13 @@
 #include <algorithm>
 #include <stdexcept>
 
-#include "constants/evidence.hpp"
-#include "outcome/outcome.hpp"
+#include "bide/constants/evidence.hpp"
+#include "bide/core/units.hpp"
+#include "bide/outcome/outcome.hpp"
 
 namespace bide::outcome {
 namespace {
 
-constexpr double seconds_per_hour = 3600;
-constexpr double seconds_per_day = 86400;
 constexpr double hand_task_possible = 0.5;  // of full ability: the middle of the sourced finger range
 
 using timeline::PersonSeries;
@@ -22,7 +21,7 @@ Facts facts_until(const Timeline& timeline, const PersonSeries& series, const sc
                   bool under_canopy, double until_s) {
   const auto& t = timeline.time_s;
   Facts facts;
-  facts.hours = until_s / seconds_per_hour;
+  facts.hours = until_s / hour_s;
   facts.in_raft = timeline.in_raft;
   facts.under_canopy = under_canopy;
   facts.age_years = person.age_years;
@@ -63,7 +62,7 @@ PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenari
   out.hands_evidence = judge(topic_hands, facts, timeline.flags);
   facts.cause = out.able.limit;
   out.able.evidence = judge(topic_able, facts, timeline.flags);
-  out.able_h = able_s / seconds_per_hour;
+  out.able_h = able_s / hour_s;
   out.hands_h = hours_above(t, series.task_ability, hand_task_possible, able_s);
 
   facts = facts_until(timeline, series, person, under_canopy, alive_s);
@@ -146,10 +145,10 @@ CabinOutcome read_cabin(const Timeline& timeline, bool under_canopy, double unti
   cabin.co2_above_30000_ppm_h = hours_above(t, timeline.co2_ppm, constants::co2_short_term_ppm, until_s);
   cabin.highest_co2_ppm = highest(t, timeline.co2_ppm, until_s);
   if (const auto total_L = value_at(t, timeline.condensate_L_total, until_s); total_L && until_s > 0) {
-    cabin.condensate_L_day = (*total_L - timeline.condensate_L_total.front()) / until_s * seconds_per_day;
+    cabin.condensate_L_day = (*total_L - timeline.condensate_L_total.front()) / until_s * day_s;
   }
   Facts facts;
-  facts.hours = until_s / seconds_per_hour;
+  facts.hours = until_s / hour_s;
   facts.under_canopy = under_canopy;
   cabin.temperature_evidence = judge(topic_cabin, facts, timeline.flags);
   cabin.co2_evidence = judge(topic_co2, facts, timeline.flags);

@@ -1,11 +1,11 @@
-#include "scenario/catalogue.hpp"
+#include "bide/scenario/catalogue.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "scenario/describe_catalogue.hpp"
-#include "scenario/embedded.hpp"
+#include "bide/scenario/describe_catalogue.hpp"
+#include "bide/scenario/embedded.hpp"
 
 namespace bide::scenario {
 

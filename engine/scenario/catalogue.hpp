@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-#include "scenario/scenario.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::scenario {
 

@@ -1,11 +1,11 @@
-#include "scenario/cautions.hpp"
+#include "bide/scenario/cautions.hpp"
 
 #include <fmt/format.h>
 
-#include "constants/boarding.hpp"
-#include "constants/people.hpp"
-#include "scenario/document.hpp"
-#include "scenario/resolve.hpp"
+#include "bide/constants/boarding.hpp"
+#include "bide/constants/people.hpp"
+#include "bide/scenario/document.hpp"
+#include "bide/scenario/resolve.hpp"
 
 namespace bide::scenario {
 namespace {

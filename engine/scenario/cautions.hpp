@@ -1,7 +1,7 @@
 // What is allowed and yet worth saying: outside what was measured, unusual pairings, shut openings.
 #pragma once
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

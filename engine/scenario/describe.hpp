@@ -7,10 +7,10 @@
 // measured.
 #pragma once
 
-#include "constants/limits.hpp"
-#include "scenario/describe_uncertain.hpp"
-#include "scenario/field.hpp"
-#include "scenario/scenario.hpp"
+#include "bide/constants/limits.hpp"
+#include "bide/scenario/describe_uncertain.hpp"
+#include "bide/scenario/field.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::scenario {
 

@@ -1,9 +1,9 @@
 // Every field of a catalogue entry and of a climate table, listed once, in the manner of describe.hpp.
 #pragma once
 
-#include "scenario/catalogue.hpp"
-#include "scenario/describe.hpp"
-#include "scenario/sea_areas.hpp"
+#include "bide/scenario/catalogue.hpp"
+#include "bide/scenario/describe.hpp"
+#include "bide/scenario/sea_areas.hpp"
 
 namespace bide::scenario {
 

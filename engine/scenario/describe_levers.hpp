@@ -1,10 +1,10 @@
 // Every field of a lever, listed once: what scenarios/catalogue/levers.json is held to when it is read.
 #pragma once
 
-#include "scenario/describe_catalogue.hpp"
-#include "scenario/describe_uncertain.hpp"
-#include "scenario/levers.hpp"
-#include "scenario/words.hpp"
+#include "bide/scenario/describe_catalogue.hpp"
+#include "bide/scenario/describe_uncertain.hpp"
+#include "bide/scenario/levers.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
 

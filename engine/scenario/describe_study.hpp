@@ -1,9 +1,9 @@
 // The fields of a study file, described like those of a scenario.
 #pragma once
 
-#include "scenario/describe.hpp"
-#include "scenario/study_file.hpp"
-#include "scenario/words.hpp"
+#include "bide/scenario/describe.hpp"
+#include "bide/scenario/study_file.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
 

@@ -1,8 +1,8 @@
 // The fields of "uncertain", described like all others (describe.hpp includes this).
 #pragma once
 
-#include "scenario/field.hpp"
-#include "scenario/uncertain.hpp"
+#include "bide/scenario/field.hpp"
+#include "bide/scenario/uncertain.hpp"
 
 namespace bide::scenario {
 

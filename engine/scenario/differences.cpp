@@ -1,11 +1,11 @@
-#include "scenario/differences.hpp"
+#include "bide/scenario/differences.hpp"
 
 #include <algorithm>
 #include <set>
 
-#include "scenario/describe.hpp"
-#include "scenario/write.hpp"
-#include "scenario/writer.hpp"
+#include "bide/scenario/describe.hpp"
+#include "bide/scenario/write.hpp"
+#include "bide/scenario/writer.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

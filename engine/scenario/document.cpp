@@ -1,4 +1,4 @@
-#include "scenario/document.hpp"
+#include "bide/scenario/document.hpp"
 
 #include <fmt/format.h>
 

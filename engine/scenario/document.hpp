@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

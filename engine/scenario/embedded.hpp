@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-#include "scenario/reader.hpp"
+#include "bide/scenario/reader.hpp"
 
 namespace bide::scenario {
 

@@ -1,12 +1,12 @@
-#include "scenario/levers.hpp"
+#include "bide/scenario/levers.hpp"
 
 #include <algorithm>
 
-#include "scenario/describe_levers.hpp"
-#include "scenario/differences.hpp"
-#include "scenario/embedded.hpp"
-#include "scenario/patch.hpp"
-#include "scenario/resolve.hpp"
+#include "bide/scenario/describe_levers.hpp"
+#include "bide/scenario/differences.hpp"
+#include "bide/scenario/embedded.hpp"
+#include "bide/scenario/patch.hpp"
+#include "bide/scenario/resolve.hpp"
 
 namespace bide::scenario {
 

@@ -1,9 +1,9 @@
-#include "scenario/patch.hpp"
+#include "bide/scenario/patch.hpp"
 
 #include <algorithm>
 #include <charconv>
 
-#include "scenario/writer.hpp"
+#include "bide/scenario/writer.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -1,7 +1,7 @@
 // A parsed file with values put in: how a drawn scenario comes about.
 #pragma once
 
-#include "scenario/document.hpp"
+#include "bide/scenario/document.hpp"
 
 namespace bide::scenario {
 

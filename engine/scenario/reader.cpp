@@ -1,4 +1,4 @@
-#include "scenario/reader.hpp"
+#include "bide/scenario/reader.hpp"
 
 namespace bide::scenario {
 

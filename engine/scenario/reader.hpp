@@ -11,10 +11,10 @@
 #include <string>
 #include <type_traits>
 
-#include "scenario/describe.hpp"
-#include "scenario/document.hpp"
-#include "scenario/nearest.hpp"
-#include "scenario/words.hpp"
+#include "bide/scenario/describe.hpp"
+#include "bide/scenario/document.hpp"
+#include "bide/scenario/nearest.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
 

@@ -1,10 +1,11 @@
-#include "scenario/resolve.hpp"
+#include "bide/scenario/resolve.hpp"
 
 #include <algorithm>
 
-#include "constants/boarding.hpp"
-#include "constants/people.hpp"
-#include "scenario/reader.hpp"
+#include "bide/constants/boarding.hpp"
+#include "bide/constants/people.hpp"
+#include "bide/core/units.hpp"
+#include "bide/scenario/reader.hpp"
 
 namespace bide::scenario {
 namespace {
@@ -170,8 +171,7 @@ double default_vo2max_mL_kg_min(Sex sex, double age_years) {
 }
 
 double float_free_minutes(double release_depth_m) {
-  constexpr double seconds_per_minute = 60;
-  return release_depth_m / constants::container_rise_m_s / seconds_per_minute + constants::inflation_min +
+  return release_depth_m / constants::container_rise_m_s / minute_s + constants::inflation_min +
          constants::swim_min;
 }
 

@@ -8,8 +8,8 @@
 #include <string>
 #include <vector>
 
-#include "scenario/document.hpp"
-#include "scenario/validate.hpp"
+#include "bide/scenario/document.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

@@ -1,9 +1,9 @@
-#include "scenario/rules.hpp"
+#include "bide/scenario/rules.hpp"
 
 #include <algorithm>
 
-#include "core/time_utc.hpp"
-#include "scenario/resolve.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/scenario/resolve.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -3,7 +3,7 @@
 
 #include <filesystem>
 
-#include "scenario/reader.hpp"
+#include "bide/scenario/reader.hpp"
 
 namespace bide::scenario {
 

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "scenario/uncertain.hpp"
+#include "bide/scenario/uncertain.hpp"
 
 namespace bide::scenario {
 

@@ -1,8 +1,8 @@
 // JSON Schema 2020-12 from describe(): one definition per struct.
-#include "core/notice.hpp"
-#include "scenario/describe_study.hpp"
-#include "scenario/write.hpp"
-#include "scenario/writer.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/scenario/describe_study.hpp"
+#include "bide/scenario/write.hpp"
+#include "bide/scenario/writer.hpp"
 
 namespace bide::scenario {
 namespace {

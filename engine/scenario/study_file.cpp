@@ -1,11 +1,11 @@
-#include "scenario/study_file.hpp"
+#include "bide/scenario/study_file.hpp"
 
 #include <algorithm>
 
-#include "scenario/describe_study.hpp"
-#include "scenario/document.hpp"
-#include "scenario/reader.hpp"
-#include "scenario/text_of_file.hpp"
+#include "bide/scenario/describe_study.hpp"
+#include "bide/scenario/document.hpp"
+#include "bide/scenario/reader.hpp"
+#include "bide/scenario/text_of_file.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -11,7 +11,7 @@
 #include <variant>
 #include <vector>
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

@@ -1,10 +1,10 @@
-#include "scenario/text_of_file.hpp"
+#include "bide/scenario/text_of_file.hpp"
 
 #include <fmt/format.h>
 
 #include <fstream>
 
-#include "scenario/document.hpp"
+#include "bide/scenario/document.hpp"
 
 namespace bide::scenario {
 

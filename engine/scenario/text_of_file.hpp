@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

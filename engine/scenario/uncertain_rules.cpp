@@ -2,8 +2,8 @@
 #include <Eigen/Cholesky>
 #include <charconv>
 
-#include "scenario/rules.hpp"
-#include "scenario/write.hpp"
+#include "bide/scenario/rules.hpp"
+#include "bide/scenario/write.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -1,12 +1,12 @@
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 #include <fmt/format.h>
 
-#include "scenario/cautions.hpp"
-#include "scenario/reader.hpp"
-#include "scenario/resolve.hpp"
-#include "scenario/rules.hpp"
-#include "scenario/text_of_file.hpp"
+#include "bide/scenario/cautions.hpp"
+#include "bide/scenario/reader.hpp"
+#include "bide/scenario/resolve.hpp"
+#include "bide/scenario/rules.hpp"
+#include "bide/scenario/text_of_file.hpp"
 
 namespace bide::scenario {
 

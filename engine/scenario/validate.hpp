@@ -7,8 +7,8 @@
 #include <variant>
 #include <vector>
 
-#include "scenario/catalogue.hpp"
-#include "scenario/scenario.hpp"
+#include "bide/scenario/catalogue.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::scenario {
 

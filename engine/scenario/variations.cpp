@@ -1,13 +1,13 @@
-#include "scenario/variations.hpp"
+#include "bide/scenario/variations.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
 
-#include "scenario/nearest.hpp"
-#include "scenario/patch.hpp"
-#include "scenario/write.hpp"
+#include "bide/scenario/nearest.hpp"
+#include "bide/scenario/patch.hpp"
+#include "bide/scenario/write.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -9,7 +9,7 @@
 #include <variant>
 #include <vector>
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <type_traits>
 
-#include "scenario/catalogue.hpp"
+#include "bide/scenario/catalogue.hpp"
 
 namespace bide::scenario {
 

@@ -1,10 +1,10 @@
-#include "scenario/write.hpp"
+#include "bide/scenario/write.hpp"
 
 #include <algorithm>
 
-#include "core/notice.hpp"
-#include "scenario/describe_catalogue.hpp"
-#include "scenario/writer.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/scenario/describe_catalogue.hpp"
+#include "bide/scenario/writer.hpp"
 
 namespace bide::scenario {
 namespace {

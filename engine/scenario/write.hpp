@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::scenario {
 

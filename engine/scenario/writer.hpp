@@ -6,7 +6,7 @@
 #include <cstdint>
 #include <nlohmann/json.hpp>
 
-#include "scenario/reader.hpp"
+#include "bide/scenario/reader.hpp"
 
 namespace bide::scenario {
 

@@ -1,9 +1,9 @@
-#include "stores/inventory.hpp"
+#include "bide/stores/inventory.hpp"
 
 #include <algorithm>
 #include <stdexcept>
 
-#include "constants/stores.hpp"
+#include "bide/constants/stores.hpp"
 
 namespace bide::stores {
 

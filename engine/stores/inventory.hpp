@@ -6,8 +6,8 @@
 
 #include <vector>
 
-#include "core/scalar.hpp"
-#include "scenario/validate.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::stores {
 

@@ -5,13 +5,12 @@
 // osmosis work, LSA Code substitution rule for scale; still equation (from memory).
 #pragma once
 
-#include "constants/stores.hpp"
-#include "core/moist_air.hpp"
-#include "core/scalar.hpp"
+#include "bide/constants/stores.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::stores {
-
-inline constexpr double seconds_per_hour = 3600;
 
 // Extra heat and work of the worker, W, for that much mechanical work.
 template <class T>
@@ -28,7 +27,7 @@ inline T work_heat_W(T mechanical_W) {
 // nothing; the body model charges what it does.
 template <class T>
 inline T work_water_at_most_L_h(T mechanical_W, T skin_degC) {
-  return work_heat_W(mechanical_W) * T(seconds_per_hour) / latent_heat_J_kg(skin_degC);
+  return work_heat_W(mechanical_W) * T(hour_s) / latent_heat_J_kg(skin_degC);
 }
 
 template <class T>

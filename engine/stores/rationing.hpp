@@ -8,9 +8,9 @@
 
 #include <cmath>
 
-#include "constants/stores.hpp"
-#include "core/scalar.hpp"
-#include "scenario/scenario.hpp"
+#include "bide/constants/stores.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/scenario/scenario.hpp"
 
 namespace bide::stores {
 

@@ -1,9 +1,9 @@
 // Every event by its kind. Included by the files that instantiate it, one scalar type per file.
 #pragma once
 
-#include "system/apply_boarding.hpp"
-#include "system/apply_people.hpp"
-#include "system/apply_stores.hpp"
+#include "bide/system/apply_boarding.hpp"
+#include "bide/system/apply_people.hpp"
+#include "bide/system/apply_stores.hpp"
 
 namespace bide::system {
 

@@ -1,10 +1,10 @@
 // Getting aboard, and what breaks. Included by apply.hpp.
 #pragma once
 
-#include "cabin/bilge.hpp"
-#include "cabin/co2.hpp"
-#include "constants/open.hpp"
-#include "system/apply_moment.hpp"
+#include "bide/cabin/bilge.hpp"
+#include "bide/cabin/co2.hpp"
+#include "bide/constants/open.hpp"
+#include "bide/system/apply_moment.hpp"
 
 namespace bide::system {
 

@@ -1,10 +1,11 @@
 // What every event works on: the moment, who can lend a hand, and wetting people. Included by apply.hpp.
 #pragma once
 
-#include "system/clothing_heat.hpp"
-#include "system/events.hpp"
-#include "system/readings.hpp"
-#include "weather/weather.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/clothing_heat.hpp"
+#include "bide/system/events.hpp"
+#include "bide/system/readings.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::system {
 
@@ -22,10 +23,7 @@ struct Moment {
   Held<T>& held() { return system.held; }
   T* person(int p) { return x.data() + person_offset(p); }
   const body::Build<T>& build(int p) const { return system.compiled().persons[static_cast<std::size_t>(p)]; }
-  double since_boarding_h() const {
-    constexpr double hour_s = 3600;
-    return (stop.time_s - structure().boarding_s) / hour_s;
-  }
+  double since_boarding_h() const { return (stop.time_s - structure().boarding_s) / hour_s; }
   // Lanes leave no notes: whoever wants them replays the sample alone.
   void note(NoteKind kind, int p = -1, double asked = 0, double given = 0, int index = 0) {
     if (notes != nullptr) notes->push_back({stop.time_s, kind, p, index, asked, given});

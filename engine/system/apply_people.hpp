@@ -1,11 +1,12 @@
 // Conditions of people, the openings, and the chores of the day. Included by apply.hpp.
 #pragma once
 
-#include "cabin/bilge.hpp"
-#include "cabin/clothing.hpp"
-#include "constants/limits.hpp"
-#include "constants/routine.hpp"
-#include "system/apply_moment.hpp"
+#include "bide/cabin/bilge.hpp"
+#include "bide/cabin/clothing.hpp"
+#include "bide/constants/limits.hpp"
+#include "bide/constants/routine.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/apply_moment.hpp"
 
 namespace bide::system {
 
@@ -68,8 +69,7 @@ void bail(Moment<T>& m) {
   const T out = m.x[at::water_mass] - turn.left_L;
   m.x[at::water_mass] = turn.left_L;
   held.water_bailed_kg += out;
-  constexpr double s_per_min = 60;
-  share_work(m, T(turn.work_W * turn.minutes * T(s_per_min)));
+  share_work(m, T(turn.work_W * turn.minutes * T(minute_s)));
   if (lane(out, 0) > 0) m.note(NoteKind::bailed, -1, 0, lane(out, 0));
 }
 

@@ -3,10 +3,11 @@
 
 #include <algorithm>
 
-#include "body/water.hpp"
-#include "stores/making.hpp"
-#include "stores/rationing.hpp"
-#include "system/apply_moment.hpp"
+#include "bide/body/water.hpp"
+#include "bide/core/units.hpp"
+#include "bide/stores/making.hpp"
+#include "bide/stores/rationing.hpp"
+#include "bide/system/apply_moment.hpp"
 
 namespace bide::system {
 
@@ -62,7 +63,6 @@ void issue(Moment<T>& m) {
     held.persons[i].watered_at_s = select(given[i] > T(0), T(m.stop.time_s), held.persons[i].watered_at_s);
     note_issue(m, NoteKind::water_issued, NoteKind::water_lacking, p, asked[i], given[i]);
   }
-  constexpr double day_s = 86400;
   for (int p = 0; p < s.persons; ++p) {
     const auto i = static_cast<std::size_t>(p);
     const HeldPerson<T>& person = held.persons[i];
@@ -94,7 +94,6 @@ template <class T>
 void make_water(Moment<T>& m) {
   Held<T>& held = m.held();
   const Structure& s = m.structure();
-  constexpr double hour_s = 3600;
   const weather::Forcing<T> w = m.system.forcings().at(m.stop.time_s - 0.5 * hour_s);
   const T able = select(people_able(m) > T(0), T(1), T(0));
   T made(0);

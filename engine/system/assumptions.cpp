@@ -1,9 +1,10 @@
-#include "system/assumptions.hpp"
+#include "bide/system/assumptions.hpp"
 
 #include <fmt/format.h>
 
-#include "constants/evidence.hpp"
-#include "system/readings.hpp"
+#include "bide/constants/evidence.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 
 namespace bide::system {
 
@@ -53,10 +54,9 @@ void RangeFlags::look(const System<double>& system, const std::vector<double>& x
     shivering_beyond_data_ =
         shivering_beyond_data_ ||
         y[body::at::total_shivering] > tired * b.shivering_ceiling_W * longest_shivering_s;
-    constexpr double an_hour_s = 3600;
     peak_beyond_data_ =
         peak_beyond_data_ || (b.beyond_shivering_peak_trial > 0 &&
-                              y[body::at::total_shivering] > constants::shivering_counted_W * an_hour_s);
+                              y[body::at::total_shivering] > constants::shivering_counted_W * hour_s);
   }
 }
 

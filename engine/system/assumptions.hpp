@@ -4,9 +4,9 @@
 #include <string>
 #include <vector>
 
-#include "scenario/validate.hpp"
-#include "system/system.hpp"
-#include "weather/weather.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/system/system.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::system {
 

@@ -1,9 +1,9 @@
 // Heat capacity of the clothing on a segment: cloth and the water in it.
 #pragma once
 
-#include "body/build.hpp"
-#include "constants/air.hpp"
-#include "constants/cabin.hpp"
+#include "bide/body/build.hpp"
+#include "bide/constants/air.hpp"
+#include "bide/constants/cabin.hpp"
 
 namespace bide::system {
 

@@ -7,8 +7,8 @@
 #include <array>
 #include <vector>
 
-#include "body/exchange.hpp"
-#include "body/layout.hpp"
+#include "bide/body/exchange.hpp"
+#include "bide/body/layout.hpp"
 
 namespace bide::system {
 

@@ -1,12 +1,12 @@
 #include <algorithm>
 
-#include "cabin/clothing.hpp"
-#include "cabin/floor.hpp"
-#include "constants/boarding.hpp"
-#include "constants/fuel.hpp"
-#include "constants/limits.hpp"
-#include "constants/open.hpp"
-#include "system/compiled.hpp"
+#include "bide/cabin/clothing.hpp"
+#include "bide/cabin/floor.hpp"
+#include "bide/constants/boarding.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/constants/limits.hpp"
+#include "bide/constants/open.hpp"
+#include "bide/system/compiled.hpp"
 
 namespace bide::system {
 

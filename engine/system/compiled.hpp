@@ -7,13 +7,13 @@
 #include <array>
 #include <vector>
 
-#include "body/build.hpp"
-#include "cabin/envelope.hpp"
-#include "scenario/validate.hpp"
-#include "stores/inventory.hpp"
-#include "system/fitted.hpp"
-#include "system/schedule.hpp"
-#include "weather/weather.hpp"
+#include "bide/body/build.hpp"
+#include "bide/cabin/envelope.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/stores/inventory.hpp"
+#include "bide/system/fitted.hpp"
+#include "bide/system/schedule.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::system {
 

@@ -11,7 +11,7 @@
 
 #include <array>
 
-#include "system/coefficients.hpp"
+#include "bide/system/coefficients.hpp"
 
 namespace bide::system {
 

@@ -7,8 +7,8 @@
 
 #include <vector>
 
-#include "system/notes.hpp"
-#include "system/system.hpp"
+#include "bide/system/notes.hpp"
+#include "bide/system/system.hpp"
 
 namespace bide::system {
 

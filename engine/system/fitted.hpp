@@ -5,7 +5,7 @@
 // constants/fitted.hpp.
 #pragma once
 
-#include "constants/fitted.hpp"
+#include "bide/constants/fitted.hpp"
 
 namespace bide::system {
 

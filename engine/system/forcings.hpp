@@ -3,8 +3,8 @@
 
 #include <array>
 
-#include "core/scalar.hpp"
-#include "weather/weather.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::system {
 

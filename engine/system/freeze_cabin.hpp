@@ -4,20 +4,20 @@
 // Outputs: CabinCoefficients and Surroundings. Validity and source: each function in cabin/.
 #pragma once
 
-#include "cabin/bilge.hpp"
-#include "cabin/clothing.hpp"
-#include "cabin/co2.hpp"
-#include "cabin/envelope.hpp"
-#include "cabin/films.hpp"
-#include "cabin/floor.hpp"
-#include "cabin/leakage.hpp"
-#include "cabin/moisture.hpp"
-#include "constants/boarding.hpp"
-#include "constants/open.hpp"
-#include "core/moist_air.hpp"
-#include "system/coefficients.hpp"
-#include "system/compiled.hpp"
-#include "system/held.hpp"
+#include "bide/cabin/bilge.hpp"
+#include "bide/cabin/clothing.hpp"
+#include "bide/cabin/co2.hpp"
+#include "bide/cabin/envelope.hpp"
+#include "bide/cabin/films.hpp"
+#include "bide/cabin/floor.hpp"
+#include "bide/cabin/leakage.hpp"
+#include "bide/cabin/moisture.hpp"
+#include "bide/constants/boarding.hpp"
+#include "bide/constants/open.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/system/coefficients.hpp"
+#include "bide/system/compiled.hpp"
+#include "bide/system/held.hpp"
 
 namespace bide::system {
 

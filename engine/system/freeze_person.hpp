@@ -5,16 +5,16 @@
 // no circulation and cools.
 #pragma once
 
-#include "body/control.hpp"
-#include "body/fuel.hpp"
-#include "body/hands.hpp"
-#include "body/respiration.hpp"
-#include "body/seasickness.hpp"
-#include "body/shivering.hpp"
-#include "body/water.hpp"
-#include "system/clothing_heat.hpp"
-#include "system/freeze_surfaces.hpp"
-#include "system/readings.hpp"
+#include "bide/body/control.hpp"
+#include "bide/body/fuel.hpp"
+#include "bide/body/hands.hpp"
+#include "bide/body/respiration.hpp"
+#include "bide/body/seasickness.hpp"
+#include "bide/body/shivering.hpp"
+#include "bide/body/water.hpp"
+#include "bide/system/clothing_heat.hpp"
+#include "bide/system/freeze_surfaces.hpp"
+#include "bide/system/readings.hpp"
 
 namespace bide::system {
 

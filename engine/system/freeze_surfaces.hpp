@@ -10,12 +10,12 @@
 // posture covers.
 #pragma once
 
-#include "body/build.hpp"
-#include "body/control.hpp"
-#include "body/exchange.hpp"
-#include "constants/control.hpp"
-#include "system/fitted.hpp"
-#include "system/freeze_cabin.hpp"
+#include "bide/body/build.hpp"
+#include "bide/body/control.hpp"
+#include "bide/body/exchange.hpp"
+#include "bide/constants/control.hpp"
+#include "bide/system/fitted.hpp"
+#include "bide/system/freeze_cabin.hpp"
 
 namespace bide::system {
 

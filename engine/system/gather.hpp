@@ -8,7 +8,7 @@
 #include <cstddef>
 #include <stdexcept>
 
-#include "system/compiled.hpp"
+#include "bide/system/compiled.hpp"
 
 namespace bide::system {
 

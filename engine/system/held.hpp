@@ -8,7 +8,7 @@
 #include <array>
 #include <vector>
 
-#include "stores/inventory.hpp"
+#include "bide/stores/inventory.hpp"
 
 namespace bide::system {
 

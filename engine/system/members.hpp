@@ -1,15 +1,16 @@
 // The members of System<T>. Included by the files that instantiate it, one scalar type per file.
 #pragma once
 
-#include "system/system.hpp"
+#include "bide/system/system.hpp"
 
 #include <algorithm>
 
-#include "constants/seasickness.hpp"
-#include "system/freeze_cabin.hpp"
-#include "system/freeze_person.hpp"
-#include "system/slopes.hpp"
-#include "system/slow.hpp"
+#include "bide/constants/seasickness.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/freeze_cabin.hpp"
+#include "bide/system/freeze_person.hpp"
+#include "bide/system/slopes.hpp"
+#include "bide/system/slow.hpp"
 
 namespace bide::system {
 
@@ -80,7 +81,6 @@ std::vector<T> System<T>::start() {
     y[at::alcohol] = b.alcohol_mg_dL;
     y[at::fasted] = b.fasted_s;
     // Already sick: the dose at which the law of doses is at its end.
-    constexpr double pct = 100;
     const T most = T(pct * constants::vomiting_greatest / constants::vomiting_per_dose);
     y[at::motion_dose] = b.already_sick * most * most;
     held.persons[i].in_water = T(in_water ? 1 : 0);

@@ -4,11 +4,11 @@
 // at the start, euhydrated, and count only water that the body then left would need.
 #pragma once
 
-#include "body/build.hpp"
-#include "body/layout.hpp"
-#include "body/tissue_water.hpp"
-#include "body/water.hpp"
-#include "core/scalar.hpp"
+#include "bide/body/build.hpp"
+#include "bide/body/layout.hpp"
+#include "bide/body/tissue_water.hpp"
+#include "bide/body/water.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::system {
 

@@ -1,16 +1,15 @@
-#include "system/schedule.hpp"
+#include "bide/system/schedule.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <tuple>
 
-#include "constants/routine.hpp"
+#include "bide/constants/routine.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::system {
 
 namespace {
-
-constexpr double hour_s = 3600, day_s = 86400;
 
 using Stops = std::vector<ScheduledStop>;
 

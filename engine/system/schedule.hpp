@@ -6,11 +6,11 @@
 
 #include <vector>
 
-#include "cabin/envelope.hpp"
-#include "scenario/validate.hpp"
-#include "stores/inventory.hpp"
-#include "stores/rationing.hpp"
-#include "weather/weather.hpp"
+#include "bide/cabin/envelope.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/stores/inventory.hpp"
+#include "bide/stores/rationing.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::system {
 

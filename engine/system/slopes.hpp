@@ -6,7 +6,7 @@
 // first to the second.
 #pragma once
 
-#include "system/coefficients.hpp"
+#include "bide/system/coefficients.hpp"
 
 namespace bide::system {
 

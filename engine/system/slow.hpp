@@ -7,7 +7,7 @@
 // used.
 #pragma once
 
-#include "system/coefficients.hpp"
+#include "bide/system/coefficients.hpp"
 
 namespace bide::system {
 

@@ -11,8 +11,8 @@
 #include <array>
 #include <vector>
 
-#include "system/coefficients.hpp"
-#include "system/eliminate_person.hpp"
+#include "bide/system/coefficients.hpp"
+#include "bide/system/eliminate_person.hpp"
 
 namespace bide::system {
 

@@ -6,11 +6,11 @@
 
 #include <vector>
 
-#include "system/coefficients.hpp"
-#include "system/compiled.hpp"
-#include "system/forcings.hpp"
-#include "system/held.hpp"
-#include "system/solve.hpp"
+#include "bide/system/coefficients.hpp"
+#include "bide/system/compiled.hpp"
+#include "bide/system/forcings.hpp"
+#include "bide/system/held.hpp"
+#include "bide/system/solve.hpp"
 
 namespace bide::system {
 

@@ -1,6 +1,6 @@
 // One simulation.
-#include "system/apply.hpp"
-#include "system/members.hpp"
+#include "bide/system/apply.hpp"
+#include "bide/system/members.hpp"
 
 namespace bide::system {
 

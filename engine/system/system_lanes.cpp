@@ -1,6 +1,6 @@
 // A block of simulations in lock step.
-#include "system/apply.hpp"
-#include "system/members.hpp"
+#include "bide/system/apply.hpp"
+#include "bide/system/members.hpp"
 
 namespace bide::system {
 

@@ -1,12 +1,12 @@
-#include "timeline/balance.hpp"
+#include "bide/timeline/balance.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
 
-#include "constants/fuel.hpp"
-#include "system/readings.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/system/readings.hpp"
 
 namespace bide::timeline {
 

@@ -10,8 +10,8 @@
 #include <string>
 #include <vector>
 
-#include "system/system.hpp"
-#include "timeline/series.hpp"
+#include "bide/system/system.hpp"
+#include "bide/timeline/series.hpp"
 
 namespace bide::timeline {
 

@@ -7,9 +7,9 @@
 #include <cmath>
 #include <vector>
 
-#include "march/plan.hpp"
-#include "system/events.hpp"
-#include "system/system.hpp"
+#include "bide/march/plan.hpp"
+#include "bide/system/events.hpp"
+#include "bide/system/system.hpp"
 
 namespace bide::timeline {
 

@@ -1,9 +1,9 @@
-#include "timeline/fate.hpp"
+#include "bide/timeline/fate.hpp"
 
 #include <algorithm>
 #include <utility>
 
-#include "constants/routine.hpp"
+#include "bide/constants/routine.hpp"
 
 namespace bide::timeline {
 

@@ -6,7 +6,7 @@
 
 #include <vector>
 
-#include "timeline/limits.hpp"
+#include "bide/timeline/limits.hpp"
 
 namespace bide::timeline {
 

@@ -8,7 +8,7 @@
 #include <cstddef>
 #include <optional>
 
-#include "system/compiled.hpp"
+#include "bide/system/compiled.hpp"
 
 namespace bide::timeline {
 

@@ -1,9 +1,10 @@
-#include "timeline/record.hpp"
+#include "bide/timeline/record.hpp"
 
-#include "body/hands.hpp"
-#include "core/moist_air.hpp"
-#include "core/people.hpp"
-#include "system/readings.hpp"
+#include "bide/body/hands.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/people.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 
 namespace bide::timeline {
 
@@ -22,7 +23,7 @@ void Recorder::row(double t, const std::vector<double>& x) {
 
   const auto& c = system_->coefficients().cabin;
   const system::Held<double>& held = system_->held;
-  constexpr double ppm = 1e6, litres = 1000, percent = 100, hour_s = 3600;
+  constexpr double ppm = 1e6, litres = 1000, percent = 100;
   out.time_s.push_back(t);
   // In the water without a raft there is no cabin: its columns stay empty.
   if (compiled.structure.has_raft) {

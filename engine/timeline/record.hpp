@@ -6,9 +6,9 @@
 
 #include <vector>
 
-#include "system/notes.hpp"
-#include "system/system.hpp"
-#include "timeline/series.hpp"
+#include "bide/system/notes.hpp"
+#include "bide/system/system.hpp"
+#include "bide/timeline/series.hpp"
 
 namespace bide::timeline {
 

@@ -1,16 +1,17 @@
-#include "timeline/simulate.hpp"
+#include "bide/timeline/simulate.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <optional>
 
-#include "march/reference.hpp"
-#include "march/sdirk2.hpp"
-#include "system/assumptions.hpp"
-#include "timeline/balance.hpp"
-#include "timeline/drive.hpp"
-#include "timeline/record.hpp"
-#include "timeline/watch.hpp"
+#include "bide/core/units.hpp"
+#include "bide/march/reference.hpp"
+#include "bide/march/sdirk2.hpp"
+#include "bide/system/assumptions.hpp"
+#include "bide/timeline/balance.hpp"
+#include "bide/timeline/drive.hpp"
+#include "bide/timeline/record.hpp"
+#include "bide/timeline/watch.hpp"
 
 namespace bide::timeline {
 
@@ -151,7 +152,6 @@ std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario
     march(system, x, reference, observer, options.step_scale);
   }
 
-  constexpr double day_s = 86400;
   for (const double value : x)
     if (!std::isfinite(value)) return Failure{"state", "a state variable is no longer a finite number"};
   timeline.ledgers = ledgers(system, start, x)[0];

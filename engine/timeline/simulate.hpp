@@ -5,10 +5,10 @@
 #include <string>
 #include <variant>
 
-#include "scenario/validate.hpp"
-#include "timeline/balance.hpp"
-#include "timeline/series.hpp"
-#include "weather/weather.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/timeline/balance.hpp"
+#include "bide/timeline/series.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::timeline {
 

@@ -1,10 +1,11 @@
-#include "timeline/watch.hpp"
+#include "bide/timeline/watch.hpp"
 
 #include <algorithm>
 #include <cmath>
 
-#include "march/crossing.hpp"
-#include "system/readings.hpp"
+#include "bide/core/units.hpp"
+#include "bide/march/crossing.hpp"
+#include "bide/system/readings.hpp"
 
 namespace bide::timeline {
 
@@ -12,7 +13,6 @@ namespace {
 
 // The accuracy claimed for core temperature, and the share and time that a located time may be off by.
 constexpr double core_error_K = 0.02, time_share = 0.01, time_error_s = 60;
-constexpr double hour_s = 3600;
 
 constexpr std::array<const char*, level_count + 2> names{"able_core_low",      "able_core_high",
                                                          "able_water_deficit", "able_co2",

@@ -8,8 +8,8 @@
 #include <array>
 #include <vector>
 
-#include "system/system.hpp"
-#include "timeline/fate.hpp"
+#include "bide/system/system.hpp"
+#include "bide/timeline/fate.hpp"
 
 namespace bide::timeline {
 

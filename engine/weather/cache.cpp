@@ -1,4 +1,4 @@
-#include "weather/cache.hpp"
+#include "bide/weather/cache.hpp"
 
 #include <algorithm>
 

@@ -13,7 +13,7 @@
 #include <utility>
 #include <vector>
 
-#include "weather/load.hpp"
+#include "bide/weather/load.hpp"
 
 namespace bide::weather {
 

@@ -1,10 +1,10 @@
-#include "weather/csv.hpp"
+#include "bide/weather/csv.hpp"
 
 #include <fmt/format.h>
 
-#include "core/csv.hpp"
-#include "core/time_utc.hpp"
-#include "scenario/nearest.hpp"
+#include "bide/core/csv.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/scenario/nearest.hpp"
 
 namespace bide::weather {
 namespace {

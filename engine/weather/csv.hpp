@@ -9,7 +9,7 @@
 
 #include <string_view>
 
-#include "weather/observations.hpp"
+#include "bide/weather/observations.hpp"
 
 namespace bide::weather {
 

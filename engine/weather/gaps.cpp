@@ -1,18 +1,18 @@
-#include "weather/gaps.hpp"
+#include "bide/weather/gaps.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <functional>
 
-#include "core/interpolate.hpp"
-#include "core/time_utc.hpp"
-#include "weather/sea.hpp"
+#include "bide/core/interpolate.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/core/units.hpp"
+#include "bide/weather/sea.hpp"
 
 namespace bide::weather {
 namespace {
 
-constexpr double seconds_per_hour = 3600;
 constexpr double slack_s = 1e-3;  // times are whole seconds; this absorbs rounding only
 
 struct Gap {
@@ -21,7 +21,7 @@ struct Gap {
   double length_s() const { return end_unix_s - begin_unix_s; }
   std::string text() const {
     return fmt::format("from {} to {} ({:.3g} h)", format_time_utc(begin_unix_s), format_time_utc(end_unix_s),
-                       length_s() / seconds_per_hour);
+                       length_s() / hour_s);
   }
 };
 
@@ -73,7 +73,7 @@ Samples with_points(const Samples& samples, const std::vector<Gap>& gaps,
 // Where the gap holds the fallback: away from the values at its ends, where there are any.
 Samples fallback_points(const Gap& gap, const Samples& samples, double fallback) {
   constexpr double quarter = 0.25;
-  const double ramp = std::min(seconds_per_hour, quarter * gap.length_s());
+  const double ramp = std::min(hour_s, quarter * gap.length_s());
   const double first = gap.after == 0 ? gap.begin_unix_s : gap.begin_unix_s + ramp;
   const double last = gap.after == samples.unix_s.size() ? gap.end_unix_s : gap.end_unix_s - ramp;
   return {{first, last}, {fallback, fallback}};
@@ -112,7 +112,7 @@ Filled fill_gaps(Quantity q, const Samples& samples, Span run, const GapRule& ru
     } else {
       out.problems.push_back(fmt::format(
           "{} is missing {}, longer than /weather/longest_gap_h allows ({:.3g} h){}", f.words, gap.text(),
-          rule.longest_gap_s / seconds_per_hour, has_fallback_key(q) ? "; give " + fallback_key(q) : ""));
+          rule.longest_gap_s / hour_s, has_fallback_key(q) ? "; give " + fallback_key(q) : ""));
     }
   }
   if (longest_bridged != nullptr)

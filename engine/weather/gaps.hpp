@@ -7,7 +7,7 @@
 // problem when there is none. Gaps outside the run do not matter. Source: none, these are our rules.
 #pragma once
 
-#include "weather/observations.hpp"
+#include "bide/weather/observations.hpp"
 
 namespace bide::weather {
 

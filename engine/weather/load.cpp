@@ -1,4 +1,4 @@
-#include "weather/load.hpp"
+#include "bide/weather/load.hpp"
 
 #include <fmt/format.h>
 
@@ -7,13 +7,14 @@
 #include <fstream>
 #include <numbers>
 
-#include "constants/weather.hpp"
-#include "core/interpolate.hpp"
-#include "core/moist_air.hpp"
-#include "weather/csv.hpp"
-#include "weather/gaps.hpp"
-#include "weather/ndbc.hpp"
-#include "weather/sun.hpp"
+#include "bide/constants/weather.hpp"
+#include "bide/core/interpolate.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
+#include "bide/weather/csv.hpp"
+#include "bide/weather/gaps.hpp"
+#include "bide/weather/ndbc.hpp"
+#include "bide/weather/sun.hpp"
 
 namespace bide::weather {
 namespace {
@@ -21,10 +22,10 @@ namespace {
 using scenario::Diagnostics;
 using scenario::WeatherKind;
 
-constexpr double pascals_per_hPa = 100, seconds_per_hour = 3600, percent = 100;
+constexpr double pascals_per_hPa = 100, percent = 100;
 
 double rain_kg_m2_s(double mm_h) {
-  return mm_h / seconds_per_hour;
+  return mm_h / hour_s;
 }  // 1 mm is 1 kg/m2
 
 // A value that validation has filled; a diagnostic when it has not.
@@ -116,7 +117,7 @@ std::variant<Columns, Problems> fill_columns(const Observations& file, const sce
                                              Span run, std::vector<std::string>& notes) {
   Problems problems;
   const scenario::WeatherFallback fallback = weather.fallback.value_or(scenario::WeatherFallback{});
-  const GapRule rule{weather.longest_gap_h.value() * seconds_per_hour, file.usual_step_s, std::nullopt};
+  const GapRule rule{weather.longest_gap_h.value() * hour_s, file.usual_step_s, std::nullopt};
   const auto fill = [&](Quantity q, const Samples& samples, std::optional<double> value) {
     Filled filled = fill_gaps(q, samples, run, {rule.longest_gap_s, rule.usual_step_s, value});
     problems.insert(problems.end(), filled.problems.begin(), filled.problems.end());
@@ -252,9 +253,8 @@ double following_length_m(const scenario::ValidScenario& valid) {
 }
 
 Site site_of(const scenario::ValidScenario& valid) {
-  return {valid.start_unix_s, valid.scenario.duration_h * seconds_per_hour,
-          valid.scenario.position.latitude_deg, valid.scenario.position.longitude_deg,
-          following_length_m(valid)};
+  return {valid.start_unix_s, valid.scenario.duration_h * hour_s, valid.scenario.position.latitude_deg,
+          valid.scenario.position.longitude_deg, following_length_m(valid)};
 }
 
 std::variant<Record, Diagnostics> load(const scenario::ValidScenario& valid) {

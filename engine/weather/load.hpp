@@ -12,8 +12,8 @@
 #include <functional>
 #include <memory>
 
-#include "weather/observations.hpp"
-#include "weather/record.hpp"
+#include "bide/weather/observations.hpp"
+#include "bide/weather/record.hpp"
 
 namespace bide::weather {
 

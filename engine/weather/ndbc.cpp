@@ -1,11 +1,11 @@
-#include "weather/ndbc.hpp"
+#include "bide/weather/ndbc.hpp"
 
 #include <fmt/format.h>
 
 #include <cmath>
 
-#include "core/csv.hpp"
-#include "core/time_utc.hpp"
+#include "bide/core/csv.hpp"
+#include "bide/core/time_utc.hpp"
 
 namespace bide::weather {
 namespace {

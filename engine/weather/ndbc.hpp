@@ -10,7 +10,7 @@
 
 #include <string_view>
 
-#include "weather/observations.hpp"
+#include "bide/weather/observations.hpp"
 
 namespace bide::weather {
 

@@ -1,10 +1,10 @@
-#include "weather/observations.hpp"
+#include "bide/weather/observations.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-#include "core/time_utc.hpp"
+#include "bide/core/time_utc.hpp"
 
 namespace bide::weather {
 namespace {

@@ -1,4 +1,4 @@
-#include "weather/record.hpp"
+#include "bide/weather/record.hpp"
 
 #include <algorithm>
 #include <array>
@@ -7,10 +7,10 @@
 #include <cstdint>
 #include <stdexcept>
 
-#include "constants/weather.hpp"
-#include "core/moist_air.hpp"
-#include "weather/sky.hpp"
-#include "weather/sun.hpp"
+#include "bide/constants/weather.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/weather/sky.hpp"
+#include "bide/weather/sun.hpp"
 
 namespace bide::weather {
 namespace {

@@ -6,9 +6,9 @@
 
 #include <functional>
 
-#include "weather/sea.hpp"
-#include "weather/sun.hpp"
-#include "weather/weather.hpp"
+#include "bide/weather/sea.hpp"
+#include "bide/weather/sun.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::weather {
 

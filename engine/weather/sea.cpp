@@ -1,10 +1,10 @@
-#include "weather/sea.hpp"
+#include "bide/weather/sea.hpp"
 
 #include <boost/math/special_functions/expint.hpp>
 #include <cmath>
 #include <numbers>
 
-#include "constants/weather.hpp"
+#include "bide/constants/weather.hpp"
 
 namespace bide::weather {
 namespace {

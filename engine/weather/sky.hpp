@@ -10,8 +10,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "constants/weather.hpp"
-#include "core/moist_air.hpp"
+#include "bide/constants/weather.hpp"
+#include "bide/core/moist_air.hpp"
 
 namespace bide::weather {
 

@@ -1,4 +1,4 @@
-#include "body/anthropometry.hpp"
+#include "bide/body/anthropometry.hpp"
 
 #include <doctest/doctest.h>
 

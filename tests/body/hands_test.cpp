@@ -1,9 +1,9 @@
-#include "body/hands.hpp"
+#include "bide/body/hands.hpp"
 
 #include <doctest/doctest.h>
 
+#include "bide/body/layout.hpp"
 #include "body/lanes_agree.hpp"
-#include "body/layout.hpp"
 
 using namespace bide::body;
 using doctest::Approx;

@@ -7,7 +7,7 @@
 #include <cstddef>
 #include <tuple>
 
-#include "core/scalar.hpp"
+#include "bide/core/scalar.hpp"
 
 // `f` takes N arguments of one scalar type; four rows of arguments, one per lane.
 template <std::size_t N, class F>

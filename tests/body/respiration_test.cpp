@@ -1,4 +1,4 @@
-#include "body/respiration.hpp"
+#include "bide/body/respiration.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,5 @@
-#include "body/seasickness.hpp"
+#include "bide/body/seasickness.hpp"
+#include "bide/core/units.hpp"
 
 #include <doctest/doctest.h>
 
@@ -6,12 +7,12 @@
 
 #include "body/lanes_agree.hpp"
 
+using bide::hour_s;
+
 using namespace bide::body;
 using doctest::Approx;
 
 namespace {
-
-constexpr double hour_s = 3600;
 
 double dose_after(double a_w, double hours, double start = 0) {
   double dose = start;

@@ -1,4 +1,4 @@
-#include "body/shivering.hpp"
+#include "bide/body/shivering.hpp"
 
 #include <doctest/doctest.h>
 

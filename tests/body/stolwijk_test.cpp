@@ -1,11 +1,11 @@
-#include "body/stolwijk.hpp"
+#include "bide/body/stolwijk.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "body/anthropometry.hpp"
-#include "body/layout.hpp"
+#include "bide/body/anthropometry.hpp"
+#include "bide/body/layout.hpp"
 
 using namespace bide::body;
 using bide::scenario::Sex;

@@ -1,4 +1,4 @@
-#include "body/tissue_water.hpp"
+#include "bide/body/tissue_water.hpp"
 
 #include <doctest/doctest.h>
 

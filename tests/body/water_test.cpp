@@ -1,4 +1,5 @@
-#include "body/water.hpp"
+#include "bide/body/water.hpp"
+#include "bide/core/units.hpp"
 
 #include <doctest/doctest.h>
 
@@ -6,13 +7,14 @@
 
 #include "body/lanes_agree.hpp"
 
+using bide::day_s;
+using bide::hour_s;
+
 using namespace bide::body;
 using doctest::Approx;
 
 namespace {
 
-constexpr double day_s = 86400;
-constexpr double hour_s = 3600;
 double L_day(double kg_s) {
   return kg_s * day_s;
 }

@@ -2,8 +2,8 @@
 // pages FILE
 #include <string>
 
-#include "report/file.hpp"
-#include "report/html/page.hpp"
+#include "bide/report/html/page.hpp"
+#include "bide/report/words/file.hpp"
 
 namespace {
 

@@ -1,4 +1,4 @@
-#include "cabin/bilge.hpp"
+#include "bide/cabin/bilge.hpp"
 
 #include <doctest/doctest.h>
 

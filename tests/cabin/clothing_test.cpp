@@ -1,4 +1,4 @@
-#include "cabin/clothing.hpp"
+#include "bide/cabin/clothing.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "cabin/co2.hpp"
+#include "bide/cabin/co2.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "cabin/films.hpp"
+#include "bide/cabin/films.hpp"
 
 #include <doctest/doctest.h>
 

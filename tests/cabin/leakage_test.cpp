@@ -1,4 +1,4 @@
-#include "cabin/leakage.hpp"
+#include "bide/cabin/leakage.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,9 +1,9 @@
-#include "cabin/moisture.hpp"
+#include "bide/cabin/moisture.hpp"
 
 #include <doctest/doctest.h>
 
-#include "cabin/films.hpp"
-#include "core/moist_air.hpp"
+#include "bide/cabin/films.hpp"
+#include "bide/core/moist_air.hpp"
 #include "support/lanes.hpp"
 
 using namespace bide;

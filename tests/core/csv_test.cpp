@@ -1,4 +1,4 @@
-#include "core/csv.hpp"
+#include "bide/core/csv.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "core/digits.hpp"
+#include "bide/core/digits.hpp"
 
 #include <doctest/doctest.h>
 

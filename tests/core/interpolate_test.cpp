@@ -1,4 +1,4 @@
-#include "core/interpolate.hpp"
+#include "bide/core/interpolate.hpp"
 
 #include <doctest/doctest.h>
 

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <limits>
 
-#include "core/scalar.hpp"
+#include "bide/core/scalar.hpp"
 
 using namespace bide;
 

@@ -1,4 +1,4 @@
-#include "core/moist_air.hpp"
+#include "bide/core/moist_air.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "core/random.hpp"
+#include "bide/core/random.hpp"
 
 #include <doctest/doctest.h>
 

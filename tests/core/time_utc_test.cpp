@@ -1,4 +1,4 @@
-#include "core/time_utc.hpp"
+#include "bide/core/time_utc.hpp"
 
 #include <doctest/doctest.h>
 

@@ -7,13 +7,13 @@
 #include <random>
 #include <variant>
 
-#include "outcome/outcome.hpp"
-#include "report/csv.hpp"
-#include "report/json.hpp"
-#include "report/terminal.hpp"
-#include "scenario/validate.hpp"
-#include "timeline/simulate.hpp"
-#include "weather/weather.hpp"
+#include "bide/outcome/outcome.hpp"
+#include "bide/report/run/csv.hpp"
+#include "bide/report/run/json.hpp"
+#include "bide/report/run/terminal.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/timeline/simulate.hpp"
+#include "bide/weather/weather.hpp"
 
 using namespace bide;
 using nlohmann::json;

@@ -1,11 +1,11 @@
-#include "march/plan.hpp"
+#include "bide/march/plan.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <numeric>
 
-#include "march/crossing.hpp"
+#include "bide/march/crossing.hpp"
 
 using namespace bide::march;
 

@@ -1,4 +1,4 @@
-#include "march/sdirk2.hpp"
+#include "bide/march/sdirk2.hpp"
 
 #include <doctest/doctest.h>
 
@@ -6,8 +6,8 @@
 #include <cmath>
 #include <functional>
 
-#include "core/scalar.hpp"
-#include "march/reference.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/march/reference.hpp"
 
 using namespace bide;
 

@@ -1,4 +1,5 @@
-#include "outcome/compare.hpp"
+#include "bide/outcome/compare.hpp"
+#include "bide/core/units.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,8 +9,6 @@ using namespace bide;
 using outcome::Ahead;
 
 namespace {
-
-constexpr double hour_s = 3600;
 
 std::optional<double> at_h(double hours) {
   return hours * hour_s;

@@ -1,10 +1,10 @@
-#include "outcome/evidence.hpp"
+#include "bide/outcome/evidence.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
-#include "outcome/cause.hpp"
+#include "bide/outcome/cause.hpp"
 
 using namespace bide::outcome;
 

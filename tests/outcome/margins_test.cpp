@@ -1,4 +1,4 @@
-#include "outcome/margins.hpp"
+#include "bide/outcome/margins.hpp"
 
 #include <doctest/doctest.h>
 

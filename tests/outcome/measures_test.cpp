@@ -1,4 +1,4 @@
-#include "outcome/measures.hpp"
+#include "bide/outcome/measures.hpp"
 
 #include <doctest/doctest.h>
 

@@ -2,7 +2,7 @@
 
 #include <stdexcept>
 
-#include "outcome/outcome.hpp"
+#include "bide/outcome/outcome.hpp"
 #include "support/synthetic_timeline.hpp"
 
 using namespace bide;

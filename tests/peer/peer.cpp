@@ -1,8 +1,9 @@
 // Prints moist air and the sun over a grid of inputs, one line each, for comparison with public libraries.
 #include <fmt/format.h>
 
-#include "core/moist_air.hpp"
-#include "weather/sun.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
+#include "bide/weather/sun.hpp"
 
 namespace {
 
@@ -26,7 +27,7 @@ void print_air() {
 void print_sun() {
   using namespace bide::weather;
   constexpr double start_unix_s = 1924992000;  // 2031-01-01 00:00 UTC
-  constexpr double day_s = 86400, hour_s = 3600, degrees_per_hour = 15;
+  constexpr double degrees_per_hour = 15;
   for (int day = 0; day < 365; day += 13)
     for (const double latitude_deg : {-72.0, -45.0, -10.0, 0.5, 23.4, 52.0, 60.0, 80.0})
       for (const double longitude_deg : {-150.0, -25.0, 0.0, 25.0, 120.0}) {

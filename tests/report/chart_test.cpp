@@ -1,4 +1,4 @@
-#include "report/chart.hpp"
+#include "bide/report/words/chart.hpp"
 
 #include <doctest/doctest.h>
 

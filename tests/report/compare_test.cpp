@@ -1,20 +1,19 @@
-#include "report/compare.hpp"
+#include "bide/report/compare/compare.hpp"
 
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
 
-#include "core/notice.hpp"
-#include "report/compare_futures.hpp"
-#include "report/pages/compare_page.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
+#include "bide/report/compare/compare_futures.hpp"
+#include "bide/report/compare/compare_page.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
 using namespace bide;
 
 namespace {
-
-constexpr double hour_s = 3600;
 
 // A run of the synthetic crew of two, with what a test changes.
 struct Made {

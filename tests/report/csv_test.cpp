@@ -1,4 +1,4 @@
-#include "report/csv.hpp"
+#include "bide/report/run/csv.hpp"
 
 #include <doctest/doctest.h>
 
@@ -7,8 +7,8 @@
 #include <sstream>
 #include <stdexcept>
 
-#include "core/csv.hpp"
-#include "core/notice.hpp"
+#include "bide/core/csv.hpp"
+#include "bide/core/notice.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 

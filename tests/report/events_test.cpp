@@ -1,4 +1,4 @@
-#include "report/events.hpp"
+#include "bide/report/run/events.hpp"
 
 #include <doctest/doctest.h>
 

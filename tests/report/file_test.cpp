@@ -1,4 +1,4 @@
-#include "report/file.hpp"
+#include "bide/report/words/file.hpp"
 
 #include <doctest/doctest.h>
 #include <unistd.h>

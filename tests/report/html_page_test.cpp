@@ -1,13 +1,13 @@
-#include "report/html/page.hpp"
+#include "bide/report/html/page.hpp"
 
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
 #include <string>
 
-#include "core/notice.hpp"
-#include "report/html/elements.hpp"
-#include "report/html/escape.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/report/html/elements.hpp"
+#include "bide/report/html/escape.hpp"
 #include "support/presentation.hpp"
 
 using namespace bide::report::html;

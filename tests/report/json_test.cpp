@@ -1,4 +1,4 @@
-#include "report/json.hpp"
+#include "bide/report/run/json.hpp"
 
 #include <doctest/doctest.h>
 
@@ -11,7 +11,7 @@
 #include <valijson/validation_results.hpp>
 #include <valijson/validator.hpp>
 
-#include "core/notice.hpp"
+#include "bide/core/notice.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 

@@ -1,11 +1,11 @@
-#include "report/levers.hpp"
+#include "bide/report/levers/levers.hpp"
 
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
 
-#include "core/notice.hpp"
-#include "report/levers_words.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/report/levers/levers_words.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 

@@ -4,9 +4,9 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 
-#include "report/odds.hpp"
-#include "report/odds_words.hpp"
-#include "report/pages/odds_page.hpp"
+#include "bide/report/odds/odds.hpp"
+#include "bide/report/odds/odds_page.hpp"
+#include "bide/report/odds/odds_words.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 

@@ -1,10 +1,10 @@
-#include "report/pages/run_page.hpp"
+#include "bide/report/run/run_page.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
-#include "core/notice.hpp"
+#include "bide/core/notice.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 

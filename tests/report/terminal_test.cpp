@@ -1,12 +1,12 @@
-#include "report/terminal.hpp"
+#include "bide/report/run/terminal.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 #include <sstream>
 
-#include "core/notice.hpp"
-#include "report/text.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/report/words/text.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 

@@ -1,4 +1,4 @@
-#include "report/text.hpp"
+#include "bide/report/words/text.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "report/words.hpp"
+#include "bide/report/words/words.hpp"
 
 #include <doctest/doctest.h>
 

@@ -6,8 +6,8 @@
 #include <numeric>
 #include <set>
 
-#include "scenario/resolve.hpp"
-#include "scenario/sea_areas.hpp"
+#include "bide/scenario/resolve.hpp"
+#include "bide/scenario/sea_areas.hpp"
 #include "scenario/support.hpp"
 
 using namespace bide::scenario;

@@ -1,7 +1,7 @@
 // Every described field, mutated: wrong type, below and above its range, left out, a near miss of its key.
 #include <doctest/doctest.h>
 
-#include "scenario/describe_catalogue.hpp"
+#include "bide/scenario/describe_catalogue.hpp"
 #include "scenario/support.hpp"
 
 using namespace bide::scenario;

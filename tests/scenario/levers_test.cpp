@@ -1,4 +1,4 @@
-#include "scenario/levers.hpp"
+#include "bide/scenario/levers.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "scenario/nearest.hpp"
+#include "bide/scenario/nearest.hpp"
 
 #include <doctest/doctest.h>
 

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "scenario/resolve.hpp"
+#include "bide/scenario/resolve.hpp"
 #include "scenario/support.hpp"
 
 using namespace bide::scenario;

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "scenario/write.hpp"
+#include "bide/scenario/write.hpp"
 
 namespace bide::scenario::test {
 

@@ -1,10 +1,10 @@
-#include "scenario/variations.hpp"
+#include "bide/scenario/variations.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
-#include "scenario/differences.hpp"
+#include "bide/scenario/differences.hpp"
 
 using namespace bide::scenario;
 

@@ -4,13 +4,12 @@
 // no water.
 #include <cmath>
 
+#include "bide/core/units.hpp"
 #include "scenarios/shipped.hpp"
 
 using namespace bide;
 
 namespace {
-
-constexpr double hour_s = 3600;
 
 struct Issued {
   double first_h = -1, last_h = -1, total_L = 0;

@@ -2,13 +2,12 @@
 #include <cmath>
 #include <string>
 
+#include "bide/core/units.hpp"
 #include "scenarios/shipped.hpp"
 
 using namespace bide;
 
 namespace {
-
-constexpr double hour_s = 3600;
 
 test::Json night_in(const std::string& raft, double canopy, double leakage) {
   auto json = test::shipped("four_in_a_right_sized_raft_equal_stores");

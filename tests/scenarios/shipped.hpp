@@ -11,9 +11,10 @@
 #include <variant>
 #include <vector>
 
-#include "scenario/validate.hpp"
-#include "timeline/simulate.hpp"
-#include "weather/weather.hpp"
+#include "bide/core/units.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/timeline/simulate.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::test {
 
@@ -69,7 +70,6 @@ inline timeline::Timeline simulated(const Json& json) {
 // Mean of a column over output times within [from_h, to_h].
 inline double mean_of(const timeline::Timeline& run, const std::vector<double>& column, double from_h,
                       double to_h) {
-  constexpr double hour_s = 3600;
   double sum = 0, count = 0;
   for (std::size_t i = 0; i < column.size(); ++i)
     if (run.time_s[i] >= from_h * hour_s && run.time_s[i] <= to_h * hour_s) sum += column[i], count += 1;
@@ -78,7 +78,7 @@ inline double mean_of(const timeline::Timeline& run, const std::vector<double>& 
 }
 
 inline std::size_t row_at(const timeline::Timeline& run, double h) {
-  constexpr double hour_s = 3600, near_s = 1;
+  constexpr double near_s = 1;
   for (std::size_t i = 0; i < run.time_s.size(); ++i)
     if (std::abs(run.time_s[i] - h * hour_s) < near_s) return i;
   FAIL("no row at " << h << " h");

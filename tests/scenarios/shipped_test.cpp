@@ -3,7 +3,8 @@
 #include <cmath>
 #include <cstring>
 
-#include "report/columns.hpp"
+#include "bide/core/units.hpp"
+#include "bide/report/run/columns.hpp"
 #include "scenarios/shipped.hpp"
 
 using namespace bide;
@@ -41,7 +42,7 @@ TEST_CASE("the shipped scenarios are there and say that they are invented") {
 }
 
 TEST_CASE("each shipped scenario closes its ledgers, stays finite and repeats to the bit") {
-  constexpr double day_s = 86400, per_day = 1e-9;
+  constexpr double per_day = 1e-9;
   for (const auto& file : test::shipped_scenarios()) {
     CAPTURE(file.filename().string());
     const auto json = test::shipped(file.stem().string());
@@ -89,7 +90,6 @@ TEST_CASE("a tight cabin near its threshold: entrances once opened for air stay 
   json["routine"]["opening_fraction_night"] = 0.02;
   json["routine"]["open_above_co2_ppm"] = 1100;  // shut, it settles near 1230
   const auto run = test::simulated(test::valid(json));
-  constexpr double hour_s = 3600;
   std::vector<timeline::Event> turns;
   for (const auto& event : run.events)
     if (event.kind == "opened_for_air" || event.kind == "closed_again") turns.push_back(event);

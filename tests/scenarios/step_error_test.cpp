@@ -6,13 +6,13 @@
 #include <limits>
 #include <optional>
 
+#include "bide/core/units.hpp"
 #include "scenarios/shipped.hpp"
 
 using namespace bide;
 
 namespace {
 
-constexpr double hour_s = 3600;
 constexpr double core_bar_K = 0.02, share_bar = 0.01, least_bar_s = 60;
 
 // The passing that a fate was read from: of that person and limit, nearest in time.

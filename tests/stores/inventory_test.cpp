@@ -1,4 +1,4 @@
-#include "stores/inventory.hpp"
+#include "bide/stores/inventory.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "stores/making.hpp"
+#include "bide/stores/making.hpp"
 
 #include <doctest/doctest.h>
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <variant>
 
-#include "stores/inventory.hpp"
+#include "bide/stores/inventory.hpp"
 
 using namespace bide;
 using doctest::Approx;

@@ -1,4 +1,4 @@
-#include "stores/rationing.hpp"
+#include "bide/stores/rationing.hpp"
 
 #include <doctest/doctest.h>
 

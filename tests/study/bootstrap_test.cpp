@@ -1,4 +1,4 @@
-#include "study/bootstrap.hpp"
+#include "bide/study/statistics/bootstrap.hpp"
 
 #include <doctest/doctest.h>
 

@@ -4,7 +4,7 @@
 
 #include <cstdint>
 
-#include "study/draws.hpp"
+#include "bide/study/sampling/draws.hpp"
 
 namespace bide::test {
 

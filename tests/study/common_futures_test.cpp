@@ -1,10 +1,10 @@
-#include "study/common_futures.hpp"
+#include "bide/study/questions/common_futures.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "scenario/patch.hpp"
+#include "bide/scenario/patch.hpp"
 
 using namespace bide;
 

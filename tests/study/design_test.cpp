@@ -1,4 +1,4 @@
-#include "study/design.hpp"
+#include "bide/study/sampling/design.hpp"
 
 #include <doctest/doctest.h>
 

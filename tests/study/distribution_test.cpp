@@ -1,5 +1,5 @@
 // Quantiles and moments in closed form, worked out by hand beside each check.
-#include "study/distribution.hpp"
+#include "bide/study/sampling/distribution.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,5 @@
 // Many simulations in lanes over threads: each sample's bits are its own, and agree with a run by itself.
-#include "study/ensemble.hpp"
+#include "bide/study/ensemble/ensemble.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,10 +9,10 @@
 #include <cstdint>
 #include <stdexcept>
 
-#include "outcome/outcome.hpp"
-#include "study/outputs.hpp"
+#include "bide/outcome/outcome.hpp"
+#include "bide/study/questions/outputs.hpp"
+#include "bide/timeline/simulate.hpp"
 #include "support/runs.hpp"
-#include "timeline/simulate.hpp"
 
 using namespace bide;
 

@@ -1,15 +1,15 @@
 // Hours at which help comes, worked out by hand from weather of straight lines.
-#include "study/help.hpp"
+#include "bide/study/questions/help.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <vector>
 
-#include "core/interpolate.hpp"
-#include "study/make_sample.hpp"
+#include "bide/core/interpolate.hpp"
+#include "bide/study/sampling/make_sample.hpp"
+#include "bide/weather/record.hpp"
 #include "support/near.hpp"
-#include "weather/record.hpp"
 
 using namespace bide;
 using bide::test::Near;

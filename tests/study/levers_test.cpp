@@ -1,17 +1,16 @@
-#include "study/levers.hpp"
+#include "bide/study/questions/levers.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
-#include "scenario/patch.hpp"
+#include "bide/core/units.hpp"
+#include "bide/scenario/patch.hpp"
 
 using namespace bide;
 using study::LeverTried;
 
 namespace {
-
-constexpr double hour_s = 3600;
 
 using Changes = std::vector<std::pair<const char*, scenario::Value>>;
 

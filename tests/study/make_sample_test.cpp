@@ -1,5 +1,5 @@
 // Samples that share their weather: the same bits as samples that share nothing.
-#include "study/make_sample.hpp"
+#include "bide/study/sampling/make_sample.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "study/sample_bytes.hpp"
+#include "bide/study/records/sample_bytes.hpp"
 
 using namespace bide;
 

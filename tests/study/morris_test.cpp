@@ -1,4 +1,4 @@
-#include "study/morris.hpp"
+#include "bide/study/statistics/morris.hpp"
 
 #include <doctest/doctest.h>
 

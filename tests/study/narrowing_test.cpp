@@ -1,4 +1,4 @@
-#include "study/narrowing.hpp"
+#include "bide/study/statistics/narrowing.hpp"
 
 #include <doctest/doctest.h>
 

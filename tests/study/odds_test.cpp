@@ -1,12 +1,12 @@
 // Odds read off futures whose times are known beforehand: future i of a hundred ends at hour i + 1.
-#include "study/odds.hpp"
+#include "bide/study/questions/odds.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <limits>
 
-#include "study/nested.hpp"
+#include "bide/study/questions/nested.hpp"
 #include "support/near.hpp"
 
 using namespace bide;

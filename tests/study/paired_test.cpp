@@ -1,4 +1,4 @@
-#include "study/paired.hpp"
+#include "bide/study/statistics/paired.hpp"
 
 #include <doctest/doctest.h>
 

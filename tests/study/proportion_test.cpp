@@ -1,4 +1,4 @@
-#include "study/proportion.hpp"
+#include "bide/study/statistics/proportion.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,5 @@
 // Values at ranks, counted in passes, beside sorting; and futures kept in a file beside those in memory.
-#include "study/ranked.hpp"
+#include "bide/study/statistics/ranked.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,8 +9,8 @@
 #include <random>
 #include <stdexcept>
 
-#include "study/future.hpp"
-#include "study/unnamed_file.hpp"
+#include "bide/study/questions/future.hpp"
+#include "bide/study/records/unnamed_file.hpp"
 
 using namespace bide;
 

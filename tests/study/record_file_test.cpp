@@ -1,4 +1,4 @@
-#include "study/record_file.hpp"
+#include "bide/study/records/record_file.hpp"
 
 #include <doctest/doctest.h>
 #include <unistd.h>

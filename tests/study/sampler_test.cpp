@@ -1,5 +1,5 @@
 // Samples of the scenario that states every uncertain field, and of small ones.
-#include "study/sampler.hpp"
+#include "bide/study/sampling/sampler.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,7 @@
 #include <limits>
 #include <set>
 
-#include "scenario/write.hpp"
+#include "bide/scenario/write.hpp"
 
 using namespace bide;
 using study::Sampler;

@@ -1,4 +1,4 @@
-#include "study/sobol_indices.hpp"
+#include "bide/study/statistics/sobol_indices.hpp"
 
 #include <doctest/doctest.h>
 
@@ -7,8 +7,8 @@
 #include <numbers>
 #include <stdexcept>
 
+#include "bide/study/sampling/sobol_points.hpp"
 #include "study/chance.hpp"
-#include "study/sobol_points.hpp"
 #include "support/near.hpp"
 
 using namespace bide::study;

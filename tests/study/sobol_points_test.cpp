@@ -1,4 +1,4 @@
-#include "study/sobol_points.hpp"
+#include "bide/study/sampling/sobol_points.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,5 @@
 // Studies from their file to their records: designs, shards, being taken up again, and what is refused.
-#include "study/study.hpp"
+#include "bide/study/questions/study.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,10 +9,10 @@
 #include <fstream>
 #include <set>
 
-#include "study/proportion.hpp"
-#include "study/sample_bytes.hpp"
-#include "study/summary.hpp"
-#include "study/survival.hpp"
+#include "bide/study/questions/summary.hpp"
+#include "bide/study/records/sample_bytes.hpp"
+#include "bide/study/statistics/proportion.hpp"
+#include "bide/study/statistics/survival.hpp"
 
 using namespace bide;
 namespace fs = std::filesystem;

@@ -8,8 +8,8 @@
 #include <filesystem>
 #include <fstream>
 
-#include "study/sample_bytes.hpp"
-#include "study/summary.hpp"
+#include "bide/study/questions/summary.hpp"
+#include "bide/study/records/sample_bytes.hpp"
 
 using namespace bide;
 namespace fs = std::filesystem;

@@ -1,11 +1,11 @@
-#include "study/survival.hpp"
+#include "bide/study/statistics/survival.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <stdexcept>
 
-#include "study/proportion.hpp"
+#include "bide/study/statistics/proportion.hpp"
 #include "support/near.hpp"
 
 using namespace bide::study;

@@ -1,8 +1,8 @@
-#include "study/unmeasured.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 
 #include <doctest/doctest.h>
 
-#include "scenario/patch.hpp"
+#include "bide/scenario/patch.hpp"
 
 using namespace bide;
 

@@ -6,10 +6,10 @@
 #include <stdexcept>
 #include <vector>
 
-#include "march/reference.hpp"
+#include "bide/march/reference.hpp"
+#include "bide/system/readings.hpp"
+#include "bide/timeline/drive.hpp"
 #include "support/marching.hpp"
-#include "system/readings.hpp"
-#include "timeline/drive.hpp"
 
 namespace bide::test {
 

@@ -19,7 +19,7 @@
 #include <type_traits>
 #include <vector>
 
-#include "system/system.hpp"
+#include "bide/system/system.hpp"
 
 namespace bide::test {
 

@@ -5,7 +5,7 @@
 #include <random>
 #include <vector>
 
-#include "system/coefficients.hpp"
+#include "bide/system/coefficients.hpp"
 
 namespace bide::test {
 

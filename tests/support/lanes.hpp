@@ -6,7 +6,7 @@
 #include <array>
 #include <cmath>
 
-#include "core/scalar.hpp"
+#include "bide/core/scalar.hpp"
 
 namespace bide::test {
 

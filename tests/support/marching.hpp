@@ -3,8 +3,8 @@
 
 #include <vector>
 
-#include "march/sdirk2.hpp"
-#include "timeline/drive.hpp"
+#include "bide/march/sdirk2.hpp"
+#include "bide/timeline/drive.hpp"
 
 namespace bide::test {
 

@@ -6,9 +6,9 @@
 #include <utility>
 #include <variant>
 
-#include "scenario/validate.hpp"
-#include "system/compiled.hpp"
-#include "weather/weather.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/system/compiled.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::test {
 

@@ -9,9 +9,9 @@
 #include <string>
 #include <variant>
 
-#include "report/columns.hpp"
-#include "scenario/validate.hpp"
-#include "timeline/series.hpp"
+#include "bide/report/run/columns.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/timeline/series.hpp"
 
 namespace bide::test {
 

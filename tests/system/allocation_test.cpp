@@ -5,10 +5,10 @@
 #include <cstdlib>
 #include <new>
 
-#include "march/sdirk2.hpp"
+#include "bide/march/sdirk2.hpp"
+#include "bide/system/gather.hpp"
+#include "bide/system/system.hpp"
 #include "support/runs.hpp"
-#include "system/gather.hpp"
-#include "system/system.hpp"
 
 namespace {
 long allocations = 0;

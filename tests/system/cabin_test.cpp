@@ -3,7 +3,7 @@
 // Two people on 4 m2 in 4 m3 under 8 m2 of double canopy. Inside 15 degC and 0.009 kg/m3, both canopy skins
 // 10 degC, floor 12 degC with 10 kg of water, 1 kg of condensate; outside 5 degC, sky -10, sea 8 degC, wind
 // 10 m/s (5 at the raft), sun 400 W/m2, rain 1e-4 kg/(m2 s), 101325 Pa.
-#include "system/freeze_cabin.hpp"
+#include "bide/system/freeze_cabin.hpp"
 
 #include <doctest/doctest.h>
 

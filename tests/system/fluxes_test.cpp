@@ -5,9 +5,9 @@
 
 #include <array>
 
+#include "bide/system/slopes.hpp"
+#include "bide/system/slow.hpp"
 #include "support/equations.hpp"
-#include "system/slopes.hpp"
-#include "system/slow.hpp"
 
 using namespace bide;
 namespace sat = bide::system::at;

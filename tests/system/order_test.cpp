@@ -5,10 +5,10 @@
 #include <cmath>
 #include <utility>
 
-#include "march/reference.hpp"
-#include "march/sdirk2.hpp"
+#include "bide/march/reference.hpp"
+#include "bide/march/sdirk2.hpp"
+#include "bide/system/system.hpp"
 #include "support/runs.hpp"
-#include "system/system.hpp"
 
 using namespace bide;
 

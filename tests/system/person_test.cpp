@@ -2,7 +2,7 @@
 // published numbers.
 //
 // A body of round sizes, all of it at its set points (core 37, skin 33 degC), resting awake, just fed.
-#include "system/freeze_person.hpp"
+#include "bide/system/freeze_person.hpp"
 
 #include <doctest/doctest.h>
 

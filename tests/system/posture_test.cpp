@@ -1,9 +1,9 @@
 // What people do in the water: how much skin it meets, how fast it passes, how much heat they make.
 #include <doctest/doctest.h>
 
+#include "bide/system/system.hpp"
 #include "support/near.hpp"
 #include "support/runs.hpp"
-#include "system/system.hpp"
 
 using namespace bide;
 using bide::test::Near;

@@ -1,6 +1,6 @@
 // The structured solve against a dense factorisation (Eigen's partial-pivoting LU) of the same equations,
 // which are assembled here independently, node by node, from the definition of each flux.
-#include "system/solve.hpp"
+#include "bide/system/solve.hpp"
 
 #include <doctest/doctest.h>
 

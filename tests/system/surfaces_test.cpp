@@ -3,7 +3,7 @@
 // A body of round sizes: convection 4 and radiation 5 W/(m2 K), vapour transfer 0.003 m/s, vapour in the air
 // 0.010 kg/m3; skin at 33 degC and clothing at 28 degC, saturated vapour 0.0357 and 0.0272 kg/m3 (steam
 // tables).
-#include "system/freeze_surfaces.hpp"
+#include "bide/system/freeze_surfaces.hpp"
 
 #include <doctest/doctest.h>
 

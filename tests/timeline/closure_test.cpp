@@ -3,10 +3,10 @@
 
 #include <cmath>
 
-#include "march/reference.hpp"
+#include "bide/march/reference.hpp"
+#include "bide/timeline/balance.hpp"
 #include "support/marching.hpp"
 #include "support/runs.hpp"
-#include "timeline/balance.hpp"
 
 using namespace bide;
 

@@ -7,9 +7,9 @@
 #include <cmath>
 #include <cstdint>
 
+#include "bide/system/gather.hpp"
 #include "support/marching.hpp"
 #include "support/runs.hpp"
-#include "system/gather.hpp"
 
 using namespace bide;
 

@@ -4,9 +4,9 @@
 
 #include <filesystem>
 
-#include "body/build.hpp"
-#include "scenario/validate.hpp"
-#include "timeline/limits.hpp"
+#include "bide/body/build.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/timeline/limits.hpp"
 
 using namespace bide;
 using doctest::Approx;

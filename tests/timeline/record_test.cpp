@@ -1,12 +1,12 @@
 // Sentences name the person; rows add up; the scale of steps is what a convergence check asks for.
-#include "timeline/record.hpp"
+#include "bide/timeline/record.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
+#include "bide/timeline/simulate.hpp"
 #include "support/runs.hpp"
-#include "timeline/simulate.hpp"
 
 using namespace bide;
 using doctest::Approx;

@@ -1,13 +1,14 @@
 // Crossings and fates from made-up states: what counts is when core temperature or water passes a level.
-#include "timeline/watch.hpp"
+#include "bide/timeline/watch.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "constants/routine.hpp"
+#include "bide/constants/routine.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "support/runs.hpp"
-#include "system/readings.hpp"
 
 using namespace bide;
 using doctest::Approx;
@@ -67,8 +68,6 @@ struct Levels {
         unconscious(s.run.compiled.limits.unconscious_core_degC),
         lethal(s.run.compiled.limits.lethal_core_low_degC) {}
 };
-
-constexpr double minute_s = 60, hour_s = 3600;
 
 }  // namespace
 

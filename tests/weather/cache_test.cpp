@@ -1,5 +1,5 @@
 // Weather that is shared: the same bits as weather of one's own, whatever was asked for before.
-#include "weather/cache.hpp"
+#include "bide/weather/cache.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +9,7 @@
 #include <filesystem>
 #include <string>
 
-#include "weather/sea.hpp"
+#include "bide/weather/sea.hpp"
 
 using namespace bide;
 using namespace bide::weather;

@@ -1,4 +1,4 @@
-#include "weather/csv.hpp"
+#include "bide/weather/csv.hpp"
 
 #include <doctest/doctest.h>
 

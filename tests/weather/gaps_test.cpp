@@ -1,10 +1,10 @@
-#include "weather/gaps.hpp"
+#include "bide/weather/gaps.hpp"
 
 #include <doctest/doctest.h>
 
-#include "core/interpolate.hpp"
-#include "core/time_utc.hpp"
-#include "weather/sea.hpp"
+#include "bide/core/interpolate.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/weather/sea.hpp"
 
 using namespace bide;
 using namespace bide::weather;

@@ -1,4 +1,4 @@
-#include "weather/load.hpp"
+#include "bide/weather/load.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,10 +9,10 @@
 #include <numbers>
 #include <sstream>
 
-#include "core/moist_air.hpp"
-#include "core/time_utc.hpp"
-#include "weather/sky.hpp"
-#include "weather/sun.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/weather/sky.hpp"
+#include "bide/weather/sun.hpp"
 
 using namespace bide;
 using namespace bide::weather;

@@ -1,10 +1,10 @@
-#include "weather/ndbc.hpp"
+#include "bide/weather/ndbc.hpp"
 
 #include <doctest/doctest.h>
 
 #include <string>
 
-#include "core/time_utc.hpp"
+#include "bide/core/time_utc.hpp"
 
 using namespace bide;
 using namespace bide::weather;

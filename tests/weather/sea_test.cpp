@@ -1,4 +1,4 @@
-#include "weather/sea.hpp"
+#include "bide/weather/sea.hpp"
 
 #include <doctest/doctest.h>
 

@@ -1,4 +1,4 @@
-#include "weather/sky.hpp"
+#include "bide/weather/sky.hpp"
 
 #include <doctest/doctest.h>
 

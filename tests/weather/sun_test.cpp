@@ -1,11 +1,11 @@
-#include "weather/sun.hpp"
+#include "bide/weather/sun.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <string>
 
-#include "core/time_utc.hpp"
+#include "bide/core/time_utc.hpp"
 
 using namespace bide;
 using namespace bide::weather;

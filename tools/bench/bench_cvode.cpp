@@ -18,12 +18,12 @@
 #include <variant>
 #include <vector>
 
+#include "bide/scenario/validate.hpp"
+#include "bide/system/gather.hpp"
+#include "bide/weather/weather.hpp"
 #include "built_in.hpp"
-#include "scenario/validate.hpp"
 #include "support/cores.hpp"
 #include "support/cvode.hpp"
-#include "system/gather.hpp"
-#include "weather/weather.hpp"
 
 namespace {
 

@@ -16,10 +16,10 @@
 #include <variant>
 #include <vector>
 
+#include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/ensemble.hpp"
+#include "bide/timeline/simulate.hpp"
 #include "built_in.hpp"
-#include "scenario/validate.hpp"
-#include "study/ensemble.hpp"
-#include "timeline/simulate.hpp"
 
 namespace {
 

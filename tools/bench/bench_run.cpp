@@ -19,13 +19,13 @@
 #include <variant>
 #include <vector>
 
+#include "bide/march/sdirk2.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/system/gather.hpp"
+#include "bide/timeline/drive.hpp"
+#include "bide/timeline/simulate.hpp"
+#include "bide/weather/weather.hpp"
 #include "built_in.hpp"
-#include "march/sdirk2.hpp"
-#include "scenario/validate.hpp"
-#include "system/gather.hpp"
-#include "timeline/drive.hpp"
-#include "timeline/simulate.hpp"
-#include "weather/weather.hpp"
 
 namespace {
 

@@ -1,15 +1,15 @@
 // bide catalogue: rafts, packs, clothing and items by kind, with the source of each.
-#include "scenario/catalogue.hpp"
+#include "bide/scenario/catalogue.hpp"
 
 #include <fmt/core.h>
 
 #include <memory>
 
+#include "bide/core/notice.hpp"
+#include "bide/scenario/words.hpp"
+#include "bide/scenario/write.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "output.hpp"
-#include "scenario/words.hpp"
-#include "scenario/write.hpp"
 
 namespace bide::tool {
 namespace {

@@ -3,11 +3,11 @@
 
 #include <memory>
 
+#include "bide/core/notice.hpp"
+#include "bide/scenario/write.hpp"
+#include "bide/study/sampling/sampler.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "output.hpp"
-#include "scenario/write.hpp"
-#include "study/sampler.hpp"
 
 namespace bide::tool {
 namespace {

@@ -5,17 +5,17 @@
 #include <cstdint>
 #include <memory>
 
+#include "bide/core/notice.hpp"
+#include "bide/report/compare/compare.hpp"
+#include "bide/report/compare/compare_page.hpp"
+#include "bide/report/words/file.hpp"
+#include "bide/scenario/differences.hpp"
+#include "bide/scenario/document.hpp"
+#include "bide/scenario/variations.hpp"
+#include "bide/study/ensemble/run_all.hpp"
+#include "bide/study/questions/common_futures.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "output.hpp"
-#include "report/compare.hpp"
-#include "report/file.hpp"
-#include "report/pages/compare_page.hpp"
-#include "scenario/differences.hpp"
-#include "scenario/document.hpp"
-#include "scenario/variations.hpp"
-#include "study/common_futures.hpp"
-#include "study/run_all.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {

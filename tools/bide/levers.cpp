@@ -1,17 +1,17 @@
 // bide levers S.json: practical changes tried one at a time, and what each buys.
-#include "study/levers.hpp"
+#include "bide/study/questions/levers.hpp"
 
 #include <fmt/core.h>
 
 #include <memory>
 
+#include "bide/core/notice.hpp"
+#include "bide/report/levers/levers.hpp"
+#include "bide/report/levers/levers_page.hpp"
+#include "bide/report/words/file.hpp"
+#include "bide/scenario/document.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "output.hpp"
-#include "report/file.hpp"
-#include "report/levers.hpp"
-#include "report/pages/levers_page.hpp"
-#include "scenario/document.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {

@@ -3,8 +3,8 @@
 
 #include <exception>
 
+#include "bide/core/notice.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 
 int main(int argc, char** argv) {
   using namespace bide::tool;

@@ -9,12 +9,12 @@
 #include <memory>
 #include <optional>
 
+#include "bide/core/notice.hpp"
+#include "bide/scenario/sea_areas.hpp"
+#include "bide/scenario/words.hpp"
+#include "bide/scenario/write.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "output.hpp"
-#include "scenario/sea_areas.hpp"
-#include "scenario/words.hpp"
-#include "scenario/write.hpp"
 
 namespace bide::tool {
 namespace {

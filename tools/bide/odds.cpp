@@ -10,20 +10,20 @@
 #include <variant>
 #include <vector>
 
+#include "bide/core/notice.hpp"
+#include "bide/core/random.hpp"
+#include "bide/outcome/outcome.hpp"
+#include "bide/report/odds/odds.hpp"
+#include "bide/report/odds/odds_page.hpp"
+#include "bide/report/run/terminal.hpp"
+#include "bide/report/words/file.hpp"
+#include "bide/study/questions/nested.hpp"
+#include "bide/study/records/unnamed_file.hpp"
+#include "bide/study/sampling/make_sample.hpp"
+#include "bide/timeline/simulate.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
-#include "core/random.hpp"
-#include "outcome/outcome.hpp"
 #include "output.hpp"
-#include "report/file.hpp"
-#include "report/odds.hpp"
-#include "report/pages/odds_page.hpp"
-#include "report/terminal.hpp"
-#include "study/make_sample.hpp"
-#include "study/nested.hpp"
-#include "study/unnamed_file.hpp"
 #include "terminal.hpp"
-#include "timeline/simulate.hpp"
 
 namespace bide::tool {
 namespace {

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "scenario/validate.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::tool {
 

@@ -8,23 +8,23 @@
 #include <variant>
 #include <vector>
 
+#include "bide/core/notice.hpp"
+#include "bide/outcome/outcome.hpp"
+#include "bide/report/run/csv.hpp"
+#include "bide/report/run/json.hpp"
+#include "bide/report/run/run_page.hpp"
+#include "bide/report/run/sections.hpp"
+#include "bide/report/run/terminal.hpp"
+#include "bide/report/words/file.hpp"
+#include "bide/report/words/text.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/study/questions/levers.hpp"
+#include "bide/study/questions/unmeasured.hpp"
+#include "bide/timeline/simulate.hpp"
+#include "bide/weather/weather.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
-#include "outcome/outcome.hpp"
 #include "output.hpp"
-#include "report/csv.hpp"
-#include "report/file.hpp"
-#include "report/json.hpp"
-#include "report/pages/run_page.hpp"
-#include "report/sections.hpp"
-#include "report/terminal.hpp"
-#include "report/text.hpp"
-#include "scenario/validate.hpp"
-#include "study/levers.hpp"
-#include "study/unmeasured.hpp"
 #include "terminal.hpp"
-#include "timeline/simulate.hpp"
-#include "weather/weather.hpp"
 
 namespace bide::tool {
 namespace {

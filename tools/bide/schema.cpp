@@ -1,11 +1,11 @@
 // bide schema: JSON Schema 2020-12 of a scenario file, a study file, or the result that `run --json` writes.
 #include <memory>
 
+#include "bide/report/run/json.hpp"
+#include "bide/scenario/study_file.hpp"
+#include "bide/scenario/write.hpp"
 #include "commands.hpp"
 #include "output.hpp"
-#include "report/json.hpp"
-#include "scenario/study_file.hpp"
-#include "scenario/write.hpp"
 
 namespace bide::tool {
 

@@ -9,8 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "bide/core/notice.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "study_work.hpp"
 
 namespace bide::tool {

@@ -22,12 +22,12 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include <stdexcept>
 #include <vector>
 
-#include "core/notice.hpp"
-#include "core/time_utc.hpp"
-#include "report/study_table.hpp"
-#include "report/study_text.hpp"
-#include "study/outputs.hpp"
-#include "timeline/limits.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/report/study/study_table.hpp"
+#include "bide/report/study/study_text.hpp"
+#include "bide/study/questions/outputs.hpp"
+#include "bide/timeline/limits.hpp"
 
 namespace bide::tool {
 namespace {

@@ -4,13 +4,13 @@
 
 #include <cstdio>
 
+#include "bide/core/notice.hpp"
+#include "bide/report/study/study_page.hpp"
+#include "bide/report/study/study_table.hpp"
+#include "bide/report/study/study_text.hpp"
+#include "bide/report/words/file.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "output.hpp"
-#include "report/file.hpp"
-#include "report/pages/study_page.hpp"
-#include "report/study_table.hpp"
-#include "report/study_text.hpp"
 #include "study_netcdf.hpp"
 #include "terminal.hpp"
 

@@ -6,7 +6,7 @@
 #include <optional>
 #include <string>
 
-#include "study/study.hpp"
+#include "bide/study/questions/study.hpp"
 
 namespace bide::tool {
 

@@ -4,8 +4,8 @@
 #include <chrono>
 #include <string>
 
-#include "report/text.hpp"
-#include "scenario/validate.hpp"
+#include "bide/report/words/text.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::tool {
 

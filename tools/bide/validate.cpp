@@ -4,11 +4,11 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "bide/core/notice.hpp"
+#include "bide/report/words/file.hpp"
+#include "bide/report/words/text.hpp"
 #include "commands.hpp"
-#include "core/notice.hpp"
 #include "output.hpp"
-#include "report/file.hpp"
-#include "report/text.hpp"
 #include "validation/curve.hpp"
 #include "validation/tables.hpp"
 #include "validation_page.hpp"

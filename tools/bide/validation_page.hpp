@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "report/html/page.hpp"
+#include "bide/report/html/page.hpp"
 #include "validation/curve.hpp"
 
 namespace bide::tool {

@@ -2,8 +2,8 @@
 # sources, the catalogue and the compiler; made again whenever one of them changes.
 # Run as a script (-P) it writes that source.
 if(CMAKE_SCRIPT_MODE_FILE)
-  file(GLOB inputs ${ROOT}/engine/*/*.hpp ${ROOT}/engine/*/*.cpp ${ROOT}/scenarios/catalogue/*.json)
-  list(FILTER inputs EXCLUDE REGEX "/engine/(outcome|report)/")
+  file(GLOB_RECURSE inputs ${ROOT}/engine/*.hpp ${ROOT}/engine/*.cpp ${ROOT}/scenarios/catalogue/*.json)
+  list(FILTER inputs EXCLUDE REGEX "/engine/report/")
   set(hashes "${COMPILED_FOR}")
   foreach(input ${inputs})
     file(SHA256 ${input} hash)
@@ -11,7 +11,7 @@ if(CMAKE_SCRIPT_MODE_FILE)
   endforeach()
   string(SHA256 hash "${hashes}")
   file(WRITE "${OUTPUT}"
-    "#include \"study/fingerprint.hpp\"\n"
+    "#include \"bide/study/records/fingerprint.hpp\"\n"
     "std::string_view bide::study::fingerprint() {\n"
     "  return \"${hash}\";\n"
     "}\n")
@@ -20,7 +20,7 @@ endif()
 
 set(bide_fingerprint_script ${CMAKE_CURRENT_LIST_FILE})
 function(bide_fingerprint target)
-  file(GLOB inputs CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/engine/*/*.hpp ${PROJECT_SOURCE_DIR}/engine/*/*.cpp
+  file(GLOB_RECURSE inputs CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/engine/*.hpp ${PROJECT_SOURCE_DIR}/engine/*.cpp
        ${PROJECT_SOURCE_DIR}/scenarios/catalogue/*.json)
   set(output ${CMAKE_CURRENT_BINARY_DIR}/fingerprint.cpp)
   set(compiled_for "${CMAKE_CXX_COMPILER_ID} ${CMAKE_CXX_COMPILER_VERSION} ${BIDE_ARCH} ${CMAKE_BUILD_TYPE}"

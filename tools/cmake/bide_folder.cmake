@@ -1,7 +1,12 @@
 # bide_folder(NAME DEPS...): one target bide_NAME per engine folder, from the sources that lie in it.
 # The folder may include itself and the folders named in DEPS, nothing else.
+# Includes carry the project's name ("bide/body/shivering.hpp"), here as in an installed copy: a link in the
+# build folder gives engine/ that name.
+set(bide_include_root ${PROJECT_BINARY_DIR}/include)
+file(MAKE_DIRECTORY ${bide_include_root})
+file(CREATE_LINK ${PROJECT_SOURCE_DIR}/engine ${bide_include_root}/bide SYMBOLIC)
 function(bide_folder name)
-  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.cpp)
+  file(GLOB_RECURSE sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.cpp)
   if(sources)
     add_library(bide_${name} STATIC ${sources})
     set(scope PUBLIC)
@@ -12,8 +17,8 @@ function(bide_folder name)
     set(scope INTERFACE)
   endif()
   add_library(bide::${name} ALIAS bide_${name})
-  target_include_directories(bide_${name} ${scope} $<BUILD_INTERFACE:${PROJECT_SOURCE_DIR}/engine>
-                                                   $<INSTALL_INTERFACE:include/bide>)
+  target_include_directories(bide_${name} ${scope} $<BUILD_INTERFACE:${bide_include_root}>
+                                                   $<INSTALL_INTERFACE:include>)
   target_link_libraries(bide_${name} ${scope} bide::options ${ARGN})
   set_property(GLOBAL APPEND PROPERTY bide_folders ${name})
 endfunction()

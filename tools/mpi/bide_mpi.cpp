@@ -11,7 +11,7 @@
 
 #include "../bide/commands.hpp"
 #include "../bide/study_work.hpp"
-#include "core/notice.hpp"
+#include "bide/core/notice.hpp"
 
 namespace {
 

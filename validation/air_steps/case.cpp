@@ -2,7 +2,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "system/readings.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 

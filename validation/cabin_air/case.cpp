@@ -2,10 +2,11 @@
 #include <string>
 #include <tuple>
 
-#include "cabin/co2.hpp"
-#include "cabin/envelope.hpp"
-#include "cabin/leakage.hpp"
-#include "core/moist_air.hpp"
+#include "bide/cabin/co2.hpp"
+#include "bide/cabin/envelope.hpp"
+#include "bide/cabin/leakage.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
 #include "validation/topics.hpp"
 
 namespace bide::validation {
@@ -15,7 +16,6 @@ namespace {
 // Man of 30 to 40 years, seated (1.0 met), L/s at 0 degC: Persily & de Jonge 2017, table 4.
 constexpr double made_m3_s = 3.7e-6;
 constexpr double outside = 420e-6;
-constexpr double hour_s = 3600, minute_s = 60;
 constexpr const char* airing = "de Gids & Phaff 1982";
 
 Row rule(const char* study, const std::string& quantity, const char* unit, double published, double share,

@@ -1,5 +1,6 @@
-#include "core/moist_air.hpp"
-#include "system/readings.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/support/two_node.hpp"
 #include "validation/topics.hpp"
@@ -9,7 +10,6 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "cold_air";
-constexpr double hour_s = 3600;
 constexpr int rectal = body::at::node(body::trunk, body::core);
 
 Rest seated(double air_degC, double duration_h, const char* clothing) {

@@ -1,4 +1,5 @@
-#include "body/fuel.hpp"
+#include "bide/body/fuel.hpp"
+#include "bide/core/units.hpp"
 #include "validation/support/starve.hpp"
 #include "validation/topics.hpp"
 
@@ -7,7 +8,6 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "depletion";
-constexpr double hour_s = 3600, day_s = 86400;
 
 double bmi_at_end(const Starved& s, double height_m) {
   return (s.mass_kg - s.mass_lost_kg) / (height_m * height_m);

@@ -1,7 +1,8 @@
 #include <algorithm>
 #include <sstream>
 
-#include "system/readings.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -21,7 +22,7 @@ constexpr Line lines[] = {{37.8, {5, 6, 13.5}, "tropical"},
                           {26.7, {9, 11, 29}, "tropical"},
                           {21.1, {10, 12, 32}, "temperate_sailing"},
                           {10.0, {10, 12, 32}, "offshore_cold"}};
-constexpr double swing_K = 7, hour_s = 3600, day_s = 86400;
+constexpr double swing_K = 7;
 
 double model_days(const Line& line, double stock_L, double longest_days) {
   Rest r;

@@ -1,16 +1,15 @@
 #include <cmath>
 
-#include "body/water.hpp"
-#include "constants/fuel.hpp"
-#include "system/readings.hpp"
+#include "bide/body/water.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
 namespace bide::validation {
 
 namespace {
-
-constexpr double hour_s = 3600;
 
 // Rations of the Swedish women: kJ, protein and sodium a day.
 struct Ration {
@@ -42,7 +41,6 @@ Week women(const Ration& ration) {
   });
   const body::Build<double>& b = run.compiled.persons[0];
   constexpr std::size_t from = 48;
-  constexpr double day_s = 86400;
   double solute = 0, densest = 0;
   for (std::size_t i = from; i < run.samples.size(); ++i) {
     const double* x = person(run.samples[i]);

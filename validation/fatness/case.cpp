@@ -1,8 +1,9 @@
 #include <sstream>
 
-#include "cabin/clothing.hpp"
-#include "constants/body.hpp"
-#include "system/readings.hpp"
+#include "bide/cabin/clothing.hpp"
+#include "bide/constants/body.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -11,7 +12,6 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "fatness";
-constexpr double hour_s = 3600;
 
 struct Man {
   double mass_kg, fat_pct;
@@ -114,7 +114,7 @@ double to_34_h(const Man& man) {
 }
 
 void resting_heat(std::vector<Row>& out) {
-  constexpr double lean_kg = 61.2, pct = 100, fat_pct[] = {13, 25, 40}, W_m2[] = {67.9, 60.7, 51.6};
+  constexpr double lean_kg = 61.2, fat_pct[] = {13, 25, 40}, W_m2[] = {67.9, 60.7, 51.6};
   for (int i = 0; i < 3; ++i) {
     const Run run = sit({lean_kg / (1 - fat_pct[i] / pct), fat_pct[i]}, 10, 3, false);
     std::ostringstream name;
@@ -144,7 +144,7 @@ std::vector<Row> fatness_rows() {
   blame(out.back(), "as above: his skin stays too warm and his core falls too soon");
 
   constexpr Man thin{72, 12}, thick{72, 25};
-  constexpr double mm = 1000, pct = 100;
+  constexpr double mm = 1000;
   const double area_m2 = sit(thin, 30, 1, false).compiled.persons[0].area_total_m2;
   const double skinfold_mm =
       2 * mm * (thick.fat_pct - thin.fat_pct) / pct * thin.mass_kg / (constants::fat_density_kg_m3 * area_m2);

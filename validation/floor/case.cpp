@@ -1,4 +1,4 @@
-#include "cabin/floor.hpp"
+#include "bide/cabin/floor.hpp"
 
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"

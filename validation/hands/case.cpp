@@ -1,7 +1,8 @@
-#include "body/control.hpp"
-#include "body/exchange.hpp"
-#include "body/hands.hpp"
-#include "cabin/films.hpp"
+#include "bide/body/control.hpp"
+#include "bide/body/exchange.hpp"
+#include "bide/body/hands.hpp"
+#include "bide/cabin/films.hpp"
+#include "bide/core/units.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -10,7 +11,6 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "hands";
-constexpr double minute_s = 60, hour_s = 3600;
 
 double finger_degC(const double* x) {
   return x[body::at::finger];

@@ -1,8 +1,9 @@
 #include <cmath>
 #include <sstream>
 
-#include "core/moist_air.hpp"
-#include "system/readings.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/humid_heat/humid.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/support/two_node.hpp"
@@ -12,7 +13,7 @@ namespace bide::validation {
 
 namespace {
 
-constexpr double people = 15, hour_s = 3600, humidity = 0.95, wind_m_s = 0.2, percent = 100;
+constexpr double people = 15, humidity = 0.95, wind_m_s = 0.2, percent = 100;
 
 Run eight_hours(double air_degC, double every_s, const system::Fitted<double>& fitted = {}) {
   Rest rest;

@@ -1,7 +1,7 @@
 // Eight hours of humid heat: conditions in README.md beside this file.
 #pragma once
 
-#include "system/fitted.hpp"
+#include "bide/system/fitted.hpp"
 
 namespace bide::validation {
 

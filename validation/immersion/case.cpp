@@ -1,6 +1,7 @@
 #include <sstream>
 
-#include "constants/air.hpp"
+#include "bide/constants/air.hpp"
+#include "bide/core/units.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/support/two_node.hpp"
 #include "validation/topics.hpp"
@@ -10,7 +11,6 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "immersion";
-constexpr double minute_s = 60, hour_s = 3600;
 constexpr int rectal = body::at::node(body::trunk, body::core);
 
 Run immersed(double water_degC, double fat_pct, const char* clothing, const char* lifejacket,

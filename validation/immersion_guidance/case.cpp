@@ -2,7 +2,8 @@
 #include <functional>
 #include <sstream>
 
-#include "outcome/outcome.hpp"
+#include "bide/core/units.hpp"
+#include "bide/outcome/outcome.hpp"
 #include "validation/support/outlook.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
@@ -12,7 +13,6 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "immersion_guidance";
-constexpr double minute_s = 60, hour_s = 3600;
 constexpr int trunk_core = body::at::node(body::trunk, body::core);
 constexpr int head_core = body::at::node(body::head, body::core);
 

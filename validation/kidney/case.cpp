@@ -1,4 +1,5 @@
-#include "body/water.hpp"
+#include "bide/body/water.hpp"
+#include "bide/core/units.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -6,7 +7,6 @@ namespace bide::validation {
 
 namespace {
 
-constexpr double hour_s = 3600, day_s = 86400;
 constexpr const char* topic = "kidney";
 
 // Solute and flow in the seventeenth dry hour.

@@ -1,7 +1,8 @@
 #include <sstream>
 
-#include "body/respiration.hpp"
-#include "system/readings.hpp"
+#include "bide/body/respiration.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -9,7 +10,7 @@ namespace bide::validation {
 
 namespace {
 
-constexpr double hour_s = 3600, day_s = 86400, g_kg = 1000, mmHg_Pa = 133.322;
+constexpr double g_kg = 1000, mmHg_Pa = 133.322;
 constexpr const char* topic = "losses";
 constexpr const char* man =
     R"([{"sex": "male", "age_years": 25, "height_m": 1.75, "mass_kg": 70, "lifejacket": false, )";

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "bide/core/units.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -7,7 +8,7 @@ namespace bide::validation {
 
 namespace {
 
-constexpr double hour_s = 3600, issue_h = 8;
+constexpr double issue_h = 8;
 
 // Hours of the samples at which an entry of the first person's block has jumped up.
 std::vector<double> jumps_h(const Run& run, int entry, double least) {

@@ -1,14 +1,15 @@
 #include "validation/raft_insulation/manikin.hpp"
 
-#include "constants/air.hpp"
-#include "constants/cabin.hpp"
-#include "constants/open.hpp"
-#include "core/moist_air.hpp"
+#include "bide/constants/air.hpp"
+#include "bide/constants/cabin.hpp"
+#include "bide/constants/open.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::validation {
 
 namespace {
-constexpr double skin_degC = 33, around_degC = 5, hour_s = 3600;
+constexpr double skin_degC = 33, around_degC = 5;
 }  // namespace
 
 double manikin_insulation_m2K_W(const RaftTrial& trial, double depth_m, double clothing,

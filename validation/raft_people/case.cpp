@@ -1,5 +1,6 @@
-#include "core/moist_air.hpp"
-#include "system/readings.hpp"
+#include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/raft_trial.hpp"
 #include "validation/topics.hpp"
 
@@ -118,7 +119,6 @@ std::vector<Curve> raft_people_curves(const std::vector<Row>&) {
     bool inflated;
     double fall_K, sd_K;
   };
-  constexpr double minute_s = 60;
   for (const Floor& floor : {Floor{"flat floor", false, 1.1, 0.5}, {"inflated floor", true, 0.7, 0.3}}) {
     const Run run = run_of(floor.inflated, false, 2);
     const double start_degC = system::core_degC(person(run.samples.front()));

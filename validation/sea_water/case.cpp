@@ -1,7 +1,8 @@
 #include <algorithm>
 
-#include "body/water.hpp"
-#include "system/readings.hpp"
+#include "bide/body/water.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -10,7 +11,7 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "sea_water";
-constexpr double hour_s = 3600, day_s = 86400, sea_mOsm_kg = 1000;
+constexpr double sea_mOsm_kg = 1000;
 
 Run without_food(double days, double fresh_L_day, double sea_L_day) {
   Rest r;

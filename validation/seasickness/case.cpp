@@ -1,7 +1,8 @@
 #include <algorithm>
 #include <sstream>
 
-#include "body/seasickness.hpp"
+#include "bide/body/seasickness.hpp"
+#include "bide/core/units.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -10,7 +11,7 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "seasickness";
-constexpr double hour_s = 3600, pct = 100, g_m_s2 = 9.81;
+constexpr double g_m_s2 = 9.81;
 
 double dose_m2_s3(double a_m_s2, double hours) {
   constexpr double step_s = 10;

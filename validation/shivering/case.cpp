@@ -1,6 +1,7 @@
-#include "body/anthropometry.hpp"
-#include "body/fuel.hpp"
-#include "body/shivering.hpp"
+#include "bide/body/anthropometry.hpp"
+#include "bide/body/fuel.hpp"
+#include "bide/body/shivering.hpp"
+#include "bide/core/units.hpp"
 
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
@@ -29,7 +30,7 @@ void fuels(std::vector<Row>& out) {
                           recently_s);
   };
   const auto add = [&](const char* study, const char* quantity, double published, double model) {
-    constexpr double pct = 100, points = 5;
+    constexpr double points = 5;
     out.push_back(make_row(topic, study, quantity, "%", published, published - points, published + points,
                            pct * model, "5 points"));
     out.back().calibrated = true;

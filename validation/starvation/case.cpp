@@ -1,4 +1,5 @@
-#include "body/fuel.hpp"
+#include "bide/body/fuel.hpp"
+#include "bide/core/units.hpp"
 
 #include <cmath>
 
@@ -10,7 +11,7 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "starvation";
-constexpr double day_s = 86400, kJ_kcal = 4.184;
+constexpr double kJ_kcal = 4.184;
 
 double days_alive(const std::string& who, double fixed_W) {
   return starve(who, fixed_W).days;

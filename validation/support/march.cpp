@@ -4,9 +4,9 @@
 #include <stdexcept>
 #include <variant>
 
-#include "march/sdirk2.hpp"
-#include "timeline/drive.hpp"
-#include "weather/weather.hpp"
+#include "bide/march/sdirk2.hpp"
+#include "bide/timeline/drive.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::validation {
 

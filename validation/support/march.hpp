@@ -5,8 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "scenario/validate.hpp"
-#include "system/system.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/system/system.hpp"
 
 namespace bide::validation {
 

@@ -3,7 +3,8 @@
 #include <stdexcept>
 #include <variant>
 
-#include "timeline/simulate.hpp"
+#include "bide/core/units.hpp"
+#include "bide/timeline/simulate.hpp"
 
 namespace bide::validation {
 
@@ -25,7 +26,6 @@ timeline::Timeline timeline_of(const std::string& scenario_json) {
 
 double mean_over(const timeline::Timeline& run, const std::vector<double>& column, double from_h,
                  double to_h) {
-  constexpr double hour_s = 3600;
   double sum = 0, count = 0;
   for (std::size_t i = 0; i < column.size(); ++i)
     if (run.time_s[i] >= from_h * hour_s && run.time_s[i] <= to_h * hour_s) sum += column[i], count += 1;

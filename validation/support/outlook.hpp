@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "timeline/series.hpp"
+#include "bide/timeline/series.hpp"
 
 namespace bide::validation {
 

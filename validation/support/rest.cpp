@@ -2,7 +2,7 @@
 
 #include <sstream>
 
-#include "constants/fuel.hpp"
+#include "bide/constants/fuel.hpp"
 
 namespace bide::validation {
 

@@ -1,7 +1,8 @@
 #include "validation/support/starve.hpp"
 
-#include "body/fuel.hpp"
-#include "body/tissue_water.hpp"
+#include "bide/body/fuel.hpp"
+#include "bide/body/tissue_water.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::validation {
 
@@ -15,7 +16,7 @@ Rest fasting_rest(const std::string& person, double hours) {
 }
 
 Starved starve(const std::string& who, double fixed_W, double share_day) {
-  constexpr double hour_s = 3600, day_s = 86400, longest_days = 400;
+  constexpr double longest_days = 400;
   const Run built = run_case(scenario_of(fasting_rest(who, 1), 60), hour_s);
   const body::Build<double>& b = built.compiled.persons[0];
   double glycogen = b.glycogen_kJ, fat = b.fat_kg, protein = b.protein_kg, t = 0, share = 0;

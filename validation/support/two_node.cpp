@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/moist_air.hpp"
+#include "bide/core/moist_air.hpp"
 
 namespace bide::validation {
 

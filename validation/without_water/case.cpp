@@ -1,6 +1,7 @@
 #include <algorithm>
 
-#include "system/readings.hpp"
+#include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -9,7 +10,6 @@ namespace bide::validation {
 namespace {
 
 constexpr const char* topic = "without_water";
-constexpr double hour_s = 3600, day_s = 86400;
 constexpr const char* indoor_man = R"([{"sex": "male", "age_years": 30, "height_m": 1.75, "mass_kg": 70,
                                         "clothing": "indoor", "lifejacket": false}])";
 
@@ -94,7 +94,7 @@ Day gamble(double sugar_kJ_day) {
   });
   const body::Build<double>& b = run.compiled.persons[0];
   const double *from = person(run.samples.at(48)), *to = person(run.samples.at(120));
-  constexpr double days = 3, pct = 100;
+  constexpr double days = 3;
   return {(to[body::at::total_urine] - from[body::at::total_urine]) / days,
           (system::water_deficit_pct(b, to) - system::water_deficit_pct(b, from)) / pct * b.mass_kg / days};
 }

@@ -6,8 +6,8 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
-#include "report/html/elements.hpp"
-#include "report/html/escape.hpp"
+#include "bide/report/html/elements.hpp"
+#include "bide/report/html/escape.hpp"
 
 namespace bide::report::html {
 

@@ -1,7 +1,7 @@
 // The parts of a page as HTML text.
 #pragma once
 
-#include "report/html/page.hpp"
+#include "bide/report/html/page.hpp"
 
 namespace bide::report::html {
 

@@ -1,6 +1,6 @@
-#include "report/html/escape.hpp"
+#include "bide/report/html/escape.hpp"
 
-#include "report/text.hpp"
+#include "bide/report/words/text.hpp"
 
 namespace bide::report::html {
 

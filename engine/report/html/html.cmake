@@ -2,8 +2,6 @@
 # the program is built. Nothing of it is needed where the program runs.
 option(BIDE_CHARTS "Pages draw their charts (building needs node and npm); without, they show tables" ON)
 
-file(GLOB html_sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/*.cpp)
-target_sources(bide_report PRIVATE ${html_sources})
 set(web ${CMAKE_CURRENT_BINARY_DIR}/charts)
 set(bundled ${web}/out/charts_script.txt ${web}/out/charts_hash.txt)
 

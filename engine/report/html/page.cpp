@@ -1,10 +1,10 @@
-#include "report/html/page.hpp"
+#include "bide/report/html/page.hpp"
 
 #include <fmt/format.h>
 
-#include "core/notice.hpp"
-#include "report/html/elements.hpp"
-#include "report/html/escape.hpp"
+#include "bide/core/notice.hpp"
+#include "bide/report/html/elements.hpp"
+#include "bide/report/html/escape.hpp"
 
 namespace bide::report::html {
 

@@ -1,7 +1,7 @@
 #include <fmt/format.h>
 
-#include "report/html/elements.hpp"
-#include "report/html/escape.hpp"
+#include "bide/report/html/elements.hpp"
+#include "bide/report/html/escape.hpp"
 
 namespace bide::report::html {
 

@@ -1,6 +1,6 @@
 // A program outside the project: reads a scenario with the installed engine and tells who is aboard.
+#include <bide/scenario/validate.hpp>
 #include <cstdio>
-#include <scenario/validate.hpp>
 #include <variant>
 
 int main(int argc, char** argv) {

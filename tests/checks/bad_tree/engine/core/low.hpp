@@ -1,4 +1,4 @@
 #pragma once
 #include <nlohmann/json.hpp>
 
-#include "march/high.hpp"
+#include "bide/march/high.hpp"

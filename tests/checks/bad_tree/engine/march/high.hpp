@@ -1,3 +1,3 @@
 #pragma once
-#include "constants/numbers.hpp"
+#include "bide/constants/numbers.hpp"
 #include "high.hpp"

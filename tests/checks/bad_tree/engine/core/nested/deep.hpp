@@ -1,2 +1,2 @@
 #pragma once
-#include "march/high.hpp"
+#include "bide/march/high.hpp"

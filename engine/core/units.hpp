@@ -1,0 +1,11 @@
+// Conversion factors between the units people write and the SI units inside.
+#pragma once
+
+namespace bide {
+
+inline constexpr double minute_s = 60;  // seconds in a minute
+inline constexpr double hour_s = 3600;  // seconds in an hour
+inline constexpr double day_s = 86400;  // seconds in a day
+inline constexpr double pct = 100;      // percent in the whole
+
+}  // namespace bide

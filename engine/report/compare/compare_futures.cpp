@@ -1,0 +1,110 @@
+#include "bide/report/compare/compare_futures.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "bide/core/units.hpp"
+#include "bide/report/run/json_parts.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report {
+namespace {
+
+using study::Paired;
+
+std::string signed_hours(double hours) {
+  if (hours == 0) return "0 h";
+  return (hours > 0 ? "+" : "-") + duration(std::abs(hours) * hour_s);
+}
+
+std::string of_all(const Paired& p, const study::Share& share) {
+  const double n = static_cast<double>(p.samples);
+  return fmt::format("{} of {} futures ({:.0f} to {:.0f})", share.count, p.samples,
+                     std::floor(share.interval.low * n), std::ceil(share.interval.high * n));
+}
+
+std::string between(double low, double high) {
+  return fmt::format("({} to {})", signed_hours(low), signed_hours(high));
+}
+
+std::string differences(const Paired& p, double horizon_h) {
+  std::string text;
+  if (p.beyond > 0) text = "of the time within " + horizon(horizon_h * hour_s) + " ";
+  text += "the median difference is " + signed_hours(p.median_difference);
+  if (p.median_low && p.median_high && *p.median_low != *p.median_high)
+    text += " " + between(*p.median_low, *p.median_high);
+  const bool some_alike = p.same.count + p.not_told_apart.count > 0;
+  if (some_alike && p.median_where_apart)
+    text += ", where they differ " + signed_hours(*p.median_where_apart);
+  return text + fmt::format(", the mean {} {}", signed_hours(p.mean_difference),
+                            between(p.mean_interval.low, p.mean_interval.high));
+}
+
+std::string sentence(const char* what, const Paired& p, double horizon_h, const std::string& first,
+                     const std::string& second) {
+  const std::string within = horizon(horizon_h * hour_s);
+  if (p.first_longer.count + p.second_longer.count == 0)
+    return fmt::format(
+        "{}, first person: no difference in any of {} futures ({} end at the same time, {} run beyond {} in "
+        "both).",
+        what, p.samples, p.same.count, p.not_told_apart.count, within);
+  const bool second_more = p.second_longer.count >= p.first_longer.count;
+  const study::Share &more = second_more ? p.second_longer : p.first_longer,
+                     &less = second_more ? p.first_longer : p.second_longer;
+  std::string text = fmt::format("{}, first person: {} is longer in {}, {} in {}", what,
+                                 second_more ? second : first, of_all(p, more), second_more ? first : second,
+                                 less.count == 0 ? std::string("none") : fmt::format("{}", less.count));
+  if (p.same.count > 0) text += fmt::format(", they end at the same time in {}", p.same.count);
+  if (p.not_told_apart.count > 0)
+    text += fmt::format(", in {} both run beyond {}", p.not_told_apart.count, within);
+  return text + fmt::format("; {} (from {} to {}).", differences(p, horizon_h), first, second);
+}
+
+nlohmann::ordered_json json_of(const Paired& p) {
+  const auto share = [](const study::Share& s) {
+    return nlohmann::ordered_json{{"count", s.count},
+                                  {"share", json_number(s.value)},
+                                  {"share_low", json_number(s.interval.low)},
+                                  {"share_high", json_number(s.interval.high)}};
+  };
+  const auto optional = [](const std::optional<double>& value) {
+    return value ? json_number(*value) : nlohmann::ordered_json();
+  };
+  return {{"futures", p.samples},
+          {"this_option_longer", share(p.second_longer)},
+          {"option_1_longer", share(p.first_longer)},
+          {"same_time", share(p.same)},
+          {"both_beyond_horizon", share(p.not_told_apart)},
+          {"median_difference_h", json_number(p.median_difference)},
+          {"median_low_h", optional(p.median_low)},
+          {"median_high_h", optional(p.median_high)},
+          {"median_where_they_differ_h", optional(p.median_where_apart)},
+          {"mean_difference_h", json_number(p.mean_difference)},
+          {"mean_low_h", json_number(p.mean_interval.low)},
+          {"mean_high_h", json_number(p.mean_interval.high)}};
+}
+
+}  // namespace
+
+std::vector<std::string> futures_sentences(const study::PairedFutures& paired, const std::string& first,
+                                           const std::string& second) {
+  std::vector<std::string> out{sentence("Able until", paired.able, paired.horizon_h, first, second),
+                               sentence("Alive until", paired.alive, paired.horizon_h, first, second)};
+  if (paired.without_result > 0)
+    out.push_back(fmt::format("{} of {} futures have no result in one of them and are left out.",
+                              paired.without_result, paired.drawn));
+  return out;
+}
+
+nlohmann::ordered_json futures_json(const study::PairedFutures& paired) {
+  return {{"against_option", 1},
+          {"drawn", paired.drawn},
+          {"without_result", paired.without_result},
+          {"horizon_h", json_number(paired.horizon_h)},
+          {"confidence", json_number(paired.confidence)},
+          {"able_until_first_person", json_of(paired.able)},
+          {"alive_until_first_person", json_of(paired.alive)}};
+}
+
+}  // namespace bide::report

@@ -1,0 +1,19 @@
+// Two options under common futures, in words and as JSON.
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+#include "bide/study/questions/common_futures.hpp"
+
+namespace bide::report {
+
+// "Able until, first person: option 2 is longer in 83 of 100 futures ..."; one for able, one for alive, one
+// for what has no result.
+std::vector<std::string> futures_sentences(const study::PairedFutures& paired, const std::string& first,
+                                           const std::string& second);
+
+nlohmann::ordered_json futures_json(const study::PairedFutures& paired);
+
+}  // namespace bide::report

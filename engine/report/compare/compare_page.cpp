@@ -1,0 +1,391 @@
+#include "bide/report/compare/compare_page.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bide/core/units.hpp"
+#include "bide/report/compare/compare_cells.hpp"
+#include "bide/report/compare/compare_futures.hpp"
+#include "bide/report/html/lines.hpp"
+#include "bide/report/words/words.hpp"
+#include "bide/scenario/differences.hpp"
+#include "bide/study/questions/unmeasured.hpp"
+
+namespace bide::report::pages {
+namespace {
+
+using outcome::Figures;
+
+constexpr std::size_t most_options = 6;  // drawn; as many as there are looks of a line
+
+std::string option_name(std::size_t place) {
+  return fmt::format("option {}", place + 1);
+}
+
+std::size_t drawn(const Comparison& comparison) {
+  return std::min(comparison.options.size(), most_options);
+}
+
+html::Table differences_table(const char* caption, const std::vector<scenario::Difference>& differences,
+                              std::size_t options) {
+  html::Table out;
+  out.caption = caption;
+  out.columns = {{"", false}};
+  for (std::size_t i = 0; i < options; ++i) out.columns.push_back({option_name(i), false});
+  for (const scenario::Difference& each : differences) {
+    std::vector<std::string> row{each.pointer + (each.unit.empty() ? "" : ", " + each.unit)};
+    for (const scenario::InForce& value : each.values)
+      row.push_back(value.value + (value.filled_in ? " (default)" : ""));
+    out.rows.push_back(std::move(row));
+  }
+  return out;
+}
+
+html::Section options_section(const Comparison& comparison) {
+  std::vector<const scenario::ValidScenario*> all;
+  html::List names;
+  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
+    const Option& option = comparison.options[i];
+    all.push_back(option.own.scenario);
+    names.items.push_back(
+        fmt::format("Option {}: {} ({}).", i + 1, option.own.scenario->scenario.name, option.label));
+  }
+  html::Section out{"What is compared", {names}};
+  out.blocks.push_back(differences_table("Inputs that differ", scenario::differences(all), all.size()));
+  if (const auto aboard = scenario::differences_aboard(all); !aboard.empty())
+    out.blocks.push_back(differences_table("Stores aboard that differ", aboard, all.size()));
+  return out;
+}
+
+// Over the option as it is and both ends of what nobody has measured.
+std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*times) {
+  const Figures& own = option.own.figures;
+  std::vector<std::optional<double>> all{(own.*times).first_s};
+  for (const Figures& end : option.ends) all.push_back((end.*times).first_s);
+  const study::TimeRange range = study::range_of(all);
+  if (!range.earliest_s) return not_reached(own.horizon_s);
+  const std::string from = duration(*range.earliest_s);
+  const std::string to = range.latest_s ? duration(*range.latest_s) : "beyond " + horizon(own.horizon_s);
+  return from == to ? from : from + " to " + to;
+}
+
+struct Shown {
+  std::string name;
+  const Figures* figures;
+  const Option* ranges;  // null: none to show
+};
+
+html::Table figures_table(const std::string& caption, const std::vector<Shown>& shown) {
+  html::Table out;
+  out.caption = caption;
+  out.columns = {{"", false}};
+  for (const Shown& each : shown) out.columns.push_back({each.name, false});
+  const auto add = [&](const std::string& name, const auto& cell_of) {
+    std::vector<std::string> row{name};
+    for (const Shown& each : shown) row.push_back(cell_of(each));
+    out.rows.push_back(std::move(row));
+  };
+  const auto range_of = [](const outcome::CrewTimes Figures::*times) {
+    return [times](const Shown& s) { return range_cell(*s.ranges, times); };
+  };
+  const auto time_of = [](const outcome::CrewTimes Figures::*times,
+                          std::optional<double> outcome::CrewTimes::*who) {
+    return [times, who](const Shown& s) { return cell((s.figures->*times).*who, s.figures->horizon_s); };
+  };
+  const bool ranges = std::all_of(shown.begin(), shown.end(), [](const Shown& each) {
+    return each.ranges && !each.ranges->ends.empty();
+  });
+  if (ranges) {
+    add("able until, first person, over what is not measured", range_of(&Figures::able));
+    add("alive until, first person, over what is not measured", range_of(&Figures::alive));
+  }
+  using outcome::CrewTimes;
+  add("able until, first person", time_of(&Figures::able, &CrewTimes::first_s));
+  add("able until, median", time_of(&Figures::able, &CrewTimes::median_s));
+  add("able until, last person", time_of(&Figures::able, &CrewTimes::last_s));
+  add("able ended by", [](const Shown& s) { return ended_by(*s.figures); });
+  add("alive until, first person", time_of(&Figures::alive, &CrewTimes::first_s));
+  add("alive until, last person", time_of(&Figures::alive, &CrewTimes::last_s));
+  add("coldest night inside", [](const Shown& s) {
+    return s.figures->coldest_night_degC ? temperature(*s.figures->coldest_night_degC) : std::string("none");
+  });
+  add("lowest core", [](const Shown& s) { return temperature(s.figures->lowest_core_degC); });
+  add("worst water deficit, of body mass",
+      [](const Shown& s) { return percent(s.figures->worst_water_deficit_pct); });
+  add("CO2 above 5,000 ppm", [](const Shown& s) { return foul_air(*s.figures); });
+  add("stores out", [](const Shown& s) { return stores_out(*s.figures); });
+  return out;
+}
+
+html::Section figures_section(const Comparison& comparison) {
+  std::vector<Shown> own, equal;
+  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
+    const Option& option = comparison.options[i];
+    own.push_back({option_name(i), &option.own.figures, &option});
+    if (i == 0) equal.push_back(own.back());
+    if (option.equal) equal.push_back({option_name(i), &option.equal->figures, nullptr});
+  }
+  html::Section out{"Side by side", {figures_table("Each with its own stores", own)}};
+  if (comparison.same_stores) {
+    out.blocks.push_back(html::Paragraph{"All options carry the same stores; there is no second table."});
+    return out;
+  }
+  if (equal.size() > 1)
+    out.blocks.push_back(figures_table("With equal stores: those of option 1 in every option", equal));
+  for (std::size_t i = 1; i < comparison.options.size(); ++i)
+    if (!comparison.options[i].equal_refused.empty())
+      out.blocks.push_back(html::Paragraph{fmt::format("Option {} cannot carry the stores of option 1: {}",
+                                                       i + 1, comparison.options[i].equal_refused)});
+  return out;
+}
+
+html::Section conclusion_section(const Comparison& comparison) {
+  html::Section out{"What sets them apart", {}};
+  for (std::vector<std::string>& sentences : conclusions(comparison)) {
+    out.blocks.push_back(html::Paragraph{sentences.front(), true});
+    sentences.erase(sentences.begin());
+    out.blocks.push_back(html::List{std::move(sentences)});
+  }
+  out.blocks.push_back(html::Paragraph{one_case_each(comparison)});
+  if (!comparison.no_futures.empty())
+    out.blocks.push_back(html::Paragraph{"Under common futures: " + comparison.no_futures});
+  return out;
+}
+
+// In how many futures each option lasts longer than the first.
+html::Chart futures_chart(const Comparison& comparison) {
+  html::Chart out;
+  out.title = "Who is able longer, future by future";
+  out.sentence =
+      "Of the futures drawn, under the same weather, people and failures: in how many the first person of "
+      "each option is able longer than in option 1, in how many shorter, and in how many there is no "
+      "difference to see.";
+  out.x = {"option"};
+  out.y = {"futures", "", true};
+  std::vector<std::vector<double>> counts(4);
+  for (std::size_t i = 1; i < comparison.options.size(); ++i) {
+    if (!comparison.options[i].futures) continue;
+    const study::Paired& able = comparison.options[i].futures->able;
+    out.categories.push_back(option_name(i));
+    const std::size_t parts[] = {able.second_longer.count, able.first_longer.count, able.same.count,
+                                 able.not_told_apart.count};
+    for (std::size_t part = 0; part < counts.size(); ++part)
+      counts[part].push_back(static_cast<double>(parts[part]));
+  }
+  out.series =
+      html::stack({"longer than option 1", "shorter", "the same time", "both beyond the horizon"}, counts);
+  return out;
+}
+
+html::Section futures_section(const Comparison& comparison) {
+  html::Section out{"Under common futures", {}};
+  html::List list;
+  for (std::size_t i = 1; i < comparison.options.size(); ++i)
+    if (comparison.options[i].futures)
+      for (std::string& sentence :
+           futures_sentences(*comparison.options[i].futures, "option 1", option_name(i)))
+        list.items.push_back(std::move(sentence));
+  out.blocks.push_back(std::move(list));
+  if (html::Chart chart = futures_chart(comparison); !chart.categories.empty())
+    out.blocks.push_back(std::move(chart));
+  return out;
+}
+
+// The person whose ability ends first; where nobody's does, the one nearest to a limit.
+std::size_t first_to_fail(const timeline::Timeline& timeline) {
+  const auto& fates = timeline.fates;
+  const auto key = [&](const timeline::PersonFate& fate) {
+    return std::pair(fate.able_until_s.value_or(timeline.horizon_s), fate.nearest_margin_fraction);
+  };
+  return static_cast<std::size_t>(
+      std::min_element(fates.begin(), fates.end(),
+                       [&](const auto& a, const auto& b) { return key(a) < key(b); }) -
+      fates.begin());
+}
+
+html::Chart overlay(const char* title, const char* sentence, html::Axis y, const std::vector<Curve>& curves,
+                    double horizon_s) {
+  constexpr double day_h = 24, long_s = 2 * day_h * hour_s;
+  html::Chart out;
+  out.title = title;
+  out.sentence = sentence;
+  out.x = {"time since the start", "h", true, horizon_s >= long_s ? day_h : 0};
+  out.y = std::move(y);
+  out.series = lines(curves);
+  return out;
+}
+
+html::Section course_section(const Comparison& comparison) {
+  std::vector<Curve> inside, air, core, deficit;
+  double horizon_s = 0;
+  for (std::size_t i = 0; i < drawn(comparison); ++i) {
+    const timeline::Timeline& t = *comparison.options[i].own.timeline;
+    const std::string name = option_name(i);
+    horizon_s = std::max(horizon_s, t.horizon_s);
+    double last_s = 0;
+    for (const timeline::PersonFate& fate : t.fates)
+      last_s = std::max(last_s, fate.alive_until_s.value_or(t.horizon_s));
+    if (t.in_raft) {
+      inside.push_back({name, &t.time_s, &t.inside_air_degC, last_s});
+      air.push_back({name, &t.time_s, &t.co2_ppm, last_s});
+    }
+    const std::size_t person = first_to_fail(t);
+    const double until_s = t.fates[person].alive_until_s.value_or(t.horizon_s);
+    core.push_back({name, &t.time_s, &t.persons[person].core_degC, until_s});
+    deficit.push_back({name, &t.time_s, &t.persons[person].water_deficit_pct, until_s});
+  }
+  html::Section out{"The stays, one over the other", {}};
+  if (comparison.options.size() > drawn(comparison))
+    out.blocks.push_back(html::Paragraph{
+        fmt::format("The first {} of {} options are drawn.", drawn(comparison), comparison.options.size())});
+  if (!inside.empty())
+    out.blocks.push_back(overlay("Inside the raft", "Air inside the raft of each option against time.",
+                                 {"temperature", "degC"}, inside, horizon_s));
+  out.blocks.push_back(
+      overlay("Core of the person nearest to a limit",
+              "Deep body temperature, in each option, of the person who fails first or comes nearest "
+              "to it, while alive.",
+              {"core", "degC"}, core, horizon_s));
+  out.blocks.push_back(
+      overlay("Water deficit of the same person",
+              "Water lost and not replaced, in per cent of body mass, of that person while alive.",
+              {"water deficit", "% of body mass", true}, deficit, horizon_s));
+  if (!air.empty())
+    out.blocks.push_back(overlay("Carbon dioxide inside",
+                                 "Carbon dioxide in the air of each raft against time.", {"CO2", "ppm", true},
+                                 air, horizon_s));
+  return out;
+}
+
+// The time in which all that is drawn can be compared.
+outcome::Window window_of(const Comparison& comparison) {
+  const timeline::Timeline& first = *comparison.options.front().own.timeline;
+  outcome::Window out = outcome::common_window(first, first);
+  for (std::size_t i = 1; i < drawn(comparison); ++i) {
+    const outcome::Window pair = outcome::common_window(first, *comparison.options[i].own.timeline);
+    out.from_s = std::max(out.from_s, pair.from_s);
+    out.to_s = std::min(out.to_s, pair.to_s);
+  }
+  return out;
+}
+
+html::Chart body_chart(const Comparison& comparison, const outcome::Window& window) {
+  using outcome::BodyHeat;
+  static constexpr std::pair<const char*, double BodyHeat::*> parts[] = {
+      {"to the air", &BodyHeat::air_W},        {"to canopy or sky", &BodyHeat::canopy_W},
+      {"to the floor", &BodyHeat::floor_W},    {"to water", &BodyHeat::water_W},
+      {"by drying", &BodyHeat::evaporation_W}, {"with the breath", &BodyHeat::breath_W}};
+  html::Chart out;
+  out.title = "Where one person's warmth goes";
+  out.sentence = fmt::format(
+      "Heat that a person loses by each way, mean over the crew and over {} in which all are "
+      "aboard and alive.",
+      duration(window.to_s - window.from_s));
+  out.x = {"option"};
+  out.y = {"heat lost", "W", true};
+  std::vector<std::string> names;
+  std::vector<std::vector<double>> watts;
+  bool gained = false;
+  for (const auto& part : parts) {
+    names.emplace_back(part.first);
+    watts.emplace_back();
+    for (std::size_t i = 0; i < drawn(comparison); ++i) {
+      watts.back().push_back(body_heat(*comparison.options[i].own.timeline, window).*part.second);
+      gained = gained || watts.back().back() < 0;
+    }
+  }
+  for (std::size_t i = 0; i < drawn(comparison); ++i) out.categories.push_back(option_name(i));
+  if (!gained) {
+    out.series = html::stack(names, watts);
+    return out;
+  }
+  // Heat gained has no place in a stack: a dot for each flow, then.
+  out.sentence += " Below zero is heat gained.";
+  for (std::size_t part = 0; part < names.size(); ++part) {
+    html::Series dots{names[part], html::Kind::points, {}, {}};
+    for (std::size_t i = 0; i < watts[part].size(); ++i)
+      dots.points.push_back({static_cast<double>(i), watts[part][i]});
+    out.series.push_back(std::move(dots));
+  }
+  return out;
+}
+
+// Kelvins by which each option is warmer inside than the first, and what makes them.
+html::Chart warmer_chart(const Comparison& comparison, const outcome::Window& window) {
+  using outcome::WarmerBecause;
+  static constexpr std::pair<const char*, double WarmerBecause::*> parts[] = {
+      {"what the canopy passes for each kelvin", &WarmerBecause::canopy_K},
+      {"what openings and leaks pass for each kelvin", &WarmerBecause::air_K},
+      {"heat of the bodies", &WarmerBecause::bodies_K},
+      {"sun", &WarmerBecause::sun_K},
+      {"heat lost to the sea", &WarmerBecause::sea_K},
+      {"air outside", &WarmerBecause::outside_K},
+      {"condensation and heat stored", &WarmerBecause::rest_K}};
+  html::Chart out;
+  out.title = "What makes it warmer or colder inside than in option 1";
+  out.sentence =
+      "Each part of the difference in inside temperature, in kelvins that add up to it. Above zero makes "
+      "the option warmer than option 1.";
+  out.x = {"by"};
+  out.y = {"inside, against option 1", "K", true};
+  for (const auto& part : parts) out.categories.emplace_back(part.first);
+  const outcome::CabinHeat base = cabin_heat(*comparison.options.front().own.timeline, window);
+  for (std::size_t i = 1; i < drawn(comparison); ++i) {
+    const auto because = warmer_because(base, cabin_heat(*comparison.options[i].own.timeline, window));
+    if (!because) continue;
+    html::Series series{option_name(i),
+                        drawn(comparison) == 2 ? html::Kind::bars : html::Kind::points,
+                        {},
+                        static_cast<int>(i)};
+    for (std::size_t part = 0; part < std::size(parts); ++part)
+      series.points.push_back({static_cast<double>(part), (*because).*parts[part].second});
+    out.series.push_back(std::move(series));
+  }
+  return out;
+}
+
+html::Section warmth_section(const Comparison& comparison) {
+  html::Section out{"Where does the warmth go?", {}};
+  const outcome::Window window = window_of(comparison);
+  if (window.to_s <= window.from_s) {
+    out.blocks.push_back(
+        html::Paragraph{"There is no time in which all are aboard and alive in every option."});
+    return out;
+  }
+  out.blocks.push_back(body_chart(comparison, window));
+  const bool rafts = std::all_of(comparison.options.begin(), comparison.options.end(),
+                                 [](const Option& option) { return option.own.timeline->in_raft; });
+  if (!rafts) return out;
+  if (html::Chart chart = warmer_chart(comparison, window); !chart.series.empty())
+    out.blocks.push_back(std::move(chart));
+  return out;
+}
+
+std::optional<html::Section> cautions_section(const Comparison& comparison) {
+  html::List list;
+  for (std::size_t i = 0; i < comparison.options.size(); ++i)
+    for (const scenario::Diagnostic& caution : comparison.options[i].own.scenario->cautions)
+      list.items.push_back(fmt::format("Option {}: {}: {}", i + 1, caution.pointer, caution.message));
+  if (list.items.empty()) return std::nullopt;
+  return html::Section{"Cautions", {list}};
+}
+
+}  // namespace
+
+html::Page compare_page(const Comparison& comparison) {
+  html::Page page;
+  page.title = "Options side by side";
+  for (std::size_t i = 0; i < comparison.options.size(); ++i)
+    page.lead += (i == 0 ? "" : "; ") + comparison.options[i].own.scenario->scenario.name;
+  page.lead += ".";
+  // The table opens with the ranges, and so stands before what one run of each makes of it.
+  page.sections = {options_section(comparison), figures_section(comparison), conclusion_section(comparison)};
+  if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));
+  for (auto section : {warmth_section, course_section}) page.sections.push_back(section(comparison));
+  if (auto cautions = cautions_section(comparison)) page.sections.push_back(std::move(*cautions));
+  return page;
+}
+
+}  // namespace bide::report::pages

@@ -1,0 +1,300 @@
+// The sentences of a comparison, each computed from what was run.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bide/constants/evidence.hpp"
+#include "bide/outcome/cause.hpp"
+#include "bide/report/compare/compare.hpp"
+#include "bide/report/compare/compare_cells.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report {
+namespace {
+
+using outcome::Ahead;
+using outcome::Figures;
+
+struct Pair {
+  const Compared& first;
+  const Compared& second;
+  std::string first_name, second_name;
+
+  const std::string& name(Ahead ahead) const { return ahead == Ahead::first ? first_name : second_name; }
+};
+
+std::string time_words(const std::optional<double>& at_s, double horizon_s) {
+  return at_s ? duration(*at_s) : not_reached(horizon_s);
+}
+
+Ahead later(const outcome::CrewTimes Figures::*times, const Figures& a, const Figures& b) {
+  return outcome::later((a.*times).first_s, a.horizon_s, (b.*times).first_s, b.horizon_s);
+}
+
+// Whether the order holds at both ends of what nobody has measured.
+std::string at_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const Option& a, const Option& b) {
+  if (a.ends.empty() || b.ends.empty() || ahead == Ahead::not_told_apart) return "";
+  bool holds = true, turns = false;
+  for (std::size_t i = 0; i < a.ends.size() && i < b.ends.size(); ++i) {
+    const Ahead there = later(times, a.ends[i], b.ends[i]);
+    holds = holds && there == ahead;
+    turns = turns || (there != ahead && there != Ahead::not_told_apart);
+  }
+  if (holds) return " This holds at both ends of the unmeasured canopy heat loss and leakage.";
+  if (turns)
+    return " At one end of the unmeasured canopy heat loss and leakage the order turns: it cannot be relied "
+           "on.";
+  return " At one end of the unmeasured canopy heat loss and leakage they are not told apart.";
+}
+
+std::string margin(const Figures& figures) {
+  if (figures.next_limit.empty()) return "no limit in sight";
+  return fmt::format("{} of the way to {} left",
+                     percent(100 * std::clamp(figures.next_margin_fraction, 0.0, 1.0)),
+                     outcome::short_cause(figures.next_limit));
+}
+
+// Where nobody reaches a limit, how far off the nearest is; nothing otherwise.
+std::string margins(const Pair& pair) {
+  const Figures &a = pair.first.figures, &b = pair.second.figures;
+  if (a.able.first_s || b.able.first_s) return "";
+  std::string text = fmt::format(" To the nearest limit, {} has {}, {} {}", pair.first_name, margin(a),
+                                 pair.second_name, margin(b));
+  const double gap = b.next_margin_fraction - a.next_margin_fraction;
+  if (std::abs(gap) < constants::margins_apart_fraction || a.next_limit.empty() || b.next_limit.empty())
+    return text + ".";
+  return text + fmt::format(": {} has more in hand.", gap > 0 ? pair.second_name : pair.first_name);
+}
+
+std::string time_sentence(const char* what, const outcome::CrewTimes Figures::*times, const Pair& pair) {
+  const Figures &a = pair.first.figures, &b = pair.second.figures;
+  const auto &first = (a.*times).first_s, &second = (b.*times).first_s;
+  const Ahead ahead = later(times, a, b);
+  if (ahead == Ahead::not_told_apart)
+    return fmt::format("{}: not told apart ({}, {}).", what, time_words(first, a.horizon_s),
+                       time_words(second, b.horizon_s));
+  const bool one = ahead == Ahead::first;
+  const auto &late = one ? first : second, &early = one ? second : first;
+  const double late_horizon_s = one ? a.horizon_s : b.horizon_s,
+               early_horizon_s = one ? b.horizon_s : a.horizon_s;
+  const std::string limit = one ? (times == &Figures::able ? b.able_limit : b.alive_limit)
+                                : (times == &Figures::able ? a.able_limit : a.alive_limit);
+  return fmt::format("{}: {} is ahead by {}{}: {}, against {} ({}).", what, pair.name(ahead),
+                     late ? "" : "more than ", duration(late.value_or(late_horizon_s) - *early),
+                     time_words(late, late_horizon_s), time_words(early, early_horizon_s),
+                     outcome::short_cause(limit));
+}
+
+std::string overall(Ahead able, Ahead alive, const Pair& pair) {
+  if (able == Ahead::not_told_apart && alive == Ahead::not_told_apart)
+    return fmt::format("{} and {} are not told apart in able until and alive until.", pair.first_name,
+                       pair.second_name);
+  if (able != Ahead::not_told_apart && alive != Ahead::not_told_apart && able != alive)
+    return fmt::format("{} is longer able, {} longer alive: which is better depends on what counts.",
+                       pair.name(able), pair.name(alive));
+  const Ahead ahead = able != Ahead::not_told_apart ? able : alive;
+  const std::string& behind = ahead == Ahead::first ? pair.second_name : pair.first_name;
+  return fmt::format("{} is ahead of {} in {}.", pair.name(ahead), behind,
+                     able == alive                   ? "able until and alive until"
+                     : able != Ahead::not_told_apart ? "able until, not told apart in alive until"
+                                                     : "alive until, not told apart in able until");
+}
+
+// One direction for the two times together; conflicting ones give none.
+Ahead one_order(Ahead able, Ahead alive) {
+  if (able == alive || alive == Ahead::not_told_apart) return able;
+  return able == Ahead::not_told_apart ? alive : Ahead::not_told_apart;
+}
+
+struct Cause {
+  double kelvin;  // positive: makes the second warmer
+  std::string words;
+};
+
+std::string against(const char* what, double warm, double other, const char* unit) {
+  return fmt::format("{} {} {}, against {}", what, two_figures(warm), unit, two_figures(other));
+}
+
+std::vector<Cause> causes(const outcome::CabinHeat& a, const outcome::CabinHeat& b, bool second_warmer) {
+  const auto because = outcome::warmer_because(a, b);
+  if (!because) return {};
+  const outcome::CabinHeat &warm = second_warmer ? b : a, &other = second_warmer ? a : b;
+  const std::size_t w = second_warmer ? 1 : 0, o = 1 - w;
+  return {
+      {because->canopy_K, against("for each kelvin between inside and outside its canopy passes",
+                                  because->canopy_W_K[w], because->canopy_W_K[o], "W")},
+      {because->air_K,
+       against("for each kelvin its openings and leaks pass", because->air_W_K[w], because->air_W_K[o], "W")},
+      {because->bodies_K, against("its bodies give", warm.bodies_W, other.bodies_W, "W")},
+      {because->sun_K, against("the sun brings", warm.sun_W, other.sun_W, "W")},
+      {because->sea_K, against("floor and tubes lose to the sea", warm.sea_W, other.sea_W, "W")},
+      {because->outside_K, against("the air outside is at", warm.outside_degC, other.outside_degC, "C")},
+      {because->rest_K, "condensation on its canopy and heat held or let go make up the rest"},
+  };
+}
+
+// "a (1.9 K of it); b (0.6 K of it); against that: c (-0.3 K)"
+std::string causes_words(std::vector<Cause> list, double difference_K) {
+  constexpr double worth_telling = 0.2;  // of the difference
+  constexpr std::size_t most_told = 3;
+  std::stable_sort(list.begin(), list.end(),
+                   [](const Cause& a, const Cause& b) { return std::abs(a.kelvin) > std::abs(b.kelvin); });
+  std::string with, opposed;
+  std::size_t told = 0;
+  for (const Cause& cause : list) {
+    const double kelvin = difference_K < 0 ? -cause.kelvin : cause.kelvin;  // positive: in its favour
+    if (std::abs(kelvin) < worth_telling * std::abs(difference_K) || told == most_told) continue;
+    ++told;
+    std::string& part = kelvin > 0 ? with : opposed;
+    part += fmt::format("{}{} ({} K)", part.empty() ? "" : "; ", cause.words, two_figures(kelvin));
+  }
+  if (with.empty() && opposed.empty()) return "";
+  if (opposed.empty()) return ", because " + with;
+  return fmt::format("{}{}; against that, {}", with.empty() ? "" : ", because ", with, opposed);
+}
+
+// The flows themselves, where a cabin is too near to the outside to speak of watts for each kelvin.
+std::string flows_words(const outcome::CabinHeat& warm, const outcome::CabinHeat& other) {
+  return fmt::format(
+      ": bodies give {} against {} W, the sun {} against {}; canopy loses {} against {}, openings and leaks "
+      "{} against {}, floor and tubes {} against {}",
+      two_figures(warm.bodies_W), two_figures(other.bodies_W), two_figures(warm.sun_W),
+      two_figures(other.sun_W), two_figures(warm.canopy_W), two_figures(other.canopy_W),
+      two_figures(warm.air_W), two_figures(other.air_W), two_figures(warm.sea_W), two_figures(other.sea_W));
+}
+
+std::string cabin_sentence(const Pair& pair, const outcome::Window& window) {
+  if (!pair.first.timeline->in_raft || !pair.second.timeline->in_raft) return "";
+  const outcome::CabinHeat a = cabin_heat(*pair.first.timeline, window),
+                           b = cabin_heat(*pair.second.timeline, window);
+  const double difference_K = b.inside_degC - a.inside_degC;
+  if (std::abs(difference_K) < constants::temperatures_apart_K)
+    return fmt::format("Inside: not told apart, {} and {} in the mean.", temperature(a.inside_degC),
+                       temperature(b.inside_degC));
+  const bool second = difference_K > 0;
+  const outcome::CabinHeat &warm = second ? b : a, &other = second ? a : b;
+  const std::vector<Cause> list = causes(a, b, second);
+  return fmt::format("Inside: {} is warmer by {} K in the mean over {}, {} against {}{}.",
+                     second ? pair.second_name : pair.first_name, two_figures(std::abs(difference_K)),
+                     duration(window.to_s - window.from_s), temperature(warm.inside_degC),
+                     temperature(other.inside_degC),
+                     list.empty() ? flows_words(warm, other) : causes_words(list, difference_K));
+}
+
+std::string body_sentence(const Pair& pair, const outcome::Window& window) {
+  const outcome::BodyHeat a = body_heat(*pair.first.timeline, window),
+                          b = body_heat(*pair.second.timeline, window);
+  struct Path {
+    const char* to;
+    double outcome::BodyHeat::*watts;
+  };
+  constexpr Path paths[] = {{"to the air", &outcome::BodyHeat::air_W},
+                            {"to the canopy or sky", &outcome::BodyHeat::canopy_W},
+                            {"to floor and tubes", &outcome::BodyHeat::floor_W},
+                            {"to water", &outcome::BodyHeat::water_W},
+                            {"by evaporation", &outcome::BodyHeat::evaporation_W},
+                            {"by breath", &outcome::BodyHeat::breath_W}};
+  const Path* largest =
+      std::max_element(std::begin(paths), std::end(paths), [&](const Path& x, const Path& y) {
+        return std::abs(b.*x.watts - a.*x.watts) < std::abs(b.*y.watts - a.*y.watts);
+      });
+  constexpr double worth_telling = 0.05;  // of the heat a body makes
+  const double gap_W = b.*largest->watts - a.*largest->watts;
+  if (std::abs(gap_W) < worth_telling * std::max(a.made_W, b.made_W)) return "";
+  const bool second = gap_W < 0;
+  return fmt::format(
+      "Each body: the largest difference is heat lost {}, {} W less in {} ({} against {} W); shivering {} W "
+      "in {}, "
+      "{} W in {}.",
+      largest->to, two_figures(std::abs(gap_W)), second ? pair.second_name : pair.first_name,
+      two_figures(second ? b.*largest->watts : a.*largest->watts),
+      two_figures(second ? a.*largest->watts : b.*largest->watts), two_figures(a.shivering_W),
+      pair.first_name, two_figures(b.shivering_W), pair.second_name);
+}
+
+std::string water_sentence(const Pair& pair, const outcome::Window& window) {
+  const outcome::WaterFlows a = water_flows(*pair.first.timeline, window),
+                            b = water_flows(*pair.second.timeline, window);
+  const double gap_pct = b.deficit_pct - a.deficit_pct;
+  if (std::abs(gap_pct) < constants::deficits_apart_pct) return "";
+  const bool second = gap_pct < 0;
+  const outcome::WaterFlows &better = second ? b : a, &other = second ? a : b;
+  return fmt::format(
+      "Water: after {} {} is less short of it, {} of body mass against {}; each has drunk {} L against {}, "
+      "lost {} L "
+      "against {} as urine and {} L against {} through the skin.",
+      duration(window.to_s), second ? pair.second_name : pair.first_name, percent(better.deficit_pct),
+      percent(other.deficit_pct), two_figures(better.drunk_L), two_figures(other.drunk_L),
+      two_figures(better.urine_L), two_figures(other.urine_L), two_figures(better.sweat_L),
+      two_figures(other.sweat_L));
+}
+
+std::string air_sentence(const Pair& pair) {
+  const double a_h = pair.first.figures.foul_air_h, b_h = pair.second.figures.foul_air_h;
+  if (std::abs(a_h - b_h) < constants::foul_air_apart_h) return "";
+  return fmt::format("Air: CO2 above 5,000 ppm: {} in {}, {} in {}.", foul_air(pair.first.figures),
+                     pair.first_name, foul_air(pair.second.figures), pair.second_name);
+}
+
+std::string stores_sentence(Ahead own, Ahead equal, const Pair& pair) {
+  if (own == equal)
+    return own == Ahead::not_told_apart
+               ? ""
+               : fmt::format(" So {} is ahead by more than its stores.", pair.name(own));
+  if (own == Ahead::not_told_apart) return " So what it carries makes up for the rest, or the reverse.";
+  if (equal == Ahead::not_told_apart)
+    return fmt::format(" So its stores are what puts {} ahead.", pair.name(own));
+  return fmt::format(" So the order turns: its stores put {} ahead, and all else puts {} ahead.",
+                     pair.name(own), pair.name(equal));
+}
+
+}  // namespace
+
+std::string one_case_each(const Comparison& comparison) {
+  const bool drawn = std::any_of(comparison.options.begin(), comparison.options.end(),
+                                 [](const Option& option) { return option.futures.has_value(); });
+  const std::string each =
+      "Each option is one case, not a forecast: a single run of one scenario, without a range";
+  return each + (drawn ? "; the common futures, further down, have the odds." : ".");
+}
+
+std::vector<std::vector<std::string>> conclusions(const Comparison& comparison) {
+  std::vector<std::vector<std::string>> out;
+  const Option& base = comparison.options.front();
+  for (std::size_t i = 1; i < comparison.options.size(); ++i) {
+    const Option& option = comparison.options[i];
+    const Pair pair{base.own, option.own, "option 1", fmt::format("option {}", i + 1)};
+    std::vector<std::string> list;
+    const auto add = [&list](std::string sentence) {
+      if (sentence.empty()) return;
+      sentence.front() = sentence.front() == 'o' ? 'O' : sentence.front();
+      list.push_back(std::move(sentence));
+    };
+    const Ahead able = later(&Figures::able, base.own.figures, option.own.figures),
+                alive = later(&Figures::alive, base.own.figures, option.own.figures);
+    add(overall(able, alive, pair));
+    add(time_sentence("Able until, first person", &Figures::able, pair) +
+        at_ends(&Figures::able, able, base, option) + margins(pair));
+    add(time_sentence("Alive until, first person", &Figures::alive, pair) +
+        at_ends(&Figures::alive, alive, base, option));
+    const outcome::Window window = outcome::common_window(*base.own.timeline, *option.own.timeline);
+    if (window.to_s > window.from_s) {
+      add(cabin_sentence(pair, window));
+      add(body_sentence(pair, window));
+      add(water_sentence(pair, window));
+    }
+    add(air_sentence(pair));
+    if (option.equal) {
+      const Pair equal{base.own, *option.equal, pair.first_name, pair.second_name};
+      const Ahead equal_able = later(&Figures::able, base.own.figures, option.equal->figures),
+                  equal_alive = later(&Figures::alive, base.own.figures, option.equal->figures);
+      add("With the stores of option 1 in both, " + overall(equal_able, equal_alive, equal) +
+          stores_sentence(one_order(able, alive), one_order(equal_able, equal_alive), pair) + margins(equal));
+    }
+    out.push_back(std::move(list));
+  }
+  return out;
+}
+
+}  // namespace bide::report

@@ -1,0 +1,140 @@
+#include "bide/report/levers/levers.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
+#include "bide/outcome/cause.hpp"
+#include "bide/report/levers/levers_words.hpp"
+#include "bide/report/run/json_parts.hpp"
+#include "bide/report/words/page.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using study::Gain;
+using study::LeverTried;
+
+bool of(const LeverTried& tried, int sign) {
+  return tried.state == LeverTried::State::tried && study::direction(tried) == sign;
+}
+
+void print_tried(Page& page, const study::LeversTried& levers, int sign, const char* heading) {
+  bool any = false;
+  const double h = levers.base.horizon_s;
+  for (const LeverTried& tried : levers.tried) {
+    if (!of(tried, sign)) continue;
+    if (!any) page.heading(heading);
+    any = true;
+    page.item(tried.lever->title + burden_words(tried.burden) + ": " + bought_words(tried, h) +
+              air_words(levers, tried) + ".");
+  }
+}
+
+void print_reasons(Page& page, const study::LeversTried& levers, LeverTried::State state,
+                   const char* heading) {
+  bool any = false;
+  for (const LeverTried& tried : levers.tried) {
+    if (tried.state != state) continue;
+    if (!any) page.heading(heading);
+    any = true;
+    page.item(fmt::format("{}: {}.", tried.lever->title, page.outside(tried.reason)));
+  }
+}
+
+std::string first_words(const outcome::CrewTimes& times, double horizon_s) {
+  return times.first_s ? duration(*times.first_s) : not_reached(horizon_s);
+}
+
+Json gain_json(const Gain& gain) {
+  return {{"hours", gain.unreached ? Json(nullptr) : json_number(gain.hours)},
+          {"at_least", gain.at_least},
+          {"told_apart", gain.told_apart},
+          {"not_reached_either_way", gain.unreached}};
+}
+
+void put_gains(Json& to, const study::Gains& gains) {
+  to["able_gain"] = gain_json(gains.able);
+  to["alive_gain"] = gain_json(gains.alive);
+  to["margin_gain_fraction"] = json_number(gains.margin);
+}
+
+const char* state_word(const LeverTried& tried) {
+  switch (tried.state) {
+    case LeverTried::State::makes_no_sense:
+      return "makes_no_sense";
+    case LeverTried::State::withheld:
+      return "withheld";
+    case LeverTried::State::tried:
+      break;
+  }
+  const int direction = study::direction(tried);
+  return direction > 0 ? "helps" : direction < 0 ? "harms" : "not_told_apart";
+}
+
+}  // namespace
+
+std::string levers_text(const study::LeversTried& levers, const scenario::ValidScenario& scenario,
+                        Letters letters, int width) {
+  Page page(width, letters);
+  page.paragraph("Each lever is one case, not a forecast: a single run with one change.");
+  page.paragraph(what_the_ends_are);
+  page.line();
+  page.paragraph(page.outside(scenario.scenario.name));
+  const double h = levers.base.horizon_s;
+  page.paragraph(fmt::format(
+      "As it is: able until {}, alive until {} (first person){}.", first_words(levers.base.able, h),
+      first_words(levers.base.alive, h),
+      levers.base.able_limit.empty() ? "" : "; ended by " + outcome::short_cause(levers.base.able_limit)));
+  print_tried(page, levers, 1, "WHAT BUYS TIME, OR MARGIN WHERE NO LIMIT IS REACHED; the most first");
+  print_tried(page, levers, -1, "WHAT WOULD COST TIME OR MARGIN HERE");
+  print_tried(page, levers, 0, "NOT TOLD APART FROM DOING NOTHING");
+  print_reasons(page, levers, LeverTried::State::withheld, "WITHHELD");
+  print_reasons(page, levers, LeverTried::State::makes_no_sense, "MAKES NO SENSE HERE");
+  page.line();
+  page.paragraph(standing_notice);
+  page.paragraph(standing_advice);
+  return page.text();
+}
+
+std::string levers_json(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
+  const auto hours = [](const std::optional<double>& at_s) {
+    return at_s ? json_number(*at_s / hour_s) : Json(nullptr);
+  };
+  Json json;
+  json["format"] = levers_format;
+  json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
+  json["one_case"] = "Each lever is one case, not a forecast: a single run with one change.";
+  json["name"] = plain(scenario.scenario.name);
+  json["horizon_h"] = json_number(levers.base.horizon_s / hour_s);
+  json["able_first_h"] = hours(levers.base.able.first_s);
+  json["alive_first_h"] = hours(levers.base.alive.first_s);
+  json["highest_co2_ppm"] = {json_number(levers.base_co2_low_ppm), json_number(levers.base_co2_high_ppm)};
+  json["levers"] = Json::array();
+  for (const LeverTried& tried : levers.tried) {
+    Json each = {
+        {"lever", tried.lever->key},
+        {"title", tried.lever->title},
+        {"source", tried.lever->source},
+        {"mass_kg", json_number(tried.burden.mass_kg)},
+        {"volume_L", json_number(tried.burden.volume_L)},
+        {"state", state_word(tried)},
+        {"reason", tried.reason.empty() ? Json(nullptr) : Json(plain(tried.reason, Letters::utf8, 400))}};
+    if (tried.state == LeverTried::State::tried) {
+      put_gains(each, tried.gained);
+      each["at_lowest_and_highest_loss"] = Json::array();
+      for (const study::Gains& end : tried.ends)
+        put_gains(each["at_lowest_and_highest_loss"].emplace_back(), end);
+    }
+    if (tried.state != LeverTried::State::makes_no_sense)
+      each["highest_co2_ppm"] = {json_number(tried.co2_low_ppm), json_number(tried.co2_high_ppm)};
+    json["levers"].push_back(each);
+  }
+  return json_text(json);
+}
+
+}  // namespace bide::report

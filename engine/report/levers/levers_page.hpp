@@ -1,0 +1,12 @@
+// The page of levers alone: the scenario as it is, and what would buy more time.
+#pragma once
+
+#include "bide/report/html/page.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/study/questions/levers.hpp"
+
+namespace bide::report::pages {
+
+html::Page levers_page(const study::LeversTried& levers, const scenario::ValidScenario& scenario);
+
+}  // namespace bide::report::pages

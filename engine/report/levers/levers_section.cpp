@@ -1,0 +1,172 @@
+#include "bide/report/levers/levers_section.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "bide/outcome/cause.hpp"
+#include "bide/report/levers/levers_words.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report::pages {
+namespace {
+
+using study::LeversTried;
+using study::LeverTried;
+
+constexpr std::size_t most_bars = 12;
+
+bool tried(const LeverTried& each) {
+  return each.state == LeverTried::State::tried;
+}
+
+// Levers that do something, the largest gain first and the largest loss last.
+std::vector<const LeverTried*> that_matter(const LeversTried& levers) {
+  std::vector<const LeverTried*> out;
+  for (const LeverTried& each : levers.tried)
+    if (tried(each) && study::direction(each) != 0) out.push_back(&each);
+  if (out.size() > most_bars) out.erase(out.begin() + most_bars / 2, out.end() - most_bars / 2);
+  return out;
+}
+
+html::Chart chart_of(const std::vector<const LeverTried*>& levers, const char* title) {
+  html::Chart out;
+  out.title = title;
+  out.x = {"change"};
+  for (const LeverTried* each : levers) out.categories.push_back(each->lever->title);
+  return out;
+}
+
+bool in_hours(const LeverTried* each) {
+  const auto reached = [](const study::Gains& gains) {
+    return !gains.able.unreached || !gains.alive.unreached;
+  };
+  return reached(each->gained) || std::any_of(each->ends.begin(), each->ends.end(), reached);
+}
+
+// Hours gained, and their reach over both ends; nothing where no limit is reached in any of these.
+std::optional<html::Point> hours_point(std::size_t place, const LeverTried& lever,
+                                       study::Gain study::Gains::*which) {
+  const study::Gain& gain = lever.gained.*which;
+  html::Point out{static_cast<double>(place), gain.unreached ? html::Point::none : gain.hours};
+  if (!gain.unreached && gain.at_least) out.label = "or more";
+  std::vector<double> hours;
+  if (!gain.unreached) hours.push_back(gain.hours);
+  for (const study::Gains& end : lever.ends)
+    if (!(end.*which).unreached) hours.push_back((end.*which).hours);
+  if (hours.empty()) return std::nullopt;
+  const auto [low, high] = std::minmax_element(hours.begin(), hours.end());
+  if (gain.unreached || *low < *high) out.low = *low, out.high = *high;
+  return out;
+}
+
+html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
+  html::Chart out = chart_of(levers, "Time that each change wins");
+  out.sentence = fmt::format(
+      "Hours by which the first person is able and alive longer with each change, up to the end of the run "
+      "at "
+      "{}; a bar that ends there may be longer. Whiskers reach over both ends of what nobody has measured. "
+      "Below zero is lost.",
+      horizon(horizon_s));
+  out.y = {"hours gained by the first person", "h", true};
+  html::Series able{"able", html::Kind::bars, {}, 0}, alive{"alive", html::Kind::points, {}, 1};
+  for (std::size_t i = 0; i < levers.size(); ++i) {
+    for (const auto& [series, which] :
+         {std::pair{&able, &study::Gains::able}, {&alive, &study::Gains::alive}})
+      if (auto point = hours_point(i, *levers[i], which)) series->points.push_back(std::move(*point));
+  }
+  for (html::Series* each : {&able, &alive})
+    if (!each->points.empty()) out.series.push_back(std::move(*each));
+  return out;
+}
+
+html::Point margin_point(std::size_t place, const LeverTried& lever) {
+  std::vector<double> points{100 * lever.gained.margin};
+  for (const study::Gains& end : lever.ends)
+    if (end.able.unreached) points.push_back(100 * end.margin);
+  const auto [low, high] = std::minmax_element(points.begin(), points.end());
+  html::Point out{static_cast<double>(place), points.front()};
+  if (*low < *high) out.low = *low, out.high = *high;
+  return out;
+}
+
+html::Chart margin_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
+  html::Chart out = chart_of(levers, "Margin that each change wins");
+  out.sentence = fmt::format(
+      "No limit is reached within {} with or without these changes; the bars are what they add to the way "
+      "that is left to the nearest limit, the whiskers reach over both ends of what nobody has measured. "
+      "Below "
+      "zero is lost.",
+      horizon(horizon_s));
+  out.y = {"of the way to the nearest limit", "points", true};
+  html::Series bars{"margin", html::Kind::bars, {}, 0};
+  for (std::size_t i = 0; i < levers.size(); ++i) bars.points.push_back(margin_point(i, *levers[i]));
+  out.series = {bars};
+  return out;
+}
+
+// A raft of another kind brings a weight of its own, which no catalogue of kinds can say.
+std::string amount(const LeverTried& lever, double value) {
+  if (lever.lever->raft != scenario::LeverRaft::as_it_is) return "another raft: not known";
+  return value > 0 ? two_figures(value) : "none";
+}
+
+html::Table table(const LeversTried& levers, const std::vector<const LeverTried*>& shown) {
+  html::Table out;
+  out.caption = "What each change brings and costs";
+  out.columns = {{"change", false}, {"kg", true}, {"L", true}, {"able, alive", false}};
+  for (const LeverTried* each : shown)
+    out.rows.push_back({each->lever->title, amount(*each, each->burden.mass_kg),
+                        amount(*each, each->burden.volume_L),
+                        bought_words(*each, levers.base.horizon_s) + air_words(levers, *each)});
+  return out;
+}
+
+html::List reasons(const LeversTried& levers, LeverTried::State state) {
+  html::List out;
+  for (const LeverTried& each : levers.tried)
+    if (each.state == state) out.items.push_back(each.lever->title + ": " + each.reason + ".");
+  return out;
+}
+
+std::string listed(const LeversTried& levers) {
+  std::string out;
+  for (const LeverTried& each : levers.tried)
+    if (tried(each) && study::direction(each) == 0) out += (out.empty() ? "" : "; ") + each.lever->title;
+  return out;
+}
+
+}  // namespace
+
+html::Section levers_section(const LeversTried& levers) {
+  html::Section out{"What would buy more time", {}};
+  out.blocks.push_back(
+      html::Paragraph{"Practical changes, tried one at a time with everything else as entered. Each is one "
+                      "case, not a forecast: "
+                      "a single run with one change."});
+  out.blocks.push_back(html::Paragraph{what_the_ends_are});
+  const std::vector<const LeverTried*> shown = that_matter(levers);
+  if (shown.empty()) {
+    out.blocks.push_back(html::Paragraph{"None of the changes could be told apart from doing nothing."});
+  } else {
+    std::vector<const LeverTried*> by_hours, by_margin;
+    for (const LeverTried* each : shown) (in_hours(each) ? by_hours : by_margin).push_back(each);
+    if (!by_hours.empty()) out.blocks.push_back(hours_chart(by_hours, levers.base.horizon_s));
+    if (!by_margin.empty()) out.blocks.push_back(margin_chart(by_margin, levers.base.horizon_s));
+    out.blocks.push_back(table(levers, shown));
+  }
+  if (const std::string same = listed(levers); !same.empty())
+    out.blocks.push_back(html::Paragraph{"Not told apart from doing nothing: " + same + "."});
+  if (html::List held = reasons(levers, LeverTried::State::withheld); !held.items.empty()) {
+    out.blocks.push_back(html::Paragraph{"Withheld:"});
+    out.blocks.push_back(std::move(held));
+  }
+  std::string senseless;
+  for (const LeverTried& each : levers.tried)
+    if (each.state == LeverTried::State::makes_no_sense)
+      senseless += (senseless.empty() ? "" : "; ") + each.lever->title + " (" + each.reason + ")";
+  if (!senseless.empty()) out.blocks.push_back(html::Paragraph{"Makes no sense here: " + senseless + "."});
+  return out;
+}
+
+}  // namespace bide::report::pages

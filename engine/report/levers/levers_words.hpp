@@ -1,0 +1,32 @@
+// What a lever buys, in the words that text and page share.
+#pragma once
+
+#include <string>
+
+#include "bide/study/questions/levers.hpp"
+
+namespace bide::report {
+
+// "able gains 14 h", "alive not told apart".
+std::string gain_words(const char* what, const study::Gain& gain, double horizon_s);
+
+// What the brackets of bought_words() stand for.
+inline constexpr const char* what_the_ends_are =
+    "At the ends: with canopy heat loss and leakage, which nobody has measured, at the lowest and then at "
+    "the "
+    "highest of their ranges, with and without the lever.";
+
+// Both gains; where no limit is reached, the margin. Each with what it is at the ends of what nobody has
+// measured.
+std::string bought_words(const study::LeverTried& tried, double horizon_s);
+
+// "What would buy time or margin, most first: ...": the first few of the levers that buy any.
+std::string most_bought_words(const study::LeversTried& levers);
+
+// Its price in carbon dioxide, for whatever closes openings or makes the air worse; else empty.
+std::string air_words(const study::LeversTried& levers, const study::LeverTried& tried);
+
+// " (1.2 kg, 2.5 L more aboard)"; empty where it brings nothing.
+std::string burden_words(const scenario::Burden& burden);
+
+}  // namespace bide::report

@@ -1,0 +1,58 @@
+// The endurance window of a crew in words, as a table against time, and as JSON.
+//
+// Inputs: odds (study/odds.hpp) and what stands around them. Output as for a run: plain text within the page,
+// CSV with the notice in comment lines, ASCII JSON. Ranges come before single numbers; the late tail is shown
+// as plainly as the early one.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "bide/report/words/text.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/study/questions/nested.hpp"
+#include "bide/study/questions/odds.hpp"
+#include "bide/study/statistics/narrowing.hpp"
+
+namespace bide::report {
+
+inline constexpr const char* odds_format = "bide odds 1";
+
+struct FailedSample {
+  std::uint64_t index = 0;
+  std::string reason;
+};
+
+// How much narrower the first person's able until would be if this were known.
+struct Unknown {
+  std::string name;
+  study::FactorKind kind = study::FactorKind::variety;
+  study::Narrowing narrowing;
+};
+
+struct OddsMaterial {
+  const scenario::ValidScenario& scenario;
+  std::uint64_t seed = 0, samples = 0;
+  std::vector<FailedSample> failed;
+  study::KnownSoFar known;
+  study::Odds odds;
+  std::vector<Unknown> unknowns;  // most telling first
+  std::optional<study::NestedBands> nested;
+};
+
+// Help of one future: the statement, the hours drawn from it, and the hours followed.
+struct HelpDrawn {
+  const scenario::Rescue& rescue;
+  double needed_h = 0, horizon_h = 0;
+};
+
+std::string odds_text(const OddsMaterial& material, int width, Letters letters);
+std::string odds_line(const OddsMaterial& material, Letters letters);  // for --quiet
+// When help comes in one future, beneath the summary of its run.
+std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters);
+std::string odds_csv(const OddsMaterial& material);
+std::string odds_json(const OddsMaterial& material);
+
+}  // namespace bide::report

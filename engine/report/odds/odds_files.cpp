@@ -1,0 +1,146 @@
+#include <fmt/format.h>
+
+#include <array>
+#include <nlohmann/json.hpp>
+
+#include "bide/core/notice.hpp"
+#include "bide/report/odds/odds.hpp"
+#include "bide/report/words/words.hpp"
+#include "bide/study/sampling/distribution.hpp"
+
+namespace bide::report {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json of(const std::optional<double>& value) {
+  return value ? Json(*value) : Json(nullptr);
+}
+
+Json of(const study::Chance& c) {
+  return {{"count", c.count}, {"share", c.share}, {"low", c.interval.low}, {"high", c.interval.high}};
+}
+
+// A time that is null lies beyond the horizon; an end that is not known says so.
+Json of(const study::Window& w) {
+  Json times = Json::array();
+  for (std::size_t q = 0; q < study::quantiles.size(); ++q) {
+    const study::QuantileByRank& r = w.until[q];
+    times.push_back({{"share_ended", study::quantiles[q]},
+                     {"at_h", of(r.time)},
+                     {"low_h", of(r.low)},
+                     {"low_known", r.low_known},
+                     {"high_h", of(r.high)},
+                     {"high_known", r.high_known}});
+  }
+  return {{"until", times}, {"not_reached_within_horizon", of(w.beyond)}};
+}
+
+Json of(const std::array<study::Window, study::who_count>& windows) {
+  return {{"first_person", of(windows[study::first_person])},
+          {"middle_person", of(windows[study::middle_person])},
+          {"last_person", of(windows[study::last_person])}};
+}
+
+Json of(const study::HelpOdds& h, const scenario::Rescue& rescue) {
+  Json out{{"while_all_able", of(h.all_able)},
+           {"while_some_able", of(h.some_able)},
+           {"while_all_alive", of(h.all_alive)},
+           {"while_some_alive", of(h.some_alive)},
+           {"none_within_horizon", of(h.none_by_horizon)}};
+  if (!rescue.held_back_above) {
+    out["independent_of_weather_and_crew"] = "assumed";
+    return out;
+  }
+  out["independent_of_crew"] = "assumed";
+  const scenario::HeldBackAbove& above = *rescue.held_back_above;
+  out["held_back_above"] = {{"wind_speed_m_s", of(above.wind_speed_m_s)},
+                            {"wave_height_m", of(above.wave_height_m)}};
+  constexpr double low = 0.1, high = 0.9;
+  out["needed_h"] = {{"low", study::rescue_h(rescue, low)},
+                     {"middle", study::rescue_h(rescue, 0.5)},
+                     {"high", study::rescue_h(rescue, high)}};
+  out["held_back"] = {{"at_all", of(h.held_back.at_all)},
+                      {"no_weather_within_horizon", of(h.held_back.no_weather)},
+                      {"low_h", of(h.held_back.low_h)},
+                      {"middle_h", of(h.held_back.middle_h)},
+                      {"high_h", of(h.held_back.high_h)}};
+  return out;
+}
+
+}  // namespace
+
+std::string odds_csv(const OddsMaterial& m) {
+  std::string out = fmt::format("# {} possible futures, not a forecast\n# {}\n# {}\n", m.odds.futures,
+                                standing_notice, standing_advice);
+  out +=
+      "time_h,all_able,all_able_low,all_able_high,some_able,some_able_low,some_able_high,all_alive,all_alive_"
+      "low,"
+      "all_alive_high,some_alive,some_alive_low,some_alive_high\n";
+  for (const study::AtTime& t : m.odds.times) {
+    out += fmt::format("{:.6g}", t.at_h);
+    for (const study::Chance* c : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive})
+      out += fmt::format(",{:.6g},{:.6g},{:.6g}", c->share, c->interval.low, c->interval.high);
+    out += '\n';
+  }
+  return out;
+}
+
+std::string odds_json(const OddsMaterial& m) {
+  const study::Odds& o = m.odds;
+  Json out{{"format", odds_format},
+           {"notice", standing_notice},
+           {"advice", standing_advice},
+           {"scenario", m.scenario.scenario.name},
+           {"start_time_utc", iso_minute(m.scenario.start_unix_s)},
+           {"seed", m.seed},
+           {"samples", m.samples},
+           {"horizon_h", o.horizon_h},
+           {"confidence", o.confidence},
+           {"known", {{"alive_at_h", of(m.known.alive_at_h)}, {"now_h", of(m.known.now_h)}}},
+           {"futures", o.futures},
+           {"ruled_out", o.ruled_out},
+           {"able", of(o.able)},
+           {"alive", of(o.alive)}};
+  Json times = Json::array();
+  for (const study::AtTime& t : o.times)
+    times.push_back({{"at_h", t.at_h},
+                     {"all_able", of(t.all_able)},
+                     {"some_able", of(t.some_able)},
+                     {"all_alive", of(t.all_alive)},
+                     {"some_alive", of(t.some_alive)}});
+  out["against_time"] = times;
+  Json causes = Json::array();
+  for (const study::CausesBy& c : o.causes) {
+    Json ended = Json::object();
+    for (const auto& [limit, part] : c.ended) ended[name_of(limit)] = part;
+    causes.push_back({{"by_h", c.by_h}, {"first_able_ended_by", ended}});
+  }
+  out["causes"] = causes;
+  out["help"] = o.help ? of(*o.help, *m.scenario.scenario.uncertain->rescue) : Json(nullptr);
+  Json unknowns = Json::array();
+  for (const Unknown& u : m.unknowns)
+    unknowns.push_back({{"name", u.name},
+                        {"kind", u.kind == study::FactorKind::ignorance ? "ignorance" : "variety"},
+                        {"variance_share", u.narrowing.of_variance},
+                        {"low", u.narrowing.of_variance_interval.low},
+                        {"high", u.narrowing.of_variance_interval.high},
+                        {"width_share", u.narrowing.of_width}});
+  out["unknowns"] = unknowns;
+  out["nested"] = nullptr;
+  if (m.nested)
+    out["nested"] = {{"truths", m.nested->outer},
+                     {"cases_each", m.nested->inner},
+                     {"median_over_truths_low_h", m.nested->truths_low},
+                     {"median_over_truths_high_h", m.nested->truths_high},
+                     {"cases_low_h", m.nested->cases_low},
+                     {"cases_high_h", m.nested->cases_high}};
+  Json failed = Json::array();
+  for (const FailedSample& f : m.failed) failed.push_back({{"sample", f.index}, {"reason", f.reason}});
+  out["failed"] = failed;
+  constexpr int indent = 2;
+  return out.dump(indent, ' ', true, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace bide::report

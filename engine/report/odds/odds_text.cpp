@@ -1,0 +1,142 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
+
+#include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
+#include "bide/outcome/cause.hpp"
+#include "bide/report/odds/odds.hpp"
+#include "bide/report/odds/odds_words.hpp"
+#include "bide/report/words/page.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report {
+
+namespace {
+
+enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
+
+std::string upper(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(),
+                 [](unsigned char letter) { return static_cast<char>(std::toupper(letter)); });
+  return text;
+}
+
+void windows(Page& page, const std::array<study::Window, study::who_count>& windows, double horizon_h) {
+  for (std::size_t who = 0; who < study::who_count; ++who) {
+    const std::vector<std::string> sentences = window_sentences(windows[who], crew_order[who], horizon_h);
+    page.item(sentences.front());
+    for (std::size_t i = 1; i < sentences.size(); ++i) page.paragraph(sentences[i], "      ", "      ");
+  }
+}
+
+void clocks(Page& page, const OddsMaterial& m) {
+  const int zone = zone_hours(m.scenario.scenario.position.longitude_deg);
+  const auto at = [&](const std::optional<double>& h) {
+    return h ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone)
+             : std::string("beyond the time followed");
+  };
+  const study::Window& w = m.odds.able[study::first_person];
+  page.item(
+      fmt::format("by the clock, first person able until: 5 % by {}; half by {}; 95 % by {} (local is {}).",
+                  at(w.until[q05].time), at(w.until[q50].time), at(w.until[q95].time), zone_name(zone)));
+}
+
+void chart(Page& page, const OddsMaterial& m) {
+  page.heading("WHO IS STILL ABLE, AND ALIVE, AGAINST TIME");
+  page.line("   time   all able         somebody able    all alive        somebody alive");
+  constexpr int bar_columns = 10;
+  const bool utf8 = page.letters() == Letters::utf8;
+  const auto cell = [&](const study::Chance& c) {
+    const int full = static_cast<int>(std::lround(c.share * bar_columns));
+    std::string bar;
+    for (int i = 0; i < bar_columns; ++i) bar += i < full ? (utf8 ? "█" : "#") : (utf8 ? "·" : ".");
+    return fmt::format("{} {:>3.0f} % ", bar, pct * c.share);
+  };
+  for (const study::AtTime& t : m.odds.times)
+    page.line(fmt::format("{:>7}   {} {} {} {}", duration(t.at_h * hour_s), cell(t.all_able),
+                          cell(t.some_able), cell(t.all_alive), cell(t.some_alive)));
+}
+
+void causes(Page& page, const OddsMaterial& m) {
+  page.heading("WHAT ENDS THE FIRST PERSON'S ABILITY, BY WHEN (share of all futures)");
+  for (const study::CausesBy& c : m.odds.causes) {
+    std::string text;
+    for (const auto& [limit, part] : c.ended)
+      text +=
+          fmt::format("{}{} {}", text.empty() ? "" : ", ", outcome::short_cause(name_of(limit)), share(part));
+    page.item(fmt::format("by {}: {}", duration(c.by_h * hour_s), text.empty() ? "none ended" : text));
+  }
+}
+
+void unknowns(Page& page, const OddsMaterial& m) {
+  page.heading("WHICH UNKNOWN TO ASK FOR FIRST");
+  if (m.unknowns.empty()) {
+    page.paragraph("Too few futures, or too little spread, to tell.", "  ", "  ");
+    return;
+  }
+  page.paragraph(
+      "How much of the variance of the first person's able until (within the time followed) would go, "
+      "on average, if it were known:",
+      "  ", "  ");
+  constexpr std::size_t most = 6;
+  for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {
+    const Unknown& u = m.unknowns[i];
+    page.item(fmt::format("{}: {:.0f} % ({:.0f} to {:.0f}){}", page.outside(u.name),
+                          pct * u.narrowing.of_variance, pct * u.narrowing.of_variance_interval.low,
+                          pct * u.narrowing.of_variance_interval.high,
+                          u.kind == study::FactorKind::ignorance ? ", which nobody has measured" : ""));
+  }
+}
+
+}  // namespace
+
+std::string odds_text(const OddsMaterial& m, int width, Letters letters) {
+  Page page(width, letters);
+  const scenario::Scenario& s = m.scenario.scenario;
+  const double horizon_h = m.odds.horizon_h;
+  page.paragraph(page.outside(s.name));
+  if (!s.setting.empty()) page.paragraph(page.outside(s.setting));
+  page.paragraph(fmt::format("{} possible futures followed for {} from {}; not a forecast.", m.odds.futures,
+                             horizon(horizon_h * hour_s),
+                             both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg))));
+  for (const std::string& sentence : given_sentences(m)) page.paragraph(sentence);
+  page.heading("ABLE UNTIL");
+  windows(page, m.odds.able, horizon_h);
+  clocks(page, m);
+  page.heading("ALIVE UNTIL");
+  windows(page, m.odds.alive, horizon_h);
+  chart(page, m);
+  causes(page, m);
+  page.heading("HELP, AS THE SCENARIO STATES IT");
+  for (const std::string& sentence : help_sentences(m)) page.item(sentence);
+  unknowns(page, m);
+  if (m.nested) page.heading(upper(nested_title(m)));
+  for (const std::string& sentence : nested_sentences(m)) page.item(sentence);
+  page.heading("WHAT THIS RESTS ON");
+  for (const std::string& sentence : about_sentences(m)) page.item(page.outside(sentence, 2000));
+  page.line();
+  page.paragraph(standing_notice);
+  page.paragraph(standing_advice);
+  return page.text();
+}
+
+std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters) {
+  Page page(width, letters);
+  page.heading("HELP IN THIS FUTURE, AS THE SCENARIO STATES IT");
+  for (const std::string& sentence : help_sentences(drawn, help)) page.item(sentence);
+  return page.text();
+}
+
+std::string odds_line(const OddsMaterial& m, Letters letters) {
+  return fmt::format("{}: first person able: {}; last person alive: {}. {} futures, not a forecast. {}\n",
+                     plain(m.scenario.scenario.name, letters),
+                     odds_range(m.odds.able[study::first_person], m.odds.horizon_h),
+                     odds_range(m.odds.alive[study::last_person], m.odds.horizon_h), m.odds.futures,
+                     standing_notice);
+}
+
+}  // namespace bide::report

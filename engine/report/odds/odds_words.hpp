@@ -1,0 +1,30 @@
+// Odds in the words that text and page share.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "bide/report/odds/odds.hpp"
+
+namespace bide::report {
+
+inline constexpr std::array crew_order{"first person", "middle person", "last person"};
+
+std::string odds_hours(const std::optional<double>& h, double horizon_h);  // "14 h", "beyond 5 d"
+std::string share(double value);                                           // "12 %", "under 1 %"
+std::string share(const study::Chance& chance);                            // with its interval
+std::string odds_range(const study::Window& window, double horizon_h);     // "8 in 10 futures between..."
+
+// The window of one person: the range, the times, the sampling error of the middle one.
+std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h);
+
+std::vector<std::string> given_sentences(const OddsMaterial& material);
+std::vector<std::string> help_sentences(const OddsMaterial& material);
+std::vector<std::string> help_sentences(const HelpDrawn& drawn, const study::Help& help);
+std::string nested_title(const OddsMaterial& material);
+std::vector<std::string> nested_sentences(const OddsMaterial& material);  // none where there are no bands
+std::vector<std::string> about_sentences(const OddsMaterial& material);
+
+}  // namespace bide::report

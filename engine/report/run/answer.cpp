@@ -1,0 +1,83 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "bide/report/run/sections.hpp"
+#include "bide/report/run/sentences.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report {
+namespace {
+
+using outcome::PersonOutcome;
+using outcome::Until;
+
+constexpr std::size_t most_sentences = 12;
+
+struct Clock {
+  double start_unix_s = 0;
+  int zone_h = 0;
+  std::string operator()(double since_start_s) const {
+    return both_clocks(start_unix_s, since_start_s, zone_h);
+  }
+};
+
+// The person who reaches it first (or last); -1 when nobody does.
+int who(const outcome::Outcome& outcome, Until PersonOutcome::*which, const std::optional<double>& at_s) {
+  if (!at_s) return -1;
+  for (std::size_t i = 0; i < outcome.persons.size(); ++i) {
+    if ((outcome.persons[i].*which).at_s == at_s) return static_cast<int>(i);
+  }
+  return -1;
+}
+
+void row(Page& page, const char* name, int person, const std::optional<double>& at_s, double horizon_s,
+         const Clock& clock) {
+  const std::string label = person >= 0 ? person_label(person) : "";
+  if (at_s) {
+    page.line(fmt::format("  {:<7} {:<10} {:>8}   {}", name, label, duration(*at_s), clock(*at_s)));
+  } else {
+    page.line(fmt::format("  {:<7} {:<10} {}", name, label, not_reached(horizon_s)));
+  }
+}
+
+void block(Page& page, const Material& m, const char* title, const outcome::CrewTimes& times,
+           Until PersonOutcome::*which, const outcome::Evidence& evidence, const Clock& clock) {
+  page.heading(fmt::format("{}  [{}]", title, outcome::to_string(evidence.grade)));
+  const double horizon_s = m.outcome.horizon_s;
+  if (times.persons == 1) {
+    row(page, "", 0, times.first_s, horizon_s, clock);
+    return;
+  }
+  row(page, "first", who(m.outcome, which, times.first_s), times.first_s, horizon_s, clock);
+  row(page, "median", -1, times.median_s, horizon_s, clock);
+  row(page, "last", who(m.outcome, which, times.last_s), times.last_s, horizon_s, clock);
+  if (times.reached > 0 && times.reached < times.persons) {
+    page.line(
+        fmt::format("  {} of {} reach it within {}.", times.reached, times.persons, horizon(horizon_s)));
+  }
+}
+
+}  // namespace
+
+void print_answer(Page& page, const Material& m) {
+  const scenario::Scenario& s = m.scenario.scenario;
+  const Clock clock{m.timeline.start_unix_s, zone_hours(s.position.longitude_deg)};
+  block(page, m, "ABLE UNTIL (can help themselves)", m.outcome.able, &PersonOutcome::able,
+        m.outcome.able_evidence, clock);
+  block(page, m, "ALIVE UNTIL", m.outcome.alive, &PersonOutcome::alive, m.outcome.alive_evidence, clock);
+
+  page.heading("WHAT ENDS IT");
+  const std::vector<std::string> sentences = person_sentences(m);
+  const std::size_t shown = std::min(sentences.size(), most_sentences);
+  for (std::size_t i = 0; i < shown; ++i) page.paragraph(page.outside(sentences[i]), "  ", "    ");
+  if (shown < sentences.size())
+    page.line(fmt::format("  and {} more: see the JSON result.", sentences.size() - shown));
+
+  page.heading("WHAT WOULD BUY TIME");
+  page.paragraph(
+      "Not tried in a run: the command levers, with the same file, tries practical changes one at a time.",
+      "  ", "    ");
+}
+
+}  // namespace bide::report

@@ -1,0 +1,88 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "bide/report/run/run_parts.hpp"
+#include "bide/report/run/sentences.hpp"
+#include "bide/scenario/write.hpp"
+
+namespace bide::report::pages {
+namespace {
+
+html::Block heading(const char* text) {
+  return html::Paragraph{text};
+}
+
+// What each kind aboard rests on, every source once.
+html::Table sources(const scenario::ValidScenario& s) {
+  html::Table out;
+  out.caption = "Sources of what is aboard and worn";
+  out.columns = {{"kind", false}, {"source", false}};
+  out.folded = true;
+  const auto add = [&out](const std::string& title, const std::string& source) {
+    const std::vector<std::string> row{title, source};
+    if (std::find(out.rows.begin(), out.rows.end(), row) == out.rows.end()) out.rows.push_back(row);
+  };
+  if (s.raft_kind) add(s.raft_kind->title, s.raft_kind->source);
+  if (const scenario::PackKind* pack = scenario::find_pack(s.scenario.stores.pack))
+    add(pack->title, pack->source);
+  for (const scenario::Ensemble* worn : s.ensembles) add(worn->title, worn->source);
+  for (const scenario::StockItem& item : s.stock) add(item.kind->title, item.kind->source);
+  return out;
+}
+
+std::string text_of(const nlohmann::ordered_json& value) {
+  return value.is_string() ? value.get<std::string>() : value.dump();
+}
+
+html::Table inputs(const Material& m) {
+  html::Table table{
+      "Every input in force", {{"input", false}, {"value", false}, {"unit", false}, {"stated", false}}, {}};
+  table.folded = true;
+  std::vector<scenario::FieldLine> fields = scenario::field_lines();
+  const auto unit_of = [&fields](const std::string& pointer) -> std::string {
+    const std::string any = scenario::any_index(pointer);
+    const auto known =
+        std::find_if(fields.begin(), fields.end(), [&](const auto& f) { return f.pointer == any; });
+    return known == fields.end() ? "" : known->unit;
+  };
+  const auto& defaults = m.scenario.defaults;
+  const auto inputs = nlohmann::ordered_json::parse(scenario::write_scenario(m.scenario.scenario)).flatten();
+  for (const auto& [pointer, value] : inputs.items()) {
+    const bool stated = std::find(defaults.begin(), defaults.end(), pointer) == defaults.end();
+    table.rows.push_back({pointer, text_of(value), unit_of(pointer), stated ? "in the file" : "default"});
+  }
+  return table;
+}
+
+}  // namespace
+
+html::Section basis_section(const Material& m) {
+  html::Section out{"What stands behind it", {}};
+  html::Table grades{"Evidence", {{"grade", false}, {"results", false}}, {}};
+  for (const GradeWords& each : evidence_words(m)) grades.rows.push_back({each.grade, each.results});
+  out.blocks.push_back(std::move(grades));
+  if (std::vector<std::string> ends = data_ends(m); !ends.empty()) {
+    out.blocks.push_back(heading("Where the measurements end, and these results go on:"));
+    out.blocks.push_back(html::List{std::move(ends)});
+  }
+  if (!m.timeline.assumptions.empty()) {
+    out.blocks.push_back(heading("Assumed:"));
+    out.blocks.push_back(html::List{m.timeline.assumptions});
+  }
+  out.blocks.push_back(html::Paragraph{std::string("Not in the model: ") + not_in_the_model});
+  if (std::vector<std::string> cautions = caution_sentences(m.scenario); !cautions.empty()) {
+    out.blocks.push_back(heading("Cautions:"));
+    out.blocks.push_back(html::List{std::move(cautions)});
+  }
+  out.blocks.push_back(
+      html::Paragraph{"The validate command sets the model beside every published finding it was held "
+                      "against, misses with their "
+                      "reasons among them."});
+  out.blocks.push_back(inputs(m));
+  out.blocks.push_back(sources(m.scenario));
+  return out;
+}
+
+}  // namespace bide::report::pages

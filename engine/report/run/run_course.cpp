@@ -1,0 +1,163 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bide/core/people.hpp"
+#include "bide/core/units.hpp"
+#include "bide/report/html/lines.hpp"
+#include "bide/report/run/run_parts.hpp"
+
+namespace bide::report::pages {
+namespace {
+
+using html::Axis;
+using html::Chart;
+using html::Kind;
+using html::Point;
+using html::Series;
+using timeline::PersonSeries;
+
+Chart base(const Material& m, const char* title, const char* sentence, const Axis& y) {
+  Chart out;
+  out.title = title;
+  out.sentence = sentence;
+  out.x = hours_axis(m);
+  out.y = y;
+  if (Series dark = nights(m); !dark.points.empty()) {
+    dark.style = 5;
+    out.series.push_back(std::move(dark));
+  }
+  return out;
+}
+
+void add_lines(Chart& chart, const std::vector<Curve>& curves) {
+  for (Series& line : lines(curves)) chart.series.push_back(std::move(line));
+}
+
+// The lowest, the middle and the highest of those alive.
+void add_band(Chart& chart, const Material& m, const std::vector<Curve>& curves) {
+  Series band{"lowest to highest of the crew", Kind::band, {}, 0},
+      middle{"middle of the crew", Kind::line, {}, 0};
+  const std::set<double> times = drawn_times(curves);
+  for (std::size_t i = 0; i < m.timeline.time_s.size(); ++i) {
+    const double time_s = m.timeline.time_s[i];
+    if (!times.contains(time_s)) continue;
+    std::vector<double> alive;
+    for (const Curve& curve : curves)
+      if (time_s <= curve.until_s) alive.push_back((*curve.values)[i]);
+    if (alive.empty()) break;
+    std::sort(alive.begin(), alive.end());
+    const double hours = time_s / hour_s;
+    middle.points.push_back({hours, alive[alive.size() / 2]});
+    band.points.push_back({hours, Point::none, alive.front(), alive.back(), ""});
+  }
+  chart.series.push_back(std::move(band));
+  chart.series.push_back(std::move(middle));
+}
+
+Chart of_persons(const Material& m, const char* title, const char* sentence, const Axis& y,
+                 std::vector<double> PersonSeries::*column) {
+  Chart out = base(m, title, sentence, y);
+  std::vector<Curve> curves;
+  for (std::size_t p = 0; p < m.timeline.persons.size(); ++p)
+    curves.push_back({person_label(static_cast<int>(p)), &m.timeline.time_s, &(m.timeline.persons[p].*column),
+                      m.outcome.persons[p].alive.at_s.value_or(m.outcome.horizon_s)});
+  if (curves.size() <= most_lines) {
+    add_lines(out, curves);
+  } else {
+    add_band(out, m, curves);
+  }
+  return out;
+}
+
+// A level across the whole chart, once something came more than half of the way to it from `normal`.
+void add_limit(Chart& chart, const Material& m, const std::string& name, double limit, double normal) {
+  const auto near = [&](double y) { return (y - normal) / (limit - normal) > 0.5; };
+  const bool wanted = std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& series) {
+    return std::any_of(series.points.begin(), series.points.end(), [&](const Point& point) {
+      return near(point.y) || (series.kind == Kind::band && (near(point.low) || near(point.high)));
+    });
+  });
+  if (!wanted) return;
+  chart.series.push_back({name, Kind::line, {{0, limit}, {m.timeline.horizon_s / hour_s, limit}}, 5});
+}
+
+Chart temperatures(const Material& m) {
+  const timeline::Timeline& t = m.timeline;
+  Chart out = base(m, "Inside, outside and the sea",
+                   "Air inside the raft, air outside and the sea against time.", {"temperature", "degC"});
+  std::vector<Curve> curves;
+  if (t.in_raft) curves.push_back({"inside the raft", &t.time_s, &t.inside_air_degC, m.outcome.watched_s});
+  curves.push_back({"outside air", &t.time_s, &t.outside_air_degC, m.outcome.watched_s});
+  curves.push_back({"sea", &t.time_s, &t.sea_degC, m.outcome.watched_s});
+  add_lines(out, curves);
+  return out;
+}
+
+Chart core(const Material& m) {
+  constexpr double well_degC = 37;
+  Chart out = of_persons(m, "Core temperature", "Deep body temperature of each person while alive.",
+                         {"core", "degC"}, &PersonSeries::core_degC);
+  const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
+  if (limits.able_core_low_degC)
+    add_limit(out, m, "limit of being able, cold", *limits.able_core_low_degC, well_degC);
+  if (limits.able_core_high_degC)
+    add_limit(out, m, "limit of being able, heat", *limits.able_core_high_degC, well_degC);
+  return out;
+}
+
+Chart deficit(const Material& m) {
+  Chart out = of_persons(m, "Water lost and not replaced",
+                         "Water deficit of each person, in per cent of body mass, while alive.",
+                         {"water deficit", "% of body mass", true}, &PersonSeries::water_deficit_pct);
+  const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
+  if (limits.able_water_deficit_pct)
+    add_limit(out, m, "limit of being able", *limits.able_water_deficit_pct, 0);
+  return out;
+}
+
+void add_store(html::Section& section, const Material& m, const char* title, const char* sentence,
+               const Axis& y, const std::vector<double>& values) {
+  if (values.empty() || *std::max_element(values.begin(), values.end()) <= 0) return;
+  Chart out = base(m, title, sentence, y);
+  add_lines(out, {{"left aboard", &m.timeline.time_s, &values, m.outcome.watched_s}});
+  section.blocks.push_back(std::move(out));
+}
+
+Chart foul_air(const Material& m) {
+  Chart out = base(m, "Carbon dioxide inside",
+                   "Carbon dioxide in the air of the raft; outside has about 420 ppm.", {"CO2", "ppm", true});
+  add_lines(out, {{"inside the raft", &m.timeline.time_s, &m.timeline.co2_ppm, m.outcome.watched_s}});
+  const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
+  if (limits.able_co2_ppm) add_limit(out, m, "limit of being able", *limits.able_co2_ppm, 0);
+  return out;
+}
+
+}  // namespace
+
+html::Section course_section(const Material& m) {
+  html::Section out{"How it goes", {}};
+  if (m.timeline.persons.size() > most_lines)
+    out.blocks.push_back(html::Paragraph{
+        fmt::format("For a crew of {} the charts show the lowest, the middle and the highest of those alive.",
+                    m.timeline.persons.size())});
+  out.blocks.push_back(temperatures(m));
+  out.blocks.push_back(core(m));
+  out.blocks.push_back(of_persons(m, "Skin", "Mean skin temperature of each person while alive.",
+                                  {"mean skin", "degC"}, &PersonSeries::mean_skin_degC));
+  out.blocks.push_back(
+      of_persons(m, "Fingers",
+                 "Finger temperature of each person while alive. Below about 15 degC fine work "
+                 "fails.",
+                 {"fingers", "degC"}, &PersonSeries::finger_degC));
+  out.blocks.push_back(deficit(m));
+  add_store(out, m, "Drinking water aboard", "Litres of drinking water left aboard, for the whole crew.",
+            {"water", "L", true}, m.timeline.water_L);
+  add_store(out, m, "Food aboard", "Kilojoules of food left aboard, for the whole crew.",
+            {"food", "kJ", true}, m.timeline.food_kJ);
+  if (m.timeline.in_raft) out.blocks.push_back(foul_air(m));
+  return out;
+}
+
+}  // namespace bide::report::pages

@@ -1,0 +1,25 @@
+// The page of one run: the answer with its range, the stay, what the bodies and the cabin went through,
+// what would buy more time, and two sheets to print: a ration card and a list for the first hour.
+//
+// Inputs: one run; the same scenario over what nobody has measured (may be empty); the levers as they were
+// tried (may be null). Output: a page for html::to_html().
+#pragma once
+
+#include <vector>
+
+#include "bide/report/html/page.hpp"
+#include "bide/report/run/sections.hpp"
+#include "bide/study/questions/levers.hpp"
+#include "bide/study/questions/unmeasured.hpp"
+
+namespace bide::report::pages {
+
+struct RunMaterial {
+  Material run;
+  const std::vector<study::Run>& unmeasured;
+  const study::LeversTried* levers = nullptr;
+};
+
+html::Page run_page(const RunMaterial& material);
+
+}  // namespace bide::report::pages

@@ -1,0 +1,25 @@
+// The sections of a run's page, one file each.
+#pragma once
+
+#include "bide/report/run/run_page.hpp"
+
+namespace bide::report::pages {
+
+html::Section answer_section(const RunMaterial& material);
+html::Section stay_section(const Material& material);    // states, stores and events against time
+html::Section course_section(const Material& material);  // temperatures, bodies, water, stores, air
+html::Section warmth_section(const Material& material);
+html::Section margins_section(const Material& material);
+html::Section ration_card(const Material& material);
+html::Section first_hour(const Material& material);
+html::Section basis_section(const Material& material);
+
+inline constexpr std::size_t most_lines = 4;  // persons with a line each; more are drawn as a band
+
+// Hours since the start; whole days are marked where the run is long.
+html::Axis hours_axis(const Material& material);
+
+// From dark to light, as the events have it.
+html::Series nights(const Material& material);
+
+}  // namespace bide::report::pages

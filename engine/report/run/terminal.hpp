@@ -1,0 +1,30 @@
+// The summary a tired person reads: the answer first, then what it rests on.
+//
+// Inputs: an outcome, its timeline and scenario. Output: plain text, no colour, no line wider than the
+// options say (40 to 80 columns); with `utf8` off every byte is ASCII.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "bide/outcome/outcome.hpp"
+
+namespace bide::report {
+
+struct WrittenFile {
+  std::string what, path;  // "timeline", "out/timeline.csv"
+};
+
+struct TerminalOptions {
+  bool utf8 = true;
+  int width = 80;
+  std::vector<WrittenFile> files;
+};
+
+std::string terminal_summary(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
+                             const scenario::ValidScenario& scenario, const TerminalOptions& options);
+
+// One line with the answer and the standing notice.
+std::string quiet_line(const outcome::Outcome& outcome, const scenario::ValidScenario& scenario, bool utf8);
+
+}  // namespace bide::report

@@ -1,0 +1,186 @@
+#include "bide/report/study/study_page.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "bide/core/units.hpp"
+#include "bide/report/study/study_text.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report::pages {
+namespace {
+
+using html::Kind;
+using html::Point;
+using study::Dependence;
+using study::Summary;
+
+constexpr std::size_t most_inputs = 16;
+
+std::string with_unit(const std::string& name, const std::string& unit) {
+  return unit.empty() ? name : name + ", " + unit;
+}
+
+std::string number(double value) {
+  return std::isfinite(value) ? fmt::format("{:.3g}", value) : "none";
+}
+
+html::Section spreads_section(const Summary& summary) {
+  html::Section out{"What may happen", {}};
+  out.blocks.push_back(
+      html::Paragraph{fmt::format("{} samples that stand for what may happen. A time beyond the {:g} h "
+                                  "simulated is not known; it counts as "
+                                  "later than all others.",
+                                  summary.futures, summary.horizon_h)});
+  html::Table table{"Share of samples below",
+                    {{"figure", false},
+                     {"5 %", true},
+                     {"25 %", true},
+                     {"50 %", true},
+                     {"75 %", true},
+                     {"95 %", true},
+                     {"mean", true}},
+                    {}};
+  for (const study::Spread& spread : summary.spreads) {
+    std::vector<std::string> row{with_unit(spread.name, spread.unit)};
+    if (spread.quantiles.empty()) {
+      row.resize(table.columns.size(), "no sample has it");
+    } else {
+      for (const study::Spread::Quantile& q : spread.quantiles)
+        row.push_back(q.value          ? spread.is_time ? duration(*q.value * hour_s) : number(*q.value)
+                               : spread.is_time ? fmt::format("later than {:g} h", summary.horizon_h)
+                                       : "none");
+      row.push_back(spread.is_time ? duration(spread.mean * hour_s) + " within the hours simulated"
+                                   : number(spread.mean));
+    }
+    table.rows.push_back(std::move(row));
+  }
+  out.blocks.push_back(std::move(table));
+  return out;
+}
+
+// The inputs that matter most, largest first.
+std::vector<std::size_t> by_weight(std::size_t count, const std::vector<double>& weight) {
+  std::vector<std::size_t> order(count);
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(),
+                   [&](std::size_t a, std::size_t b) { return weight[a] > weight[b]; });
+  if (order.size() > most_inputs) order.resize(most_inputs);
+  return order;
+}
+
+html::Chart chart_of(const Dependence& d, const char* what, const char* sentence, const char* unit) {
+  html::Chart out;
+  out.title = with_unit(d.name, d.unit);
+  out.sentence = fmt::format("{} Mean of the figure: {} {}.", sentence, number(d.mean), d.unit);
+  out.x = {"input"};
+  out.y = {what, unit, true};
+  return out;
+}
+
+html::Chart indices_chart(const Summary& summary, const Dependence& d) {
+  const auto& all = d.indices->groups;
+  std::vector<double> weight;
+  for (const auto& each : all) weight.push_back(each.total.value);
+  html::Chart out =
+      chart_of(d, "index",
+               "Share of the variance that each input decides: alone (first), and with all that it "
+               "does together with others (total); whiskers are 95 % intervals.",
+               "");
+  html::Series total{"total index", Kind::bars, {}, 0}, first{"first index", Kind::points, {}, 1};
+  for (const std::size_t i : by_weight(all.size(), weight)) {
+    const double row = static_cast<double>(out.categories.size());
+    out.categories.push_back(summary.inputs[i]);
+    total.points.push_back(
+        {row, all[i].total.value, all[i].total.interval.low, all[i].total.interval.high, ""});
+    first.points.push_back(
+        {row, all[i].first.value, all[i].first.interval.low, all[i].first.interval.high, ""});
+  }
+  out.series = {total, first};
+  return out;
+}
+
+html::Chart effects_chart(const Summary& summary, const Dependence& d) {
+  const auto& all = d.effects->factors;
+  std::vector<double> weight;
+  for (const auto& each : all) weight.push_back(each.mean_absolute);
+  html::Chart out = chart_of(d, "effect",
+                             "Mean size of the effect of each input (mu*), and how much it differs from "
+                             "place to place (sigma).",
+                             d.unit.c_str());
+  html::Series size{"mu*", Kind::bars, {}, 0}, sigma{"sigma", Kind::points, {}, 1};
+  for (const std::size_t i : by_weight(all.size(), weight)) {
+    const double row = static_cast<double>(out.categories.size());
+    out.categories.push_back(summary.inputs[i]);
+    size.points.push_back({row, all[i].mean_absolute});
+    sigma.points.push_back({row, all[i].sigma});
+  }
+  out.series = {size, sigma};
+  return out;
+}
+
+html::Chart correlations_chart(const Summary& summary, const Dependence& d) {
+  std::vector<double> weight;
+  for (const auto& each : d.correlations) weight.push_back(each ? std::abs(each->value) : -1);
+  html::Chart out =
+      chart_of(d, "rank correlation",
+               "Rank correlation of each input with the figure; whiskers are 95 % intervals.", "");
+  html::Series dots{"rank correlation", Kind::points, {}, 0};
+  for (const std::size_t i : by_weight(d.correlations.size(), weight)) {
+    if (!d.correlations[i]) continue;
+    const auto& each = *d.correlations[i];
+    dots.points.push_back(
+        {static_cast<double>(out.categories.size()), each.value, each.interval.low, each.interval.high, ""});
+    out.categories.push_back(summary.inputs[i]);
+  }
+  out.series = {dots};
+  return out;
+}
+
+html::Table levels_table(const Summary& summary, const Dependence& d) {
+  html::Table out{with_unit(d.name, d.unit), {{"input", false}, {"value", false}, {"mean", true}}, {}};
+  for (std::size_t i = 0; i < d.level_means.size(); ++i)
+    for (const auto& [value, mean] : d.level_means[i])
+      out.rows.push_back({summary.inputs[i], value, number(mean)});
+  return out;
+}
+
+html::Block dependence(const Summary& summary, const Dependence& d) {
+  if (d.indices) return indices_chart(summary, d);
+  if (d.effects) return effects_chart(summary, d);
+  if (!d.level_means.empty()) return levels_table(summary, d);
+  const bool some = std::any_of(d.correlations.begin(), d.correlations.end(),
+                                [](const auto& each) { return each.has_value(); });
+  if (some) return correlations_chart(summary, d);
+  return html::Paragraph{with_unit(d.name, d.unit) + ": " + no_dependence(d) + "."};
+}
+
+html::Section runs_section(const study::Study& study, const Summary& summary) {
+  html::List list;
+  list.items.push_back("Scenario: " + study.scenario().scenario.name + ".");
+  list.items.push_back(design_words(study) + ".");
+  list.items.push_back(
+      fmt::format("{} of {} samples failed and are left out.", summary.failed, summary.samples));
+  for (const auto& [index, reason] : summary.first_failures)
+    list.items.push_back(fmt::format("Sample {}: {}", index, reason));
+  return {"What was run", {std::move(list)}};
+}
+
+}  // namespace
+
+html::Page study_page(const study::Study& study, const Summary& summary) {
+  html::Page page;
+  page.title = study.file().name;
+  page.lead = study.file().setting;
+  if (!summary.spreads.empty()) page.sections.push_back(spreads_section(summary));
+  html::Section depends{"What it depends on", {html::Paragraph{how_to_read(study.file().design.kind)}}};
+  for (const Dependence& each : summary.dependences) depends.blocks.push_back(dependence(summary, each));
+  page.sections.push_back(std::move(depends));
+  page.sections.push_back(runs_section(study, summary));
+  return page;
+}
+
+}  // namespace bide::report::pages

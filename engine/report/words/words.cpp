@@ -1,0 +1,111 @@
+#include "bide/report/words/words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bide/core/digits.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/core/units.hpp"
+
+namespace bide::report {
+namespace {
+
+// The step a clock time is rounded to: about half the last figure that `duration` shows.
+double clock_step_s(double since_start_s) {
+  if (since_start_s < 2 * hour_s) return 5 * minute_s;
+  if (since_start_s < 10 * hour_s) return 10 * minute_s;
+  if (since_start_s < 100 * hour_s) return hour_s;
+  return 6 * hour_s;
+}
+
+constexpr const char* months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
+                                  "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+
+CivilTime rounded(double start_unix_s, double since_start_s, int zone_h) {
+  const double step_s = clock_step_s(since_start_s);
+  // Rounded in UTC, so that both clocks differ by whole hours.
+  const double utc_s = std::round((start_unix_s + since_start_s) / step_s) * step_s;
+  return civil_from_unix_s(utc_s + zone_h * hour_s);
+}
+
+}  // namespace
+
+std::string two_figures(double value) {
+  if (!std::isfinite(value)) return "unknown";
+  if (value == 0) return "0";
+  // Rounded first, so that 9.96 becomes 10 and not 10.0.
+  const double magnitude = std::floor(std::log10(std::abs(value)));
+  const double unit = std::pow(10.0, magnitude - 1);
+  const double whole = std::round(value / unit);
+  const double steps = std::abs(whole) >= 100 ? magnitude + 1 : magnitude;
+  if (steps >= 1) return with_thousands(fmt::format("{:.0f}", whole * unit));
+  const int decimals = static_cast<int>(1 - steps);
+  return fmt::format("{:.{}f}", value, std::min(decimals, 12));
+}
+
+std::string temperature(double degC) {
+  if (!std::isfinite(degC)) return "unknown";
+  return fmt::format("{:.0f} C", std::round(degC) + 0.0);
+}
+
+std::string percent(double value) {
+  return two_figures(value) + " %";
+}
+
+std::string duration(double seconds) {
+  if (!std::isfinite(seconds)) return "unknown";
+  if (seconds < 2 * hour_s) {
+    const double minutes = std::round(seconds / minute_s);
+    return (minutes < 10 ? fmt::format("{:.0f}", minutes) : two_figures(minutes)) + " min";
+  }
+  return two_figures(seconds / hour_s) + " h";
+}
+
+std::string horizon(double seconds) {
+  if (!std::isfinite(seconds)) return "unknown";
+  if (seconds >= 2 * day_s) return fmt::format("{:.3g} d", seconds / day_s);
+  if (seconds >= 2 * hour_s) return fmt::format("{:.3g} h", seconds / hour_s);
+  return fmt::format("{:.3g} min", seconds / minute_s);
+}
+
+std::string not_reached(double horizon_s) {
+  return "not reached within " + horizon(horizon_s);
+}
+
+std::string person_column_prefix(int index) {
+  return "person_" + crew_letters(index, 'a') + "_";
+}
+
+int zone_hours(double longitude_deg) {
+  constexpr double degrees_per_hour = 15;
+  return std::clamp(static_cast<int>(std::lround(longitude_deg / degrees_per_hour)), -12, 12);
+}
+
+std::string zone_name(int zone_h) {
+  return zone_h == 0 ? "UTC" : fmt::format("UTC{:+d}", zone_h);
+}
+
+std::string clock(double start_unix_s, double since_start_s, int zone_h) {
+  const CivilTime time = rounded(start_unix_s, since_start_s, zone_h);
+  return fmt::format("{} {} {:02d}:{:02d}", time.day, months[time.month - 1], time.hour, time.minute);
+}
+
+std::string both_clocks(double start_unix_s, double since_start_s, int zone_h) {
+  const std::string utc = clock(start_unix_s, since_start_s, 0) + " UTC";
+  if (zone_h == 0) return utc;
+  const CivilTime there = rounded(start_unix_s, since_start_s, zone_h);
+  const CivilTime here = rounded(start_unix_s, since_start_s, 0);
+  const std::string date =
+      there.day == here.day ? "" : fmt::format("{} {} ", there.day, months[there.month - 1]);
+  return fmt::format("{} ({}{:02d}:{:02d} local)", utc, date, there.hour, there.minute);
+}
+
+std::string iso_minute(double unix_s) {
+  const CivilTime time = civil_from_unix_s(std::round(unix_s / minute_s) * minute_s);
+  return fmt::format("{:04d}-{:02d}-{:02d}T{:02d}:{:02d}Z", time.year, time.month, time.day, time.hour,
+                     time.minute);
+}
+
+}  // namespace bide::report

@@ -1,0 +1,36 @@
+// How results are put into words, so that no number looks better than it is.
+//
+// Rules: two significant figures; temperatures in whole degrees; minutes only under two hours; a limit not
+// reached says "not reached within 5 d"; people are Person A, B...; a clock time is as coarse as its
+// duration.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "bide/core/people.hpp"
+
+namespace bide::report {
+
+inline constexpr const char* one_case =
+    "One case, not a forecast: a single run of one scenario, without a range.";
+
+std::string two_figures(double value);        // "14", "0.35", "15,000"; "unknown" when not finite
+std::string temperature(double degC);         // "-3 C"
+std::string percent(double value);            // "6.2 %"
+std::string duration(double seconds);         // "95 min", "14 h", "100 h"
+std::string horizon(double seconds);          // "5 d", "36 h"
+std::string not_reached(double horizon_s);    // "not reached within 5 d"
+std::string person_column_prefix(int index);  // "person_a_"
+
+// Ship's time: the nautical zone of a longitude, whole hours from -12 to 12.
+int zone_hours(double longitude_deg);
+std::string zone_name(int zone_h);  // "UTC+3"
+
+// An instant, coarse as a time `since_start_s` after the start is: "3 Feb 18:05", "3 Feb 18:00".
+std::string clock(double start_unix_s, double since_start_s, int zone_h);
+// "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
+std::string both_clocks(double start_unix_s, double since_start_s, int zone_h);
+std::string iso_minute(double unix_s);  // "2031-02-03T18:05Z"
+
+}  // namespace bide::report

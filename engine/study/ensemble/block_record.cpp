@@ -1,0 +1,186 @@
+#include "bide/study/ensemble/block_record.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <initializer_list>
+#include <utility>
+
+#include "bide/body/hands.hpp"
+#include "bide/constants/evidence.hpp"
+#include "bide/core/units.hpp"
+#include "bide/outcome/measures.hpp"
+#include "bide/system/readings.hpp"
+#include "bide/timeline/balance.hpp"
+
+namespace bide::study {
+
+namespace {
+
+constexpr double ppm = 1e6;
+constexpr double hand_task_possible = 0.5;  // of full ability, as in the outcome of a single run
+
+// Columns of a row: the cabin's, then each person's.
+enum CabinColumn : std::size_t { inside_air, co2_ppm, water, food, cabin_columns };
+enum PersonColumn : std::size_t {
+  core,
+  finger,
+  deficit,
+  osmolality,
+  shivering,
+  ability,
+  cold_feet,
+  person_columns
+};
+
+std::size_t place(std::size_t person, PersonColumn column) {
+  return cabin_columns + person * person_columns + column;
+}
+
+double value_or(const std::optional<outcome::Extreme>& extreme, double otherwise) {
+  return extreme ? extreme->value : otherwise;
+}
+
+// First time a store was empty: 0 when there was none, beyond the horizon when it lasts.
+double out_at_s(const std::vector<double>& time_s, const std::vector<double>& left) {
+  const auto empty = std::find_if(left.begin(), left.end(), [](double v) { return v <= 0; });
+  return empty == left.end() ? beyond_horizon : time_s[static_cast<std::size_t>(empty - left.begin())];
+}
+
+// The most output times there are: the grid from 0, and the end.
+std::size_t rows_of(const system::Structure& s) {
+  return static_cast<std::size_t>(s.end_s / s.output_interval_s) + 2;
+}
+
+}  // namespace
+
+BlockRecord::BlockRecord(system::System<T>& system, std::vector<T> start)
+    : system_(&system),
+      start_(std::move(start)),
+      rate_(start_.size()),
+      most_rows_(rows_of(system.compiled().structure)),
+      columns_((cabin_columns + person_columns * system.held.persons.size()) * most_rows_),
+      shivered_J_(system.held.persons.size(), T(0)) {
+  time_s_.reserve(most_rows_);
+}
+
+void BlockRecord::row(double t, const std::vector<T>& x) {
+  const auto& compiled = system_->compiled();
+  const system::Held<T>& held = system_->held;
+  const bool first = time_s_.empty();
+  if (first) system_->slope(t, x, rate_);
+  const auto keep = [&, i = time_s_.size()](std::size_t start, std::initializer_list<T> values) {
+    for (const T& value : values) columns_[start++ * most_rows_ + i] = value;
+  };
+  keep(inside_air, {x[system::at::air], T(ppm) * x[system::at::co2], held.stock.water_L, held.stock.food_kJ});
+  for (std::size_t p = 0; p < held.persons.size(); ++p) {
+    namespace at = body::at;
+    const int offset = system::person_offset(static_cast<int>(p));
+    const T* y = x.data() + offset;
+    const T shivered_J = y[at::total_shivering];
+    const T shivering_W = first ? rate_[static_cast<std::size_t>(offset + at::total_shivering)]
+                                : (shivered_J - shivered_J_[p]) / T(t - time_s_.back());
+    shivered_J_[p] = shivered_J;
+    keep(place(p, core),
+         {system::core_degC(y), y[at::finger], system::water_deficit_pct(compiled.persons[p], y),
+          system::osmolality_mOsm_kg(compiled.persons[p], y), shivering_W,
+          held.persons[p].able * body::dexterity(y[at::finger]), y[at::total_cold_feet]});
+  }
+  time_s_.push_back(t);
+  end_lanes(t, x);
+}
+
+void BlockRecord::end_lanes(double t, const std::vector<T>& x) {
+  const system::Structure& s = system_->compiled().structure;
+  T living(0);
+  for (const auto& person : system_->held.persons) living += person.living;
+  const auto ends_now = [&](int i) {
+    return !ends_[static_cast<std::size_t>(i)].reached && (t >= s.end_s || !(lane(living, i) > 0));
+  };
+  bool some = false;
+  for (int i = 0; i < lanes; ++i) some = some || ends_now(i);
+  if (!some) return;
+  const auto ledgers = timeline::ledgers(*system_, start_, x);
+  for (int i = 0; i < lanes; ++i) {
+    if (!ends_now(i)) continue;
+    End& end = ends_[static_cast<std::size_t>(i)];
+    end.reached = true;
+    end.rows = time_s_.size();
+    const auto finite = [&](const T& value) { return std::isfinite(lane(value, i)); };
+    bool all = std::all_of(x.begin(), x.end(), finite);
+    for (std::size_t at = 0; at < columns_.size(); at += most_rows_)
+      all = all && finite(columns_[at + time_s_.size() - 1]);
+    if (!all)
+      end.failure = "a state variable is no longer a finite number";
+    else if (const auto failure = timeline::broken(ledgers[static_cast<std::size_t>(i)], t / day_s))
+      end.failure = failure->message;
+  }
+}
+
+bool BlockRecord::all_ended() const {
+  return std::all_of(ends_.begin(), ends_.end(), [](const End& end) { return end.reached; });
+}
+
+std::vector<double> BlockRecord::column(int l, std::size_t at, std::size_t rows) const {
+  std::vector<double> out(rows);
+  for (std::size_t i = 0; i < rows; ++i) out[i] = lane(columns_[at * most_rows_ + i], l);
+  return out;
+}
+
+PersonResult BlockRecord::read_person(int l, std::size_t p, const std::vector<double>& time_s,
+                                      const timeline::Fate& fate) const {
+  PersonResult r;
+  const double end_s = time_s.back();
+  const double able_s = fate.able_until_s.value_or(end_s), alive_s = fate.alive_until_s.value_or(end_s);
+  const auto of = [&](PersonColumn c) { return column(l, place(p, c), time_s.size()); };
+  r.able_until_s = fate.able_until_s.value_or(beyond_horizon);
+  r.alive_until_s = fate.alive_until_s.value_or(beyond_horizon);
+  r.unconscious_s = fate.unconscious_s.value_or(beyond_horizon);
+  r.able_cause = fate.able_cause, r.alive_cause = fate.alive_cause, r.next_cause = fate.next_cause;
+  r.next_margin_fraction = fate.nearest_margin_fraction;
+  const std::vector<double> core_degC = of(core);
+  r.lowest_core_degC = value_or(outcome::lowest(time_s, core_degC, alive_s), core_degC.front());
+  r.highest_core_degC = value_or(outcome::highest(time_s, core_degC, alive_s), core_degC.front());
+  r.lowest_finger_degC = value_or(outcome::lowest(time_s, of(finger), alive_s), 0);
+  r.worst_water_deficit_pct = value_or(outcome::highest(time_s, of(deficit), alive_s), 0);
+  r.worst_osmolality_mOsm_kg = value_or(outcome::highest(time_s, of(osmolality), alive_s), 0);
+  r.hands_h = outcome::hours_above(time_s, of(ability), hand_task_possible, able_s);
+  r.shivering_h = outcome::hours_above(time_s, of(shivering), constants::shivering_counted_W, alive_s);
+  r.cold_feet_h = outcome::value_at(time_s, of(cold_feet), alive_s).value_or(0) / hour_s;
+  return r;
+}
+
+void BlockRecord::read_cabin(int l, const std::vector<double>& time_s, double until_s,
+                             SampleResult& out) const {
+  const std::vector<double> inside = column(l, inside_air, time_s.size()),
+                            co2 = column(l, co2_ppm, time_s.size());
+  out.coldest_inside_degC = value_or(outcome::lowest(time_s, inside, until_s), inside.front());
+  out.warmest_inside_degC = value_or(outcome::highest(time_s, inside, until_s), inside.front());
+  out.highest_co2_ppm = value_or(outcome::highest(time_s, co2, until_s), co2.front());
+  out.co2_above_5000_ppm_h = outcome::hours_above(time_s, co2, constants::co2_workday_ppm, until_s);
+  out.co2_above_15000_ppm_h = outcome::hours_above(time_s, co2, constants::co2_headache_ppm, until_s);
+  out.co2_above_30000_ppm_h = outcome::hours_above(time_s, co2, constants::co2_short_term_ppm, until_s);
+}
+
+SampleResult BlockRecord::read(int l, const timeline::Watch<T>& watch) const {
+  SampleResult out;
+  const End& end = ends_[static_cast<std::size_t>(l)];
+  out.horizon_s = system_->compiled().structure.end_s;
+  out.failure = end.failure;
+  if (!out.failure.empty()) return out;
+  const std::vector<double> time_s(time_s_.begin(), time_s_.begin() + static_cast<std::ptrdiff_t>(end.rows));
+  const std::vector<timeline::Fate> fates = watch.fates(out.horizon_s, l);
+  double last_alive_s = 0;
+  for (std::size_t p = 0; p < fates.size(); ++p) {
+    out.persons.push_back(read_person(l, p, time_s, fates[p]));
+    last_alive_s = std::max(last_alive_s, out.persons.back().alive_until_s);
+  }
+  const std::vector<double> water_L = column(l, water, end.rows);
+  out.water_out_s = out_at_s(time_s, water_L);
+  out.food_out_s = out_at_s(time_s, column(l, food, end.rows));
+  out.water_left_L = water_L.back();
+  if (system_->compiled().structure.has_raft)
+    read_cabin(l, time_s, std::min(last_alive_s, time_s.back()), out);
+  return out;
+}
+
+}  // namespace bide::study

@@ -1,0 +1,49 @@
+// What a block of lanes leaves behind while it marches: a few columns, and each lane's end.
+//
+// States: the rows. Inputs: the state at output times. A lane ends at the first output time at which
+// everybody in it is dead, or with the run; nothing after that is looked at.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "bide/study/ensemble/sample_result.hpp"
+#include "bide/timeline/watch.hpp"
+
+namespace bide::study {
+
+class BlockRecord {
+ public:
+  using T = BlockLanes;
+  static constexpr int lanes = lane_count<T>;
+
+  BlockRecord(system::System<T>& system, std::vector<T> start);
+
+  void row(double t_s, const std::vector<T>& x);
+  bool all_ended() const;
+  SampleResult read(int lane_index, const timeline::Watch<T>& watch) const;
+
+ private:
+  struct End {
+    bool reached = false;
+    std::size_t rows = 0;
+    std::string failure;
+  };
+  std::vector<double> column(int lane_index, std::size_t place, std::size_t rows) const;
+  PersonResult read_person(int lane_index, std::size_t person, const std::vector<double>& time_s,
+                           const timeline::Fate& fate) const;
+  void read_cabin(int lane_index, const std::vector<double>& time_s, double until_s, SampleResult& out) const;
+  void end_lanes(double t_s, const std::vector<T>& x);
+
+  system::System<T>* system_;
+  std::vector<T> start_, rate_;
+  std::size_t most_rows_;
+  std::vector<double> time_s_;
+  std::vector<T> columns_;     // one after the other, each with room for all rows
+  std::vector<T> shivered_J_;  // by person, at the last row
+  std::array<End, lanes> ends_;
+};
+
+}  // namespace bide::study

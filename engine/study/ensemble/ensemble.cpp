@@ -1,0 +1,112 @@
+#include "bide/study/ensemble/ensemble.hpp"
+
+#include <tbb/parallel_for.h>
+#include <tbb/task_arena.h>
+
+#include <algorithm>
+#include <chrono>
+#include <optional>
+#include <stdexcept>
+#include <vector>
+
+namespace bide::study {
+
+namespace {
+
+using Block = std::vector<std::size_t>;  // places in the window
+
+template <class Work>
+void in_parallel(std::size_t count, Work&& work) {
+  tbb::parallel_for(std::size_t{0}, count, work, tbb::simple_partitioner());
+}
+
+// Samples that march in lock step, a block at a time, in the order of the first of each structure.
+std::vector<Block> blocks_of(const std::vector<std::optional<Sample>>& samples) {
+  std::vector<Block> groups;
+  for (std::size_t i = 0; i < samples.size(); ++i) {
+    if (!samples[i]) continue;
+    const auto found = std::find_if(groups.begin(), groups.end(), [&](const Block& group) {
+      return samples[group.front()]->compiled.structure == samples[i]->compiled.structure;
+    });
+    if (found == groups.end())
+      groups.push_back({i});
+    else
+      found->push_back(i);
+  }
+  std::vector<Block> blocks;
+  for (const Block& group : groups)
+    for (std::size_t i = 0; i < group.size(); i += block_width)
+      blocks.emplace_back(
+          group.begin() + static_cast<std::ptrdiff_t>(i),
+          group.begin() + static_cast<std::ptrdiff_t>(std::min(i + block_width, group.size())));
+  return blocks;
+}
+
+class Window {
+ public:
+  Window(std::uint64_t begin, std::size_t count) : begin_(begin), samples_(count), results_(count) {}
+
+  void make(const MakeSample& make) {
+    in_parallel(samples_.size(), [&](std::size_t i) {
+      auto made = make(begin_ + i);
+      if (auto* sample = std::get_if<Sample>(&made))
+        samples_[i] = std::move(*sample);
+      else
+        results_[i].failure = std::get<NotMade>(made).reason;
+    });
+  }
+
+  void run(bool to_the_end) {
+    const std::vector<Block> blocks = blocks_of(samples_);
+    in_parallel(blocks.size(), [&](std::size_t b) {
+      const Block& block = blocks[b];
+      std::array<const Sample*, block_width> lanes;
+      for (std::size_t l = 0; l < lanes.size(); ++l)
+        lanes[l] = &*samples_[block[std::min(l, block.size() - 1)]];
+      auto out = run_block(lanes, {to_the_end, nullptr});
+      for (std::size_t l = 0; l < block.size(); ++l) results_[block[l]] = std::move(out[l]);
+    });
+  }
+
+  void hand_on(const Sink& sink, Progress& progress) {
+    for (std::size_t i = 0; i < results_.size(); ++i) {
+      results_[i].index = begin_ + i;
+      progress.failed += results_[i].failure.empty() ? 0 : 1;
+      ++progress.done;
+      sink(results_[i]);
+    }
+  }
+
+ private:
+  std::uint64_t begin_;
+  std::vector<std::optional<Sample>> samples_;
+  std::vector<SampleResult> results_;
+};
+
+}  // namespace
+
+Progress run_ensemble(SampleRange range, const MakeSample& make, const Sink& sink,
+                      const EnsembleOptions& options) {
+  if (options.window == 0) throw std::invalid_argument("run_ensemble: a window holds at least one sample");
+  if (range.end < range.begin) throw std::invalid_argument("run_ensemble: a range ends before it begins");
+  const auto start = std::chrono::steady_clock::now();
+  tbb::task_arena arena(options.threads > 0 ? options.threads : tbb::task_arena::automatic);
+  Progress progress;
+  progress.total = range.end - range.begin;
+  for (std::uint64_t at = range.begin; at < range.end; at += options.window) {
+    const auto count = static_cast<std::size_t>(std::min<std::uint64_t>(options.window, range.end - at));
+    Window window(at, count);
+    arena.execute([&] {
+      window.make(make);
+      window.run(options.to_the_end);
+    });
+    window.hand_on(sink, progress);
+    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
+    progress.per_s = static_cast<double>(progress.done) / std::max(taken.count(), 1e-9);
+    progress.left_s = static_cast<double>(progress.total - progress.done) / progress.per_s;
+    if (options.progress) options.progress(progress);
+  }
+  return progress;
+}
+
+}  // namespace bide::study

@@ -1,0 +1,30 @@
+#include "bide/study/ensemble/run_all.hpp"
+
+#include <tbb/parallel_for.h>
+
+#include "bide/timeline/simulate.hpp"
+#include "bide/weather/weather.hpp"
+
+namespace bide::study {
+namespace {
+
+RunResult run_one(const scenario::ValidScenario& scenario) {
+  const auto loaded = weather::load(scenario);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&loaded)) return *wrong;
+  auto simulated = timeline::simulate(scenario, std::get<weather::Record>(loaded));
+  if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) return *failure;
+  auto& timeline = std::get<timeline::Timeline>(simulated);
+  outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
+  return Run{std::move(timeline), std::move(outcome)};
+}
+
+}  // namespace
+
+std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios) {
+  std::vector<RunResult> results(scenarios.size());
+  tbb::parallel_for(std::size_t{0}, scenarios.size(),
+                    [&](std::size_t i) { results[i] = run_one(*scenarios[i]); });
+  return results;
+}
+
+}  // namespace bide::study

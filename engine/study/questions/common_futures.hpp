@@ -1,0 +1,37 @@
+// Options under common random futures: sample k of each draws the same weather, people and failures, since
+// draws belong to the names of what is uncertain, not to the file they stand in.
+//
+// Inputs: scenarios with `uncertain`, each to its own horizon; pairs are judged within the nearer one.
+// Output: the first person's able until and alive until, paired. Same seed, same futures; results depend on
+// neither threads nor on the other options.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <vector>
+
+#include "bide/scenario/validate.hpp"
+#include "bide/study/questions/future.hpp"
+#include "bide/study/statistics/paired.hpp"
+
+namespace bide::study {
+
+struct FuturesOfOption {
+  std::vector<std::optional<Future>> futures;  // by sample; empty: it has no result
+  double horizon_h = 0;
+};
+
+FuturesOfOption draw_futures(const scenario::ValidScenario& scenario, std::uint64_t seed, std::uint64_t count,
+                             const std::function<void(double fraction)>& progress);
+
+struct PairedFutures {
+  std::uint64_t drawn = 0, without_result = 0;  // in either option: left out of the pairs
+  double horizon_h = 0, confidence = 0;
+  Paired able, alive;  // first person; second option minus first, h
+};
+
+// Left out with fewer than two pairs that have results.
+std::optional<PairedFutures> pair_futures(const FuturesOfOption& first, const FuturesOfOption& second,
+                                          double confidence);
+
+}  // namespace bide::study

@@ -1,0 +1,39 @@
+// What odds keep of one sample: a few numbers.
+//
+// Units: hours since the scenario's start. A time beyond the horizon is infinite.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <functional>
+#include <limits>
+#include <span>
+
+#include "bide/study/ensemble/sample_result.hpp"
+#include "bide/study/questions/help.hpp"
+
+namespace bide::study {
+
+// The middle person is the one by whom half of the crew, or just over, have come to it.
+enum Who : std::size_t { first_person, middle_person, last_person, who_count };
+
+struct Future {
+  std::uint64_t sample = 0;
+  std::array<float, who_count> able_h{}, alive_h{};
+  std::array<timeline::Limit, who_count> able_cause{}, alive_cause{};
+  float rescue_h = std::numeric_limits<float>::infinity();  // infinite: no help comes, or not considered
+  float held_back_h = 0;                                    // of help, as in Help
+  bool no_weather_for_help = false;
+};
+
+// Futures, wherever they are kept: called with what to do with each, in the same order every time.
+using VisitFuture = std::function<void(const Future&)>;
+using Futures = std::function<void(const VisitFuture&)>;
+
+// Those in memory, which must stay there.
+Futures all_of(std::span<const Future> futures);
+
+// Of a sample that has a result; help that is not considered is left out.
+Future future_of(const SampleResult& result, const Help& help = {});
+
+}  // namespace bide::study

@@ -1,0 +1,194 @@
+#include "bide/study/questions/odds.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+#include <limits>
+#include <stdexcept>
+#include <utility>
+
+#include "bide/study/statistics/ranked.hpp"
+
+namespace bide::study {
+
+namespace {
+
+constexpr int points = 12;  // of the table against time
+
+using Is = std::function<bool(const Future&)>;
+using Hours = std::array<float, who_count> Future::*;
+
+double hour(const Future& f, Hours hours, std::size_t who) {
+  return static_cast<double>((f.*hours)[who]);
+}
+
+// Questions to every future, answered in one pass over them.
+class Questions {
+ public:
+  // `answer` must stay where it is.
+  void ask(Chance& answer, Is is) { asked_.push_back({&answer, std::move(is)}); }
+  // The number of futures.
+  std::size_t answer(const Futures& futures, double confidence) {
+    std::size_t cases = 0;
+    futures([&](const Future& f) {
+      ++cases;
+      for (auto& [chance, is] : asked_) chance->count += is(f) ? 1 : 0;
+    });
+    if (cases == 0) throw std::invalid_argument("odds_of: no futures");
+    for (auto& [chance, is] : asked_) {
+      chance->share = static_cast<double>(chance->count) / static_cast<double>(cases);
+      chance->interval = wilson(chance->count, cases, confidence);
+    }
+    return cases;
+  }
+
+ private:
+  std::vector<std::pair<Chance*, Is>> asked_;
+};
+
+void read_quantiles(const Futures& futures, std::size_t cases, Hours hours, std::size_t who, double horizon_h,
+                    double confidence, Window& window) {
+  std::vector<std::size_t> ranks;
+  for (const double p : quantiles) {
+    const Ranks around = quantile_ranks(cases, p, confidence);
+    ranks.push_back(rank_of(p, cases));
+    ranks.push_back(around.low.value_or(1));
+    ranks.push_back(around.high.value_or(1));
+  }
+  const auto until = at_ranks<float>(
+      [&](const std::function<void(float)>& visit) {
+        futures([&](const Future& f) {
+          visit(hour(f, hours, who) < horizon_h ? (f.*hours)[who] : std::numeric_limits<float>::infinity());
+        });
+      },
+      ranks);
+  const auto within = [&](float h) {
+    return std::isinf(h) ? std::nullopt : std::optional(static_cast<double>(h));
+  };
+  for (std::size_t q = 0; q < quantiles.size(); ++q) {
+    const Ranks around = quantile_ranks(cases, quantiles[q], confidence);
+    QuantileByRank& out = window.until[q];
+    out.time = within(until[3 * q]);
+    out.low_known = around.low.has_value(), out.high_known = around.high.has_value();
+    if (around.low) out.low = within(until[3 * q + 1]);
+    if (around.high) out.high = within(until[3 * q + 2]);
+  }
+}
+
+std::vector<CausesBy> causes_by(const Futures& futures, std::size_t cases, std::vector<CausesBy> by) {
+  std::vector<std::array<std::size_t, static_cast<std::size_t>(timeline::Limit::none) + 1>> counts(by.size());
+  futures([&](const Future& f) {
+    for (std::size_t i = 0; i < by.size(); ++i)
+      if (hour(f, &Future::able_h, first_person) <= by[i].by_h)
+        ++counts[i][static_cast<std::size_t>(f.able_cause[first_person])];
+  });
+  for (std::size_t i = 0; i < by.size(); ++i) {
+    auto& ended = by[i].ended;
+    for (std::size_t cause = 0; cause < counts[i].size(); ++cause)
+      if (counts[i][cause] > 0)
+        ended.emplace_back(static_cast<timeline::Limit>(cause),
+                           static_cast<double>(counts[i][cause]) / static_cast<double>(cases));
+    std::stable_sort(ended.begin(), ended.end(),
+                     [](const auto& a, const auto& b) { return a.second > b.second; });
+  }
+  return by;
+}
+
+void read_hours_held_back(const Futures& futures, HeldBack& held_back) {
+  const std::size_t cases = held_back.at_all.count;
+  if (cases == 0) return;
+  constexpr double low = 0.1, high = 0.9;
+  const std::array ranks{rank_of(low, cases), rank_of(0.5, cases), rank_of(high, cases)};
+  const auto hours = at_ranks<float>(
+      [&](const std::function<void(float)>& visit) {
+        futures([&](const Future& f) {
+          if (f.held_back_h > 0) visit(f.held_back_h);
+        });
+      },
+      ranks);
+  held_back.low_h = static_cast<double>(hours[0]);
+  held_back.middle_h = static_cast<double>(hours[1]);
+  held_back.high_h = static_cast<double>(hours[2]);
+}
+
+void ask_about_help(Questions& questions, HelpOdds& help, double horizon_h) {
+  const auto before = [horizon_h](Hours hours, Who who) {
+    return [=](const Future& f) {
+      return static_cast<double>(f.rescue_h) <= horizon_h && f.rescue_h <= (f.*hours)[who];
+    };
+  };
+  questions.ask(help.all_able, before(&Future::able_h, first_person));
+  questions.ask(help.some_able, before(&Future::able_h, last_person));
+  questions.ask(help.all_alive, before(&Future::alive_h, first_person));
+  questions.ask(help.some_alive, before(&Future::alive_h, last_person));
+  questions.ask(help.none_by_horizon,
+                [=](const Future& f) { return static_cast<double>(f.rescue_h) > horizon_h; });
+  questions.ask(help.held_back.at_all, [](const Future& f) { return f.held_back_h > 0; });
+  questions.ask(help.held_back.no_weather, [](const Future& f) { return f.no_weather_for_help; });
+}
+
+}  // namespace
+
+bool agrees(const Future& f, const KnownSoFar& known) {
+  const bool alive = !known.alive_at_h || hour(f, &Future::alive_h, first_person) > *known.alive_at_h;
+  const bool still_waiting = !known.now_h || static_cast<double>(f.rescue_h) > *known.now_h;
+  return alive && still_waiting;
+}
+
+Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence) {
+  Odds o;
+  o.horizon_h = horizon_h;
+  o.confidence = confidence;
+  Questions questions;
+  const auto later_than = [](Hours hours, std::size_t who, double at_h) {
+    return [=](const Future& f) { return hour(f, hours, who) > at_h; };
+  };
+  const auto not_before = [](Hours hours, std::size_t who, double at_h) {
+    return [=](const Future& f) { return !(hour(f, hours, who) < at_h); };
+  };
+  for (std::size_t who = 0; who < who_count; ++who) {
+    questions.ask(o.able[who].beyond, not_before(&Future::able_h, who, horizon_h));
+    questions.ask(o.alive[who].beyond, not_before(&Future::alive_h, who, horizon_h));
+  }
+  o.times.resize(points);
+  std::vector<CausesBy> by;
+  for (int i = 1; i <= points; ++i) {
+    AtTime& t = o.times[static_cast<std::size_t>(i - 1)];
+    t.at_h = horizon_h * i / points;
+    questions.ask(t.all_able, later_than(&Future::able_h, first_person, t.at_h));
+    questions.ask(t.some_able, later_than(&Future::able_h, last_person, t.at_h));
+    questions.ask(t.all_alive, later_than(&Future::alive_h, first_person, t.at_h));
+    questions.ask(t.some_alive, later_than(&Future::alive_h, last_person, t.at_h));
+    if (i % 2 == 0) by.push_back({t.at_h, {}});
+  }
+  if (with_help) ask_about_help(questions, o.help.emplace(), horizon_h);
+  o.futures = questions.answer(futures, confidence);
+  for (std::size_t who = 0; who < who_count; ++who) {
+    read_quantiles(futures, o.futures, &Future::able_h, who, horizon_h, confidence, o.able[who]);
+    read_quantiles(futures, o.futures, &Future::alive_h, who, horizon_h, confidence, o.alive[who]);
+  }
+  o.causes = causes_by(futures, o.futures, std::move(by));
+  if (with_help) read_hours_held_back(futures, o.help->held_back);
+  return o;
+}
+
+std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, double horizon_h,
+                               bool with_help, double confidence) {
+  std::size_t all = 0, left = 0;
+  futures([&](const Future& f) {
+    ++all;
+    left += agrees(f, known) ? 1 : 0;
+  });
+  if (left == 0) return std::nullopt;
+  const Futures those_left = [&](const VisitFuture& visit) {
+    futures([&](const Future& f) {
+      if (agrees(f, known)) visit(f);
+    });
+  };
+  Odds o = odds_of(those_left, horizon_h, with_help, confidence);
+  o.ruled_out = all - left;
+  return o;
+}
+
+}  // namespace bide::study

@@ -1,0 +1,84 @@
+// The endurance window of a crew, read off many futures: how long first, middle and last person are able and
+// alive, what ends it, and the chance that help comes inside it, given what is known so far.
+//
+// States: none. Memory: the same for any number of futures, which are gone over several times. What is known
+// only takes futures away: the odds given it are those of the futures that agree with it, all equally likely.
+// Intervals are the sampling error of the number of futures alone.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "bide/study/questions/future.hpp"
+#include "bide/study/statistics/proportion.hpp"
+#include "bide/study/statistics/survival.hpp"
+
+namespace bide::study {
+
+inline constexpr std::array quantiles{0.05, 0.10, 0.25, 0.50, 0.75, 0.90, 0.95};
+
+// Everybody was alive at `alive_at_h`; it is now `now_h`, and no help has come yet.
+struct KnownSoFar {
+  std::optional<double> alive_at_h, now_h;
+};
+
+struct Chance {
+  std::size_t count = 0;
+  double share = 0;
+  Interval interval;  // Wilson's
+};
+
+// Of one person in the order of the crew: able or alive until.
+struct Window {
+  std::array<QuantileByRank, quantiles.size()> until;  // h
+  Chance beyond;                                       // not reached within the horizon
+};
+
+struct CausesBy {
+  double by_h = 0;
+  // Share of futures in which the first person's ability has ended by then, by what ended it; largest first.
+  std::vector<std::pair<timeline::Limit, double>> ended;
+};
+
+// Shares at one time: the first person still able, somebody still able, everybody alive, somebody alive.
+struct AtTime {
+  double at_h = 0;
+  Chance all_able, some_able, all_alive, some_alive;
+};
+
+// What weather does to help, where the scenario says that it holds it back.
+struct HeldBack {
+  Chance at_all;      // before help comes, or within the horizon
+  Chance no_weather;  // within the horizon there is none that help can work in
+  // Hours of it, in the futures that have any: the least by which a tenth, half and nine tenths of these
+  // futures are not exceeded. Left out where there are none.
+  std::optional<double> low_h, middle_h, high_h;
+};
+
+// Help comes while so.
+struct HelpOdds {
+  Chance all_able, some_able, all_alive, some_alive;
+  Chance none_by_horizon;  // no help within the horizon
+  HeldBack held_back;
+};
+
+struct Odds {
+  std::size_t futures = 0;    // that agree with what is known
+  std::size_t ruled_out = 0;  // by what is known
+  double horizon_h = 0, confidence = 0;
+  std::array<Window, who_count> able, alive;
+  std::vector<CausesBy> causes;
+  std::vector<AtTime> times;
+  std::optional<HelpOdds> help;
+};
+
+bool agrees(const Future& future, const KnownSoFar& known);
+
+// `with_help`: the futures say when help comes. Throws std::invalid_argument without futures.
+Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence);
+// The same of those futures that agree with what is known; left out when none does.
+std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, double horizon_h,
+                               bool with_help, double confidence);
+
+}  // namespace bide::study

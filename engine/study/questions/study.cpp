@@ -1,0 +1,151 @@
+#include "bide/study/questions/study.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <fstream>
+#include <thread>
+
+#include "bide/scenario/describe_study.hpp"
+#include "bide/scenario/document.hpp"
+#include "bide/scenario/patch.hpp"
+#include "bide/study/records/fingerprint.hpp"
+#include "bide/study/records/sample_bytes.hpp"
+#include "bide/study/sampling/make_sample.hpp"
+#include "bide/weather/weather.hpp"
+
+namespace bide::study {
+
+namespace {
+
+// FNV-1a of 64 bits (Fowler, Noll & Vo; offset basis and prime from memory).
+class Hash {
+ public:
+  void add(std::string_view text) {
+    for (const char letter : text) byte(static_cast<unsigned char>(letter));
+    byte(0);
+  }
+  std::uint64_t value() const { return value_; }
+
+ private:
+  void byte(unsigned char one) { value_ = (value_ ^ one) * 0x100000001b3U; }
+  std::uint64_t value_ = 0xcbf29ce484222325U;
+};
+
+std::string bytes_of(const std::filesystem::path& path) {
+  std::ifstream in(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+
+}  // namespace
+
+SampleRange range_of(const Shard& shard, std::uint64_t samples) {
+  const std::uint64_t each = samples / shard.of, rest = samples % shard.of;
+  const auto begin = [&](std::uint64_t before) { return before * each + std::min(before, rest); };
+  return {begin(shard.number - 1), begin(shard.number)};
+}
+
+std::string file_name_of(const Shard& shard) {
+  return shard.of == 1 ? "study.records" : fmt::format("shard-{}-of-{}.records", shard.number, shard.of);
+}
+
+namespace {
+
+// Samples are compared at the same hours: all last as long as the scenario says.
+void check_hours(const scenario::ValidStudy& valid, scenario::Diagnostics& wrong) {
+  const std::string duration = "/duration_h";
+  const auto varies = [&](const std::string& pointer, const std::string& at) {
+    if (pointer == duration)
+      wrong.push_back({valid.file, at, "found /duration_h; allowed any other input in a study"});
+  };
+  const scenario::Scenario& scenario = valid.scenario.scenario;
+  if (scenario.uncertain) {
+    for (const auto& [pointer, distribution] : scenario.uncertain->inputs.entries)
+      varies(pointer, "/uncertain/inputs");
+    for (const scenario::SharedInput& group : scenario.uncertain->groups)
+      for (const std::string& pointer : group.pointers) varies(pointer, "/uncertain/groups");
+    for (const scenario::Alternative& one : scenario.uncertain->alternatives)
+      for (const auto& [pointer, value] : one.set.entries) varies(pointer, "/uncertain/alternatives");
+  }
+  for (std::size_t i = 0; i < valid.study.at_h.size(); ++i)
+    if (!(valid.study.at_h[i] > 0 && valid.study.at_h[i] <= scenario.duration_h))
+      wrong.push_back({valid.file, fmt::format("/at_h/{}", i),
+                       fmt::format("found {}; allowed above 0 and at most the {} h simulated",
+                                   valid.study.at_h[i], scenario.duration_h)});
+}
+
+}  // namespace
+
+std::variant<Study, scenario::Diagnostics> Study::make(scenario::ValidStudy valid) {
+  scenario::Diagnostics errors;
+  check_hours(valid, errors);
+  if (!errors.empty()) return errors;
+  auto sampler = std::make_shared<const Sampler>(valid.scenario);
+  auto plan = Plan::make(valid, sampler);
+  if (auto* wrong = std::get_if<scenario::Diagnostics>(&plan)) return std::move(*wrong);
+  const auto weather = weather::load(valid.scenario);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&weather)) return *wrong;
+  return Study(std::move(valid), std::move(sampler), std::get<Plan>(std::move(plan)));
+}
+
+RecordKind Study::kind() const {
+  const scenario::Design& design = valid_.study.design;
+  Hash hash;
+  hash.add(fmt::format("{} {}", fingerprint(), sample_layout));
+  hash.add(scenario::write_document(*valid_.scenario.document));
+  if (const auto& file = valid_.scenario.scenario.weather.file)
+    hash.add(bytes_of(valid_.scenario.folder / *file));
+  hash.add(fmt::format("{} {} {}", word(design.kind), design.seed, design.levels.value_or(0)));
+  if (design.kind == scenario::DesignKind::latin_hypercube) hash.add(fmt::format("{}", *design.samples));
+  if (design.kind == scenario::DesignKind::saltelli)
+    for (const auto& group : plan_.groups())
+      for (const std::size_t column : group) hash.add(fmt::format("{}{}", column == group.front(), column));
+  return {hash.value(), static_cast<std::uint32_t>(sample_bytes(persons()))};
+}
+
+Progress Study::run(SampleRange range, const std::filesystem::path& file, int threads,
+                    const std::function<void(const Progress&)>& progress) const {
+  RecordWriter writer(file, kind());
+  if (writer.last()) {
+    RecordReader reader(file);
+    if (const Record* first = reader.next(); first && first->sample != range.begin)
+      throw RecordFileError(file,
+                            fmt::format("begins with sample {} where {} was asked for: a shard of another "
+                                        "number of samples",
+                                        first->sample, range.begin));
+    range.begin = *writer.last() + 1;
+  }
+  if (range.begin >= range.end) return {};
+  EnsembleOptions options;
+  options.threads = threads;
+  options.progress = progress;
+  constexpr std::size_t blocks_to_a_thread = 8;
+  const std::size_t busy =
+      threads > 0 ? static_cast<std::size_t>(threads) : std::thread::hardware_concurrency();
+  options.window = std::max(records_per_block, blocks_to_a_thread * block_width * busy);
+  std::vector<std::byte> bytes(sample_bytes(persons()));
+  weather::Cache cache;
+  const Progress done = run_ensemble(
+      range, [&](std::uint64_t k) { return make_sample(sampler_->scenario_of(draw(k)), cache); },
+      [&](const SampleResult& result) {
+        write_sample(result, bytes);
+        writer.add(result.index, bytes);
+      },
+      options);
+  writer.flush();
+  return done;
+}
+
+void Study::read(const std::filesystem::path& file, const Sink& sink) const {
+  RecordReader reader(file);
+  if (reader.kind() != kind())
+    throw RecordFileError(file, "holds another study's results, or those of another version of the program");
+  for (std::uint64_t k = 0; k < plan_.size(); ++k) {
+    const Record* record = reader.next();
+    if (!record || record->sample != k)
+      throw RecordFileError(file, fmt::format("sample {} of {} is missing", k, plan_.size()));
+    sink(read_sample(k, persons(), record->payload));
+  }
+}
+
+}  // namespace bide::study

@@ -1,0 +1,24 @@
+// One scenario over what nobody has measured: canopy heat loss and leakage at both ends of their ranges,
+// shivering that tires and shivering that does not. What the file states itself stays as it is.
+//
+// Inputs: a validated scenario. Output: the runs at every combination of those ends, without the scenario as
+// it is; none where it states them all. Runs go over all processors.
+#pragma once
+
+#include <variant>
+#include <vector>
+
+#include "bide/study/ensemble/run_all.hpp"
+
+namespace bide::study {
+
+std::variant<std::vector<Run>, scenario::Diagnostics, timeline::Failure> run_unmeasured(
+    const scenario::ValidScenario& scenario);
+
+// Earliest and latest of a time over several runs; empty: beyond the horizon.
+struct TimeRange {
+  std::optional<double> earliest_s, latest_s;
+};
+TimeRange range_of(const std::vector<std::optional<double>>& times_s);
+
+}  // namespace bide::study

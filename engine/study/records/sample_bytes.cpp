@@ -1,0 +1,109 @@
+#include "bide/study/records/sample_bytes.hpp"
+
+#include <algorithm>
+#include <boost/endian/conversion.hpp>
+#include <cstring>
+#include <stdexcept>
+
+namespace bide::study {
+
+namespace {
+
+enum class State : unsigned char { made = 1, failed = 2 };
+
+template <class Person, class Visit>
+void each_number(Person& p, Visit visit) {
+  for (auto* number :
+       {&p.able_until_s, &p.alive_until_s, &p.unconscious_s, &p.next_margin_fraction, &p.lowest_core_degC,
+        &p.highest_core_degC, &p.lowest_finger_degC, &p.worst_water_deficit_pct, &p.worst_osmolality_mOsm_kg,
+        &p.hands_h, &p.shivering_h, &p.cold_feet_h})
+    visit(*number);
+}
+template <class Person, class Visit>
+void each_cause(Person& p, Visit visit) {
+  for (auto* cause : {&p.able_cause, &p.alive_cause, &p.next_cause}) visit(*cause);
+}
+template <class Result, class Visit>
+void each_crew_number(Result& r, Visit visit) {
+  for (auto* number : {&r.horizon_s, &r.coldest_inside_degC, &r.warmest_inside_degC, &r.highest_co2_ppm,
+                       &r.co2_above_5000_ppm_h, &r.co2_above_15000_ppm_h, &r.co2_above_30000_ppm_h,
+                       &r.water_out_s, &r.food_out_s, &r.water_left_L})
+    visit(*number);
+}
+
+constexpr std::size_t state_bytes = 1, number_bytes = sizeof(double), cause_bytes = 1;
+
+}  // namespace
+
+std::size_t sample_bytes(std::size_t persons) {
+  std::size_t bytes = state_bytes;
+  SampleResult result;
+  PersonResult person;
+  each_crew_number(result, [&](double) { bytes += number_bytes; });
+  each_number(person, [&](double) { bytes += persons * number_bytes; });
+  each_cause(person, [&](timeline::Limit) { bytes += persons * cause_bytes; });
+  return bytes;
+}
+
+void write_sample(const SampleResult& result, std::span<std::byte> out) {
+  std::fill(out.begin(), out.end(), std::byte{0});
+  const bool failed = !result.failure.empty();
+  out[0] = static_cast<std::byte>(failed ? State::failed : State::made);
+  if (failed) {
+    std::memcpy(out.data() + state_bytes, result.failure.data(),
+                std::min(result.failure.size(), out.size() - state_bytes));
+    return;
+  }
+  if (out.size() != sample_bytes(result.persons.size()))
+    throw std::invalid_argument("write_sample: the room is not that of the persons");
+  std::size_t at = state_bytes;
+  const auto number = [&](double value) {
+    std::uint64_t bits;
+    std::memcpy(&bits, &value, sizeof bits);
+    boost::endian::native_to_little_inplace(bits);
+    std::memcpy(out.data() + at, &bits, sizeof bits);
+    at += number_bytes;
+  };
+  each_crew_number(result, number);
+  for (const PersonResult& person : result.persons) {
+    each_number(person, number);
+    each_cause(person, [&](timeline::Limit cause) { out[at++] = static_cast<std::byte>(cause); });
+  }
+}
+
+SampleResult read_sample(std::uint64_t index, std::size_t persons, std::span<const std::byte> bytes) {
+  if (bytes.size() != sample_bytes(persons))
+    throw std::invalid_argument("read_sample: the record has another size");
+  SampleResult result;
+  result.index = index;
+  if (bytes[0] == static_cast<std::byte>(State::failed)) {
+    const auto text = bytes.subspan(state_bytes);
+    const auto end = std::find(text.begin(), text.end(), std::byte{0});
+    for (auto each = text.begin(); each != end; ++each) result.failure += static_cast<char>(*each);
+    return result;
+  }
+  if (bytes[0] != static_cast<std::byte>(State::made))
+    throw std::invalid_argument("read_sample: the record holds no sample");
+  std::size_t at = state_bytes;
+  const auto number = [&](double& value) {
+    std::uint64_t bits;
+    std::memcpy(&bits, bytes.data() + at, sizeof bits);
+    boost::endian::little_to_native_inplace(bits);
+    std::memcpy(&value, &bits, sizeof bits);
+    at += number_bytes;
+  };
+  each_crew_number(result, number);
+  result.persons.resize(persons);
+  for (PersonResult& person : result.persons) {
+    each_number(person, number);
+    each_cause(person, [&](timeline::Limit& cause) {
+      const auto held = static_cast<unsigned char>(bytes[at++]);
+      if (held > static_cast<unsigned char>(timeline::Limit::none))
+        throw std::invalid_argument("read_sample: a cause that does not exist");
+      cause = static_cast<timeline::Limit>(held);
+    });
+  }
+  return result;
+}
+
+}  // namespace bide::study

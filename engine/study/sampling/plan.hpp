@@ -1,0 +1,50 @@
+// From a study's design to the point of each of its samples.
+//
+// States: none after construction. Inputs: a validated study and the sampler of its scenario. Sample k has
+// the same point whatever was asked before, so that samples can be made in any order and anywhere. Latin
+// hypercubes and Morris trajectories are held in memory; all else is computed when asked for.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "bide/scenario/study_file.hpp"
+#include "bide/study/sampling/design.hpp"
+#include "bide/study/sampling/sampler.hpp"
+#include "bide/study/statistics/sobol_indices.hpp"
+
+namespace bide::study {
+
+class Plan {
+ public:
+  // What fits the study's file but not what varies in its scenario comes as diagnostics.
+  static std::variant<Plan, scenario::Diagnostics> make(const scenario::ValidStudy& study,
+                                                        std::shared_ptr<const Sampler> sampler);
+
+  std::uint64_t size() const { return size_; }  // runs
+  std::vector<double> point(std::uint64_t k) const { return point_(k); }
+
+  // Saltelli: what is asked for together, by name, and its columns; elsewhere each input by itself.
+  const std::vector<std::string>& group_names() const { return group_names_; }
+  const Groups& groups() const { return groups_; }
+  // Morris: all rows. Elsewhere empty.
+  const Points& trajectories() const { return *points_; }
+  // Grid: which value of its list each input takes in row k.
+  std::vector<std::size_t> grid_places(std::uint64_t k) const;
+  const std::vector<std::vector<double>>& grid_values() const { return grid_values_; }
+
+ private:
+  Plan() = default;
+  struct Maker;
+  std::uint64_t size_ = 0;
+  std::function<std::vector<double>(std::uint64_t)> point_;
+  std::vector<std::string> group_names_;
+  Groups groups_;
+  std::shared_ptr<const Points> points_ = std::make_shared<const Points>();
+  std::vector<std::vector<double>> grid_values_;
+};
+
+}  // namespace bide::study

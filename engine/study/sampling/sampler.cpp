@@ -1,0 +1,316 @@
+#include "bide/study/sampling/sampler.hpp"
+
+#include <fmt/format.h>
+
+#include <Eigen/Cholesky>
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+#include "bide/constants/people.hpp"
+#include "bide/core/random.hpp"
+#include "bide/scenario/patch.hpp"
+#include "bide/scenario/resolve.hpp"
+#include "bide/scenario/words.hpp"
+#include "bide/scenario/write.hpp"
+#include "bide/study/sampling/distribution.hpp"
+
+namespace bide::study {
+
+namespace k = constants;
+using scenario::Person;
+using scenario::Sex;
+using scenario::UnknownPart;
+using scenario::Value;
+
+namespace {
+
+// Coefficients and choices that nobody has measured; people, weather, stores and failures differ in fact.
+FactorKind kind_of(std::string_view pointer) {
+  const auto in = [&](std::string_view start) { return pointer.rfind(start, 0) == 0; };
+  const bool unmeasured =
+      in("/raft/canopy_heat_loss_position") || in("/raft/leakage_position") || in("/model") || in("/limits");
+  return unmeasured ? FactorKind::ignorance : FactorKind::variety;
+}
+
+bool contains(const std::vector<UnknownPart>& parts, UnknownPart part) {
+  return parts.empty() || std::find(parts.begin(), parts.end(), part) != parts.end();
+}
+
+// The latest value of a field: drawn, or else as written.
+template <class T>
+T now_at(const std::vector<Setting>& settings, const std::string& pointer, T written) {
+  for (auto each = settings.rbegin(); each != settings.rend(); ++each)
+    if (each->pointer == pointer) return std::get<T>(each->value);
+  return written;
+}
+
+}  // namespace
+
+std::string event_name(const scenario::Uncertain& uncertain, std::size_t place) {
+  return fmt::format("event {}: {}", place, word(uncertain.events[place].failure));
+}
+
+// Walks through everything that is uncertain, always in the same order, asking for one number at each place.
+struct Sampler::Walk {
+  const Sampler& sampler;
+  const Take& take;
+  Drawn out;
+
+  void put(std::string pointer, Value value) {
+    out.settings.push_back({std::move(pointer), std::move(value)});
+  }
+
+  // A built-in factor gives way to a distribution of the user's.
+  bool free(const std::string& pointer) const {
+    const scenario::Uncertain& u = sampler.uncertain_;
+    const auto& inputs = u.inputs.entries;
+    return std::none_of(inputs.begin(), inputs.end(),
+                        [&](const auto& each) { return each.first == pointer; }) &&
+           std::none_of(u.groups.begin(), u.groups.end(), [&](const scenario::SharedInput& group) {
+             return std::find(group.pointers.begin(), group.pointers.end(), pointer) != group.pointers.end();
+           });
+  }
+  void built_in(const std::string& pointer, double median, double sd_of_log) {
+    if (!free(pointer)) return;
+    put(pointer, median * std::exp(sd_of_log * standard_normal_quantile(take(pointer, FactorKind::variety))));
+  }
+
+  void inputs() {
+    for (const auto& [pointer, distribution] : sampler.uncertain_.inputs.entries)
+      put(pointer, quantile(distribution, take(pointer, kind_of(pointer))));
+    for (const scenario::SharedInput& group : sampler.uncertain_.groups) {
+      const Value value = quantile(group.distribution, take(group.name, kind_of(group.pointers.front())));
+      for (const std::string& pointer : group.pointers) put(pointer, value);
+    }
+  }
+
+  void unmeasured() {
+    if (!sampler.uncertain_.unmeasured.value_or(false)) return;
+    if (sampler.written_.raft)
+      for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
+        if (free(pointer)) put(pointer, take(pointer, FactorKind::ignorance));
+    const std::string law = "/model/shivering_endurance";
+    if (free(law))
+      put(law, std::string(word(take(law, FactorKind::ignorance) < 0.5
+                                    ? scenario::ShiveringEndurance::tires
+                                    : scenario::ShiveringEndurance::never_tires)));
+  }
+
+  void spread() {
+    if (!sampler.uncertain_.person_spread.value_or(false)) return;
+    for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) {
+      const std::string here = fmt::format("/crew/{}/", i);
+      built_in(here + "shivering_drive_factor", 1, k::spread_shivering_drive);
+      built_in(here + "shivering_ceiling_factor", 1, k::spread_shivering_ceiling);
+      built_in(here + "resting_metabolism_factor", 1, k::spread_resting_metabolism);
+      built_in(here + "sweat_factor", 1, k::spread_sweat);
+      const std::string shift = here + "core_limit_shift_K";
+      if (free(shift))
+        put(shift, k::spread_core_limit_K * standard_normal_quantile(take(shift, FactorKind::variety)));
+    }
+  }
+
+  // Height normal, body mass index lognormal and independent of it, fat about its regression.
+  void unknown_person(std::size_t index, const std::vector<UnknownPart>& parts) {
+    const Person& written = sampler.written_.crew[index];
+    const std::string here = fmt::format("/crew/{}/", index);
+    const bool male = now_at(out.settings, here + "sex", std::string(word(written.sex))) == word(Sex::male);
+    const double age = now_at(out.settings, here + "age_years", written.age_years);
+    const std::string height_at = here + "height_m", mass_at = here + "mass_kg",
+                      fat_at = here + "body_fat_pct";
+    if (contains(parts, UnknownPart::height) && free(height_at)) {
+      const double z = standard_normal_quantile(take(height_at, FactorKind::variety));
+      put(height_at,
+          male ? k::height_male_m + z * k::height_sd_male_m : k::height_female_m + z * k::height_sd_female_m);
+    }
+    const double height = now_at(out.settings, height_at, written.height_m);
+    if (contains(parts, UnknownPart::mass) && free(mass_at)) {
+      const bool young = age < k::bmi_young_below_years;
+      const double median =
+          male ? (young ? k::bmi_young_male : k::bmi_male) : (young ? k::bmi_young_female : k::bmi_female);
+      const double spread = male ? (young ? k::bmi_gsd_young_male : k::bmi_gsd_male)
+                                 : (young ? k::bmi_gsd_young_female : k::bmi_gsd_female);
+      const double z = standard_normal_quantile(take(mass_at, FactorKind::variety));
+      put(mass_at, median * std::exp(std::log(spread) * z) * height * height);
+    }
+    const double mass = now_at(out.settings, mass_at, written.mass_kg);
+    if (contains(parts, UnknownPart::fat) && free(fat_at)) {
+      const double middle = scenario::default_body_fat_pct(male ? Sex::male : Sex::female, age, height, mass);
+      // Nobody lives below the essential fat: the part of the normal that lies there is no body.
+      const double none = standard_normal_share((k::essential_fat_pct - middle) / k::body_fat_rmse_pct);
+      const double u = take(fat_at, FactorKind::variety);
+      put(fat_at, middle + k::body_fat_rmse_pct * standard_normal_quantile(none + u * (1 - none)));
+    }
+  }
+
+  void people() {
+    const scenario::Uncertain& u = sampler.uncertain_;
+    if (u.crew_unknown.value_or(false))
+      for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) unknown_person(i, {});
+    for (const scenario::UnknownPerson& person : u.unknown_persons)
+      unknown_person(std::stoul(person.pointer.substr(std::string_view("/crew/").size())), person.unknown);
+  }
+
+  void events() {
+    const double duration_h = now_at(out.settings, "/duration_h", sampler.written_.duration_h);
+    const auto& events = sampler.uncertain_.events;
+    for (std::size_t i = 0; i < events.size(); ++i) {
+      const scenario::UncertainFailure& event = events[i];
+      const std::string name = event_name(sampler.uncertain_, i);
+      const bool happens = take(name, FactorKind::variety) < event.probability;
+      const double at_h =
+          std::round(std::get<double>(quantile(event.at_h, take(name + ", hour", FactorKind::variety))));
+      if (happens && at_h <= duration_h) out.failures.push_back({event.failure, at_h});
+    }
+  }
+
+  void alternatives() {
+    const auto& all = sampler.uncertain_.alternatives;
+    if (all.empty()) return;
+    scenario::Distribution which;
+    which.kind = scenario::DistributionKind::discrete;
+    for (const scenario::Alternative& one : all) {
+      which.values.emplace_back(one.name);
+      which.weights.push_back(one.weight);
+    }
+    out.alternative = std::get<std::string>(quantile(which, take("alternatives", FactorKind::variety)));
+    for (const scenario::Alternative& one : all)
+      if (one.name == out.alternative)
+        for (const auto& [pointer, value] : one.set.entries) out.of_alternative.push_back({pointer, value});
+  }
+
+  void everything() {
+    inputs();
+    unmeasured();
+    spread();
+    people();
+    events();
+    alternatives();
+    if (sampler.uncertain_.rescue)
+      out.rescue_h = rescue_h(*sampler.uncertain_.rescue, take("rescue", FactorKind::variety));
+  }
+};
+
+Sampler::Sampler(const scenario::ValidScenario& valid)
+    : file_(valid.file), folder_(valid.folder), written_(valid.scenario) {
+  if (valid.scenario.uncertain) uncertain_ = *valid.scenario.uncertain;
+  auto plain = std::make_shared<scenario::Node>(*valid.document);
+  std::erase_if(plain->members, [](const scenario::Member& each) { return each.key == "uncertain"; });
+  plain_ = std::move(plain);
+  walk([this](const std::string& name, FactorKind kind) {
+    std::uint32_t stream = stream_of(name);
+    const auto taken = [&] {
+      return std::any_of(factors_.begin(), factors_.end(),
+                         [&](const Factor& each) { return each.stream == stream; });
+    };
+    while (taken()) ++stream;  // two names of one number
+    factors_.push_back({name, kind, stream});
+    return 0.5;
+  });
+  correlate();
+}
+
+Drawn Sampler::walk(const Take& take) const {
+  Walk walk{*this, take, {}};
+  walk.everything();
+  return std::move(walk.out);
+}
+
+void Sampler::correlate() {
+  const auto member = [&](const std::string& name) {
+    const auto factor =
+        std::find_if(factors_.begin(), factors_.end(), [&](const Factor& each) { return each.name == name; });
+    const auto index = static_cast<std::size_t>(factor - factors_.begin());
+    const auto at = std::find(copula_.members.begin(), copula_.members.end(), index);
+    if (at != copula_.members.end()) return at - copula_.members.begin();
+    copula_.members.push_back(index);
+    return static_cast<std::ptrdiff_t>(copula_.members.size() - 1);
+  };
+  for (const scenario::Together& pair : uncertain_.together) member(pair.first), member(pair.second);
+  const auto size = static_cast<Eigen::Index>(copula_.members.size());
+  Eigen::MatrixXd matrix = Eigen::MatrixXd::Identity(size, size);
+  for (const scenario::Together& pair : uncertain_.together) {
+    const auto a = member(pair.first), b = member(pair.second);
+    matrix(a, b) = matrix(b, a) = pair.correlation;
+  }
+  copula_.lower = matrix.llt().matrixL();
+}
+
+std::vector<double> Sampler::point(std::uint64_t seed, std::uint64_t sample) const {
+  std::vector<double> out;
+  out.reserve(factors_.size());
+  for (const Factor& factor : factors_) out.push_back(uniform(seed, sample, factor.stream, 0));
+  return out;
+}
+
+Drawn Sampler::at(const std::vector<double>& point) const {
+  if (point.size() != factors_.size())
+    throw std::invalid_argument(
+        fmt::format("sampler: a point of {} numbers for {} factors", point.size(), factors_.size()));
+  std::vector<double> u = point;
+  const auto size = static_cast<Eigen::Index>(copula_.members.size());
+  Eigen::VectorXd scores(size);
+  for (Eigen::Index i = 0; i < size; ++i)
+    scores(i) = standard_normal_quantile(point[copula_.members[static_cast<std::size_t>(i)]]);
+  scores = copula_.lower * scores;
+  constexpr double least = 0x1p-53;
+  for (Eigen::Index i = 0; i < size; ++i)
+    u[copula_.members[static_cast<std::size_t>(i)]] =
+        std::clamp(standard_normal_share(scores(i)), least, 1 - least);
+  std::size_t next = 0;
+  return walk([&](const std::string&, FactorKind) { return u[next++]; });
+}
+
+scenario::Node Sampler::document_of(const Drawn& sample) const {
+  scenario::Node root = *plain_;
+  const auto put = [&](const Setting& setting) {
+    if (!scenario::put(root, setting.pointer, setting.value))
+      throw std::logic_error("sampler: no way to " + setting.pointer);
+  };
+  for (const Setting& setting : sample.settings) put(setting);
+  for (const scenario::Failure& failure : sample.failures) {
+    scenario::Node entry;
+    entry.kind = scenario::Node::Kind::object;
+    entry.members.push_back({"kind", scenario::word_node(word(failure.kind))});
+    entry.members.push_back({"at_h", scenario::number_node(failure.at_h)});
+    scenario::append(root, "failures", std::move(entry));
+  }
+  for (const Setting& setting : sample.of_alternative) put(setting);
+  return root;
+}
+
+scenario::Validated Sampler::scenario_of(const Drawn& sample) const {
+  return scenario::validate_document(document_of(sample), file_, folder_);
+}
+
+std::string Sampler::text_of(const Drawn& sample) const {
+  return scenario::write_document(document_of(sample));
+}
+
+scenario::Diagnostics range_cautions(const scenario::ValidScenario& valid) {
+  scenario::Diagnostics out;
+  if (!valid.scenario.uncertain) return out;
+  constexpr double tolerated = 0.001, percent = 100;
+  const std::vector<scenario::FieldLine> fields = scenario::field_lines();
+  const auto look = [&](const scenario::Distribution& d, const std::string& pointer) {
+    const auto field = std::find_if(fields.begin(), fields.end(), [&](const scenario::FieldLine& each) {
+      return each.pointer == scenario::any_index(pointer);
+    });
+    if (field == fields.end() || !field->is_number) return;
+    const double outside =
+        share_below(d, field->low) + 1 - share_below(d, std::nextafter(field->high, INFINITY));
+    if (outside > tolerated)
+      out.push_back(
+          {valid.file, pointer,
+           fmt::format("{:.2g} % of its distribution lies outside {:g} to {:g} {}: such samples fail "
+                       "and are counted",
+                       percent * outside, field->low, field->high, field->unit)});
+  };
+  for (const auto& [pointer, d] : valid.scenario.uncertain->inputs.entries) look(d, pointer);
+  for (const scenario::SharedInput& group : valid.scenario.uncertain->groups)
+    for (const std::string& pointer : group.pointers) look(group.distribution, pointer);
+  return out;
+}
+
+}  // namespace bide::study
