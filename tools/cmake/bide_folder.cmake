@@ -23,13 +23,19 @@ function(bide_folder name)
   set_property(GLOBAL APPEND PROPERTY bide_folders ${name})
 endfunction()
 
+# What every doctest program starts with, compiled once.
+function(bide_test_main)
+  add_library(bide_test_main OBJECT ${CMAKE_CURRENT_SOURCE_DIR}/support/main.cpp)
+  target_link_libraries(bide_test_main PRIVATE bide::options doctest::doctest)
+endfunction()
+
 # bide_test_folder(NAME LABEL LIBS...): one doctest program from tests/NAME/*_test.cpp.
 function(bide_test_folder name label)
   file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*_test.cpp)
   if(NOT sources)
     return()
   endif()
-  add_executable(test_${name} ${sources} ${CMAKE_CURRENT_SOURCE_DIR}/support/main.cpp)
+  add_executable(test_${name} ${sources} $<TARGET_OBJECTS:bide_test_main>)
   target_include_directories(test_${name} PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
   target_compile_definitions(test_${name} PRIVATE BIDE_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
   target_link_libraries(test_${name} PRIVATE bide::warnings doctest::doctest ${ARGN})
