@@ -63,13 +63,6 @@ inline T radiation_W_m2K(T emissivity, T a_degC, T b_degC) {
   return emissivity * T(constants::stefan_boltzmann_W_m2K4) * (a * a + b * b) * (a + b);
 }
 
-// Effective emissivity of a convex body inside an enclosure, both grey; the area ratio is body over enclosure
-// (0 in a wide room). Source: two-surface enclosure, Incropera et al. 2007.
-template <class T>
-inline T enclosure_emissivity(T body, T enclosure, T area_ratio) {
-  return T(1) / (T(1) / body + area_ratio * (T(1) / enclosure - T(1)));
-}
-
 // Vapour transfer beside a convective film: h_m = h / (rho c_p Le^(2/3)), m/s (ASHRAE 2017 ch. 6).
 template <class T>
 inline T mass_transfer_m_s(T film_W_m2K, T air_density_kg_m3) {

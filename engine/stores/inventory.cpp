@@ -42,12 +42,6 @@ Stock<double> opening_stock(const std::vector<StockItem>& items) {
       case ItemRole::rocket:
         stock.rockets += item.quantity;
         break;
-      case ItemRole::smoke:
-        stock.smokes += item.quantity;
-        break;
-      case ItemRole::torch:
-        stock.torch_h += item.quantity * kind.hours;
-        break;
       case ItemRole::lamp:
         stock.lamp_h += item.quantity * kind.hours;
         break;
@@ -93,12 +87,6 @@ Gear gear_of(const std::vector<StockItem>& items) {
       case ItemRole::solar_still:
         gear.still_area_m2 += pieces(item.quantity) * kind.area_m2;
         break;
-      case ItemRole::protective_aid:
-        gear.protective_aids += pieces(item.quantity);
-        break;
-      case ItemRole::foam_pad:
-        gear.foam_pads += pieces(item.quantity);
-        break;
       case ItemRole::bailer:
         gear.bailers += pieces(item.quantity);
         gear.bailer_L = std::max(gear.bailer_L, kind.bail_L);
@@ -109,26 +97,6 @@ Gear gear_of(const std::vector<StockItem>& items) {
         break;
       case ItemRole::pump:
         gear.pump = true;
-        break;
-      case ItemRole::repair:
-        gear.repair = true;
-        break;
-      case ItemRole::first_aid:
-        gear.first_aid = true;
-        break;
-      case ItemRole::seasick_medicine:
-        if (gear.dose_h > 0 && gear.dose_h != kind.hours)
-          throw std::invalid_argument("medicine of different hours in one stock: " + kind.key);
-        gear.dose_h = kind.hours;
-        break;
-      case ItemRole::hand_flare:
-        gear.flare_s = kind.burn_s;
-        break;
-      case ItemRole::rocket:
-        gear.rocket_s = kind.burn_s;
-        break;
-      case ItemRole::smoke:
-        gear.smoke_s = kind.burn_s;
         break;
       default:
         break;

@@ -16,8 +16,8 @@ template <class T>
 struct Stock {
   T water_L, food_kJ;
   T medicine_doses;
-  T hand_flares, rockets, smokes;
-  T torch_h, lamp_h, beacon_h;
+  T hand_flares, rockets;
+  T lamp_h, beacon_h;
 };
 
 // Heat value of the food by what it is made of (sums to 1) and its salt; the mix does not change as it is
@@ -33,18 +33,15 @@ struct Gear {
   bool desalinator = false;
   double desalinator_L_h = 0, desalinator_work_W = 0;  // the one of greatest output
   double still_area_m2 = 0;                            // all stills
-  int protective_aids = 0, foam_pads = 0;
   int bailers = 0, sponges = 0;
   double bailer_L = 0, sponge_L = 0;  // a stroke, the largest
-  bool pump = false, repair = false, first_aid = false;
-  double dose_h = 0;                              // one dose of seasickness medicine protects
-  double flare_s = 0, rocket_s = 0, smoke_s = 0;  // burning time of one
+  bool pump = false;
   FoodMix food;
   bool operator==(const Gear&) const = default;
 };
 
-// Sums by role. Throws std::invalid_argument for food that has energy and no stated composition, and for
-// medicine of two kinds with different hours: such a catalogue entry could not be served honestly.
+// Sums by role. Throws std::invalid_argument for food that has energy and no stated composition: such a
+// catalogue entry could not be served honestly.
 Stock<double> opening_stock(const std::vector<scenario::StockItem>& items);
 Gear gear_of(const std::vector<scenario::StockItem>& items);
 

@@ -23,13 +23,6 @@ inline T work_heat_W(T mechanical_W) {
   return work_metabolic_W(mechanical_W) - mechanical_W;
 }
 
-// Water that the work costs at most, L/h: all of its heat leaves by evaporation. In the cold it costs next to
-// nothing; the body model charges what it does.
-template <class T>
-inline T work_water_at_most_L_h(T mechanical_W, T skin_degC) {
-  return work_heat_W(mechanical_W) * T(hour_s) / latent_heat_J_kg(skin_degC);
-}
-
 template <class T>
 struct WaterMade {
   T water_L;
@@ -44,17 +37,9 @@ inline WaterMade<T> desalinate(T hours, T output_L_h, T mechanical_W, T working)
           working * work_heat_W(mechanical_W)};
 }
 
-// Rain run off into containers, L/s: nothing until the first millimetre since the last spray has rinsed the
-// canopy, then a share of what falls on the catching area. 1 kg is 1 L.
-// @param fallen_mm  rain since the canopy was last salted
-template <class T>
-inline T rain_caught_L_s(T rain_kg_m2_s, T catch_area_m2, T fallen_mm) {
-  using namespace constants;
-  const T rinsed = select(fallen_mm < T(rain_rinse_mm), T(0), T(1));
-  return rinsed * T(rain_caught_share) * rain_kg_m2_s * catch_area_m2;
-}
-
-// The catch of a whole shower at constant rate, L: what falls beyond the rinse that is still due.
+// Rain run off into containers in a shower of constant rate, L: the first millimetre since the last spray
+// rinses the canopy, then a share of what falls on the catching area is caught. 1 kg is 1 L.
+// @param fallen_before_mm  rain since the canopy was last salted
 template <class T>
 inline T rain_caught_L(T rain_kg_m2_s, T t_s, T catch_area_m2, T fallen_before_mm) {
   using namespace constants;

@@ -88,14 +88,4 @@ inline void serve(const T* asked, const T* injured, int persons, bool injured_fi
   }
 }
 
-// 1 while there is something to give out, else 0.
-template <class T>
-inline T has_water(T stock_L) {
-  return select(stock_L > T(constants::nothing_left_L), T(1), T(0));
-}
-template <class T>
-inline T has_food(T stock_kJ) {
-  return select(stock_kJ > T(constants::nothing_left_kJ), T(1), T(0));
-}
-
 }  // namespace bide::stores

@@ -75,10 +75,7 @@ struct Coefficients {
   std::vector<body::PersonCoefficients<T>> persons;
 };
 
-// Place of person p's block and of the cabin's in the state vector.
-inline constexpr int cabin_offset() {
-  return 0;
-}
+// Place of person p's block in the state vector; the cabin's entries stand first.
 inline constexpr int person_offset(int person) {
   return at::count + person * body::at::count;
 }

@@ -37,8 +37,6 @@ TEST_CASE("radiation coefficient: the black-body values of ISO 6946 (from memory
   CHECK(radiation_W_m2K(1.0, 20.0, 20.0) == Approx(5.7).epsilon(0.01));
   // The secant is exact: 303.15^4 - 273.15^4 = 2.87881e9 K4, times sigma 163.239 W/m2, over 30 K.
   CHECK(radiation_W_m2K(1.0, 30.0, 0.0) == Approx(5.4413).epsilon(1e-4));
-  // 1 / (1/0.95 + 0.5 (1/0.93 - 1)) = 1 / 1.090267.
-  CHECK(enclosure_emissivity(0.95, 0.93, 0.5) == Approx(0.917207).epsilon(1e-5));
 }
 
 TEST_CASE("mass transfer agrees with the Lewis relation of clothing standards") {
@@ -90,9 +88,6 @@ TEST_CASE("films in lanes") {
       "outer", [](auto v) { return outer_film_W_m2K(v); }, speed);
   check_lanes(
       "radiation", [](auto a, auto b) { return radiation_W_m2K(decltype(a)(0.9), a, b); }, inside, outside);
-  check_lanes(
-      "enclosure", [](auto a) { return enclosure_emissivity(decltype(a)(0.95), decltype(a)(0.9), a); },
-      test::Points{0, 0.2, 0.5, 1});
   check_lanes(
       "mass", [](auto h) { return mass_transfer_m_s(h, decltype(h)(1.2)); }, speed);
   check_lanes(

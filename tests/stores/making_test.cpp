@@ -19,9 +19,6 @@ TEST_CASE("desalinator: litres, and what they cost the worker") {
   CHECK(6.25 * 3.6 > constants::least_desalting_kJ_L);
   CHECK(desalinate(2.0, 1.0, 6.25, 0.0).water_L == 0);
   CHECK(desalinate(2.0, 1.0, 6.25, 0.0).heat_W == 0);
-  // Heat 6.25 (1/0.22 - 1) = 22.16 W x 3,600 s / 2.418e6 J/kg at 35 degC = 0.033 L/h: a thirtieth of its
-  // output.
-  CHECK(work_water_at_most_L_h(6.25, 35.0) == Approx(0.0330).epsilon(0.005));
 }
 
 TEST_CASE("rain: the first millimetre rinses, 70 % of the rest is kept") {
@@ -30,8 +27,6 @@ TEST_CASE("rain: the first millimetre rinses, 70 % of the rest is kept") {
   CHECK(rain_caught_L(rate, 3600.0, 1.86, 0.0) == Approx(11.718));
   CHECK(rain_caught_L(rate, 3600.0, 1.86, 5.0) == Approx(13.02));  // rinsed before
   CHECK(rain_caught_L(rate, 300.0, 1.86, 0.0) == 0);               // 0.83 mm
-  CHECK(rain_caught_L_s(rate, 1.86, 0.5) == 0);
-  CHECK(rain_caught_L_s(rate, 1.86, 2.0) * 3600 == Approx(13.02));
 }
 
 TEST_CASE("rain fills what containers there are") {
@@ -53,11 +48,7 @@ TEST_CASE("making water in lanes") {
   test::check_lanes(
       "pump", [](auto h) { return desalinate(h, decltype(h)(1), h, decltype(h)(1)).heat_W; }, x);
   test::check_lanes(
-      "cost", [](auto w) { return work_water_at_most_L_h(w, decltype(w)(33)); }, x);
-  test::check_lanes(
       "rain", [](auto r, auto f) { return rain_caught_L(r, decltype(r)(600), decltype(r)(2), f); }, rain, x);
-  test::check_lanes(
-      "rate", [](auto r, auto f) { return rain_caught_L_s(r, decltype(r)(2), f); }, rain, x);
   test::check_lanes(
       "room", [](auto c) { return rain_stored_L(c, decltype(c)(4), decltype(c)(6), decltype(c)(1)); }, x);
   test::check_lanes(

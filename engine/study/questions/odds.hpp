@@ -12,7 +12,6 @@
 
 #include "bide/study/questions/future.hpp"
 #include "bide/study/statistics/proportion.hpp"
-#include "bide/study/statistics/survival.hpp"
 
 namespace bide::study {
 
@@ -27,6 +26,14 @@ struct Chance {
   std::size_t count = 0;
   double share = 0;
   Interval interval;  // Wilson's
+};
+
+// A quantile of times that were all followed to one horizon, with order statistics for its interval
+// (quantile_ranks). A time left out lies beyond the horizon; `low_known` and `high_known` are false when
+// there are too few cases for that end.
+struct QuantileByRank {
+  std::optional<double> time, low, high;  // h
+  bool low_known = false, high_known = false;
 };
 
 // Of one person in the order of the crew: able or alive until.

@@ -13,9 +13,16 @@
 #include <optional>
 #include <span>
 
-#include "bide/study/statistics/survival.hpp"
+#include "bide/study/statistics/bootstrap.hpp"
 
 namespace bide::study {
+
+// A time that may lie beyond the time simulated: it is then no number, all that is known is that nothing had
+// ended by `time`, where watching stopped.
+struct Observed {
+  double time = 0;
+  bool ended = true;
+};
 
 struct Share {
   std::size_t count = 0;
