@@ -14,19 +14,23 @@
 namespace bide {
 
 struct CsvRow {
-  int line = 0;                     // of its first character, from 1
+  int line = 0;                     // where the row begins, from 1
   std::vector<std::string> fields;  // blanks around unquoted fields are dropped
 };
 
 struct CsvError {
-  int line = 0;
-  std::string message;
+  int line = 0;         // where the fault is, from 1
+  std::string message;  // what is wrong, without file or line
 };
 
-// Empty lines are left out.
+// Splits a text into rows of fields; empty lines are left out.
+// @param text the whole file
+// @return the rows in order, or the first error
 std::variant<std::vector<CsvRow>, CsvError> parse_csv(std::string_view text);
 
-// A whole finite decimal number; nothing for anything else (empty, "nan", "1e999", "3 m").
+// Reads a decimal number.
+// @param text the number and nothing else, without blanks around it
+// @return the finite number; empty for any other text ("", "nan", "1e999", "3 m")
 std::optional<double> parse_number(std::string_view text);
 
 }  // namespace bide

@@ -7,6 +7,8 @@
 
 namespace bide {
 
+// Puts the commas in.
+// @param digits a decimal number as text, with or without a minus sign and a point; no exponent
 inline std::string with_thousands(std::string_view digits) {
   std::string out;
   const std::size_t whole = std::min(digits.find('.'), digits.size());

@@ -54,8 +54,10 @@ inline constexpr Sourced triple_point_degC{0.01, "degC", "", "water; ice below i
 
 }  // namespace constants
 
-// Saturation pressure, Pa, Hyland & Wexler 1983: over ice to 0.01 degC (valid from -100), over water above
-// (to 200 degC). The reference the inner-loop form is checked against; it has a kink at the triple point.
+// Saturation pressure after Hyland & Wexler 1983: over ice up to 0.01 degC, over liquid water above. The
+// reference that the inner-loop form is checked against; it has a kink at the triple point.
+// @param t_degC temperature, degC, [-100, 200]
+// @return Pa
 inline double saturation_pressure_hyland_wexler_Pa(double t_degC) {
   using namespace constants;
   const double T = t_degC + zero_celsius_K;
@@ -70,9 +72,11 @@ inline double saturation_pressure_hyland_wexler_Pa(double t_degC) {
                   hyland_wexler_water_6 * std::log(T));
 }
 
-// Saturation pressure over liquid water, Pa, Buck 1996; one exp, smooth, -30 to 60 degC. Within 0.03 % of
-// Hyland & Wexler from 0 to 60 degC. Below 0 it is the pressure over supercooled water, which is also what
-// dew points and relative humidities in weather reports refer to; over ice it is lower (9 % at -10 degC).
+// Saturation pressure over liquid water after Buck 1996: one exp, smooth. Within 0.03 % of Hyland & Wexler
+// from 0 to 60 degC. Below 0 degC it is the pressure over supercooled water, to which dew points and relative
+// humidities in weather reports also refer; over ice it is lower (9 % at -10 degC).
+// @param t_degC temperature, degC, [-30, 60]
+// @return Pa
 template <class T>
 inline T saturation_pressure_Pa(T t_degC) {
   using namespace constants;
@@ -80,29 +84,39 @@ inline T saturation_pressure_Pa(T t_degC) {
   return T(buck_a_Pa) * exp((T(buck_b) - t_degC * T(1 / buck_d_K)) * t_degC * over);
 }
 
-// Ideal gas: kg/m3 from Pa, and back.
+// Vapour density from vapour pressure, ideal gas.
+// @param vapour_pressure_Pa partial pressure of the vapour, Pa
+// @param t_degC             air temperature, degC, above -273.15
+// @return kg/m3
 template <class T>
 inline T vapour_density_kg_m3(T vapour_pressure_Pa, T t_degC) {
   return vapour_pressure_Pa /
          (T(constants::vapour_gas_constant_J_kgK) * (t_degC + T(constants::zero_celsius_K)));
 }
+// Vapour pressure from vapour density, ideal gas: the inverse of vapour_density_kg_m3.
+// @param vapour_density_kg_m3 kg of vapour in a m3 of air
+// @param t_degC               air temperature, degC, above -273.15
+// @return Pa
 template <class T>
 inline T vapour_pressure_Pa(T vapour_density_kg_m3, T t_degC) {
   return vapour_density_kg_m3 * T(constants::vapour_gas_constant_J_kgK) *
          (t_degC + T(constants::zero_celsius_K));
 }
 
-// Saturated vapour density over liquid water, kg/m3; accuracy and range of saturation_pressure_Pa.
+// Saturated vapour density over liquid water, as accurate as saturation_pressure_Pa.
+// @param t_degC temperature, degC, [-30, 60]
+// @return kg/m3
 template <class T>
 inline T saturation_density_kg_m3(T t_degC) {
   return vapour_density_kg_m3(saturation_pressure_Pa(t_degC), t_degC);
 }
 
-// A value and its derivative with temperature, for one exp.
+// Saturated vapour density and its derivative with temperature, for one exp.
 template <class T>
 struct SaturationDensity {
   T density_kg_m3, slope_kg_m3_K;
 };
+// @param t_degC temperature, degC, [-30, 60]
 template <class T>
 inline SaturationDensity<T> saturation_density_and_slope(T t_degC) {
   using namespace constants;
@@ -116,13 +130,17 @@ inline SaturationDensity<T> saturation_density_and_slope(T t_degC) {
   const T exponent_slope = (T(buck_b) - t_degC * T(2 / buck_d_K) - rise * t_degC * over) * over;
   return {density, density * (exponent_slope - per_K)};
 }
+// The derivative alone.
+// @param t_degC temperature, degC, [-30, 60]
+// @return kg/(m3 K)
 template <class T>
 inline T saturation_density_slope_kg_m3_K(T t_degC) {
   return saturation_density_and_slope(t_degC).slope_kg_m3_K;
 }
 
-// Dew point over liquid water, degC, for a vapour pressure above 0 Pa: the exact inverse of
-// saturation_pressure_Pa (a quadratic in t).
+// Dew point over liquid water: the exact inverse of saturation_pressure_Pa (a quadratic in t).
+// @param vapour_pressure_Pa Pa, above 0
+// @return degC
 template <class T>
 inline T dew_point_degC(T vapour_pressure_Pa) {
   using namespace constants;
@@ -132,19 +150,28 @@ inline T dew_point_degC(T vapour_pressure_Pa) {
   return T(0.5 * buck_d_K) * (b - sqrt(b * b - T(four * buck_c_K / buck_d_K) * exponent));
 }
 
-// kg of vapour per kg of dry air (ASHRAE 2017 ch. 1 eq. 20).
+// Mass of vapour over mass of dry air (ASHRAE 2017 ch. 1 eq. 20).
+// @param vapour_pressure_Pa partial pressure of the vapour, Pa, below pressure_Pa
+// @param pressure_Pa        total pressure, Pa
+// @return kg/kg
 template <class T>
 inline T humidity_ratio_kg_kg(T vapour_pressure_Pa, T pressure_Pa) {
   return T(constants::humidity_ratio_factor) * vapour_pressure_Pa / (pressure_Pa - vapour_pressure_Pa);
 }
 
-// Heat to evaporate a kg of liquid water at t_degC, J/kg (COARE 3.6); 0 to 40 degC within 0.2 % of TEOS-10.
+// Heat to evaporate a kg of liquid water (COARE 3.6); within 0.2 % of TEOS-10 from 0 to 40 degC.
+// @param t_degC temperature of the water, degC
+// @return J/kg
 template <class T>
 inline T latent_heat_J_kg(T t_degC) {
   return T(constants::latent_heat_at_zero_J_kg) - T(constants::latent_heat_fall_J_kgK) * t_degC;
 }
 
-// Moist air, kg/m3: dry air and vapour, each at its partial pressure.
+// Density of moist air: dry air and vapour, each an ideal gas at its partial pressure.
+// @param t_degC             air temperature, degC, above -273.15
+// @param pressure_Pa        total pressure, Pa
+// @param vapour_pressure_Pa partial pressure of the vapour, Pa
+// @return kg/m3
 template <class T>
 inline T air_density_kg_m3(T t_degC, T pressure_Pa, T vapour_pressure_Pa) {
   return (pressure_Pa - vapour_pressure_Pa) /

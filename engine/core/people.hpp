@@ -5,7 +5,9 @@
 
 namespace bide {
 
-// Bijective base 26 from `first`: "A", "B", ... "Z", "AA".
+// The letters of a place: "A", "B", ... "Z", "AA" (bijective base 26).
+// @param index place in the crew, from 0; negative: an empty string
+// @param first letter of place 0, 'A' or 'a'
 inline std::string crew_letters(int index, char first) {
   constexpr int alphabet = 26;
   std::string out;
@@ -14,6 +16,8 @@ inline std::string crew_letters(int index, char first) {
   return out;
 }
 
+// "Person A" and so on.
+// @param index place in the crew, from 0
 inline std::string person_label(int index) {
   return "Person " + crew_letters(index, 'A');
 }

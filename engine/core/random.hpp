@@ -1,4 +1,4 @@
-// Random numbers as a pure function of what they are for: no state, so neither order nor threads matter.
+// Random numbers as a pure function of their use: no state, so neither order nor threads matter.
 //
 // Philox4x32-10: Salmon, Moraes, Dror & Shaw (2011), "Parallel random numbers: as easy as 1, 2, 3", SC11,
 // section 3.3 and table 2: ten rounds of two 32 x 32 bit products, the key raised by the Weyl constants
@@ -15,6 +15,9 @@ namespace bide {
 using PhiloxCounter = std::array<std::uint32_t, 4>;
 using PhiloxKey = std::array<std::uint32_t, 2>;
 
+// Four random words for a counter and a key.
+// @param c counter: which numbers of the stream
+// @param k key: which stream
 constexpr PhiloxCounter philox4x32_10(PhiloxCounter c, PhiloxKey k) {
   constexpr std::uint64_t multiplier_0 = 0xD2511F53, multiplier_1 = 0xCD9E8D57;
   constexpr std::uint32_t weyl_0 = 0x9E3779B9, weyl_1 = 0xBB67AE85;  // golden ratio, sqrt(3) - 1
@@ -31,6 +34,10 @@ constexpr PhiloxCounter philox4x32_10(PhiloxCounter c, PhiloxKey k) {
 
 // Uniform in the open interval (0, 1): an odd multiple of 2^-53, from 52 random bits; never 0 or 1, and
 // 1 - u is as likely as u.
+// @param seed   of the study
+// @param sample number of the sample, from 0
+// @param factor which input or use; see stream_of()
+// @param draw   number of the draw for that factor, from 0
 constexpr double uniform(std::uint64_t seed, std::uint64_t sample, std::uint32_t factor, std::uint32_t draw) {
   constexpr int word_bits = 32, spare_bits = 11;
   const PhiloxCounter words = philox4x32_10(
@@ -40,8 +47,8 @@ constexpr double uniform(std::uint64_t seed, std::uint64_t sample, std::uint32_t
   return static_cast<double>((bits >> spare_bits) | 1) * 0x1p-53;
 }
 
-// A number for a name, by which the name's draws do not depend on what else is drawn (FNV-1a of 32 bits:
-// Fowler, Noll & Vo; offset basis and prime from memory).
+// Turns a factor's name into its number, so that its draws do not depend on which other factors are drawn
+// (FNV-1a of 32 bits: Fowler, Noll & Vo; offset basis and prime from memory).
 constexpr std::uint32_t stream_of(std::string_view name) {
   std::uint32_t hash = 0x811C9DC5;
   for (const char letter : name) hash = (hash ^ static_cast<unsigned char>(letter)) * 0x01000193;

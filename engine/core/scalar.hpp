@@ -95,6 +95,7 @@ using Mask = typename MaskOf<T>::type;
 
 // ---- select, and what is built on it --------------------------------------------------------------------
 
+// `yes` where the condition holds, else `no`, lane by lane. Both are evaluated.
 inline double select(bool condition, double yes, double no) {
   return condition ? yes : no;
 }
@@ -111,6 +112,7 @@ inline Lanes<W> select(typename Lanes<W>::Mask condition, Lanes<W> yes, double n
   return select(condition, yes, Lanes<W>(no));
 }
 
+// Whether the condition holds in at least one lane.
 inline bool any(bool m) {
   return m;
 }
@@ -121,6 +123,7 @@ inline auto any(M m) -> decltype(m.bits, bool()) {
   return found;
 }
 
+// The larger and the smaller of two, lane by lane; b where either is not a number.
 inline double larger(double a, double b) {
   return a > b ? a : b;
 }
@@ -152,16 +155,23 @@ inline Lanes<W> smaller(double a, Lanes<W> b) {
   return smaller(Lanes<W>(a), b);
 }
 
+// x limited to [low, high]; low must not exceed high.
 template <class T, class L, class H>
 inline T clamp(T x, L low, H high) {
   return smaller(larger(x, T(low)), T(high));
 }
+// x where it is positive, else 0.
 template <class T>
 inline T positive_part(T x) {
   return larger(x, T(0));
 }
 
-// 0 below `low`, 1 above `high`, a cubic with zero slope at both ends between (Hermite 3x^2 - 2x^3).
+// Smooth step: 0 below `low`, 1 above `high`, between them a cubic with zero slope at both ends (Hermite,
+// 3x^2 - 2x^3).
+// @param x    in the unit of low and high
+// @param low  where the step begins
+// @param high where it ends, above low
+// @return [0, 1]
 template <class T, class L, class H>
 inline T smoothstep(T x, L low, H high) {
   constexpr double three = 3;
@@ -231,7 +241,9 @@ inline Lanes<W> abs(Lanes<W> x) {
       reinterpret_cast<typename Lanes<W>::Vector>(reinterpret_cast<Bits>(x.v) & all_but_the_sign));
 }
 
-// x^p for x > 0; 0 for x <= 0.
+// x to the power p.
+// @param x base; 0 is returned for x <= 1e-300
+// @param p exponent, the same in every lane
 template <class T>
 inline T power(T x, double p) {
   constexpr double tiny = 1e-300;
