@@ -1,5 +1,5 @@
-// The reference: the full nonlinear problem by Odeint's Dormand-Prince at tight tolerance. For tests and
-// checks.
+// The reference integrator: the full nonlinear problem by Odeint's Dormand-Prince at tight tolerance. For
+// tests and checks.
 #pragma once
 
 #include <boost/numeric/odeint.hpp>
@@ -7,8 +7,13 @@
 
 namespace bide::march {
 
-// Carries x from t0 to t1 by controlled dopri5 on slope(t, x, dxdt). Explicit: the tolerance, not stability,
-// is what a caller chooses; stiff systems just take many steps.
+// Integrates from t0 to t1 by dopri5 with step control. The method is explicit, so a stiff system takes many
+// steps.
+// @param slope    slope(t, x, dxdt) fills dxdt, per s
+// @param x        state; that at t1 on return
+// @param t0, t1   s
+// @param relative relative tolerance of a step, above 0
+// @param absolute absolute tolerance of a step, in the unit of each entry, above 0
 template <class Slope>
 void reference_advance(Slope&& slope, std::vector<double>& x, double t0, double t1, double relative,
                        double absolute) {

@@ -1,19 +1,20 @@
 // The production stepper: SDIRK2 with coefficients frozen once per step at the midpoint.
 //
 // gamma = 1 - 1/sqrt(2), stiffly accurate, L-stable, order 2 (Alexander 1977, SIAM J. Numer. Anal. 14:1006).
-// The midpoint state is extrapolated with the slopes of the step before (a fifth of the mean one, the rest of
-// that at its end), or, right after a stop, by a backward-Euler half-step. A system gives its frozen linear
-// problem as:
+// The midpoint state is extrapolated with slopes of the previous step (a fifth of the mean slope plus four
+// fifths of the slope at its end) or, right after a hard time event, by a backward-Euler half-step. A system
+// gives its frozen linear problem as:
 //
 //   freeze(t, x)      coefficients at a state
 //   factor(a)         prepare (I - a J)
 //   stage(y, u)       solve u = y + a f(u) for the implicit entries
-//   slow(mean, k)     slopes of every other entry at the weighted mean stage; k holds the implicit slopes
-//   blocks()          the state in ascending blocks: implicit entries [begin, implicit_end), others that
-//                     coefficients depend on [implicit_end, felt_end), running totals [felt_end, end)
+//   slow(mean, k)     slopes of the non-stiff states and totals at the weighted mean stage; k holds the
+//                     implicit slopes
+//   blocks()          the state in ascending blocks: implicit entries [begin, implicit_end), non-stiff states
+//                     that coefficients depend on [implicit_end, felt_end), running totals [felt_end, end)
 //
 // Every frozen flux is affine in the implicit entries, so its integral over the step, with the method's
-// weights h[(1-gamma) phi(U1) + gamma phi(U2)], is h phi(mean): slow entries and ledgers take it from one
+// weights h[(1-gamma) phi(U1) + gamma phi(U2)], is h phi(mean): non-stiff states and ledgers take it from one
 // evaluation.
 #pragma once
 
@@ -47,10 +48,11 @@ class Sdirk2 {
   using stepper_category = Category;
   static constexpr order_type order() { return 2; }
   static constexpr double gamma = 0.29289321881345247560;  // 1 - 1/sqrt(2)
-  // Share of the mean slope in the extrapolation; chosen by trial: it damps the sweating loop of a hot
-  // afternoon, which the slope at the end alone carries too far in a step of 200 s.
+  // Share of the mean slope in the extrapolation, chosen by trial. With the slope at the end alone, steps of
+  // 200 s overshoot in the sweating loop of a hot afternoon.
   static constexpr double damping = 0.2;
 
+  // @param size number of state entries
   explicit Sdirk2(std::size_t size = 0) { resize(size); }
 
   void resize(std::size_t size) {
@@ -63,12 +65,17 @@ class Sdirk2 {
     has_slope_ = false;
   }
 
-  // Forget the slope of the step before: call after a stop that changed something.
+  // Forgets the slope of the previous step: call after a hard time event.
   void restart() { has_slope_ = false; }
 
-  // Of the implicit entries at the end of the last step; other entries mean nothing.
+  // Slopes at the end of the last step, per s; valid for the implicit entries alone.
   const deriv_type& end_slopes() const { return mid_; }
 
+  // Takes one step.
+  // @param wrapped the system, or a std::reference_wrapper of it
+  // @param x       state at t; that at t + h on return
+  // @param t       s since the scenario's start
+  // @param h       length of the step, s, above 0
   template <class Wrapped>
   void do_step(Wrapped&& wrapped, state_type& x, double t, double h) {
     auto& system = detail::unwrap(wrapped);
@@ -108,7 +115,7 @@ class Sdirk2 {
   std::vector<T> ahead_;  // the slope that implicit entries are extrapolated with
   bool has_slope_ = false;
 
-  // Of running totals no midpoint is made: nothing depends on them.
+  // Running totals have no midpoint: nothing depends on them.
   template <class System>
   void midpoint(System& system, const state_type& x, double t, double h) {
     const T half(0.5 * h);
