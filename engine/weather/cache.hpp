@@ -1,9 +1,9 @@
-// Weather of many scenarios that are much alike: each file is read once, the sun of one place serves all
-// weather there, and equal weather at an equal site is one record that they share.
+// A cache for the weather of many similar scenarios: each file is read once, the sun is computed once for a
+// site, and equal weather at an equal site is one shared record.
 //
-// States: what was read and built. Any number of threads may ask. What is handed out never changes, and is
-// the record that load() makes, bit for bit: whether it was there already shows in the time taken alone. A
-// file that changes under a cache goes unseen, so that all samples of a study have the same weather.
+// States: what was read and built. Any number of threads may ask. A record never changes once handed out and
+// equals the one that load() makes, bit for bit; the cache saves time only. A file that changes later is not
+// read again, so that all samples of a study have the same weather.
 #pragma once
 
 #include <cstddef>
@@ -19,9 +19,11 @@ namespace bide::weather {
 
 class Cache {
  public:
+  // As weather::load(), from the cache where possible.
+  // @return the record, or every problem found
   std::variant<Record, scenario::Diagnostics> load(const scenario::ValidScenario&);
 
-  // Records in memory at most; the one that was asked for longest ago gives way. Where weather is drawn, no
+  // Records kept at most; the one used longest ago is dropped first. Where weather is drawn at random, no
   // record is asked for twice, and a million of them must not pile up.
   static constexpr std::size_t most_records = 16;
 

@@ -13,6 +13,7 @@
 
 namespace bide::weather {
 
+// Reads the text of a weather file in our own CSV format.
 Rows parse_weather_csv(std::string_view text);
 
 }  // namespace bide::weather

@@ -1,11 +1,11 @@
 // The weather part of a scenario, at a place and time, to a Record.
 //
 // States: none. Inputs: a resolved scenario::Weather (as validate() leaves it), the folder its file is
-// relative to. Validity: problems come as diagnostics with their JSON pointer. Pressure missing from a file
-// without a fallback is the standard atmosphere, with a note; waves missing are those of the wind; a dew
-// point above the air temperature counts as saturation. A daily cycle is a sinusoid in local solar time with
-// the relative humidity held; over the ocean the true swing is mostly below 1 K. Source: sun.hpp, sky.hpp,
-// sea.hpp, gaps.hpp.
+// relative to. Validity: problems come as diagnostics with their JSON pointer. Where a file has no pressure
+// and there is no fallback, the standard atmosphere is taken, with a note; missing waves are those of the
+// wind; a dew point above the air temperature counts as saturation. A daily cycle is a sinusoid in local
+// solar time at constant relative humidity; over the ocean the true swing is mostly below 1 K. Source:
+// sun.hpp, sky.hpp, sea.hpp, gaps.hpp.
 #pragma once
 
 #include <filesystem>
@@ -17,28 +17,42 @@
 
 namespace bide::weather {
 
+// Makes the record of a weather description at a site.
+// @param weather as validate() leaves it
+// @param site    place, start, duration and raft length
+// @param folder  that the weather file's path is relative to
+// @return the record, or every problem found
 std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
                                                          const std::filesystem::path& folder);
 
-// A weather file read and parsed; kinds csv and ndbc. Problems as sentences.
 using Parsed = std::variant<Observations, Problems>;
+// Reads and parses a weather file.
+// @param file its path, absolute or from the working directory
+// @param kind csv or ndbc
+// @return its observations, or the problems as sentences
 Parsed read_observations(const std::filesystem::path& file, scenario::WeatherKind kind);
 
-// load_weather() with the sun of the site, and with the parsed file asked for, at most once, so that both may
-// serve many records.
+// Gives the parsed weather file; called at most once for a record.
 using ParsedFile =
     std::function<std::shared_ptr<const Parsed>(const std::filesystem::path& file, scenario::WeatherKind)>;
+// load_weather() with the sun and the parsed file given, so that both can be shared between records.
+// @param sun    of this site
+// @param parsed asked for the file, if the weather has one
 std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
                                                          const std::filesystem::path& folder,
                                                          const SunTrack& sun, const ParsedFile& parsed);
 
-// A file's observations made into a record; problems as sentences.
+// Makes a record from a file's observations.
+// @return the record, or the problems as sentences
 std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
                                          const Site& site, const SunTrack& sun);
 
-// Diameter of the circle with the raft's floor area; without a raft, a floating person's own length.
+// Length of what follows the waves: the diameter of the circle with the raft's floor area; without a raft,
+// the length of a floating person.
+// @return m
 double following_length_m(const scenario::ValidScenario&);
 
+// Place, start, duration and raft length of a scenario.
 Site site_of(const scenario::ValidScenario&);
 
 }  // namespace bide::weather

@@ -14,6 +14,7 @@
 
 namespace bide::weather {
 
+// Reads the text of a file in the NDBC standard meteorological format.
 Rows parse_ndbc(std::string_view text);
 
 }  // namespace bide::weather

@@ -13,7 +13,11 @@
 
 namespace bide::weather {
 
-// Logarithmic profile over the open sea, heights in m, 0.5 to 20.
+// Wind speed at another height, by the logarithmic profile over the open sea.
+// @param wind_m_s      speed at from_height_m, m/s, at least 0
+// @param from_height_m above the sea, m, [0.5, 20]
+// @param to_height_m   above the sea, m, [0.5, 20]
+// @return m/s
 double wind_at_height_m_s(double wind_m_s, double from_height_m, double to_height_m);
 
 struct SeaState {
@@ -23,19 +27,30 @@ struct SeaState {
   bool operator==(const SeaState&) const = default;
 };
 
+// Waves of a sea fully developed by a steady wind.
+// @param wind_10m_m_s wind speed at 10 m, m/s, at least 0
 SeaState fully_developed_sea(double wind_10m_m_s);
 
 // Zero-crossing period of the fully developed sea that has this significant height.
+// @param wave_height_m significant height, m, at least 0
+// @return s
 double period_of_height_s(double wave_height_m);
 
-// Angular frequency of the wave twice as long as the raft, rad/s.
+// Angular frequency of the wave twice as long as the raft.
+// @param raft_length_m m, above 0
+// @return rad/s
 double cut_off_rad_s(double raft_length_m);
 
-// Root mean square of the vertical acceleration of what follows the surface up to the cut-off: the square
-// root of A/4 E1(B / cut^4), E1 the exponential integral. 0 without waves.
+// Root mean square of the vertical acceleration of a body that follows the surface up to the cut-off: the
+// square root of A/4 E1(B / cut^4), E1 the exponential integral.
+// @param sea           height and period of the waves; without waves the result is 0
+// @param cut_off_rad_s shorter waves do not move the body, rad/s, above 0
+// @return m/s2
 double vertical_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s);
 
-// W_f, the weight of vertical motion of a frequency in causing seasickness, meant for 0.1 to 0.5 Hz.
+// W_f, the frequency weighting of vertical motion for seasickness, meant for 0.1 to 0.5 Hz.
+// @param frequency_Hz Hz, above 0
+// @return weight, dimensionless
 double motion_weight(double frequency_Hz);
 
 // The part of a weighted acceleration that depends on the raft alone: nodes of a quadrature in the logarithm
@@ -45,10 +60,14 @@ struct MotionBand {
   std::array<double, nodes> inverse_fourth_s4;  // w^-4
   std::array<double, nodes> weight;             // W_f^2 times the quadrature's own weight
 };
+// @param cut_off_rad_s shorter waves do not move the raft, rad/s, above 0
 MotionBand motion_band(double cut_off_rad_s);
 
-// The same root mean square with W_f (a_w of ISO 2631-1), for zero-crossing periods to 35 s; the quadrature
-// is good to 1e-6.
+// Root mean square of the vertical acceleration weighted with W_f (a_w of ISO 2631-1); the quadrature is
+// accurate to 1e-6.
+// @param sea  height and period of the waves, period at most 35 s
+// @param band of the raft
+// @return m/s2
 double weighted_acceleration_m_s2(const SeaState& sea, const MotionBand& band);
 
 }  // namespace bide::weather

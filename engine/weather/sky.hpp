@@ -15,7 +15,9 @@
 
 namespace bide::weather {
 
-// On the horizontal under a clear sky, W/m2 (Haurwitz 1945); 0 with the sun at or below the horizon.
+// Global irradiance on the horizontal under a clear sky (Haurwitz 1945).
+// @param apparent_elevation_deg of the sun, with refraction, deg, [-90, 90]
+// @return W/m2; 0 with the sun at or below the horizon
 inline double clear_sky_irradiance_W_m2(double apparent_elevation_deg) {
   using namespace constants;
   const double sine = std::sin(apparent_elevation_deg * (std::numbers::pi / 180));
@@ -23,14 +25,20 @@ inline double clear_sky_irradiance_W_m2(double apparent_elevation_deg) {
   return haurwitz_scale_W_m2 * sine * std::exp(-haurwitz_extinction / sine);
 }
 
-// Share of the clear-sky irradiance that clouds let through (Kasten & Czeplak 1980): 1 clear, 0.25 overcast.
+// Share of the clear-sky irradiance that clouds let through (Kasten & Czeplak 1980).
+// @param cloud_cover_fraction [0, 1]
+// @return 1 for a clear sky, 0.25 when overcast
 inline double cloud_transmission(double cloud_cover_fraction) {
   return 1 - constants::cloud_dimming * std::pow(cloud_cover_fraction, constants::cloud_dimming_power);
 }
 
-// Long-wave from the sky over that of a black body at air temperature: Brutsaert 1975 for the clear sky,
-// enhanced by cloud as Bras 1990 eq. 2.43, held at 1. Seven shores' data scatter by 13 to 32 W/m2 about such
-// formulas.
+// Emissivity of the sky: its long-wave radiation over that of a black body at air temperature. Brutsaert 1975
+// for the clear sky, enhanced by cloud as in Bras 1990 eq. 2.43, limited to 1. Data from seven shores scatter
+// by 13 to 32 W/m2 about such formulas.
+// @param air_temperature_degC near the surface, degC
+// @param vapour_pressure_Pa   near the surface, Pa, at least 0
+// @param cloud_cover_fraction [0, 1]
+// @return [0, 1]
 inline double sky_emissivity(double air_temperature_degC, double vapour_pressure_Pa,
                              double cloud_cover_fraction) {
   using namespace constants;
@@ -41,7 +49,10 @@ inline double sky_emissivity(double air_temperature_degC, double vapour_pressure
   return std::min(1.0, clear * (1 + cloud_longwave_gain * cloud_cover_fraction * cloud_cover_fraction));
 }
 
-// Temperature of a black body that sends the sky's long-wave.
+// Temperature of the black body that radiates as much as the sky.
+// @param air_temperature_degC near the surface, degC
+// @param emissivity           of the sky, [0, 1]
+// @return degC
 inline double sky_temperature_degC(double air_temperature_degC, double emissivity) {
   return (air_temperature_degC + constants::zero_celsius_K) * std::sqrt(std::sqrt(emissivity)) -
          constants::zero_celsius_K;

@@ -3,8 +3,8 @@
 // States: none. Inputs: the scenario's weather and position. Outputs: SI (temperatures in degC as everywhere
 // in the engine's interfaces). Time is seconds since the scenario's start. Validity: each function's own
 // header; between knots ten minutes apart (and the file's own times) every quantity is a straight line, which
-// for the sun is wrong by at most 6 W/m2 (3 found), around sunrise and sunset; outside the run the nearest
-// end is held. In a calm without swell wave height and period are 0.
+// for the sun is wrong by at most 6 W/m2 (3 found), around sunrise and sunset; outside the run the value at
+// the nearest end is returned. In a calm without swell wave height and period are 0.
 #pragma once
 
 #include <memory>
@@ -16,32 +16,36 @@
 
 namespace bide::weather {
 
+// The forcing at one time.
 template <class T>
 struct Forcing {
   T air_temperature_degC, water_temperature_degC;
   T vapour_density_kg_m3;         // outdoor
   T wind_10m_m_s, wind_raft_m_s;  // raft: log profile at 1 m
-  T global_irradiance_W_m2;       // on the horizontal, after cloud
-  T sky_temperature_degC;         // black-body equivalent of the long-wave from the sky
+  T global_irradiance_W_m2;       // on the horizontal, below the clouds
+  T sky_temperature_degC;         // of the black body that radiates as much as the sky
   T rain_kg_m2_s;
   T wave_height_m, wave_period_s;  // significant; mean zero-crossing
-  T vertical_acceleration_m_s2;    // rms, of a raft that follows the surface
+  T vertical_acceleration_m_s2;    // root mean square, of a raft that follows the surface
   T weighted_acceleration_m_s2;    // the same, weighted for seasickness (W_f)
   T pressure_Pa;
   T is_day;  // 1 with the sun above the horizon, else 0: a T, so that lanes may differ
 };
 
-// Built once, then read only, by any number of threads; only load() and load_weather() make a usable one.
-// `notes` say what was interpolated or filled.
+// The weather of a run. Built once, then read only, by any number of threads; only load() and load_weather()
+// make a usable one.
 class Record {
  public:
-  Forcing<double> at(double t_s) const;  // about 10 ns
-  // Times of the file's rows within (0, end_s), where a series may have a kink: the march lands on them. The
+  // The forcing at a time; takes about 10 ns.
+  // @param t_s s since the scenario's start; outside the run the value at the nearest end is returned
+  Forcing<double> at(double t_s) const;
+  // Times of the file's rows within the run, where a series may have a kink: the march lands on them. The
   // regular knots, every ten minutes from the start, are not listed.
   const std::vector<double>& knots_s() const { return knots_s_; }
-  // 0, every knot within the run, regular or of the file, and the run's end: between neighbours every
+  // 0, every knot within the run, regular or of the file, and the run's end, s: between neighbours every
   // quantity is one straight line.
   std::vector<double> line_ends_s() const;
+  // What was interpolated or filled, as sentences.
   const std::vector<std::string>& notes() const { return notes_; }
   bool is_day(double t_s) const;              // upper limb of the sun above the horizon
   double local_solar_hour(double t_s) const;  // [0, 24)
@@ -58,8 +62,8 @@ class Record {
   friend struct RecordBuilder;
 };
 
-// Loads the file if there is one. Every problem found is in the list (missing file, gaps by name and
-// time...).
+// Makes the weather of a scenario, from its file if there is one.
+// @return the record, or every problem found (missing file, gaps by name and time...)
 std::variant<Record, scenario::Diagnostics> load(const scenario::ValidScenario&);
 
 }  // namespace bide::weather
