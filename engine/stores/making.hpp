@@ -12,12 +12,16 @@
 
 namespace bide::stores {
 
-// Extra heat and work of the worker, W, for that much mechanical work.
+// Extra metabolic rate of the worker: heat and mechanical work together.
+// @param mechanical_W mechanical work, W, at least 0
+// @return W
 template <class T>
 inline T work_metabolic_W(T mechanical_W) {
   return mechanical_W / T(constants::muscle_efficiency);
 }
-// The part of it that is heat in the body.
+// The part of it that becomes heat in the body.
+// @param mechanical_W mechanical work, W, at least 0
+// @return W
 template <class T>
 inline T work_heat_W(T mechanical_W) {
   return work_metabolic_W(mechanical_W) - mechanical_W;
@@ -26,20 +30,28 @@ inline T work_heat_W(T mechanical_W) {
 template <class T>
 struct WaterMade {
   T water_L;
-  T metabolic_W;  // of the worker, extra, while at it
-  T heat_W;       // of that, heat in the body
+  T metabolic_W;  // extra metabolic rate of the worker during the work
+  T heat_W;       // part of it that becomes heat in the body
 };
 
-// A spell at the desalinator. `working` is 0 where it is lost or nobody is able, else 1.
+// Work at the desalinator.
+// @param hours        time at work, h, at least 0
+// @param output_L_h   its output, L/h, at least 0
+// @param mechanical_W work it takes, W, at least 0
+// @param working      0 if it is lost or nobody is able, else 1
 template <class T>
 inline WaterMade<T> desalinate(T hours, T output_L_h, T mechanical_W, T working) {
   return {working * hours * output_L_h, working * work_metabolic_W(mechanical_W),
           working * work_heat_W(mechanical_W)};
 }
 
-// Rain run off into containers in a shower of constant rate, L: the first millimetre since the last spray
-// rinses the canopy, then a share of what falls on the catching area is caught. 1 kg is 1 L.
-// @param fallen_before_mm  rain since the canopy was last salted
+// Rain water caught in a shower of constant rate: the first millimetre since the last spray rinses the
+// canopy, then a share of what falls on the catching area is caught. 1 kg is 1 L.
+// @param rain_kg_m2_s     rain rate, kg/(m2 s), at least 0
+// @param t_s              length of the shower, s, at least 0
+// @param catch_area_m2    catching area, m2, at least 0
+// @param fallen_before_mm rain since the canopy was last salted, mm, at least 0
+// @return L
 template <class T>
 inline T rain_caught_L(T rain_kg_m2_s, T t_s, T catch_area_m2, T fallen_before_mm) {
   using namespace constants;
@@ -47,14 +59,22 @@ inline T rain_caught_L(T rain_kg_m2_s, T t_s, T catch_area_m2, T fallen_before_m
   return T(rain_caught_share) * catch_area_m2 * positive_part(T(rain_kg_m2_s * t_s - due));
 }
 
-// Of `caught_L`, what finds a container: people can store only so much.
+// The part of the caught water for which there are containers.
+// @param caught_L         water on offer, L, at least 0
+// @param water_L          fresh water aboard now, L, at least 0
+// @param opening_water_L  fresh water aboard at the start, L, at least 0
+// @param capacity_persons persons the raft is made for; each adds some storage
+// @return L, [0, caught_L]
 template <class T>
 inline T rain_stored_L(T caught_L, T water_L, T opening_water_L, T capacity_persons) {
   const T room = opening_water_L + T(constants::rain_store_L_person) * capacity_persons - water_L;
   return smaller(caught_L, positive_part(room));
 }
 
-// Solar still, L/s: E G A / 2.3 MJ.
+// Output of the solar stills: E G A / 2.3 MJ, with the efficiency E.
+// @param irradiance_W_m2 G, on the horizontal, W/m2, at least 0
+// @param area_m2         A, of all stills, m2, at least 0
+// @return L/s
 template <class T>
 inline T still_L_s(T irradiance_W_m2, T area_m2) {
   constexpr double J_per_MJ = 1e6;

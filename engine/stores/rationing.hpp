@@ -14,11 +14,11 @@
 
 namespace bide::stores {
 
-// The plan of a scenario's rationing, resolved; the amounts are arguments of the functions below.
+// The rationing plan of a scenario, resolved; the amounts are arguments of the functions below.
 struct RationPlan {
   scenario::RationingRule rule{};
-  double spread_days = 0;
-  int issues_per_day = 1;
+  double spread_days = 0;  // days over which the rule `spread` divides the water
+  int issues_per_day = 1;  // at least 1
   bool injured_first = true, food_only_with_water = true;
   bool operator==(const RationPlan&) const = default;
 };
@@ -26,13 +26,20 @@ struct RationPlan {
 inline constexpr int whole_hours_per_day = 24;
 inline constexpr double hours_per_day = whole_hours_per_day;
 
-// Water one living, conscious person asks for at an issue, L.
+// Water that one living, conscious person asks for at an issue.
 //
-// none_first_day: nothing before hour 24, but for the injured where they come first. spread: the stock left
-// over the issues left of the days planned, shared by the living; from the last planned issue on, all that is
-// left. by_thirst: thirst times what a very thirsty person drinks at once.
-// @param water_L_per_day  of each person, for the rules that hand out a fixed amount
-// @param living           number alive, at least 1
+// fixed_per_day: an equal part of the daily amount. none_first_day: the same, but nothing before hour 24,
+// except for the injured if they come first. spread: the water left, divided by the planned issues left and
+// by the living; from the last planned issue on, all that is left. by_thirst: thirst times what a very
+// thirsty person drinks at once.
+// @param plan              the rule and its settings
+// @param water_L_per_day   of each person, L/d, at least 0, for the rules that hand out a fixed amount
+// @param hours_since_start since boarding, h, at least 0
+// @param thirst            of this person, 0 none to 1 full; clamped
+// @param injured           1 if this person is injured, else 0
+// @param water_left_L      fresh water aboard, L, at least 0
+// @param living            number alive, at least 1
+// @return L
 template <class T>
 inline T water_request_L(const RationPlan& plan, T water_L_per_day, double hours_since_start, T thirst,
                          T injured, T water_left_L, T living) {
@@ -59,18 +66,25 @@ inline T water_request_L(const RationPlan& plan, T water_L_per_day, double hours
   return daily_share;
 }
 
-// Food one person asks for at an issue, kJ. `watered` is 1 for a person given water in the last 24 h, this
-// issue included, else 0: without water no food is asked for where the plan says so.
+// Food that one person asks for at an issue.
+// @param plan            food_only_with_water: without water no food is asked for
+// @param food_kJ_per_day of each person, kJ/d, at least 0
+// @param watered         1 if this person was given water in the last 24 h, this issue included, else 0
+// @return kJ
 template <class T>
 inline T food_request_kJ(const RationPlan& plan, T food_kJ_per_day, T watered) {
   const T share = food_kJ_per_day / T(plan.issues_per_day);
   return plan.food_only_with_water ? T(share * watered) : share;
 }
 
-// Serves what is asked from the stock: `given[i]` is filled and the stock reduced. The injured are served in
-// full first where they come first; whoever is left shares what is left in proportion to what each asked (an
-// equal cut). Nothing is given beyond the stock.
-// @param asked, injured  one per person; ask 0 for those who take no part
+// Hands out a stock. The injured are served first, if the plan says so; each round shares what is left in
+// proportion to what each asked. Nothing is given beyond the stock.
+// @param asked         amount by person, at least 0, in the unit of the stock; 0 for those who take no part
+// @param injured       by person, 1 if injured, else 0
+// @param persons       number of persons
+// @param injured_first whether the injured are served first
+// @param stock         what is there, at least 0; reduced by what is given
+// @param given         filled with the amount by person
 template <class T>
 inline void serve(const T* asked, const T* injured, int persons, bool injured_first, T& stock, T* given) {
   constexpr double tiny = 1e-12;
