@@ -1,6 +1,6 @@
-// Percentile bootstrap (Efron 1979): the cases are drawn again with replacement, and the spread of a
-// statistic over such draws stands for its uncertainty. The draws of replicate r depend on r alone. For few
-// cases (below some thirty) such intervals are too narrow: common practice, no source.
+// Percentile bootstrap (Efron 1979): the cases are resampled with replacement, and the spread of a statistic
+// over the replicates stands for its uncertainty. The draws of replicate r depend on r alone. For few cases
+// (below some thirty) such intervals are too narrow: common practice, no source.
 #pragma once
 
 #include <cstddef>
@@ -17,29 +17,42 @@ struct Interval {
 };
 
 struct Bootstrap {
-  UniformAt uniform;
-  std::size_t replicates = 1000;
-  double confidence = 0.95;
+  UniformAt uniform;              // where the random numbers come from
+  std::size_t replicates = 1000;  // at least 1
+  double confidence = 0.95;       // of the intervals, (0, 1)
 };
 
-// The cases of one replicate: as many as there are, with replacement.
+// The cases of one replicate, resampled with replacement.
+// @param cases     number of cases
+// @param replicate number of the replicate, from 0
+// @param uniform   where the random numbers come from
+// @return places in [0, cases), as many as there are cases
 std::vector<std::size_t> drawn_again(std::size_t cases, std::size_t replicate, const UniformAt& uniform);
 
-// Between which order statistics a quantile lies: linear, at (n - 1) p from the lowest (type 7 of Hyndman &
-// Fan 1996). Ranks count from 1. Throws std::invalid_argument without cases or for a share not from 0 to 1.
+// The two order statistics that a quantile lies between.
 struct RanksBeside {
-  std::size_t below = 1, above = 1;
-  double way = 0;  // from the one below to the one above, 0 to 1
+  std::size_t below = 1, above = 1;  // ranks, from 1
+  double way = 0;                    // from the one below to the one above, [0, 1]
 };
+// Linear interpolation, at (n - 1) p from the lowest value (type 7 of Hyndman & Fan 1996). Throws
+// std::invalid_argument without cases or for p outside [0, 1].
+// @param p     share of the cases, [0, 1]
+// @param cases number of cases, at least 1
 RanksBeside ranks_beside(double p, std::size_t cases);
+// The quantile, given the values at both ranks.
 inline double between(const RanksBeside& ranks, double below, double above) {
   return below + ranks.way * (above - below);
 }
 
-// Values ascend.
+// Quantile of sorted values; throws as ranks_beside().
+// @param ascending the values, at least one
+// @param p         share of the values, [0, 1]
+// @return in the unit of the values
 double quantile_of_sorted(std::span<const double> ascending, double p);
 
-// The middle `confidence` of the replicates' values. Throws std::invalid_argument without replicates.
+// Percentile interval of a statistic. Throws std::invalid_argument without replicates.
+// @param replicates the statistic of each replicate, in any order
+// @param confidence share of the replicates inside the interval, (0, 1)
 Interval middle(std::vector<double> replicates, double confidence);
 
 }  // namespace bide::study

@@ -1,5 +1,4 @@
-// What a number of cases can say about a share and about a quantile, and how many cases a wanted statement
-// takes.
+// Confidence intervals of a share and of a quantile, and the number of cases that a wanted interval needs.
 #pragma once
 
 #include <cstddef>
@@ -9,32 +8,45 @@
 
 namespace bide::study {
 
-// How far the two-sided normal interval reaches, in standard errors: 1.96 for 0.95.
+// Half-width of the two-sided normal interval.
+// @param confidence (0, 1); else throws std::invalid_argument
+// @return standard errors; 1.96 for 0.95
 double normal_reach(double confidence);
 
-// Wilson (1927): the shares that a score test does not reject, given `hits` among `cases`. Stays within [0,
-// 1] and is not empty when hits are none or all. Throws std::invalid_argument without cases.
+// Interval of a share after Wilson (1927): the shares that a score test does not reject. It stays within
+// [0, 1] and has a width even when hits are none or all. Throws std::invalid_argument without cases.
+// @param hits       number of cases that have the property, [0, cases]
+// @param cases      number of cases, at least 1
+// @param confidence (0, 1)
 Interval wilson(std::size_t hits, std::size_t cases, double confidence);
 
-// The smallest rank, from 1, by which at least the share p of the cases is reached.
+// The smallest rank by which at least a share of the cases is reached.
+// @param p     share, [0, 1]
+// @param cases number of cases, at least 1
+// @return rank, [1, cases]
 std::size_t rank_of(double p, std::size_t cases);
 
-// Order statistics that enclose the p-quantile of the population with at least the wanted confidence,
-// whatever its distribution (Thompson 1936; the chance that rank r lies below the quantile is binomial).
-// Ranks count from 1. A rank that the number of cases cannot give is left out: nothing can then be said on
-// that side.
+// Ranks of an interval's ends, from 1. Empty: too few cases for that end.
 struct Ranks {
   std::optional<std::size_t> low;
   std::optional<std::size_t> high;
 };
+// Order statistics that enclose the p-quantile of the population with at least the wanted confidence,
+// whatever its distribution (Thompson 1936; the chance that rank r lies below the quantile is binomial).
+// @param cases      number of cases
+// @param p          share below the quantile, (0, 1)
+// @param confidence (0, 1)
 Ranks quantile_ranks(std::size_t cases, double p, double confidence);
 
-// Fewest cases for which quantile_ranks gives both ranks. From (1 - p)^n and p^n, each at most half of what
-// the confidence leaves over.
+// Fewest cases for which quantile_ranks() gives both ranks: (1 - p)^n and p^n must each be at most
+// (1 - confidence) / 2.
+// @param p          share below the quantile, (0, 1)
+// @param confidence (0, 1)
 std::size_t cases_for_quantile(double p, double confidence);
 
-// Fewest cases for which Wilson's interval is nowhere wider than `half_width` to either side (it is widest at
-// one half).
+// Fewest cases for which Wilson's interval is nowhere wider than wanted (it is widest at a share of 0.5).
+// @param half_width half of the width wanted, as a share, (0, 1)
+// @param confidence (0, 1)
 std::size_t cases_for_share(double half_width, double confidence);
 
 }  // namespace bide::study

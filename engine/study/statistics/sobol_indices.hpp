@@ -1,15 +1,15 @@
-// How much of an output's variance comes from each input, or from each group of inputs that are known or
-// unknown together (Sobol' 1993). The first index is the share that would go, on average, if the group became
-// known; the total index the share that would stay if all the others did. What their difference holds comes
-// from the group acting together with others.
+// Sobol' indices: how much of an output's variance comes from each input, or from each group of inputs that
+// become known together (Sobol' 1993). The first index is the expected variance reduction if the group became
+// known; the total index is the share that would remain if all other inputs became known. Their difference
+// comes from interactions of the group with the others.
 //
 // Estimators, with f(A), f(B) the outputs of two independent sets of points and f(AB_i) those of A with the
 // columns of group i from B, over N base samples:
 //   first  V_i  = 1/N  sum f(B) (f(AB_i) - f(A))     Saltelli et al. (2010), table 2 row (b)
 //   total  VT_i = 1/2N sum (f(A) - f(AB_i))^2        Jansen (1999); Saltelli et al. (2010), table 2 row (f)
-// (rows of the table from memory). Outputs are centred first, which takes nothing from either and lowers the
-// scatter of the first. A first index near 0 may come out slightly below it: this is scatter and stays
-// visible.
+// (rows of the table from memory). Outputs are centred first, which changes neither expectation and lowers
+// the scatter of the first index. A first index near 0 may come out slightly negative: this is scatter and is
+// not hidden.
 #pragma once
 
 #include <cstddef>
@@ -23,12 +23,15 @@
 namespace bide::study {
 
 using Groups = std::vector<std::vector<std::size_t>>;  // columns of each group
+// One group for each column.
 Groups each_alone(std::size_t factors);
 
 // The rows to run: for each base sample A, B, AB_1, AB_2, ... in turn, so that more base samples only append
-// rows. `pairs` has a row for each base sample, first the columns of A, then those of B (Sobol' points of
-// twice the dimension). Throws std::invalid_argument for an odd number of columns, or a group that names a
-// column which is not there or stands in another group.
+// rows. Throws std::invalid_argument for an odd number of columns, or a group that names a column which does
+// not exist or stands in another group.
+// @param pairs  a row for each base sample, first the columns of A, then those of B (Sobol' points of twice
+//               the dimension)
+// @param groups columns of each group
 Points saltelli_rows(const Points& pairs, const Groups& groups);
 
 struct Index {
@@ -42,13 +45,17 @@ struct SobolIndices {
     Index total;
   };
   std::vector<Of> groups;
-  double variance = 0;           // of the output
-  std::size_t base_samples = 0;  // that count
-  std::size_t left_out = 0;      // base samples of which a row had an output that is not finite
+  double variance = 0;           // of the output, in its unit squared
+  std::size_t base_samples = 0;  // used
+  std::size_t left_out = 0;      // base samples with an output that is not finite in one of their rows
 };
 
-// Left out when the output does not vary, or with fewer than two base samples. Throws std::invalid_argument
-// when the outputs are not those of whole base samples.
+// Estimates the indices of every group. Throws std::invalid_argument without groups, or when the outputs are
+// not those of whole base samples.
+// @param outputs   one per row of saltelli_rows(), in the same order
+// @param groups    number of groups, at least 1
+// @param bootstrap replicates and confidence of the intervals
+// @return empty when the output does not vary, or with fewer than two base samples
 std::optional<SobolIndices> sobol_indices(std::span<const double> outputs, std::size_t groups,
                                           const Bootstrap& bootstrap);
 
