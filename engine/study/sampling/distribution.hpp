@@ -8,15 +8,26 @@
 
 namespace bide::study {
 
-// The value below which a share u of the distribution lies; for discrete values, in the order listed.
+// Quantile of a distribution; for discrete values, in the order listed.
+// @param distribution a checked distribution
+// @param u            share below the value, (0, 1)
+// @return in the unit of the input
 scenario::Value quantile(const scenario::Distribution& distribution, double u);
 
-// The share that lies below x, of a distribution of numbers.
+// Share of a distribution below a value.
+// @param distribution a checked distribution of numbers
+// @param x            in the unit of the input
+// @return [0, 1]
 double share_below(const scenario::Distribution& distribution, double x);
 
-// Hours after the start; infinite when no help comes.
+// Quantile of the time of rescue.
+// @param rescue a checked distribution of the time of rescue
+// @param u      share of rescues before that time, (0, 1)
+// @return h after the start; infinite when no help comes
 double rescue_h(const scenario::Rescue& rescue, double u);
 
+// Quantile and share below a value of the standard normal distribution.
+// @param u share below the quantile, (0, 1)
 double standard_normal_quantile(double u);
 double standard_normal_share(double z);
 

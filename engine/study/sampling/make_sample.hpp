@@ -1,7 +1,7 @@
-// From what was drawn to a sample ready to march: the ordinary validation, the weather, the compiled numbers.
+// Makes a sample ready to march from what was drawn: validation, weather, compiled numbers.
 //
-// States: none but a cache that may be shared, so that samples may be made by several threads at once. A draw
-// that the validation or the weather refuses is not made, with the first reason of all that were found.
+// States: none but a cache that may be shared, so that samples may be made by several threads at once. Where
+// the validation or the weather refuses a draw, no sample is made and the first reason found is given.
 #pragma once
 
 #include <cstdint>
@@ -14,13 +14,19 @@
 
 namespace bide::study {
 
-// The cache is that of everything made together; samples do not depend on what it holds.
+// Makes one sample.
+// @param scenario the drawn scenario, as the validation left it
+// @param cache    shared by all samples made together; a sample does not depend on its content
 std::variant<Sample, NotMade> make_sample(const scenario::Validated& scenario, weather::Cache& cache);
 
-// What else is read off a sample once it is made; called from several threads at once.
+// Called for each sample made, from several threads at once.
 using Made = std::function<void(std::uint64_t index, const Drawn& drawn, const Sample& sample)>;
 
-// Sample k as the sampler draws it. Keeps a reference to the sampler, and a cache of weather of its own.
+// A function that makes sample k as the sampler draws it. It keeps a reference to the sampler and has its own
+// weather cache.
+// @param sampler must outlive the function returned
+// @param seed    of the study
+// @param made    called for each sample made; may be empty
 MakeSample drawing(const Sampler& sampler, std::uint64_t seed, Made made = {});
 
 }  // namespace bide::study

@@ -1,8 +1,8 @@
-// From a study's design to the point of each of its samples.
+// Gives the point of each sample of a study's design.
 //
 // States: none after construction. Inputs: a validated study and the sampler of its scenario. Sample k has
-// the same point whatever was asked before, so that samples can be made in any order and anywhere. Latin
-// hypercubes and Morris trajectories are held in memory; all else is computed when asked for.
+// the same point whatever was asked before, so that samples can be made in any order and on any machine.
+// Latin hypercubes and Morris trajectories are held in memory; other points are computed when asked for.
 #pragma once
 
 #include <cstdint>
@@ -20,19 +20,23 @@ namespace bide::study {
 
 class Plan {
  public:
-  // What fits the study's file but not what varies in its scenario comes as diagnostics.
+  // Makes the plan of a study, or says where the study does not fit what varies in its scenario.
+  // @param study   a validated study
+  // @param sampler of its scenario
   static std::variant<Plan, scenario::Diagnostics> make(const scenario::ValidStudy& study,
                                                         std::shared_ptr<const Sampler> sampler);
 
   std::uint64_t size() const { return size_; }  // runs
+  // The point of a sample: one number in (0, 1) for each factor.
+  // @param k number of the sample, [0, size())
   std::vector<double> point(std::uint64_t k) const { return point_(k); }
 
-  // Saltelli: what is asked for together, by name, and its columns; elsewhere each input by itself.
+  // Saltelli: names and columns of the groups; elsewhere each input alone.
   const std::vector<std::string>& group_names() const { return group_names_; }
   const Groups& groups() const { return groups_; }
-  // Morris: all rows. Elsewhere empty.
+  // Morris: all rows; elsewhere empty.
   const Points& trajectories() const { return *points_; }
-  // Grid: which value of its list each input takes in row k.
+  // Grid: which value of its list each input takes in row k, from 0.
   std::vector<std::size_t> grid_places(std::uint64_t k) const;
   const std::vector<std::vector<double>>& grid_values() const { return grid_values_; }
 

@@ -1,8 +1,8 @@
-// From a scenario with `uncertain` to sample k: what was drawn, and the plain scenario that it makes.
+// Draws samples of a scenario with an `uncertain` block, and makes the plain scenario of each.
 //
 // States: none after construction, so samples may be made in any order and by any thread. Inputs: a
-// ValidScenario; a seed and k, or a point of a design. A draw goes through the ordinary validation: what is
-// out of range or contradicts itself is a failed sample with its reasons, never cut to fit.
+// ValidScenario; a seed and k, or a point of a design. A draw goes through the ordinary validation: one that
+// is out of range or contradicts itself is a failed sample with its reasons; it is never cut to fit.
 #pragma once
 
 #include <Eigen/Core>
@@ -16,46 +16,56 @@
 
 namespace bide::study {
 
-// Variety differs from one real case to the next (people, weather, failures); ignorance is the same in every
-// case, but nobody has measured it. Bands of results are nested by it.
+// Variety is aleatory: it differs from one real case to the next (people, weather, failures). Ignorance is
+// epistemic: the same in every case, but not measured. Bands of results are nested by kind.
 enum class FactorKind { variety, ignorance };
 
+// One uncertain input or event: a column of the design.
 struct Factor {
   std::string name;
   FactorKind kind = FactorKind::variety;
   std::uint32_t stream = 0;  // of the random numbers
 };
 
+// A value to be set in the scenario.
 struct Setting {
-  std::string pointer;
+  std::string pointer;  // JSON pointer of the key
   scenario::Value value;
 };
 
+// What was drawn for one sample.
 struct Drawn {
-  std::vector<Setting> settings;            // in the order in which they are put in
-  std::vector<scenario::Failure> failures;  // that happen, beside those of the file
-  std::vector<Setting> of_alternative;      // put in after all else
+  std::vector<Setting> settings;            // in the order in which they are applied
+  std::vector<scenario::Failure> failures;  // drawn, in addition to those of the file
+  std::vector<Setting> of_alternative;      // applied last
   std::string alternative;                  // name; empty when there are none
-  std::optional<double> rescue_h;           // as stated; infinite: no help comes; empty: not considered
+  std::optional<double> rescue_h;           // after the start; infinite: no help comes; empty: not considered
 };
 
-// Name of the factor by which the failure at a place of "events" happens or not.
+// Name of the factor that decides whether a failure of "events" happens.
+// @param uncertain the block of the scenario
+// @param place     in the list "events", from 0
 std::string event_name(const scenario::Uncertain& uncertain, std::size_t place);
 
 class Sampler {
  public:
   explicit Sampler(const scenario::ValidScenario& scenario);
 
+  // One per column of a design, in order.
   const std::vector<Factor>& factors() const { return factors_; }
 
-  // The numbers of sample k, one for each factor, in (0, 1).
+  // The point of sample k of plain Monte Carlo: one number in (0, 1) for each factor.
+  // @param seed of the study
+  // @param k    number of the sample, from 0
   std::vector<double> point(std::uint64_t seed, std::uint64_t k) const;
-  // What a point stands for. Throws std::invalid_argument unless it has one number per factor.
+  // What is drawn at a point. Throws std::invalid_argument unless it has one number per factor.
+  // @param point one number in (0, 1) for each factor
   Drawn at(const std::vector<double>& point) const;
   Drawn draw(std::uint64_t seed, std::uint64_t k) const { return at(point(seed, k)); }
 
+  // The plain scenario of a sample, validated.
   scenario::Validated scenario_of(const Drawn& sample) const;
-  // The same as the text of a plain scenario file.
+  // The same as the text of a scenario file.
   std::string text_of(const Drawn& sample) const;
 
  private:
@@ -81,7 +91,7 @@ class Sampler {
   Copula copula_;
 };
 
-// Distributions of which more than a thousandth lies outside the range of their input.
+// Warns of distributions of which more than 0.1 % lies outside the range of their input.
 scenario::Diagnostics range_cautions(const scenario::ValidScenario& scenario);
 
 }  // namespace bide::study

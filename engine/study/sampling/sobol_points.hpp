@@ -2,10 +2,9 @@
 // slices), and low-dimensional faces of the cube far more evenly than chance does.
 //
 // Direction numbers: Joe & Kuo (2008), as Boost.Random holds them, up to 3667 dimensions. Scrambling: Owen's
-// nested uniform scrambling (Owen 1995), in which every digit is flipped or not by a coin that belongs to the
-// digits before it; the digits are the 32 binary ones. Scrambled points are each uniform in the cube, so that
-// means over them are unbiased, and they keep the evenness. Use a power of two of them: another count is
-// allowed and loses part of it.
+// nested uniform scrambling (Owen 1995) of the 32 binary digits: whether a digit is flipped is random and
+// depends on the digits before it. Each scrambled point is uniform in the cube, so that means are unbiased,
+// and the points stay evenly spread. Use a power of two of them: another count is allowed and less even.
 #pragma once
 
 #include <cstdint>
@@ -19,10 +18,15 @@ namespace bide::study {
 class SobolPoints {
  public:
   // Without scrambling the points are Sobol's own, moved by half of the last digit so that none is exactly 0.
+  // @param factors    number of columns, [1, 3667]; else throws std::invalid_argument
+  // @param scrambling where the random numbers come from; empty: no scrambling
   explicit SobolPoints(std::size_t factors, UniformAt scrambling = {});
   std::size_t factors() const { return factors_; }
-  // Point k, k < 2^32, in Sobol's own order (not the Gray code's).
+  // Point k in Sobol's own order (not that of the Gray code).
+  // @param k   [0, 2^32); else throws std::invalid_argument
+  // @param out filled with numbers in (0, 1); of length factors()
   void point(std::uint64_t k, std::span<double> out) const;
+  // The first points, one per row.
   Points first(std::size_t samples) const;
 
  private:
