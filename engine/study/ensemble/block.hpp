@@ -1,7 +1,7 @@
-// A block of simulations in lock step, one to a vector lane, from compiled scenarios to results.
+// Runs a block of simulations in lock step, one per vector lane, from compiled scenarios to results.
 //
 // States: none kept. Inputs: samples of one structure. A lane's result depends on its own sample alone: lane
-// arithmetic does not mix lanes, and everything is read at times that the sample itself decides.
+// arithmetic does not mix lanes, and the times at which results are read depend on that sample alone.
 #pragma once
 
 #include <array>
@@ -18,7 +18,7 @@ struct Sample {
   weather::Record weather;
 };
 
-// Where a block's time went, in s of this thread, and how many steps it took.
+// Computing time of a block by part, s of this thread, and its number of steps.
 struct BlockTimes {
   double gather_s = 0, march_s = 0, watch_s = 0, read_s = 0;
   long steps = 0;
@@ -26,11 +26,13 @@ struct BlockTimes {
 
 struct BlockOptions {
   bool to_the_end = false;      // go on when everybody is dead; the results are the same
-  BlockTimes* times = nullptr;  // measured only when asked for: clocks cost time
+  BlockTimes* times = nullptr;  // filled if given; reading clocks costs time
 };
 
-// A short block repeats a sample; throws std::invalid_argument when the structures differ. A lane whose state
-// or ledgers break has a `failure`; the others are unharmed.
+// Runs one block. Throws std::invalid_argument when the structures differ. A lane whose state becomes
+// non-finite or whose ledgers do not close has a `failure`; the other lanes are not affected.
+// @param samples one per lane, none null; a block with fewer samples repeats one
+// @return one result per lane
 std::array<SampleResult, block_width> run_block(const std::array<const Sample*, block_width>& samples,
                                                 const BlockOptions& options = {});
 

@@ -1,7 +1,7 @@
-// What a block of lanes leaves behind while it marches: a few columns, and each lane's end.
+// The record of a block of lanes during the march: a few columns, and the end of each lane.
 //
 // States: the rows. Inputs: the state at output times. A lane ends at the first output time at which
-// everybody in it is dead, or with the run; nothing after that is looked at.
+// everybody in it is dead, or with the run; later rows are not used.
 #pragma once
 
 #include <array>
@@ -19,10 +19,19 @@ class BlockRecord {
   using T = BlockLanes;
   static constexpr int lanes = lane_count<T>;
 
+  // @param system must outlive the record
+  // @param start  the state at the start
   BlockRecord(system::System<T>& system, std::vector<T> start);
 
+  // Adds a row.
+  // @param t_s s since the scenario's start, ascending from call to call
+  // @param x   the state at that time
   void row(double t_s, const std::vector<T>& x);
+  // Whether everybody is dead in every lane.
   bool all_ended() const;
+  // The result of one lane after the march.
+  // @param lane_index [0, lanes)
+  // @param watch      the limits that were passed
   SampleResult read(int lane_index, const timeline::Watch<T>& watch) const;
 
  private:

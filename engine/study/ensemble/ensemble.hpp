@@ -1,8 +1,8 @@
-// Many simulations: samples made by number, run by blocks of lanes over threads, handed on in order.
+// Many simulations: samples are made by number, run in blocks of lanes over threads, and passed on in order.
 //
 // States: none kept. Memory is bounded by the window, whatever the number of samples. Same sample, same bits:
 // a result does not depend on the window, the threads, the range or the other samples in its block, because
-// every sample goes through the lanes, alone or not.
+// every sample is run in lanes, even a single one.
 #pragma once
 
 #include <cstddef>
@@ -19,29 +19,36 @@ struct NotMade {
   std::string reason;
 };
 
-// Called from several threads at once.
+// Makes a sample from its number; called from several threads at once.
 using MakeSample = std::function<std::variant<Sample, NotMade>(std::uint64_t index)>;
-// Called from one thread at a time, in the order of the samples.
+// Takes a result; called from one thread at a time, in the order of the samples.
 using Sink = std::function<void(const SampleResult&)>;
 
+// Numbers of the samples, begin included, end excluded.
 struct SampleRange {
   std::uint64_t begin = 0, end = 0;
 };
 
 struct Progress {
-  std::uint64_t done = 0, total = 0, failed = 0;
-  double per_s = 0, left_s = 0;
+  std::uint64_t done = 0, total = 0, failed = 0;  // samples
+  double per_s = 0, left_s = 0;                   // samples per second; time left at that rate
 };
 
 struct EnsembleOptions {
-  int threads = 0;           // 0: one to a core
-  std::size_t window = 256;  // samples in memory at once
+  int threads = 0;           // 0 or less: one per core
+  std::size_t window = 256;  // samples in memory at once, at least 1
   bool to_the_end = false;   // go on when everybody is dead; the results are the same
   std::function<void(const Progress&)> progress;
 };
 
-// Returns what the last call of `progress` would say. A failed sample is handed to the sink with its reason
-// and counted. What `make` or `sink` throw passes through.
+// Runs the samples of a range. A failed sample is passed to the sink with its reason and counted. Exceptions
+// of `make` and `sink` are passed on; throws std::invalid_argument for an empty window or a range that ends
+// before it begins.
+// @param range   numbers of the samples
+// @param make    makes a sample
+// @param sink    takes each result
+// @param options threads, window, progress
+// @return the final progress
 Progress run_ensemble(SampleRange range, const MakeSample& make, const Sink& sink,
                       const EnsembleOptions& options = {});
 

@@ -1,6 +1,6 @@
-// Several scenarios run over all processors, results in the order given.
+// Runs several scenarios over all processors.
 //
-// Each run is the one that `simulate()` makes, so its bits depend neither on threads nor on the other runs.
+// Each run is the one that simulate() makes, so its bits depend neither on threads nor on the other runs.
 #pragma once
 
 #include <string>
@@ -18,7 +18,9 @@ struct Run {
 };
 using RunResult = std::variant<Run, scenario::Diagnostics, timeline::Failure>;
 
-// Every pointer leads to a scenario; weather files are read once for each.
+// Runs every scenario; each reads its own weather file.
+// @param scenarios none null
+// @return in the order given: the run, or what is wrong with the weather, or why the run failed
 std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios);
 
 }  // namespace bide::study

@@ -1,8 +1,8 @@
-// What is kept of one simulation of an ensemble: a fixed number of figures, whatever its length.
+// Result of one simulation of an ensemble: a fixed number of figures, whatever its length.
 //
-// States: none. Units: in every name; times are seconds since the scenario's start. Figures of a person count
-// while that person lives, figures of the cabin and stores until the last person dies. They are read at
-// output times, as the report's are, but for the times of limits, which the march locates inside steps.
+// States: none. Units: in every name; times are seconds since the scenario's start. Figures of a person cover
+// the time while that person lives, figures of the cabin and stores the time until the last person dies. They
+// are read at output times, as in the report, except for the times of limits, which are located inside steps.
 #pragma once
 
 #include <cstdint>
@@ -17,17 +17,17 @@ namespace bide::study {
 // Not reached within the time simulated.
 inline constexpr double beyond_horizon = std::numeric_limits<double>::infinity();
 
-// There is no such figure.
+// The figure does not exist for this simulation.
 inline constexpr double not_there = std::numeric_limits<double>::quiet_NaN();
 
 struct PersonResult {
   double able_until_s = beyond_horizon, alive_until_s = beyond_horizon, unconscious_s = beyond_horizon;
   timeline::Limit able_cause = timeline::Limit::none, alive_cause = timeline::Limit::none;
   timeline::Limit next_cause = timeline::Limit::none;  // the nearest limit not yet reached
-  double next_margin_fraction = 0;                     // of the way to it that is left
+  double next_margin_fraction = 0;                     // margin to it that is left, [0, 1]
   double lowest_core_degC = 0, highest_core_degC = 0, lowest_finger_degC = 0;
   double worst_water_deficit_pct = 0, worst_osmolality_mOsm_kg = 0;
-  double hands_h = 0;  // able, and a hand task is possible
+  double hands_h = 0;  // time during which the person is able and a hand task is possible
   double shivering_h = 0, cold_feet_h = 0;
 };
 
@@ -36,7 +36,7 @@ struct SampleResult {
   std::string failure;  // why there is no result; empty when there is one
   std::vector<PersonResult> persons;
   double horizon_s = 0;
-  // Not numbers without a raft.
+  // not_there without a raft.
   double coldest_inside_degC = not_there, warmest_inside_degC = not_there;
   double highest_co2_ppm = not_there, co2_above_5000_ppm_h = not_there;
   double co2_above_15000_ppm_h = not_there, co2_above_30000_ppm_h = not_there;
