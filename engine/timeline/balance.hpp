@@ -1,4 +1,4 @@
-// The ledgers: what was stored must equal what came in less what went out.
+// The ledgers: the change of what is stored must equal what came in less what went out.
 //
 // States: none. Inputs: the states at both ends, the running totals in them, and the books of events.
 // Residuals are divided by the sum of absolute fluxes. Source: conservation of energy, water, CO2, food
@@ -15,19 +15,26 @@
 
 namespace bide::timeline {
 
-// heat, water, co2, food_energy and salt, in that order; one list to a lane.
+// The ledgers of a run: heat (J), water (kg), co2 (m3), food_energy (kJ) and salt (mOsm), in that order.
+// @param system after the run, with the books of its events
+// @param start  state at the start
+// @param end    state at the end
+// @return one list per lane
 template <class T>
 std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& system,
                                                        const std::vector<T>& start,
                                                        const std::vector<T>& end);
 
-// A ledger that did not close, or a state that left the numbers.
+// A ledger that did not close, or a state that is not finite.
 struct Failure {
-  std::string ledger;
+  std::string ledger;  // its name, or "state"
   std::string message;
 };
 
-// The first ledger that does not close to 1e-9 of its throughput a day.
+// Checks that every ledger closes to 1e-9 of its throughput per day.
+// @param ledgers of one run
+// @param days    length of the run, d; less than one counts as one
+// @return the first that does not close; empty when all do
 std::optional<Failure> broken(const std::vector<Ledger>& ledgers, double days);
 
 }  // namespace bide::timeline

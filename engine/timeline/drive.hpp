@@ -1,7 +1,8 @@
-// The march from start to end: steps between stops, events at stops, an observer at both.
+// The march from start to end: steps between time events, discrete changes at time events, an observer of
+// both.
 //
 // States: owned by the caller. Inputs: a system, its starting state and how to advance it. The observer is
-// told after every step and after every stop; it must not change the state. Source: none.
+// called after every step and after every time event; it must not change the state. Source: none.
 #pragma once
 
 #include <cmath>
@@ -13,7 +14,7 @@
 
 namespace bide::timeline {
 
-// Every stop of the run: the schedule's and the output grid's.
+// Every time event of the run: those of the schedule and the output times.
 inline std::vector<march::Stop> all_stops(const system::Structure& s) {
   std::vector<march::Stop> stops;
   for (const system::ScheduledStop& stop : s.stops)
@@ -23,15 +24,22 @@ inline std::vector<march::Stop> all_stops(const system::Structure& s) {
   return march::merge(std::move(stops), s.end_s);
 }
 
-// Whether a row of the record belongs to a stop: the output grid, and the end.
+// Whether a time is an output time: a multiple of the output interval within a microsecond, or the end.
+// @param t s since the scenario's start
 inline bool is_output_time(double t, const system::Structure& s) {
   constexpr double same_s = 1e-6;
   const double rows = t / s.output_interval_s;
   return std::abs(rows - std::round(rows)) * s.output_interval_s < same_s || t >= s.end_s;
 }
 
-// `advance(system, x, t, h)` carries x over one step; `restart()` is called when the coefficients have
-// jumped. An observer that has a `done()` ends the march at a stop by answering true.
+// Runs the march.
+// @param system   the model; its discrete states change
+// @param x        state at the start; that at the end on return
+// @param plan     lengths of the steps
+// @param advance  advance.step(system, x, t, h) takes one step; advance.restart() is called when the
+//                 coefficients have jumped
+// @param observer observer.after_step(t0, t1, x, advance), observer.at_stop(t, x) and observer.notes(); where
+//                 it has a done(), the march ends at the first time event at which that is true
 template <class T, class Advance, class Observer>
 void drive(system::System<T>& system, std::vector<T>& x, const march::StepPlan& plan, Advance& advance,
            Observer& observer) {

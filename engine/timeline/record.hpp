@@ -12,10 +12,15 @@
 
 namespace bide::timeline {
 
+// Adds rows to a timeline during the march.
 class Recorder {
  public:
+  // Both must outlive the recorder.
   Recorder(system::System<double>& system, Timeline& timeline) : system_(&system), timeline_(&timeline) {}
 
+  // Adds a row.
+  // @param t s since the scenario's start, ascending from call to call
+  // @param x state at that time
   void row(double t, const std::vector<double>& x);
 
  private:
@@ -25,7 +30,9 @@ class Recorder {
   std::vector<double> last_x_;
 };
 
-// Turns what events left behind into sentences.
+// Turns notes into dated events with a sentence each.
+// @param notes     in time order
+// @param structure of the run
 std::vector<Event> events_from(const std::vector<system::Note>& notes, const system::Structure& structure);
 
 }  // namespace bide::timeline

@@ -18,11 +18,16 @@ enum class Integrator {
 };
 
 struct Options {
-  std::function<void(double fraction)> progress;
+  std::function<void(double fraction)> progress;  // called at output times with the share done, [0, 1]
   Integrator integrator = Integrator::production;
-  double step_scale = 1;  // all steps times this: for convergence checks
+  double step_scale = 1;  // factor on all steps, above 0: for convergence checks
 };
 
+// Runs one scenario.
+// @param scenario a validated scenario
+// @param weather  of this scenario
+// @param options  progress, integrator, step scale
+// @return the timeline, or why it cannot be trusted: a ledger that does not close, or a state not finite
 std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario,
                                          const weather::Record& weather, const Options& options = {});
 
