@@ -8,12 +8,14 @@
 
 namespace bide::report {
 
-// Why a file at `path` could not be written, found without touching it: its folder is missing or not
-// writable, or it is itself a folder. Nothing when it can.
+// Why a file could not be written, found without touching it: its folder is missing or not writable, or the
+// path is itself a folder.
+// @return empty when it can be written
 std::optional<std::string> why_not_writable(const std::filesystem::path& path);
 
 // Writes a new file beside `path`, flushes it to the disk and renames it over `path`, so that a reader sees
-// the old text or the new one. The reason when it fails; nothing is left behind then.
+// the old text or the new one.
+// @return empty when done; else the reason, and no new file is left behind
 std::optional<std::string> write_whole(const std::filesystem::path& path, std::string_view text);
 
 }  // namespace bide::report

@@ -9,27 +9,37 @@
 
 namespace bide::report {
 
+// A page of text.
 class Page {
  public:
+  // @param width   terminal columns; limited to [40, 80]
+  // @param letters what may be printed
   Page(int width, Letters letters) : width_(std::clamp(width, 40, 80)), letters_(letters) {}
 
   int width() const { return width_; }
   Letters letters() const { return letters_; }
 
+  // One line, cut at the width.
   void line(std::string_view text = "") {
     text_ += cut(text, width_);
     text_ += '\n';
   }
+  // A line after an empty one.
   void heading(std::string_view text) {
     line();
     line(text);
   }
-  // A paragraph; later lines are indented by `rest`. Text from outside must pass through outside() first.
+  // A paragraph, broken into lines. Text from outside must pass through outside() first.
+  // @param text  one line of plain text
+  // @param first begins the first line
+  // @param rest  begins each later line
   void paragraph(std::string_view text, std::string_view first = "", std::string_view rest = "") {
     for (const std::string& row : wrap(text, width_, first, rest)) line(row);
   }
+  // An item of a list.
   void item(std::string_view text) { paragraph(text, "  - ", "    "); }
 
+  // Text from outside made fit to print; see plain().
   std::string outside(std::string_view text, std::size_t most_letters = 400) const {
     return plain(text, letters_, most_letters);
   }

@@ -18,15 +18,17 @@ enum class Letters { utf8, ascii };
 // "..." in place of the rest.
 std::string plain(std::string_view text, Letters letters = Letters::utf8, std::size_t most_letters = 200);
 
-// Terminal columns of plain text.
+// Width of plain text, terminal columns.
 int columns(std::string_view text);
 
-// Cut to at most `width` columns.
+// Plain text cut to at most `width` terminal columns.
 std::string cut(std::string_view text, int width);
 
-// Lines of at most `width` columns, broken at blanks where there are any, but
-// not between a number and its unit; `first` starts the first line and
-// `rest` the others.
+// Breaks plain text into lines, at blanks where there are any, but not between a number and its unit.
+// @param text  one line
+// @param width of a line, terminal columns
+// @param first begins the first line
+// @param rest  begins each later line
 std::vector<std::string> wrap(std::string_view text, int width, std::string_view first = "",
                               std::string_view rest = "");
 

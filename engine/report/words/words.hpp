@@ -15,22 +15,30 @@ namespace bide::report {
 inline constexpr const char* one_case =
     "One case, not a forecast: a single run of one scenario, without a range.";
 
-std::string two_figures(double value);        // "14", "0.35", "15,000"; "unknown" when not finite
+// Numbers as text. A value that is not finite reads "unknown".
+std::string two_figures(double value);        // "14", "0.35", "15,000"
 std::string temperature(double degC);         // "-3 C"
-std::string percent(double value);            // "6.2 %"
+std::string percent(double value);            // value in %: "6.2 %"
 std::string duration(double seconds);         // "95 min", "14 h", "100 h"
 std::string horizon(double seconds);          // "5 d", "36 h"
 std::string not_reached(double horizon_s);    // "not reached within 5 d"
-std::string person_column_prefix(int index);  // "person_a_"
+std::string person_column_prefix(int index);  // index from 0: "person_a_"
 
-// Ship's time: the nautical zone of a longitude, whole hours from -12 to 12.
+// Nautical time zone of a longitude.
+// @param longitude_deg deg east, [-180, 180]
+// @return whole hours ahead of UTC, [-12, 12]
 int zone_hours(double longitude_deg);
 std::string zone_name(int zone_h);  // "UTC+3"
 
-// An instant, coarse as a time `since_start_s` after the start is: "3 Feb 18:05", "3 Feb 18:00".
+// An instant, rounded as coarsely as the duration since the start: "3 Feb 18:05", "3 Feb 18:00".
+// @param start_unix_s  start, s since 1970-01-01 UTC
+// @param since_start_s s after the start, at least 0
+// @param zone_h        hours ahead of UTC
 std::string clock(double start_unix_s, double since_start_s, int zone_h);
-// "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
+// The same in both times: "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
 std::string both_clocks(double start_unix_s, double since_start_s, int zone_h);
-std::string iso_minute(double unix_s);  // "2031-02-03T18:05Z"
+// An instant rounded to the minute: "2031-02-03T18:05Z".
+// @param unix_s s since 1970-01-01 UTC
+std::string iso_minute(double unix_s);
 
 }  // namespace bide::report
