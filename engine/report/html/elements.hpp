@@ -5,12 +5,13 @@
 
 namespace bide::report::html {
 
+// A table with its caption.
 std::string table_html(const Table& table);
 
-// The figure: its title, the place where the script draws, the sentence, the table behind it, the data.
+// A figure: title, the place where the script draws, the sentence, the table of values, the data.
 std::string chart_html(const Chart& chart);
 
-// Every value of a chart: a row for each x (or category), a column for each series.
+// Table of every value of a chart: a row for each x (or category), a column for each series.
 Table values_of(const Chart& chart);
 
 }  // namespace bide::report::html

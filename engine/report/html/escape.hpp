@@ -10,7 +10,7 @@ namespace bide::report::html {
 // One line of printable text (report/text.hpp).
 std::string printable(std::string_view text);
 
-// For an element's content or a quoted attribute.
+// Text escaped for an element's content or a quoted attribute.
 std::string escaped(std::string_view text);
 
 // JSON in ASCII in which no letter means anything to HTML: it cannot close its element.

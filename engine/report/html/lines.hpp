@@ -9,17 +9,20 @@
 
 namespace bide::report::pages {
 
+// One curve to be drawn; the lists must outlive it and be of equal length.
 struct Curve {
   std::string name;
-  const std::vector<double>* time_s;
+  const std::vector<double>* time_s;  // ascending
   const std::vector<double>* values;
   double until_s;  // not drawn beyond
 };
 
-// Output times that a chart is drawn at: evenly few of each curve, and its own ends and extremes.
+// The times at which a chart is drawn: about 150 of each curve at most, evenly spaced, with its end and
+// extremes.
+// @return s, ascending
 std::set<double> drawn_times(const std::vector<Curve>& curves);
 
-// A line for each curve, against hours.
+// A line for each curve; x is the time in h.
 std::vector<html::Series> lines(const std::vector<Curve>& curves);
 
 }  // namespace bide::report::pages

@@ -17,14 +17,14 @@ namespace bide::report::html {
 struct Axis {
   std::string label = {}, unit = {};
   bool from_zero = false;
-  double tick_every = 0;  // in the axis's unit, or a multiple where that would crowd; 0: as it falls
+  double tick_every = 0;  // in the axis's unit, a multiple of it where ticks would crowd; 0: automatic
 };
 
 // `low` and `high` are the spread about y; a band has nothing else.
 struct Point {
   static constexpr double none = std::numeric_limits<double>::quiet_NaN();
   double x = 0, y = none, low = none, high = none;
-  std::string label = {};  // told with the point's values
+  std::string label = {};  // shown with the point's values
 };
 
 // Bars are for charts of categories; a mark is a moment or a place on the x axis, drawn across the chart.
@@ -43,13 +43,15 @@ struct Series {
 // With categories, x is a position in that list; they run down the page and values to the right.
 struct Chart {
   std::string title;
-  std::string sentence;  // what there is to see, for those who do not see it
+  std::string sentence;  // what the chart shows, for those who cannot see it
   Axis x, y;
   std::vector<std::string> categories;
   std::vector<Series> series;
 };
 
-// Bars of spans, one on the other: values[i][k] is the size of part i in category k, none negative.
+// Stacked bars, made of spans.
+// @param parts  names, from the first drawn to the last
+// @param values values[i][k] is the size of part i in category k, at least 0
 std::vector<Series> stack(const std::vector<std::string>& parts,
                           const std::vector<std::vector<double>>& values);
 
@@ -62,7 +64,7 @@ struct Table {
   std::string caption;
   std::vector<Column> columns;
   std::vector<std::vector<std::string>> rows;
-  bool folded = false;  // behind its caption until asked for, and not on paper
+  bool folded = false;  // hidden behind its caption until opened; not printed on paper
 };
 
 struct Paragraph {
@@ -89,7 +91,7 @@ struct Page {
   std::vector<Section> sections;
 };
 
-// The standing notice and advice stand at the top and at the bottom of every page.
+// The page as one HTML file, with the standing notice and advice at the top and at the bottom.
 std::string to_html(const Page& page);
 
 }  // namespace bide::report::html
