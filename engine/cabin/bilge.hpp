@@ -1,4 +1,4 @@
-// Water on the floor: what comes in, where it lies, how it is got rid of.
+// Water on the floor: sources, depth, bailing.
 //
 // States: none here (mass and temperature are the caller's). Inputs: wind in m/s, areas in m2, water in L.
 // Validity: spray and rain into a canopied raft have not been measured; the laws carry only the shape of
@@ -13,15 +13,20 @@
 
 namespace bide::cabin {
 
-// Share of the sea covered by whitecaps, 3.84e-6 U10^3.41; held at 0.3.
+// Share of the sea covered by whitecaps, 3.84e-6 U10^3.41, limited to 0.3.
+// @param wind_10m_m_s wind speed U10 at 10 m, m/s, at least 0
+// @return [0, 0.3]
 template <class T>
 inline T whitecap_fraction(T wind_10m_m_s) {
   using namespace constants;
   return smaller(T(T(whitecap_scale) * power(wind_10m_m_s, whitecap_power)), T(whitecap_most));
 }
 
-// Spray and wave tops through the openings and seams, kg/s. `soft_tube` 1 while a tube leaks unmended, else
-// 0.
+// Spray and wave tops through the openings and seams.
+// @param wind_10m_m_s wind speed at 10 m, m/s, at least 0
+// @param opening_m2   open area of the entrances, m2, at least 0
+// @param soft_tube    1 while a tube leaks, else 0
+// @return kg/s
 template <class T>
 inline T spray_kg_s(T wind_10m_m_s, T opening_m2, T soft_tube) {
   using namespace constants;
@@ -30,9 +35,15 @@ inline T spray_kg_s(T wind_10m_m_s, T opening_m2, T soft_tube) {
          lower_freeboard;
 }
 
-// Rain that reaches the inside, kg/s: driven through upright openings at wind over fall speed (the
-// driving-rain ratio of horizontal to vertical flux). `enclosed` 1 under a canopy, 0 in the open, where all
-// of it falls in.
+// Rain that reaches the inside. Under a canopy it is driven through upright openings, in the ratio of wind
+// speed to fall speed (the driving-rain ratio of horizontal to vertical flux); without one it falls on the
+// whole floor.
+// @param rain_kg_m2_s  rain rate on the horizontal, kg/(m2 s), at least 0
+// @param wind_raft_m_s wind speed at raft height, m/s, at least 0
+// @param opening_m2    open area of the entrances, m2, at least 0
+// @param floor_area_m2 m2
+// @param enclosed      1 under a canopy, 0 without one
+// @return kg/s
 template <class T>
 inline T rain_inside_kg_s(T rain_kg_m2_s, T wind_raft_m_s, T opening_m2, T floor_area_m2, T enclosed) {
   using namespace constants;
@@ -41,14 +52,19 @@ inline T rain_inside_kg_s(T rain_kg_m2_s, T wind_raft_m_s, T opening_m2, T floor
   return rain_kg_m2_s * (enclosed * driven + (T(1) - enclosed) * floor_area_m2);
 }
 
-// Water left inside after a capsize and righting, L.
+// Water left inside after a capsize and righting.
+// @param floor_area_m2 m2
+// @return L
 template <class T>
 inline T capsize_water_L(T floor_area_m2) {
   return T(constants::capsize_water_L_m2) * floor_area_m2;
 }
 
-// Share of the seat that sits in water, 0 to 1: water gathers under bodies, so litres per person count, not
-// the mean depth. `firm` 1 for an inflated or foam floor, 0 for one that sags.
+// Share of the seat that is in water. Water gathers under bodies, so the litres per person matter, not the
+// mean depth.
+// @param litres_per_person water on the floor over the number aboard, L, at least 0
+// @param firm              1 for an inflated or foam floor, 0 for one that sags
+// @return [0, 1]
 template <class T>
 inline T pooled_share(T litres_per_person, T firm) {
   using namespace constants;
@@ -56,7 +72,11 @@ inline T pooled_share(T litres_per_person, T firm) {
   return T(1) - exp(-litres_per_person / e_fold);
 }
 
-// Depth of the water that stands around seated people, m: they keep it from part of the floor.
+// Depth of the water around seated people, who displace it from part of the floor.
+// @param water_L       water on the floor, L, at least 0
+// @param floor_area_m2 m2
+// @param persons       number aboard
+// @return m
 template <class T>
 inline T standing_depth_m(T water_L, T floor_area_m2, T persons) {
   using namespace constants;
@@ -66,8 +86,10 @@ inline T standing_depth_m(T water_L, T floor_area_m2, T persons) {
   return water_L / T(litres_per_m3) / reached;
 }
 
-// Share of each segment of a seated person that is under water of that depth: head, trunk, arms, hands, legs,
-// feet. Segments are upright boxes between two heights.
+// Share of each segment of a seated person that is under water. Segments are upright boxes between two
+// heights.
+// @param depth_m of the water, m, at least 0
+// @return [0, 1] for head, trunk, arms, hands, legs, feet
 template <class T>
 inline std::array<T, 6> submerged_share(T depth_m) {
   using namespace constants;
@@ -82,16 +104,19 @@ inline std::array<T, 6> submerged_share(T depth_m) {
           between(0, seated_foot_height_m)};
 }
 
-// A turn at bailing and mopping.
+// Result of a turn at bailing and mopping.
 template <class T>
 struct Bailed {
   T left_L;   // on the floor afterwards
-  T minutes;  // taken
-  T work_W;   // heat above rest while at it
+  T minutes;  // time taken
+  T work_W;   // heat above rest during the work
 };
 
-// Bailer first, down to what it cannot scoop, then the sponge, down to a film; at most `minutes` together.
-// @param bailer_L, sponge_L  litres a stroke; 0 without one
+// Bails and mops: bailer first, down to what it cannot scoop, then the sponge, down to a film.
+// @param water_L            water on the floor, L, at least 0
+// @param floor_area_m2      m2
+// @param bailer_L, sponge_L in a stroke, L; 0 without one
+// @param minutes            time allowed for both together, min, at least 0
 template <class T>
 inline Bailed<T> bail(T water_L, T floor_area_m2, T bailer_L, T sponge_L, T minutes) {
   using namespace constants;

@@ -12,15 +12,20 @@
 
 namespace bide::cabin {
 
-// Clothed over nude area, 1 + 0.28 I_cl (ISO 9920).
+// Surface area of the clothed over the nude body, 1 + 0.28 I_cl with I_cl in clo (ISO 9920).
+// @param intrinsic_m2K_W intrinsic insulation, m2 K/W
+// @return ratio, at least 1
 template <class T>
 inline T clothing_area_factor(T intrinsic_m2K_W) {
   return T(1) + T(constants::fcl_per_clo / constants::clo_m2K_W) * intrinsic_m2K_W;
 }
 
-// Factor on the dry intrinsic insulation at a wetness, evaporation apart: 1 dry, `soaked` when soaked (a
-// fitted number, constants/fitted.hpp). Loss follows the cubic (3 w - w^3) / 2: third degree in added water
-// is the published form for wet underwear, steep at first and flat at the end.
+// Factor on the dry intrinsic insulation of wet clothing, without evaporation. The loss follows the cubic
+// (3 w - w^3) / 2: third degree in added water is the published form for wet underwear, steep at first and
+// flat at the end.
+// @param wetness carried over held water, 0 dry to 1 soaked; clamped
+// @param soaked  factor when soaked, (0, 1] (a fitted number, constants/fitted.hpp)
+// @return 1 when dry to `soaked`
 template <class T>
 inline T wet_insulation_factor(T wetness, T soaked) {
   constexpr double three = 3;
@@ -29,31 +34,46 @@ inline T wet_insulation_factor(T wetness, T soaked) {
 }
 
 // Share of the clothing's surface that evaporates like open water.
+// @param wetness carried over held water, 0 dry to 1 soaked
+// @return [0, 1]
 template <class T>
 inline T evaporating_share(T wetness) {
   return smoothstep(wetness, 0.0, constants::wholly_wet_surface.value);
 }
 
-// Water above what the soaked cloth holds runs to the floor, kg/s.
+// Drainage to the floor of water above what the soaked cloth holds.
+// @param water_kg    in the clothing, kg, at least 0
+// @param capacity_kg that soaked cloth holds, kg
+// @return kg/s
 template <class T>
 inline T drain_kg_s(T water_kg, T capacity_kg) {
   return positive_part(T(water_kg - capacity_kg)) * T(1 / constants::drain_time_s);
 }
 
-// Cloth that lies in a puddle fills up, kg/s; `puddle_share` of the segment's clothing is reached.
+// Water taken up by clothing that lies in a puddle.
+// @param water_kg     in the segment's clothing, kg, at least 0
+// @param capacity_kg  that it holds when soaked, kg
+// @param puddle_share of the clothing that the water reaches, [0, 1]
+// @return kg/s
 template <class T>
 inline T wicking_kg_s(T water_kg, T capacity_kg, T puddle_share) {
   return positive_part(T(puddle_share * capacity_kg - water_kg)) * T(1 / constants::wick_time_s);
 }
 
-// What stays in after wringing by hand, kg; drier clothes keep what they have.
+// Water left in the clothing after wringing by hand; drier clothes keep what they have.
+// @param water_kg    before wringing, kg, at least 0
+// @param capacity_kg that soaked cloth holds, kg
+// @return kg
 template <class T>
 inline T wrung_water_kg(T water_kg, T capacity_kg) {
   return smaller(water_kg, T(T(constants::wrung_share) * capacity_kg));
 }
 
-// Vapour a layer passes per heat it passes, m3/s of vapour density per W/K: R_v T i_m L / (1000 latent),
-// which is R/R_e (ISO 9920) in those units.
+// Ratio of the vapour conductance of a layer to its heat conductance: R_v T i_m L / (1000 latent), which is
+// R/R_e (ISO 9920) in the unit m3/s of vapour density per W/K.
+// @param permeability_index i_m, [0, 1]
+// @param t_degC             temperature of the layer, degC
+// @return m3 K/J
 template <class T>
 inline T vapour_per_heat_m3K_J(T permeability_index, T t_degC) {
   constexpr double kPa_per_Pa = 1e-3;
@@ -61,25 +81,34 @@ inline T vapour_per_heat_m3K_J(T permeability_index, T t_degC) {
          (t_degC + T(constants::zero_celsius_K)) * permeability_index / latent_heat_J_kg(t_degC);
 }
 
-// The same layer as a conductance to vapour density, m/s. A layer without thickness is no obstacle: give it
-// at least the resistance of one cloth.
+// Vapour conductance of the same layer.
+// @param resistance_m2K_W   to heat, m2 K/W, above 0: give at least the resistance of one cloth
+// @param permeability_index i_m, [0, 1]
+// @param t_degC             temperature of the layer, degC
+// @return m/s, times a difference of vapour density
 template <class T>
 inline T vapour_conductance_m_s(T resistance_m2K_W, T permeability_index, T t_degC) {
   return vapour_per_heat_m3K_J(permeability_index, t_degC) / resistance_m2K_W;
 }
 
-// Two vapour conductances in series, m/s: clothing, then the film at its surface.
+// Two vapour conductances in series: clothing, then the film at its surface.
+// @param a, b m/s, at least 0, not both 0
+// @return m/s
 template <class T>
 inline T in_series(T a, T b) {
   return a * b / (a + b);
 }
 
-// Resistance that a thermal protective aid adds over the clothing, m2 K/W: its own is practically nothing
-// (LSA Code 2.5.1), the loose bag traps air where it does not lie on the clothes (gap of ISO 6946, heat
-// flowing level; bag touching and not touching side by side is taken as shares of resistance). Worth 0.09.
+// Resistance that a thermal protective aid adds over the clothing. That of the material is negligible (LSA
+// Code 2.5.1); the loose bag traps air where it does not touch the clothes (gap of ISO 6946, horizontal heat
+// flow; the parts that touch and do not touch are averaged as resistances).
+// @return m2 K/W, 0.09
 double aid_resistance_m2K_W();
 
-// Skin to open water through an immersed ensemble, W/(m2 K): immersed insulation and water film in series.
+// Skin to open water through immersed clothing: insulation and water film in series.
+// @param immersed_m2K_W   insulation of the clothing under water, m2 K/W, at least 0
+// @param water_film_W_m2K film coefficient of the water, W/(m2 K), above 0
+// @return W/(m2 K)
 template <class T>
 inline T immersed_W_m2K(T immersed_m2K_W, T water_film_W_m2K) {
   return T(1) / (immersed_m2K_W + T(1) / water_film_W_m2K);
