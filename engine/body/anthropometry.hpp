@@ -1,4 +1,4 @@
-// What follows from a person's sex, age, mass, height, fatness and fitness: surface, resting heat, body
+// Quantities derived from a person's sex, age, mass, height, fatness and fitness: surface, resting heat, body
 // water, lean and fat mass, aerobic power, shivering ceiling, ageing factors.
 //
 // States: none; evaluated once, before a run. Inputs: as named, one person. Validity: adults; regressions are
@@ -10,34 +10,66 @@
 
 namespace bide::body {
 
-// Skin area, m2 (Du Bois & Du Bois 1916).
+// Skin area (Du Bois & Du Bois 1916).
+// @param mass_kg  body mass, kg
+// @param height_m m
+// @return m2
 double dubois_area_m2(double mass_kg, double height_m);
 
-// Resting heat, W (Mifflin & St Jeor 1990, 498 adults of 19 to 78 years, lean and obese). Chosen over Harris
-// & Benedict 1919, which reads some 5 % above present-day measurements.
+// Resting heat (Mifflin & St Jeor 1990, 498 adults of 19 to 78 years, lean and obese). Chosen over Harris &
+// Benedict 1919, which is some 5 % above present-day measurements.
+// @param sex       as recorded
+// @param age_years years, [19, 78]; extrapolated outside
+// @param mass_kg   body mass, kg
+// @param height_m  m
+// @return W
 double basal_heat_W(scenario::Sex sex, double age_years, double mass_kg, double height_m);
 
-// Total body water, kg (Watson 1980; women's has no age term).
+// Total body water (Watson 1980; that of women does not depend on age).
+// @param sex       as recorded
+// @param age_years years
+// @param mass_kg   body mass, kg
+// @param height_m  m
+// @return kg
 double body_water_kg(scenario::Sex sex, double age_years, double mass_kg, double height_m);
 
+// Fat mass, and the mass without fat.
+// @param mass_kg      body mass, kg
+// @param body_fat_pct body fat, % of mass
+// @return kg
 double fat_mass_kg(double mass_kg, double body_fat_pct);
 double lean_mass_kg(double mass_kg, double body_fat_pct);
 
-// Heat made at maximal oxygen uptake, W, at respiratory quotient `rq`.
+// Heat made at maximal oxygen uptake.
+// @param mass_kg          body mass, kg
+// @param vo2max_mL_kg_min maximal oxygen uptake, mL/(kg min)
+// @param rq               respiratory quotient, [0.7, 1.0]
+// @return W
 double greatest_aerobic_heat_W(double mass_kg, double vo2max_mL_kg_min, double rq);
 
-// Greatest shivering heat above rest, W: the peak of Eyolfson 2001 (15 people of 24.7 (6) years, 72.1 (12)
-// kg, 1.76 m) less their resting uptake. Age and body mass index are held at the ends of that group:
-// continued, the straight lines leave a heavy or old person no shivering at all, which no measurement shows.
-// Mass beyond the heaviest is ballast. Not below twice the resting uptake in all, not above VO2max.
+// Greatest shivering heat above rest: the peak of Eyolfson 2001 (15 people of 24.7 (6) years, 72.1 (12) kg,
+// 1.76 m) less their resting uptake. Age and body mass index are limited to the range of that group:
+// extrapolated, the regression leaves a heavy or old person no shivering at all, which no measurement shows.
+// Mass above the heaviest of the group does not shiver. The peak is at least twice the resting uptake and at
+// most VO2max.
+// @param mass_kg          body mass, kg
+// @param height_m         m
+// @param age_years        years
+// @param vo2max_mL_kg_min maximal oxygen uptake, mL/(kg min)
+// @param rq               respiratory quotient, [0.7, 1.0]
+// @return W, at least 0
 double shivering_ceiling_W(double mass_kg, double height_m, double age_years, double vo2max_mL_kg_min,
                            double rq);
 
-// True where the above is held at an end.
+// Whether age or body mass index is outside the range of that group.
+// @param mass_kg   body mass, kg
+// @param height_m  m
+// @param age_years years
 bool beyond_shivering_peak_trial(double mass_kg, double height_m, double age_years);
 
 // Factors of age on the shivering drive, sweating and skin dilatation, 1 in the young (Takahashi 2021).
-// Constriction does not change. Held beyond 25 and 85 years.
+// Constriction does not change with age.
+// @param age_years years; constant outside [25, 85]
 double shivering_age_factor(double age_years);
 double sweat_age_factor(double age_years);
 double dilatation_age_factor(double age_years);

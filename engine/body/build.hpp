@@ -1,4 +1,5 @@
-// Everything about one person that does not change during a run, as numbers of one scalar type.
+// Person parameters: everything about one person that does not change during a run, as numbers of one scalar
+// type.
 //
 // States: none. Inputs: a person and their clothing from the scenario (make_build). Validity: adults of the
 // height, mass and fatness ranges in scenario/describe. Source: body/stolwijk for the table, constants for
@@ -13,7 +14,8 @@
 
 namespace bide::body {
 
-// Holds nothing but T: gathered lane by lane (core/scalar.hpp).
+// Every member is a T: gathered lane by lane (core/scalar.hpp). Names without a unit are shares, factors in
+// [0, 1], or flags 0 or 1, unless said.
 template <class T>
 struct Build {
   template <int N>
@@ -31,11 +33,11 @@ struct Build {
 
   T mass_kg, lean_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
   T shivering_shift_K;                                    // of the core threshold, after too little sleep
-  T shivering_ceiling_W, shivering_factor, sweat_factor;  // age and person
+  T shivering_ceiling_W, shivering_factor, sweat_factor;  // factors of age and person, about 1
   T dilatation_age_factor;
-  T beyond_shivering_peak_trial;  // 1: the ceiling is held at the end of the people it was measured on
+  T beyond_shivering_peak_trial;  // 1: outside the group on which the ceiling was measured
   T greatest_urine_osmolality_mOsm_kg;
-  T susceptibility;  // to seasickness
+  T susceptibility;  // to seasickness, odds ratio, 1 for the population mean
   T core_setpoint_degC, mean_skin_setpoint_degC;
   T core_limit_shift_K;  // added to the limits of the cold
 
@@ -45,16 +47,19 @@ struct Build {
   T seat_pad_m2K_W, seat_pad_cover;
   T has_lifejacket;
 
-  // Starting state of the slow entries
+  // Initial values of the non-stiff states
   T body_water_kg, extracellular_osmoles_mOsm, intracellular_osmoles_mOsm;
   T glycogen_kJ, fat_kg, protein_kg;
   T alcohol_mg_dL, fasted_s;
   T starting_deficit_kg, starting_gut_water_kg;
   T starting_gut_carbohydrate_kJ, starting_gut_fat_kJ, starting_gut_protein_kJ;
-  T starting_core_excess_K;  // of a person who has just worked
+  T starting_core_excess_K;  // above the set point, of a person who has just worked
   T already_sick;
 };
 
+// Makes the parameters of one person.
+// @param person   as validated
+// @param ensemble the clothing worn
 Build<double> make_build(const scenario::Person& person, const scenario::Ensemble& ensemble);
 
 }  // namespace bide::body

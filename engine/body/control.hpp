@@ -1,10 +1,9 @@
-// The controller: what the body commands from the temperatures it feels.
+// The controller: sweating, dilatation and constriction as commanded from temperatures.
 //
 // States: none (read from the person's block). Inputs: node temperatures, degC. Outputs: sweat W, skin and
-// muscle flow as W/K of heat carried. Validity: core 33-40 degC as published; below 30 degC the cold commands
-// are held by the shivering cut-off, not by this page. Source: Stolwijk 1971 (NASA CR-1855), coefficients in
-// constants/control.hpp; closing fat vessels and counter-current are additions named
-// there.
+// muscle flow as W/K of heat carried. Validity: core 33-40 degC as published; below 30 degC the shivering
+// cut-off limits the commands of cold, not this header. Source: Stolwijk 1971 (NASA CR-1855), coefficients in
+// constants/control.hpp; closing fat vessels and counter-current are additions named there.
 #pragma once
 
 #include "bide/body/build.hpp"
@@ -15,14 +14,16 @@ namespace bide::body {
 
 template <class T>
 struct Commands {
-  T sweat_W;  // evaporative heat commanded for the whole skin
-  T dilatation_L_h, constriction;
-  std::array<T, segment_count> local;  // 2^(skin error / 10 K)
-  T finger_local;
+  T sweat_W;                           // evaporative heat commanded for the whole skin
+  T dilatation_L_h, constriction;      // of the whole skin, both at least 0
+  std::array<T, segment_count> local;  // factor on flow by skin temperature, 2^(skin error / 10 K)
+  T finger_local;                      // the same for the fingers
 };
 
-// What the skin and core errors command. `core_shift_K` raises the sweating and dilatation threshold
-// (dehydration).
+// Commands from the errors of skin and core temperature.
+// @param b            the person's parameters
+// @param x            the person's block of the state
+// @param core_shift_K rise of the threshold of sweating and dilatation (dehydration), K
 template <class T>
 inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K) {
   Commands<T> out;
@@ -48,28 +49,43 @@ inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K) {
   return out;
 }
 
-// What constriction leaves of a flow, 0 to 1.
+// Factor that constriction leaves of a flow.
+// @param constriction_share of the segment
+// @param c                  commands now
+// @return (0, 1]
 template <class T>
 inline T unconstricted(T constriction_share, const Commands<T>& c) {
   return T(1) / (T(1) + constriction_share * c.constriction);
 }
 
-// Skin blood flow, L/h.
+// Skin blood flow.
+// @param basal            basal flow, L/h
+// @param dilatation_share of the segment, [0, 1]
+// @param unconstricted    factor that constriction leaves, (0, 1]
+// @param c                commands now
+// @param local            factor of the local skin temperature
+// @return L/h
 template <class T>
 inline T skin_flow_L_h(T basal, T dilatation_share, T unconstricted, const Commands<T>& c, T local) {
   return (basal + dilatation_share * c.dilatation_L_h) * unconstricted * local;
 }
 
-// Blood flow of the fat under the skin, L/h: its vessels close with those of the skin above (the 1971 table
-// keeps it constant, which lets a thick layer be warmed through and hides fatness in the cold).
+// Blood flow of the fat under the skin: its vessels close with those of the skin above (the 1971 table keeps
+// it constant, so that blood warms a thick layer and fatness has no effect in the cold).
+// @param basal         basal flow, L/h
+// @param unconstricted factor that constriction leaves, (0, 1]
+// @return L/h
 template <class T>
 inline T fat_flow_L_h(T basal, T unconstricted) {
   return basal * unconstricted;
 }
 
-// Muscle blood flow, L/h: the basal flow, and what work and shivering bring. It does not constrict in the
-// cold: tried, with a published direction and a size of our own, that shut the core off until shivering
-// opened it at once, and the core swung by 0.8 K every few hours, which nobody has measured.
+// Muscle blood flow: basal flow plus that of work and shivering. It does not constrict in the cold. That was
+// tried, with a published direction and a size of our own: it isolated the core until shivering began and
+// opened the flow at once, and the core oscillated by 0.8 K every few hours, which nobody has measured.
+// @param basal        basal flow, L/h
+// @param extra_heat_W heat of work and shivering in the muscle, W, at least 0
+// @return L/h
 template <class T>
 inline T muscle_flow_L_h(T basal, T extra_heat_W) {
   return basal + T(constants::flow_per_muscle_heat.value) * extra_heat_W;
@@ -77,16 +93,22 @@ inline T muscle_flow_L_h(T basal, T extra_heat_W) {
 
 inline constexpr double tiny_W_K = 1e-12;  // keeps 0/0 out of a person without circulation
 
-// Heat that reaches the tissue per flow, W/K per L/h, when the flow first passes a balanced counter-current
-// exchanger of conductance `exchanger`: c mc / (mc + exchanger), mc what the whole flow carries.
-// Effectiveness of balanced counterflow: NTU/(1 + NTU).
+// Heat that reaches the tissue per flow, when the flow first passes a balanced counter-current exchanger:
+// c mc / (mc + exchanger), with mc the heat carried by the whole flow. Effectiveness of balanced counterflow:
+// NTU/(1 + NTU).
+// @param flow_L_h      L/h, at least 0
+// @param exchanger_W_K conductance of the exchanger, W/K, at least 0
+// @return W/K per L/h
 template <class T>
 inline T perfusion_per_flow(T flow_L_h, T exchanger_W_K) {
   const T mc = T(constants::blood_heat.value) * flow_L_h;
   return T(constants::blood_heat.value) * mc / (mc + exchanger_W_K + T(tiny_W_K));
 }
 
-// All that reaches it, W/K.
+// Heat that reaches the tissue.
+// @param flow_L_h      L/h, at least 0
+// @param exchanger_W_K conductance of the exchanger, W/K, at least 0
+// @return W/K
 template <class T>
 inline T perfusion_W_K(T flow_L_h, T exchanger_W_K) {
   return flow_L_h * perfusion_per_flow(flow_L_h, exchanger_W_K);

@@ -1,8 +1,8 @@
-// The frozen coefficients of one person's heat and vapour exchange: what the linear solver sees.
+// The frozen coefficients of one person's heat and vapour exchange, as the linear solver uses them.
 //
-// States: none. Inputs: filled by system/freeze_person. Validity: coefficients hold for one time step. Every
-// flux is a conductance times a difference, positive from the body outward, and enters both neighbours
-// identically.
+// States: none. Inputs: filled by system/freeze_person. Validity: coefficients are constant during one time
+// step. Every flux is a conductance times a difference, positive from the body outward, and the same flux
+// enters the balances of both neighbours.
 #pragma once
 
 #include <array>
@@ -12,7 +12,7 @@
 
 namespace bide::body {
 
-// What a surface can exchange with: the four cabin unknowns, then three surroundings of known temperature.
+// The cabin unknowns that a surface exchanges with; three surroundings of known temperature come on top.
 enum CabinUnknown : int { air, canopy, floor_water, vapour, cabin_unknown_count };
 
 // The skin of a segment facing its surroundings: in the air, under water, or pressed on floor and tube.
@@ -26,7 +26,7 @@ struct Surface {
   T density_slope_kg_m3_K;
 };
 
-// Clothing or fingers: what presses on floor and tube, or stands in water, is counted with the skin below.
+// The surface of clothing or fingers. Parts pressed on floor and tube, or under water, belong to the skin.
 template <class T>
 struct OuterSurface {
   T to_air, to_canopy, to_sea;  // W/K
@@ -51,7 +51,7 @@ struct PersonCoefficients {
   T latent_heat_J_kg;
   T floor_degC, tube_degC, sea_degC;
 
-  // Slow rates and parts of the heat sources, frozen with the rest
+  // Rates of the non-stiff states and parts of the heat sources, frozen with the rest
   T metabolic_W, shivering_W, breath_dry_W, breath_latent_W, sun_W;
   T breath_water_kg_s;
   T sweat_drip_kg_s;       // sweat that did not evaporate

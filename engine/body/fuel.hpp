@@ -1,4 +1,4 @@
-// Fuel: what is burnt, what is left, what it leaves behind (urea, water), blood glucose, starvation.
+// Fuel: oxidation, stores, products (urea, water), blood glucose, starvation.
 //
 // States: glycogen kJ, fat and protein kg, food in the gut kJ by kind, time since the last meal s, alcohol
 // mg/dL. Inputs: heat made and the part of it that is shivering. Validity: rest and shivering, adults, some
@@ -15,14 +15,20 @@
 
 namespace bide::body {
 
-// Normal stores of a person: glycogen kJ, protein kg, from lean mass.
+// Normal stores of a person.
+// @param lean_kg mass without fat, kg
 double normal_glycogen_kJ(double lean_kg);
 double body_protein_kg(double lean_kg);
 
-// Nitrogen from the body's own protein at rest, g/s. From 13 g/d at the last meal towards 11.5 g/d in a lean
-// person (Elia 1992: the share of protein does not fall) and 3.5 g/d in a fat one, within a week; a straight
-// line in body fat between 13 and 40 %. In proportion to lean mass. Absorbed carbohydrate spares up to half
-// of it, at 100 g/d (Gamble 1947).
+// Nitrogen from the body's own protein at rest. From 13 g/d at the last meal towards 11.5 g/d in a lean
+// person (Elia 1992: the share of protein does not fall) and 3.5 g/d in a fat one, within a week; linear in
+// body fat between 13 and 40 %. In proportion to lean mass. Absorbed carbohydrate spares up to half of it, at
+// 100 g/d (Gamble 1947).
+// @param fasted_s                time since the last meal, s, at least 0
+// @param lean_kg                 mass without fat, kg
+// @param body_fat_pct            % of mass; constant outside [13, 40]
+// @param carbohydrate_absorbed_W from the gut, W, at least 0
+// @return g/s
 template <class T>
 inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate_absorbed_W) {
   using namespace constants;
@@ -36,7 +42,7 @@ inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate
   return g_day / T(day_s) * lean_kg / T(nitrogen_lean_mass_kg) * (T(1) - sparing);
 }
 
-// Protein and nitrogen of a given protein heat, and back.
+// Nitrogen of the protein burnt, from its heat in W, and back.
 template <class T>
 inline T nitrogen_g_s(T protein_W) {
   using namespace constants;
@@ -47,14 +53,20 @@ inline T protein_W(T nitrogen_g_s) {
   using namespace constants;
   return nitrogen_g_s * T(protein_kJ_g * kJ_J * protein_per_nitrogen);
 }
-// Urea made, mOsm/s, of nitrogen that does not leave as ammonium.
+// Urea made.
+// @param nitrogen_g_s nitrogen that does not leave as ammonium, g/s
+// @return mOsm/s
 template <class T>
 inline T urea_made_mOsm_s(T nitrogen_g_s) {
   return T(constants::urea_mOsm_per_g_nitrogen) * nitrogen_g_s;
 }
 
-// Heat from protein, W: what is absorbed is burnt in place of the body's own, which only fills what is
-// missing (nitrogen balance), and a part of shivering.
+// Heat from protein: absorbed protein is burnt first and the body's own makes up the difference (nitrogen
+// balance); a part of shivering comes on top.
+// @param rest_nitrogen_g_s  from the body's own protein at rest, g/s
+// @param shivering_W        shivering heat, W, at least 0
+// @param protein_absorbed_W from the gut, W, at least 0
+// @return W
 template <class T>
 inline T protein_heat_W(T rest_nitrogen_g_s, T shivering_W, T protein_absorbed_W) {
   return larger(protein_W(rest_nitrogen_g_s), protein_absorbed_W) +
@@ -62,10 +74,14 @@ inline T protein_heat_W(T rest_nitrogen_g_s, T shivering_W, T protein_absorbed_W
 }
 
 // Shares of the heat made. Carbohydrate: 40 % at rest and up to 2.6 times rest, more above (Haman 2002,
-// 2005), in proportion to the glycogen left (Haman 2004: 28 to 65 %), divided by 2.4 as a fast passes from 12
-// to 24 h. Protein as given. Fat takes the rest.
-// @param heat_W all heat made, above 0
+// 2005), in proportion to the glycogen left (Haman 2004: 28 to 65 %), divided by 2.4 as a fast goes from 12
+// to 24 h. Protein as given. Fat supplies the rest.
+// @param heat_W              all heat made, W, above 0
 // @param shivering_intensity above rest, over the person's ceiling, [0, 1]
+// @param protein_heat_W      heat from protein, W, at least 0
+// @param glycogen_kJ         store now, kJ
+// @param normal_glycogen_kJ  normal store, kJ, above 0
+// @param fasted_s            time since the last meal, s, at least 0
 template <class T>
 inline FuelMix<T> fuel_mix(T heat_W, T shivering_intensity, T protein_heat_W, T glycogen_kJ,
                            T normal_glycogen_kJ, T fasted_s) {
@@ -84,20 +100,28 @@ inline FuelMix<T> fuel_mix(T heat_W, T shivering_intensity, T protein_heat_W, T 
   return mix;
 }
 
-// Food taken up from the gut, kJ/s, of each kind alike.
+// Food absorbed from the gut, the same law for each kind.
+// @param gut_kJ eaten and not yet absorbed, kJ
+// @return kJ/s
 template <class T>
 inline T food_absorption_kJ_s(T gut_kJ) {
   return positive_part(gut_kJ) / T(constants::food_absorption_h * hour_s);
 }
 
-// What fuels do to the stores and leave behind, per second; stores positive when they grow.
+// Rates of the stores, positive when they grow, and of the products.
 template <class T>
 struct FuelRates {
   T glycogen_kJ_s, fat_kg_s, protein_kg_s;
   T oxidised_kJ_s, nitrogen_g_s, metabolic_water_kg_s;
 };
 
-// Absorbed carbohydrate goes to glycogen and, over the last fifth below the loaded store, to fat.
+// Rates of the stores and products. Absorbed carbohydrate goes to glycogen and, in the last fifth below the
+// loaded store, increasingly to fat.
+// @param heat_W             all heat made, W, above 0
+// @param mix                shares of that heat, sum 1
+// @param glycogen_kJ        store now, kJ
+// @param normal_glycogen_kJ normal store, kJ, above 0
+// @param carbohydrate_absorbed_kJ_s, fat_absorbed_kJ_s, protein_absorbed_kJ_s from the gut, kJ/s, at least 0
 template <class T>
 inline FuelRates<T> fuel_rates(T heat_W, const FuelMix<T>& mix, T glycogen_kJ, T normal_glycogen_kJ,
                                T carbohydrate_absorbed_kJ_s, T fat_absorbed_kJ_s, T protein_absorbed_kJ_s) {
@@ -117,8 +141,14 @@ inline FuelRates<T> fuel_rates(T heat_W, const FuelMix<T>& mix, T glycogen_kJ, T
   return r;
 }
 
-// Blood glucose, mmol/L, an estimate: 5.0 fed; 3.5 with the liver empty, for then the body makes its own; 1.8
-// if alcohol stops that as well (Haight & Keatinge 1973: it takes both). Sugar being absorbed lifts it back.
+// Blood glucose, an estimate: 5.0 mmol/L when fed; 3.5 when glycogen is used up and the body makes glucose;
+// 1.8 if alcohol stops that as well (Haight & Keatinge 1973: it takes both). Absorbed carbohydrate raises it
+// again.
+// @param glycogen_kJ             store now, kJ
+// @param normal_glycogen_kJ      normal store, kJ, above 0
+// @param carbohydrate_absorbed_W from the gut, W, at least 0
+// @param alcohol_mg_dL           blood alcohol, mg/dL, at least 0
+// @return mmol/L, [1.8, 5.0]
 template <class T>
 inline T blood_glucose_mmol_L(T glycogen_kJ, T normal_glycogen_kJ, T carbohydrate_absorbed_W,
                               T alcohol_mg_dL) {
@@ -131,8 +161,9 @@ inline T blood_glucose_mmol_L(T glycogen_kJ, T normal_glycogen_kJ, T carbohydrat
   return T(glucose_fed_mmol_L) - empty * unfed * (T(glucose_fed_mmol_L) - lowest);
 }
 
-// Slope of blood alcohol, mg/dL per s, never positive: 15 mg/dL per hour while there is plenty (Widmark
-// 1932).
+// Slope of blood alcohol: -15 mg/dL per hour at high levels (Widmark 1932).
+// @param alcohol_mg_dL blood alcohol, mg/dL
+// @return mg/dL per s, never positive
 template <class T>
 inline T alcohol_rate_mg_dL_s(T alcohol_mg_dL) {
   using namespace constants;
@@ -141,7 +172,10 @@ inline T alcohol_rate_mg_dL_s(T alcohol_mg_dL) {
 }
 
 // Factor on basal heat for tissue lost (fat and protein, not water), in proportion: -39 % at a quarter of the
-// starting mass (Keys 1950), held beyond.
+// starting mass (Keys 1950), constant beyond.
+// @param tissue_lost_kg   fat and protein lost since the start, kg
+// @param starting_mass_kg body mass at the start, kg
+// @return [0.61, 1]
 template <class T>
 inline T starved_basal_factor(T tissue_lost_kg, T starting_mass_kg) {
   using namespace constants;

@@ -16,8 +16,9 @@ struct FuelMix {
   T carbohydrate, fat, protein;
 };
 
-// Heat per litre of oxygen (0 degC, 101.325 kPa), J/L: (0.23 RQ + 0.77) x 21168 (ISO 8996).
-// @param rq respiratory quotient, 0.7 to 1.0
+// Heat per litre of oxygen (0 degC, 101.325 kPa): (0.23 RQ + 0.77) x 21168 (ISO 8996).
+// @param rq respiratory quotient, [0.7, 1.0]
+// @return J/L
 template <class T>
 inline T energy_per_oxygen_J_L(T rq) {
   return T(constants::oxygen_energy_J_L) *
@@ -25,6 +26,8 @@ inline T energy_per_oxygen_J_L(T rq) {
 }
 
 // Respiratory quotient of a mix: carbon dioxide over oxygen, each summed over the fuels.
+// @param mix shares of the heat made, sum 1
+// @return [0.7, 1.0]
 template <class T>
 inline T respiratory_quotient(const FuelMix<T>& mix) {
   const T by_carbohydrate = mix.carbohydrate / energy_per_oxygen_J_L(T(constants::carbohydrate_rq));
@@ -35,13 +38,21 @@ inline T respiratory_quotient(const FuelMix<T>& mix) {
          (by_carbohydrate + by_fat + by_protein);
 }
 
-// Carbon dioxide breathed out, m3/s at 0 degC and 101.325 kPa; positive out of the body.
+// Carbon dioxide breathed out, as a volume at 0 degC and 101.325 kPa.
+// @param heat_W heat made, W, at least 0
+// @param rq     respiratory quotient, [0.7, 1.0]
+// @return m3/s, positive out of the body
 template <class T>
 inline T co2_standard_m3_s(T heat_W, T rq) {
   return rq * heat_W / (energy_per_oxygen_J_L(rq) * T(constants::litres_m3));
 }
 
-// The same amount as a volume of cabin air at its temperature and pressure (ideal gas), m3/s.
+// The same amount as a volume at the temperature and pressure of the cabin air (ideal gas).
+// @param heat_W      heat made, W, at least 0
+// @param rq          respiratory quotient, [0.7, 1.0]
+// @param air_degC    cabin air, degC
+// @param pressure_Pa Pa
+// @return m3/s, positive out of the body
 template <class T>
 inline T co2_m3_s(T heat_W, T rq, T air_degC, T pressure_Pa) {
   return co2_standard_m3_s(heat_W, rq) * (T(1) + air_degC / T(constants::zero_celsius_K)) *

@@ -1,4 +1,4 @@
-// Fingers and what the cold does to hands and feet.
+// Fingers, and effects of cold on hands and feet.
 //
 // States: none here; the finger temperature and the exposure times are entries of the person's block. Inputs:
 // finger or skin temperature, commanded flow. Validity: rest; cold-induced dilatation
@@ -21,18 +21,23 @@ struct FingerNode {
   double area_m2, capacity_J_K, basal_W, basal_flow_L_h, setpoint_C;
 };
 
-// Takes the fingers out of the hands of a table: area and skin flow by surface share, everything else by mass
-// share, conductances with the surface that stays. What the hands lose is what the node gets.
+// Splits the fingers off the hands of a table: area and skin flow by surface share, everything else by mass
+// share, conductances in proportion to the surface that stays. The node gets exactly what the hands lose.
+// @param table of a person; its hands are reduced
 FingerNode take_fingers(BodyTable& table);
 
-// What fingers can do, 1 at 16 degC and above (Brajkovic 2001), 0 at 8 and below (Ray 2019), smooth between.
+// Dexterity of cold fingers: full at 16 degC and above (Brajkovic 2001), none at 8 and below (Ray 2019),
+// smooth between.
+// @param finger_degC temperature of the fingers, degC
+// @return [0, 1]
 template <class T>
 inline T dexterity(T finger_degC) {
   return smoothstep(finger_degC, constants::hand_function_lost_degC, constants::dexterity_finger_degC);
 }
 
-// Flow of 1 mL per 100 mL of finger and minute, L/h.
-// @param capacity_J_K of the finger node, from which its mass follows (1 mL taken as 1 g)
+// A flow of 1 mL per 100 mL of finger and minute, in L/h.
+// @param capacity_J_K of the finger node, J/K, from which its mass follows (1 mL taken as 1 g)
+// @return L/h
 template <class T>
 inline T finger_flow_unit_L_h(T capacity_J_K) {
   using namespace constants;
@@ -40,9 +45,13 @@ inline T finger_flow_unit_L_h(T capacity_J_K) {
   return capacity_J_K / T(hand_specific_heat_J_kgK) * T(per_100_mL * hour_s / minute_s);
 }
 
-// Cold-induced dilatation, L/h: what the waves of flow through cold fingers bring in the mean (Shitzer 1997),
-// whole below 10 degC and none above 15. A core below 35 degC stops them (Daanen 2003: almost absent in
-// hypothermia); between that and the normal core they fade.
+// Cold-induced dilatation: mean of the waves of flow through cold fingers (Shitzer 1997), full below 10 degC
+// and none above 15. A core below 35 degC stops them (Daanen 2003: almost absent in hypothermia); between
+// that and the normal core they fade.
+// @param finger_degC  temperature of the fingers, degC
+// @param core_degC    core temperature, degC
+// @param capacity_J_K of the finger node, J/K
+// @return L/h
 template <class T>
 inline T cold_dilatation_L_h(T finger_degC, T core_degC, T capacity_J_K) {
   using namespace constants;
@@ -51,9 +60,12 @@ inline T cold_dilatation_L_h(T finger_degC, T core_degC, T capacity_J_K) {
   return finger_flow_unit_L_h(capacity_J_K) * T(cold_dilatation_flow) * cold * warm_core;
 }
 
-// Finger blood flow, L/h: the flow commanded and that of cold-induced dilatation, within what a finger's
-// vessels can do (0.5 to 90 mL per 100 mL of finger and minute).
-// @param commanded_L_h basal flow after constriction, dilatation and the local factor
+// Finger blood flow: commanded flow plus that of cold-induced dilatation, within the limits of a finger's
+// vessels (0.5 to 90 mL per 100 mL of finger and minute).
+// @param commanded_L_h       basal flow after constriction, dilatation and the local factor, L/h
+// @param cold_dilatation_L_h flow of cold-induced dilatation, L/h
+// @param capacity_J_K        of the finger node, J/K
+// @return L/h
 template <class T>
 inline T finger_flow_L_h(T commanded_L_h, T cold_dilatation_L_h, T capacity_J_K) {
   using namespace constants;
@@ -61,15 +73,18 @@ inline T finger_flow_L_h(T commanded_L_h, T cold_dilatation_L_h, T capacity_J_K)
   return clamp(T(larger(commanded_L_h, least) + cold_dilatation_L_h), least, unit * T(finger_greatest_flow));
 }
 
-// 1 while skin is cold and wet enough for non-freezing injury (below 15 degC), times how wet it is; its
-// integral over time is the exposure. A counter: it acts on nothing.
-// @param wet 0 dry to 1 wet
+// Rate of exposure to non-freezing cold injury: the wetness while skin is below 15 degC, else 0. Its integral
+// over time is the exposure, which has no effect on the model.
+// @param skin_degC skin temperature, degC
+// @param wet       0 dry to 1 wet
+// @return [0, 1]
 template <class T>
 inline T cold_wet_exposure(T skin_degC, T wet) {
   return select(skin_degC < T(constants::wet_cold_injury_degC), wet, T(0));
 }
 
-// 1 while skin is frozen or about to be (below -0.55 degC). A counter as well.
+// Rate of exposure to freezing: 1 while skin is below -0.55 degC, else 0. It has no effect on the model.
+// @param skin_degC skin temperature, degC
 template <class T>
 inline T freezing_exposure(T skin_degC) {
   return select(skin_degC < T(constants::frostbite_degC), T(1), T(0));

@@ -1,8 +1,8 @@
-// The state of one person: which number lies where, with its name and unit.
+// Layout of one person's state: place, name and unit of each entry.
 //
 // States: temperatures of 6 segments x 5 layers, central blood and fingers (solved implicitly); water, salt,
-// fuel, fatigue and seasickness (slow); running totals (integrals of fluxes, from which the ledgers are
-// read). Inputs: none. Validity: not applicable. Source: segment and layer scheme of Stolwijk 1971 (NASA
+// fuel, fatigue and seasickness (non-stiff); running totals (integrals of fluxes, from which the ledgers are
+// made). Inputs: none. Validity: not applicable. Source: segment and layer scheme of Stolwijk 1971 (NASA
 // CR-1855), with a clothing layer and a finger node added.
 #pragma once
 
@@ -17,6 +17,7 @@ inline constexpr int tissue_count = 4;  // core, muscle, fat, skin
 
 // Offsets within a person's block of the state vector.
 namespace at {
+// Place of the temperature of a segment's layer.
 inline constexpr int node(int segment, int layer) {
   return segment * layer_count + layer;
 }
@@ -25,7 +26,7 @@ enum : int {
   finger,
   thermal_count,  // everything above is a temperature, degC
 
-  // Slow states
+  // Non-stiff states
   clothing_water = thermal_count,               // kg, one per segment
   body_water = clothing_water + segment_count,  // kg, whole body less the gut
   gut_water,                                    // kg, drunk and not yet absorbed

@@ -1,4 +1,4 @@
-// Heat and water given off with the breath.
+// Heat and water lost with the breath.
 //
 // States: none. Inputs: metabolic rate, cabin air temperature and vapour pressure. Validity: breathing in
 // proportion to metabolic rate, air -20 to 40 degC; reproduces the measured loss table of Freund & Sawka
@@ -11,22 +11,28 @@
 
 namespace bide::body {
 
-// Dry heat, W, from the body to the air; negative in air above 34 degC.
+// Dry heat from the body to the air.
+// @param metabolic_W heat made, W, above 0
+// @param air_degC    air breathed in, degC, [-20, 40]
+// @return W; negative in air above 34 degC
 template <class T>
 inline T breath_dry_W(T metabolic_W, T air_degC) {
   return T(constants::breath_dry_per_K) * metabolic_W * (T(constants::breath_temperature_degC) - air_degC);
 }
 
-// Heat of the evaporated water, W, from the body; 0 in air that holds more vapour than breath (none
-// condenses).
-// @param vapour_pressure_Pa of the air breathed in
+// Heat of the evaporated water, from the body.
+// @param metabolic_W        heat made, W, above 0
+// @param vapour_pressure_Pa of the air breathed in, Pa, at least 0
+// @return W; 0 in air that holds more vapour than breath (none condenses)
 template <class T>
 inline T breath_latent_W(T metabolic_W, T vapour_pressure_Pa) {
   return T(constants::breath_latent_per_kPa) * metabolic_W *
          positive_part(T(constants::breath_vapour_kPa) - vapour_pressure_Pa / T(constants::kPa_Pa));
 }
 
-// The water itself, kg/s: the heat above over the latent heat at the temperature of expired air.
+// The water itself: the heat above over the latent heat at the temperature of expired air.
+// @param latent_W heat of the evaporated water, W
+// @return kg/s
 template <class T>
 inline T breath_water_kg_s(T latent_W) {
   return latent_W / latent_heat_J_kg(T(constants::breath_temperature_degC));

@@ -14,9 +14,13 @@
 
 namespace bide::body {
 
-// Shivering heat above rest, W per m2 of skin (Tikuisis & Giesbrecht 1999):
-// [155.5 (37 - Tc) + 47.0 (33 - Ts) - 1.57 (33 - Ts)^2] / sqrt(fat %), never negative. The quadratic turns
-// down below a skin of 18.0 degC for no physiological reason: the skin term is held at its peak there.
+// Shivering heat above rest (Tikuisis & Giesbrecht 1999):
+// [155.5 (37 - Tc) + 47.0 (33 - Ts) - 1.57 (33 - Ts)^2] / sqrt(fat %), never negative. The quadratic falls
+// below a skin of 18.0 degC for no physiological reason; there the skin term keeps its peak value.
+// @param core_degC      Tc, degC, data from 33.3 to 37.5
+// @param mean_skin_degC Ts, degC
+// @param body_fat_pct   % of mass, above 0
+// @return W/m2 of skin, at least 0
 template <class T>
 inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
   using namespace constants;
@@ -27,12 +31,16 @@ inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
   return positive_part(by_core + by_skin) / sqrt(body_fat_pct);
 }
 
-// Shivering heat above rest in air, W per m2 of skin (Fiala 2001, regression over exposures to air of 5 to 50
-// degC), from how far skin (0 or below) and core are from neutral:
-// {10 [tanh(0.48 dTs + 3.62) - 1] dTs - 27.9 dTc - 28.6} W on 1.86 m2, never negative; with dTs 0 above
+// Shivering heat above rest in air (Fiala 2001, regression over exposures to air of 5 to 50 degC), from the
+// errors of skin and core temperature:
+// {10 [tanh(0.48 dTs + 3.62) - 1] dTs - 27.9 dTc - 28.6} W on 1.86 m2, never negative; dTs counts as 0 above
 // neutral. Its term in the rate of skin cooling is left out: it acts in the first minutes. The law above,
-// carried to a mild skin over a warm core, makes people shiver at 18 degC where nobody was seen to. Fatness
-// as in air: by its square root (Tikuisis 1991). Written with tanh(x) - 1 = -2 / (1 + exp(2 x)).
+// applied to a mild skin over a warm core, predicts shivering at 18 degC, where none was observed. Fatness as
+// in air: by its square root (Tikuisis 1991). Written with tanh(x) - 1 = -2 / (1 + exp(2 x)).
+// @param core_error_K dTc, core less its neutral temperature, K
+// @param skin_error_K dTs, mean skin less its neutral temperature, K
+// @param body_fat_pct % of mass, above 0
+// @return W/m2 of skin, at least 0
 template <class T>
 inline T shivering_in_air_W_m2(T core_error_K, T skin_error_K, T body_fat_pct) {
   using namespace constants;
@@ -44,29 +52,38 @@ inline T shivering_in_air_W_m2(T core_error_K, T skin_error_K, T body_fat_pct) {
   return positive_part(heat_W) * T(1 / shiver_air_area_m2) * sqrt(T(T(shiver_air_fat_pct) / body_fat_pct));
 }
 
-// Share of the law of air aboard: 1 while the core is more than a spread above the mean of the other law's
-// data, 0 a spread below it, smooth between. The change from one to the other is our choice; over half this
-// range it would be too steep for steps of 150 s and more (0.045 K off the reference in the core).
+// Weight of the law in air aboard: 1 while the core is more than a spread above the mean of the other law's
+// data, 0 a spread below it, smooth between. The change from one law to the other is our choice; over half
+// this range it would be too steep for steps of 150 s and more (0.045 K off the reference in the core).
+// @param core_degC core temperature, degC
+// @return [0, 1]
 template <class T>
 inline T shivering_air_share(T core_degC) {
   return smoothstep(core_degC, constants::shiver_air_to_core_degC, constants::shiver_air_from_core_degC);
 }
 
-// 1 above a core of 32 degC, 0 below 30, smooth between.
+// Factor of a cold core on shivering: 1 above 32 degC, 0 below 30, smooth between.
+// @param core_degC core temperature, degC
+// @return [0, 1]
 template <class T>
 inline T shivering_core_cutoff(T core_degC) {
   return smoothstep(core_degC, constants::shiver_stops_core_degC, constants::shiver_full_core_degC);
 }
 
-// 0 below 2.5 mmol/L (Gale 1981), 1 above 3.0 (after Passias 1996), smooth between.
+// Factor of low blood glucose on shivering: 0 below 2.5 mmol/L (Gale 1981), 1 above 3.0 (after Passias 1996),
+// smooth between.
+// @param blood_glucose_mmol_L mmol/L
+// @return [0, 1]
 template <class T>
 inline T glucose_factor(T blood_glucose_mmol_L) {
   return smoothstep(blood_glucose_mmol_L, constants::shiver_stops_glucose_mmol_L,
                     constants::shiver_full_glucose_mmol_L);
 }
 
-// Alcohol itself, apart from what it does to glucose: -13 % at 82 mg/dL (Fox 1979), in proportion, at most
-// the largest fall reported.
+// Factor of alcohol on shivering, without its effect on glucose: -13 % at 82 mg/dL (Fox 1979), in proportion,
+// at most the largest fall reported.
+// @param alcohol_mg_dL blood alcohol, mg/dL, at least 0
+// @return [0, 1]
 template <class T>
 inline T alcohol_factor(T alcohol_mg_dL) {
   using namespace constants;
@@ -74,13 +91,15 @@ inline T alcohol_factor(T alcohol_mg_dL) {
   return T(1) - smaller(fall, T(shiver_alcohol_greatest_fall));
 }
 
-// Endurance law "tires", slope of the fatigue state, 1/s. Shivering at relative intensity r (above rest, over
-// the ceiling above rest; the one that really goes on, after fatigue) can go on for
+// Slope of the fatigue state in the endurance law "tires". Shivering at relative intensity r can go on for
 //   2.5 h x ((1 - r_s) / (r - r_s))^2,  r above r_s = 0.26,
-// and uses the endurance up in proportion to time; below r_s fatigue heals, at rest with a time constant of
-// 12 h. Fatigue cannot pass 1: shivering is then 0. Anchors: 2-3 h near the peak (Adolph & Molnar 1946), no
+// and uses the endurance up in proportion to time; below r_s fatigue recovers, at rest with a time constant
+// of 12 h. Fatigue cannot exceed 1: shivering is then 0. Data: 2-3 h near the peak (Adolph & Molnar 1946), no
 // fall within 6.5 h at r = 0.56 (Tikuisis 2002), nine days at r_s; the rest is a judgement with wide bounds.
-// The other law, "never tires", leaves the factor at 1.
+// In the other law, "never tires", the factor of fatigue is 1.
+// @param relative_intensity r, shivering after fatigue over the ceiling, both above rest, [0, 1]
+// @param fatigue            share of the endurance used, [0, 1]
+// @return 1/s
 template <class T>
 inline T fatigue_rate_per_s(T relative_intensity, T fatigue) {
   using namespace constants;
@@ -92,7 +111,9 @@ inline T fatigue_rate_per_s(T relative_intensity, T fatigue) {
   return tiring - idle * fatigue / T(shiver_recovery_h * hour_s);
 }
 
-// What fatigue leaves of shivering: 1 until half of the endurance is used, 0 when all is, smooth between.
+// Factor of fatigue on shivering: 1 until half of the endurance is used, 0 when all is used, smooth between.
+// @param fatigue share of the endurance used, [0, 1]
+// @return [0, 1]
 template <class T>
 inline T fatigue_factor(T fatigue) {
   return T(1) - smoothstep(fatigue, constants::shiver_fatigue_onset, 1.0);

@@ -1,7 +1,7 @@
 // The 25-node table of a person: capacities, conductances, basal heat and flow, set points, shares.
 //
 // States: none; evaluated once, before a run. Inputs: sex, age, mass, height, body fat. Validity: adults; the
-// standard man (74.4 kg, 15 % fat, 1.8877 m2) gets the published table back but for basal heat, which is the
+// standard man (74.4 kg, 15 % fat, 1.8877 m2) gets the published table, except for basal heat, which is the
 // person's own. Source: Stolwijk 1971 (NASA CR-1855), numbers in constants/body.hpp; scaling below is ours.
 //
 // Scaling. With a = area ratio (Du Bois), l = lean mass ratio, f = fat mass ratio to the standard man:
@@ -39,8 +39,12 @@ struct BodyTable {
 // The published table of the standard man, in SI, shivering shares divided by their sum of 0.99.
 BodyTable standard_body_table();
 
-// @param height_m, mass_kg, age_years  as measured
-// @param fat_pct  body fat, % of mass, [3, 60]
+// The table scaled to a person, as described above.
+// @param sex       as recorded
+// @param age_years years
+// @param mass_kg   body mass, kg
+// @param height_m  m
+// @param fat_pct   body fat, % of mass, [3, 60]
 BodyTable scaled_body_table(scenario::Sex sex, double age_years, double mass_kg, double height_m,
                             double fat_pct);
 

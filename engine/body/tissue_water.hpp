@@ -1,12 +1,12 @@
 // Water and salt of the cells that glycogen and protein leave behind when they are used.
 //
-// States: protein kg and glycogen kJ, both of fuel.hpp; no state of its own. Inputs: how much of each is
-// gone. Glycogen lies in water with its potassium, at the osmolality of the cell (King 2018: all but a tenth
-// or two of it behaves as other water), and so does protein. What is freed is water the body still holds and
-// can lose; its salt goes to the extracellular side and leaves by the kidney. Both are linear in what was
-// used, so they follow the stores exactly and both turn round when a store fills up again. Validity: rest and
-// fasting, losses of up to some 40 % of protein; extracellular water as such is not taken to shrink with the
-// cells. Sources: numbers in constants/water.hpp.
+// States: protein kg and glycogen kJ, both of fuel.hpp; no state of its own. Inputs: the amounts used.
+// Glycogen is stored with water and potassium at the osmolality of the cell (King 2018: all but a tenth or
+// two of that water behaves as other water), and so is protein. The water set free stays in the body, which
+// can lose it; its salt goes to the extracellular side and leaves by the kidney. Both are linear in the
+// amounts used, so they are reversed when a store fills up again. Validity: rest and fasting, losses of up to
+// some 40 % of protein; the extracellular water itself is assumed not to shrink with the cells. Sources:
+// numbers in constants/water.hpp.
 #pragma once
 
 #include "bide/constants/fuel.hpp"
@@ -15,8 +15,10 @@
 
 namespace bide::body {
 
-// Water set free, kg: 3 g with each gram of protein and of glycogen used. Linear: takes losses in kg and kJ,
-// or their rates in kg/s and kJ/s. Negative when stores grow.
+// Water set free: 3 g with each gram of protein and of glycogen used. Linear, so it also takes rates.
+// @param protein_used_kg  protein used, kg, or its rate, kg/s; negative when the store grows
+// @param glycogen_used_kJ glycogen used, kJ, or its rate, kJ/s; negative when the store grows
+// @return kg, or kg/s
 template <class T>
 inline T tissue_water_freed(T protein_used_kg, T glycogen_used_kJ) {
   using namespace constants;
@@ -24,7 +26,9 @@ inline T tissue_water_freed(T protein_used_kg, T glycogen_used_kJ) {
          T(tissue_water_per_g_glycogen / (carbohydrate_kJ_g * g_kg)) * glycogen_used_kJ;
 }
 
-// Salt that lay in that water, mOsm, or its rate in mOsm/s.
+// Salt dissolved in that water.
+// @param water_freed_kg water set free, kg, or its rate, kg/s
+// @return mOsm, or mOsm/s
 template <class T>
 inline T tissue_salt_freed(T water_freed_kg) {
   return T(constants::normal_osmolality_mOsm_kg) * water_freed_kg;

@@ -15,30 +15,41 @@
 
 namespace bide::body {
 
-// Densest urine a rested person can make, mOsm/kg: a straight line in age between 24 and 79 (Dontas 1972),
-// held beyond.
+// Densest urine of a rested person: linear in age (Dontas 1972).
+// @param age_years years; constant outside [24, 79]
+// @return mOsm/kg
 double greatest_urine_osmolality_mOsm_kg(double age_years);
 
-// Water spreads until both sides of the cell wall have one osmolality.
+// Osmolality of body water: water moves until it is equal on both sides of the cell wall.
+// @param extracellular_mOsm, intracellular_mOsm effective osmoles, mOsm
+// @param body_water_kg                          kg, above 0
+// @return mOsm/kg
 template <class T>
 inline T osmolality_mOsm_kg(T extracellular_mOsm, T intracellular_mOsm, T body_water_kg) {
   return (extracellular_mOsm + intracellular_mOsm) / body_water_kg;
 }
 
-// Plasma sodium, mmol/L: osmolality = 2 Na + glucose + urea, the last two taken as normal.
+// Plasma sodium: osmolality = 2 Na + glucose + urea, the last two taken as normal.
+// @param osmolality_mOsm_kg mOsm/kg
+// @return mmol/L
 template <class T>
 inline T sodium_mmol_L(T osmolality_mOsm_kg) {
   return (osmolality_mOsm_kg - T(constants::normal_glucose_and_urea_mOsm_kg)) * T(0.5);
 }
 
-// Lacking water, % of body mass; negative after overdrinking.
+// Water deficit.
+// @param body_water_kg        now, kg
+// @param normal_body_water_kg without deficit, kg
+// @param mass_kg              body mass, kg
+// @return % of body mass; negative after overdrinking
 template <class T>
 inline T water_deficit_pct(T body_water_kg, T normal_body_water_kg, T mass_kg) {
   return T(pct) * (normal_body_water_kg - body_water_kg) / mass_kg;
 }
 
-// Ketone acids and ammonium take up room in the urine: 1 within the first day of a fast, 0.81 from the third
-// (Soroka: 745 over 918 mOsm/kg).
+// Factor of fasting on the densest urine, because ketone acids and ammonium are excreted: 1 within the first
+// day of a fast, 0.81 from the third (Soroka: 745 over 918 mOsm/kg).
+// @param fasted_s time since the last meal, s, at least 0
 template <class T>
 inline T ketosis_urine_factor(T fasted_s) {
   using namespace constants;
@@ -46,9 +57,12 @@ inline T ketosis_urine_factor(T fasted_s) {
          T(1 - urine_ketosis_factor) * smoothstep(fasted_s, ketosis_from_h * hour_s, ketosis_full_h * hour_s);
 }
 
-// What the kidney aims at, mOsm/kg: thinnest urine below a plasma osmolality of 284, densest above 295.
-// Vasopressin rises in proportion between the two; urine density follows it steeply at first and levels off
-// (Robertson 1984).
+// Urine osmolality that the kidney aims at: the thinnest below a plasma osmolality of 284 mOsm/kg, the
+// densest above 295. Vasopressin rises in proportion between the two; urine osmolality follows it steeply at
+// first and levels off (Robertson 1984).
+// @param osmolality_mOsm_kg of body water, mOsm/kg
+// @param greatest_mOsm_kg   densest urine of this person now (age, ketosis), mOsm/kg
+// @return mOsm/kg
 template <class T>
 inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
   using namespace constants;
@@ -61,9 +75,11 @@ inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
   return T(urine_thinnest_mOsm_kg) + density * (greatest_mOsm_kg - T(urine_thinnest_mOsm_kg));
 }
 
-// Urine, kg/s: solute over the concentration aimed at, between 15 and 800 mL/h. All solute is passed.
-// @param solute_mOsm_s salt, urea and ketone solute that leave, mOsm/s
-// @param greatest_mOsm_kg densest urine of this person now (age, ketosis)
+// Urine flow: solute over the concentration aimed at, limited to 15 to 800 mL/h. All solute is excreted.
+// @param solute_mOsm_s      salt, urea and ketone solute excreted, mOsm/s, at least 0
+// @param greatest_mOsm_kg   densest urine of this person now (age, ketosis), mOsm/kg
+// @param osmolality_mOsm_kg of body water, mOsm/kg
+// @return kg/s
 template <class T>
 inline T urine_rate_kg_s(T solute_mOsm_s, T greatest_mOsm_kg, T osmolality_mOsm_kg) {
   using namespace constants;
@@ -72,14 +88,20 @@ inline T urine_rate_kg_s(T solute_mOsm_s, T greatest_mOsm_kg, T osmolality_mOsm_
                urine_least_mL_h / (mL_per_kg * hour_s), urine_greatest_mL_h / (mL_per_kg * hour_s));
 }
 
-// Urea passed, mOsm/s: in proportion to what the body holds.
+// Urea excreted, in proportion to the content of the body.
+// @param urea_mOsm in the body, mOsm
+// @return mOsm/s
 template <class T>
 inline T urea_excretion_mOsm_s(T urea_mOsm) {
   return urea_mOsm / T(constants::urea_time_h * hour_s);
 }
 
-// Salt passed in urine, mOsm/s of effective osmoles: the habitual output, fading over days without food,
-// corrected towards the normal extracellular content with a time constant of a day; never negative.
+// Salt excreted in urine: the habitual output, falling over days without food, corrected towards the normal
+// extracellular content with a time constant of a day.
+// @param extracellular_mOsm        effective osmoles now, mOsm
+// @param normal_extracellular_mOsm normal content, mOsm
+// @param fasted_s                  time since the last meal, s, at least 0
+// @return mOsm/s of effective osmoles, at least 0
 template <class T>
 inline T salt_excretion_mOsm_s(T extracellular_mOsm, T normal_extracellular_mOsm, T fasted_s) {
   using namespace constants;
@@ -89,7 +111,9 @@ inline T salt_excretion_mOsm_s(T extracellular_mOsm, T normal_extracellular_mOsm
                        (extracellular_mOsm - normal_extracellular_mOsm) / T(salt_balance_time_h * hour_s));
 }
 
-// The least urine that salt can leave in, kg/s: 600 mOsm/kg of it at most, however dense urine is with urea.
+// Minimum urine flow that can excrete the salt load: at most 600 mOsm/kg of salt, whatever the urea.
+// @param salt_mOsm_s salt excreted, mOsm/s, at least 0
+// @return kg/s
 template <class T>
 inline T urine_for_salt_kg_s(T salt_mOsm_s) {
   using namespace constants;
@@ -98,9 +122,11 @@ inline T urine_for_salt_kg_s(T salt_mOsm_s) {
                  T(urine_greatest_mL_h / (mL_per_kg * hour_s)));
 }
 
-// Ketone acids and ammonium in urine, mOsm/s: made by metabolism, not drawn from the body's osmoles. They
-// come in the second and third day of a fast and go on rising until two weeks have passed, when ammonium
-// carries half of 5 g of nitrogen a day (Hannaford 1982) and an equal number of acid anions with it.
+// Ketone acids and ammonium in urine: made by metabolism, not taken from the body's osmoles. They begin in
+// the second and third day of a fast and rise until two weeks have passed, when ammonium carries half of 5 g
+// of nitrogen a day (Hannaford 1982) and an equal number of acid anions with it.
+// @param fasted_s time since the last meal, s, at least 0
+// @return mOsm/s
 template <class T>
 inline T ketone_excretion_mOsm_s(T fasted_s) {
   using namespace constants;
@@ -110,17 +136,21 @@ inline T ketone_excretion_mOsm_s(T fasted_s) {
              smoothstep(fasted_s, ketosis_full_h * hour_s, ketone_solute_full_h * hour_s);
 }
 
-// Nitrogen in that ammonium, g/s: half of the solute is ammonium, one atom in each; it is not there for urea.
+// Nitrogen in that ammonium, which does not become urea: half of the solute is ammonium, with one atom each.
+// @param fasted_s time since the last meal, s, at least 0
+// @return g/s
 template <class T>
 inline T ammonium_nitrogen_g_s(T fasted_s) {
   return T(0.5) * ketone_excretion_mOsm_s(fasted_s) * T(constants::nitrogen_g_mmol);
 }
 
-// Slope of the fluid shift, L/s: blood driven to the chest by cold and water pressure is read as too much,
-// until that much has been passed, with a time constant of 2.3 h. It is passed once: warmed again, what was
-// lost does not come back by itself, and the next cold night finds it already gone.
+// Slope of the fluid shift: cold and water pressure drive blood to the chest, and the body excretes the
+// apparent excess with a time constant of 2.3 h. This happens once: after rewarming the water does not come
+// back, and the next cold night excretes no more.
+// @param shift_L      water excreted so far, L, at least 0
 // @param constriction 0 none to 1 full skin constriction
-// @param immersed 0 dry, 1 in the water to the neck
+// @param immersed     0 dry, 1 in the water to the neck
+// @return L/s, at least 0
 template <class T>
 inline T fluid_shift_rate_L_s(T shift_L, T constriction, T immersed) {
   using namespace constants;
@@ -128,13 +158,14 @@ inline T fluid_shift_rate_L_s(T shift_L, T constriction, T immersed) {
   return positive_part(T(target - shift_L)) / T(shift_time_h * hour_s);
 }
 
-// The urine that the shift brings on top, kg/s.
+// Urine flow added by the fluid shift, with the same arguments.
+// @return kg/s
 template <class T>
 inline T diuresis_rate_kg_s(T shift_L, T constriction, T immersed) {
   return fluid_shift_rate_L_s(shift_L, constriction, immersed);
 }
 
-// Salt that leaves with a loss of water, mOsm/s.
+// Salt lost with water, mOsm/s, from the water lost in kg/s: by diuresis, sweat and vomit.
 template <class T>
 inline T diuresis_salt_mOsm_s(T diuresis_kg_s) {
   return T(constants::shift_salt_mOsm_kg) * diuresis_kg_s;
@@ -148,14 +179,18 @@ inline T vomit_salt_mOsm_s(T vomit_kg_s) {
   return T(constants::vomit_salt_mOsm_kg) * vomit_kg_s;
 }
 
-// Water from gut to body, kg/s: in proportion to what is there, at most 0.9 L/h.
+// Water absorbed from the gut, in proportion to its content, at most 0.9 L/h.
+// @param gut_water_kg drunk and not yet absorbed, kg
+// @return kg/s
 template <class T>
 inline T gut_absorption_kg_s(T gut_water_kg) {
   using namespace constants;
   return smaller(positive_part(gut_water_kg) / T(gut_emptying_h * hour_s), T(gut_absorption_L_h / hour_s));
 }
 
-// Water made by burning fuel, kg/s, from the heat of each, W.
+// Water made by burning fuel.
+// @param carbohydrate_W, fat_W, protein_W heat from each fuel, W, at least 0
+// @return kg/s
 template <class T>
 inline T metabolic_water_kg_s(T carbohydrate_W, T fat_W, T protein_W) {
   using namespace constants;
@@ -165,13 +200,18 @@ inline T metabolic_water_kg_s(T carbohydrate_W, T fat_W, T protein_W) {
          T(water_per_g_protein / protein_kJ_g * to_kg_J) * protein_W;
 }
 
-// How far the core threshold of sweating and skin dilatation rises, K, with the water deficit.
+// Rise of the core threshold of sweating and skin dilatation with the water deficit.
+// @param deficit_pct water deficit, % of body mass; below 0 counts as 0
+// @return K
 template <class T>
 inline T sweating_shift_K(T deficit_pct) {
   return T(constants::sweat_shift_K_per_pct) * positive_part(deficit_pct);
 }
 
-// Wish to drink, 0 to 1: the larger of what osmolality and what lost water ask for, each in proportion.
+// Thirst: the larger of two parts, in proportion to osmolality and to the water deficit.
+// @param osmolality_mOsm_kg of body water, mOsm/kg
+// @param deficit_pct        water deficit, % of body mass
+// @return 0 none to 1 full
 template <class T>
 inline T thirst(T osmolality_mOsm_kg, T deficit_pct) {
   using namespace constants;
