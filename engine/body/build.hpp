@@ -33,7 +33,7 @@ struct Build {
 
   T mass_kg, lean_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
   T shivering_shift_K;                                    // of the core threshold, after too little sleep
-  T shivering_ceiling_W, shivering_factor, sweat_factor;  // factors of age and person, about 1
+  T shivering_ceiling_W, shivering_factor, sweat_factor;  // by age and person
   T dilatation_age_factor;
   T beyond_shivering_peak_trial;  // 1: outside the group on which the ceiling was measured
   T greatest_urine_osmolality_mOsm_kg;

@@ -5,16 +5,15 @@
 // person's own. Source: Stolwijk 1971 (NASA CR-1855), numbers in constants/body.hpp; scaling below is ours.
 //
 // Scaling. With a = area ratio (Du Bois), l = lean mass ratio, f = fat mass ratio to the standard man:
-//  - areas and basal skin flow x a; lean capacities, blood, core and muscle flow x l; fat capacity and flow x
-//  f;
+//  - areas and basal skin flow x a; lean capacities, blood, core and muscle flow x l; fat capacity and fat
+//    flow x f;
 //  - basal heat of every node x (own resting heat / table's sum);
-//  - a conductance between two layers is the inverse of a fat part and a tissue part in series. A fat layer
-//  of
-//    mass m spread over area A is m / (rho A) thick and resists m / (rho k A^2), half of it on the way in
-//    (muscle to fat), half on the way out (fat to skin); it grows as f / a^2. The tissue part is a length
-//    over an area, the length like volume over area: it grows as (l / a) / a = l / a^2. Where half of the fat
-//    layer's resistance is more than the table's whole (fat to skin in arms and legs, whose fat lies partly
-//    between the muscles), all of that resistance is fat.
+//  - a conductance between two layers is the inverse of a fat part and a tissue part in series. A fat
+//    layer of mass m and area A has the thickness m / (rho A) and the resistance m / (rho k A^2), half of it
+//    on the inside (muscle to fat), half on the outside (fat to skin); it grows as f / a^2. The tissue part
+//    is a length over an area, the length like volume over area: it grows as (l / a) / a = l / a^2. Where
+//    half of the fat layer's resistance is more than the whole of the table (fat to skin in arms and legs,
+//    whose fat lies partly between the muscles), all of that resistance is fat.
 #pragma once
 
 #include "bide/scenario/scenario.hpp"
