@@ -1,4 +1,4 @@
-// What a result rests on that nobody has measured, and which published ranges it left: sentences for reports.
+// Unmeasured assumptions behind a result, and published ranges that it left: sentences for reports.
 #pragma once
 
 #include <string>
@@ -10,12 +10,19 @@
 
 namespace bide::system {
 
+// Assumptions that apply to a scenario.
+// @param scenario a validated scenario
+// @param weather  of this scenario
 std::vector<std::string> assumptions(const scenario::ValidScenario& scenario, const weather::Record& weather);
 
-// Sticky: set when a correlation is used outside its published range.
+// Correlations used outside their published range; once set, a flag stays set.
 class RangeFlags {
  public:
+  // Checks a state; call at output times.
+  // @param system the model, with its discrete states
+  // @param x      the state
   void look(const System<double>& system, const std::vector<double>& x);
+  // A sentence for each flag that is set.
   std::vector<std::string> sentences() const;
 
  private:

@@ -1,7 +1,7 @@
 // The fitted numbers of the engine as the march reads them, so that they can differ from run to run and from
-// lane to lane without compiling again.
+// lane to lane.
 //
-// States: none. Inputs: none, the constants stand unless somebody sets others. Validity and source:
+// States: none. Inputs: none, the constants apply unless other values are set. Validity and source:
 // constants/fitted.hpp.
 #pragma once
 
@@ -9,7 +9,7 @@
 
 namespace bide::system {
 
-// Holds nothing but T.
+// Every member is a T: gathered lane by lane (core/scalar.hpp). Factors without unit, [0, 1].
 template <class T>
 struct Fitted {
   T soaked_insulation = T(constants::soaked_insulation.value);

@@ -1,7 +1,7 @@
-// Compiled scenarios of one structure, side by side in the lanes of one.
+// Joins compiled scenarios of one structure, one per lane.
 //
 // States: none. Inputs: one compiled scenario per lane; only numbers of the scalar type may differ between
-// them. Validity: equal structures, the whole of them. Source: none, copying.
+// them. Validity: structures equal in every member. Source: none, copying.
 #pragma once
 
 #include <array>
@@ -12,7 +12,9 @@
 
 namespace bide::system {
 
-// Throws std::invalid_argument when the structures differ: the marches would part.
+// Joins the scenarios of a block. Throws std::invalid_argument when the structures differ: they cannot march
+// in lock step.
+// @param from one per lane, none null
 template <int W>
 Compiled<Lanes<W>> gather(const std::array<const Compiled<double>*, W>& from) {
   Compiled<Lanes<W>> out;

@@ -1,4 +1,4 @@
-// What events leave behind for the record.
+// Notes of events, for the record.
 #pragma once
 
 #include <vector>
@@ -30,16 +30,15 @@ enum class NoteKind {
   died
 };
 
-// `kind_index` is the failure's number in the scenario's list; asked and given are litres or kJ per person.
 struct Note {
-  double time_s;
+  double time_s;  // since the scenario's start
   NoteKind kind;
-  int person = -1;
-  int index = 0;
-  double asked = 0, given = 0;
+  int person = -1;              // in the crew, from 0; -1: no single person
+  int index = 0;                // of a failure: its place in the scenario's list
+  double asked = 0, given = 0;  // amounts: L of water, kJ of food, kg wrung, pieces
 };
 
-// Null when nobody records (lanes).
+// Null when nothing is recorded (lanes).
 using Notes = std::vector<Note>*;
 
 }  // namespace bide::system

@@ -1,7 +1,8 @@
-// What is read off a person's state: the quantities that limits and reports speak of.
+// Quantities computed from a person's state for limits and reports.
 //
-// States: none. Inputs: a person's block of the state vector. Source: definitions; deficits are of body mass
-// at the start, euhydrated, and count only water that the body then left would need.
+// States: none. Inputs: b, the person's parameters, and x, the person's block of the state vector. Source:
+// definitions; deficits are relative to the euhydrated body mass at the start, and count only water that the
+// remaining tissue needs.
 #pragma once
 
 #include "bide/body/build.hpp"
@@ -12,11 +13,13 @@
 
 namespace bide::system {
 
+// Core temperature: that of the trunk core.
 template <class T>
 inline T core_degC(const T* x) {
   return x[body::at::node(body::trunk, body::core)];
 }
 
+// Mean skin temperature by area, fingers included.
 template <class T>
 inline T mean_skin_degC(const body::Build<T>& b, const T* x) {
   T sum = b.finger_area_m2 * x[body::at::finger], area = b.finger_area_m2;
@@ -27,34 +30,39 @@ inline T mean_skin_degC(const body::Build<T>& b, const T* x) {
   return sum / area;
 }
 
-// Water set free so far by the use of protein and glycogen, kg; negative with more of them than at the start.
+// Water set free so far by the use of protein and glycogen.
+// @return kg; negative with more of them than at the start
 template <class T>
 inline T tissue_water_freed_kg(const body::Build<T>& b, const T* x) {
   return body::tissue_water_freed(T(b.protein_kg - x[body::at::protein_mass]),
                                   T(b.glycogen_kJ - x[body::at::glycogen]));
 }
 
-// Lacking water, % of body mass at the start. A body with less tissue needs less water: what lay in tissue
-// that is gone is not lacking.
+// Water deficit. A body with less tissue needs less water: the water of tissue that was used is not missing.
+// @return % of body mass at the start; negative after overdrinking
 template <class T>
 inline T water_deficit_pct(const body::Build<T>& b, const T* x) {
   return body::water_deficit_pct(x[body::at::body_water], T(b.body_water_kg - tissue_water_freed_kg(b, x)),
                                  b.mass_kg);
 }
 
-// Effective osmoles left in the cells, mOsm.
+// Effective osmoles in the cells.
+// @return mOsm
 template <class T>
 inline T intracellular_mOsm(const body::Build<T>& b, const T* x) {
   return b.intracellular_osmoles_mOsm - body::tissue_salt_freed(tissue_water_freed_kg(b, x));
 }
 
-// Effective osmolality of body water, mOsm/kg (cells and surroundings are in osmotic balance).
+// Effective osmolality of body water; cells and surroundings are in osmotic balance.
+// @return mOsm/kg
 template <class T>
 inline T osmolality_mOsm_kg(const body::Build<T>& b, const T* x) {
   return body::osmolality_mOsm_kg(x[body::at::extracellular_osmoles], intracellular_mOsm(b, x),
                                   x[body::at::body_water]);
 }
 
+// Water in all clothing.
+// @return kg
 template <class T>
 inline T clothing_water_kg(const T* x) {
   T sum(0);

@@ -1,7 +1,7 @@
-// When something can change: every stop of a run, in order, fixed before it starts.
+// The schedule: every time event of a run, in order, fixed before it starts.
 //
-// States: none. Inputs: the scenario's routine, rationing, boarding and failures, and the sun. Order of stops
-// at one time: by kind as listed, then by index (file order). Source: none, bookkeeping.
+// States: none. Inputs: the scenario's routine, rationing, boarding and failures, and the sun. Order of time
+// events at one time: by kind as listed, then by index (file order). Source: none, bookkeeping.
 #pragma once
 
 #include <vector>
@@ -27,41 +27,45 @@ enum class StopKind {
   signal,
   lights,  // lamps and beacons burn
   check,   // conditions of people, air rule
-  knot     // a sample of the weather file: nothing changes but the slope of the forcing
+  knot     // a row of the weather file: only the slope of the forcing changes
 };
 
+// A time event.
 struct ScheduledStop {
-  double time_s;
+  double time_s;  // since the scenario's start
   StopKind kind;
-  int index;
+  int index;  // meaning depends on the kind, see there; else the number of the event among its kind
   bool operator==(const ScheduledStop&) const = default;
 };
 
-// True where the coefficients jump, so that the steps after it must be graded.
+// Whether the coefficients jump at a kind of time event, so that graded steps must follow.
 bool is_hard(StopKind kind);
 
-// What all lanes share: two runs march in lock step when these are equal.
+// What all lanes share: two runs can march in lock step when their structures are equal.
 struct Structure {
   int persons = 0;
   bool has_raft = true;
   bool starts_in_water = false;
-  double boarding_s = 0;  // 0: aboard from the start
-  double end_s = 0;
-  double output_interval_s = 0;
+  double boarding_s = 0;         // 0: aboard from the start; end_s without a raft
+  double end_s = 0;              // end of the run, above 0
+  double output_interval_s = 0;  // above 0
   double check_interval_s = 0;
   stores::RationPlan ration_plan;
   double bail_interval_s = 0;
   double desalinator_h_per_day = 0;
   bool catch_rain = true, wring = true, damp_in_heat = false, inflate_floor = true, huddle = true;
   std::vector<scenario::Failure> failures;
-  std::vector<bool> injured, lifejacket, aid, medicine;
+  std::vector<bool> injured, lifejacket, aid, medicine;  // by person
   stores::Gear gear;
   cabin::CanopySun one_skin_sun, two_skin_sun;
-  double aid_m2K_W = 0;              // what a protective aid adds
+  double aid_m2K_W = 0;              // resistance that a protective aid adds
   std::vector<ScheduledStop> stops;  // sorted
   bool operator==(const Structure&) const = default;
 };
 
+// Makes the structure of a scenario.
+// @param scenario a validated scenario
+// @param weather  of this scenario: for the sun and the rows of its file
 Structure make_structure(const scenario::ValidScenario& scenario, const weather::Record& weather);
 
 }  // namespace bide::system
