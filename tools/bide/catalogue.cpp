@@ -110,15 +110,15 @@ int show(const std::string& part, bool json) {
 
 }  // namespace
 
-void add_catalogue(CLI::App& app, int& exit_code) {
-  CLI::App* command =
-      app.add_subcommand("catalogue", "List rafts, packs, clothing and items, each with its source");
+void add_catalogue(Program& program) {
   auto part = std::make_shared<std::string>();
   auto json = std::make_shared<bool>(false);
-  command->add_option("part", *part, "rafts, packs, ensembles or items; all if left out")
-      ->check(CLI::IsMember({"rafts", "packs", "ensembles", "items"}));
-  command->add_flag("--json", *json, "As JSON");
-  command->callback([part, json, &exit_code] { exit_code = show(*part, *json); });
+  Command command =
+      program.command("catalogue", "List rafts, packs, clothing and items, each with its source");
+  command.word("part", *part, {"rafts", "packs", "ensembles", "items"},
+               "rafts, packs, ensembles or items; all if left out");
+  command.flag("--json", *json, "As JSON");
+  command.does([part, json] { return show(*part, *json); });
 }
 
 }  // namespace bide::tool

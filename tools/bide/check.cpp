@@ -2,6 +2,7 @@
 #include <fmt/core.h>
 
 #include <memory>
+#include <string>
 
 #include "bide/core/notice.hpp"
 #include "bide/scenario/write.hpp"
@@ -40,12 +41,12 @@ int check(const std::string& path) {
 
 }  // namespace
 
-void add_check(CLI::App& app, int& exit_code) {
-  CLI::App* command =
-      app.add_subcommand("check", "Validate a scenario; print the resolved inputs, defaults and cautions");
+void add_check(Program& program) {
   auto path = std::make_shared<std::string>();
-  command->add_option("scenario", *path, "Scenario file")->required();
-  command->callback([path, &exit_code] { exit_code = check(*path); });
+  Command command =
+      program.command("check", "Validate a scenario; print the resolved inputs, defaults and cautions");
+  command.text("scenario", *path, "Scenario file").required();
+  command.does([path] { return check(*path); });
 }
 
 }  // namespace bide::tool

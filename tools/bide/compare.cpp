@@ -211,31 +211,25 @@ int compare(const CompareArguments& arguments) {
 
 }  // namespace
 
-void add_compare(CLI::App& app, int& exit_code) {
+void add_compare(Program& program) {
   auto arguments = std::make_shared<CompareArguments>();
-  CLI::App* command =
-      app.add_subcommand("compare", "Scenarios beside each other: what differs, and why one is ahead");
-  command->add_option("scenarios", arguments->scenarios, "Scenario files")->required();
-  command
-      ->add_option("--vary", arguments->vary,
-                   "POINTER=value,value...: the one scenario with each of these values; several make every "
-                   "combination")
-      ->expected(1)
-      ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+  Command command =
+      program.command("compare", "Scenarios beside each other: what differs, and why one is ahead");
+  command.texts("scenarios", arguments->scenarios, "Scenario files").required();
+  command.texts("--vary", arguments->vary,
+                "POINTER=value,value...: the one scenario with each of these values; several make every "
+                "combination");
   constexpr std::uint64_t most = 1'000'000;
-  command
-      ->add_option("-n,--futures", arguments->futures,
-                   "Common futures to draw where every option has `uncertain`; 0 for none")
-      ->check(CLI::Range(std::uint64_t{0}, most))
-      ->capture_default_str();
-  command->add_option("--seed", arguments->seed, "Same seed, same futures")->capture_default_str();
-  command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
-  command->add_option("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
-  CLI::Option* json = command->add_flag("--json", arguments->json, "As JSON");
-  command->add_flag("--csv", arguments->csv, "As CSV, a row for each option")->excludes(json);
-  command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
-  command->footer(std::string(standing_notice));
-  command->callback([arguments, &exit_code] { exit_code = compare(*arguments); });
+  command.number("-n,--futures", arguments->futures, {0, most},
+                 "Common futures to draw where every option has `uncertain`; 0 for none");
+  command.number("--seed", arguments->seed, any_seed, "Same seed, same futures");
+  command.flag("--progress", arguments->progress, "Report progress even when not on a terminal");
+  command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
+  const Argument json = command.flag("--json", arguments->json, "As JSON");
+  command.flag("--csv", arguments->csv, "As CSV, a row for each option").excludes(json);
+  command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
+  command.footer(standing_notice);
+  command.does([arguments] { return compare(*arguments); });
 }
 
 }  // namespace bide::tool

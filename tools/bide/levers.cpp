@@ -55,16 +55,15 @@ int show_levers(const LeversArguments& arguments) {
 
 }  // namespace
 
-void add_levers(CLI::App& app, int& exit_code) {
+void add_levers(Program& program) {
   auto arguments = std::make_shared<LeversArguments>();
-  CLI::App* command =
-      app.add_subcommand("levers", "Practical changes tried one at a time, by the time each buys");
-  command->add_option("scenario", arguments->scenario, "Scenario file")->required();
-  command->add_option("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
-  command->add_flag("--json", arguments->json, "As JSON");
-  command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
-  command->footer(std::string(standing_notice));
-  command->callback([arguments, &exit_code] { exit_code = show_levers(*arguments); });
+  Command command = program.command("levers", "Practical changes tried one at a time, by the time each buys");
+  command.text("scenario", arguments->scenario, "Scenario file").required();
+  command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
+  command.flag("--json", arguments->json, "As JSON");
+  command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
+  command.footer(standing_notice);
+  command.does([arguments] { return show_levers(*arguments); });
 }
 
 }  // namespace bide::tool

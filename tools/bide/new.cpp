@@ -6,6 +6,7 @@
 #include <charconv>
 #include <functional>
 #include <iostream>
+#include <limits>
 #include <memory>
 #include <optional>
 
@@ -18,6 +19,8 @@
 
 namespace bide::tool {
 namespace {
+
+constexpr Allowed<int> crew_sizes{1, 100}, months{1, 12};
 
 struct Answers {
   std::optional<int> crew, month;
@@ -153,7 +156,8 @@ scenario::Scenario build(const Answers& answers) {
   const int usual_crew = 4;
   const double usual_days = 5, hours_per_day = 24;
   const int crew = ask(answers.crew, "How many persons", usual_crew);
-  if (crew < 1 || crew > 100) throw BadAnswer(fmt::format("crew of {}: allowed 1 to 100", crew));
+  if (crew < crew_sizes.low || crew > crew_sizes.high)
+    throw BadAnswer(fmt::format("crew of {}: allowed 1 to 100", crew));
   scenario::Raft raft;
   raft.kind =
       answers.raft ? *answers.raft : ask(answers.raft, "Raft (see bide catalogue rafts)", usual_raft(crew));
@@ -165,7 +169,8 @@ scenario::Scenario build(const Answers& answers) {
       ask(answers.place, "Place, latitude,longitude or one of " + area_keys(), std::string("northern_ocean")),
       climate_needed);
   const int month = month_of(answers, place.latitude_deg);
-  if (month < 1 || month > 12) throw BadAnswer(fmt::format("month {}: allowed 1 to 12", month));
+  if (month < months.low || month > months.high)
+    throw BadAnswer(fmt::format("month {}: allowed 1 to 12", month));
   const double days = ask(answers.days, "Days", usual_days);
   const std::string clothing =
       ask(answers.clothing, "Clothing (see bide catalogue ensembles)", std::string("temperate_sailing"));
@@ -210,30 +215,31 @@ int write_new(const Answers& answers) {
 
 }  // namespace
 
-void add_new(CLI::App& app, int& exit_code) {
-  CLI::App* command =
-      app.add_subcommand("new", "Write a scenario from the catalogue and a few answers or flags");
+void add_new(Program& program) {
   auto answers = std::make_shared<Answers>();
   Answers& a = *answers;
-  command->add_option("--crew", a.crew, "Number of persons");
-  command->add_option("--raft", a.raft, "Catalogue key of the raft");
-  command->add_option("--pack", a.pack, "Catalogue key of the pack; the raft's usual one if left out");
-  command->add_option("--place", a.place, "\"latitude,longitude\" or one of " + area_keys());
-  CLI::Option* month = command->add_option("--month", a.month, "1 to 12")->check(CLI::Range(1, 12));
-  command->add_option("--season", a.season, "In place of the month, by hemisphere")
-      ->check(CLI::IsMember({"winter", "spring", "summer", "autumn"}))
-      ->excludes(month);
-  command->add_option("--days", a.days, "Days simulated");
-  command->add_option("--clothing", a.clothing, "Catalogue key of what everybody wears");
-  command->add_option("--boarding", a.boarding, "How the raft is reached")
-      ->check(CLI::IsMember({"dry", "swim", "float_free"}));
-  command->add_option("--air", a.air_degC, "Air temperature in place of the table's, degC");
-  command->add_option("--water", a.water_degC, "Sea temperature in place of the table's, degC");
-  command->add_option("--wind", a.wind_m_s, "Wind at 10 m in place of the table's, m/s");
-  command->add_option("--name", a.name, "Title");
-  command->add_option("-o,--output", a.output, "File to write; standard output if left out");
-  command->add_flag("--force", a.force, "Overwrite the file if it exists");
-  command->callback([answers, &exit_code] { exit_code = write_new(*answers); });
+  Command command = program.command("new", "Write a scenario from the catalogue and a few answers or flags");
+  constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
+                                       std::numeric_limits<double>::max()};
+  command.number("--crew", a.crew, crew_sizes, "Number of persons");
+  command.text("--raft", a.raft, "Catalogue key of the raft");
+  command.text("--pack", a.pack, "Catalogue key of the pack; the raft's usual one if left out");
+  command.text("--place", a.place, "\"latitude,longitude\" or one of " + area_keys());
+  const Argument month = command.number("--month", a.month, months, "In place of the season");
+  command
+      .word("--season", a.season, {"winter", "spring", "summer", "autumn"},
+            "In place of the month, by hemisphere")
+      .excludes(month);
+  command.number("--days", a.days, any_number, "Days simulated");
+  command.text("--clothing", a.clothing, "Catalogue key of what everybody wears");
+  command.word("--boarding", a.boarding, {"dry", "swim", "float_free"}, "How the raft is reached");
+  command.number("--air", a.air_degC, any_number, "Air temperature in place of the table's, degC");
+  command.number("--water", a.water_degC, any_number, "Sea temperature in place of the table's, degC");
+  command.number("--wind", a.wind_m_s, any_number, "Wind at 10 m in place of the table's, m/s");
+  command.text("--name", a.name, "Title");
+  command.text("-o,--output", a.output, "File to write; standard output if left out");
+  command.flag("--force", a.force, "Overwrite the file if it exists");
+  command.does([answers] { return write_new(*answers); });
 }
 
 }  // namespace bide::tool

@@ -253,35 +253,31 @@ int odds(const OddsArguments& arguments) {
 
 }  // namespace
 
-void add_odds(CLI::App& app, int& exit_code) {
+void add_odds(Program& program) {
   auto arguments = std::make_shared<OddsArguments>();
-  CLI::App* command =
-      app.add_subcommand("odds", "Many possible futures: the endurance window, given what is known so far");
-  command->add_option("scenario", arguments->scenario, "Scenario file with `uncertain`")->required();
+  OddsArguments& a = *arguments;
+  Command command =
+      program.command("odds", "Many possible futures: the endurance window, given what is known so far");
+  command.text("scenario", a.scenario, "Scenario file with `uncertain`").required();
   constexpr std::uint64_t most = 100'000'000;
-  command->add_option("-n,--futures", arguments->samples, "How many to draw")
-      ->check(CLI::Range(std::uint64_t{1}, most))
-      ->capture_default_str();
-  command->add_option("--seed", arguments->seed, "Same seed, same futures")->capture_default_str();
-  command->add_option("--threads", arguments->threads, "0: one to a core; results do not depend on it")
-      ->check(CLI::Range(0, 1024));
-  command->add_option("--alive-at", arguments->alive_at_h, "Hours after the start: all known alive")
-      ->check(CLI::Range(0.0, 1440.0));
-  command->add_option("--now", arguments->now_h, "Hours after the start: the time of asking, no help yet")
-      ->check(CLI::Range(0.0, 1440.0));
-  command->add_option("--csv", arguments->csv, "Write the shares against time as CSV");
-  command->add_option("--json", arguments->json, "Write everything as JSON");
-  command->add_option("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
-  auto* sample = command->add_option("--sample", arguments->sample, "Run this one future alone");
-  command->add_option("--dump", arguments->dump, "Write this one future as a plain scenario")
-      ->excludes(sample);
-  command->add_option("-o,--output", arguments->output, "Where --dump writes; standard output if left out");
-  command->add_flag("--force", arguments->force, "Let --dump write over a file");
-  command->add_flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
-  command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
-  command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
-  command->footer(std::string(standing_notice));
-  command->callback([arguments, &exit_code] { exit_code = odds(*arguments); });
+  command.number("-n,--futures", a.samples, {1, most}, "How many to draw");
+  command.number("--seed", a.seed, any_seed, "Same seed, same futures");
+  command.number("--threads", a.threads, any_threads, "0: one to a core; results do not depend on it");
+  constexpr Allowed<double> hours{0, 1440};
+  command.number("--alive-at", a.alive_at_h, hours, "Hours after the start: all known alive");
+  command.number("--now", a.now_h, hours, "Hours after the start: the time of asking, no help yet");
+  command.text("--csv", a.csv, "Write the shares against time as CSV");
+  command.text("--json", a.json, "Write everything as JSON");
+  command.text("--report", a.report_html, "Write a page for a browser or for print, as HTML");
+  const Argument sample = command.number("--sample", a.sample, {0, most}, "Run this one future alone");
+  command.number("--dump", a.dump, {0, most}, "Write this one future as a plain scenario").excludes(sample);
+  command.text("-o,--output", a.output, "Where --dump writes; standard output if left out");
+  command.flag("--force", a.force, "Let --dump write over a file");
+  command.flag("--quiet", a.quiet, "One line only; cautions go to the error stream");
+  command.flag("--ascii", a.ascii, "No letters beyond ASCII");
+  command.flag("--progress", a.progress, "Report progress even when not on a terminal");
+  command.footer(standing_notice);
+  command.does([arguments] { return odds(*arguments); });
 }
 
 }  // namespace bide::tool

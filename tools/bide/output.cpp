@@ -6,7 +6,7 @@
 #include <filesystem>
 #include <fstream>
 
-#include "commands.hpp"
+#include "arguments.hpp"
 
 namespace bide::tool {
 

@@ -159,21 +159,21 @@ int run(const RunArguments& arguments) {
 
 }  // namespace
 
-void add_run(CLI::App& app, int& exit_code) {
+void add_run(Program& program) {
   auto arguments = std::make_shared<RunArguments>();
-  CLI::App* command = app.add_subcommand("run", "One simulation: until when each person is able and alive");
-  command->add_option("scenario", arguments->scenario, "Scenario file")->required();
-  command->add_option("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
-  command->add_option("--json", arguments->result_json, "Write the result as JSON");
-  CLI::Option* report = command->add_option("--report", arguments->report_html,
-                                            "Write a page for a browser or for print, as HTML");
-  command->add_flag("--no-levers", arguments->no_levers, "Leave out of the page what would buy more time")
-      ->needs(report);
-  command->add_flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
-  command->add_flag("--ascii", arguments->ascii, "No letters beyond ASCII");
-  command->add_flag("--progress", arguments->progress, "Report progress even when not on a terminal");
-  command->footer(std::string(standing_notice));
-  command->callback([arguments, &exit_code] { exit_code = run(*arguments); });
+  Command command = program.command("run", "One simulation: until when each person is able and alive");
+  command.text("scenario", arguments->scenario, "Scenario file").required();
+  command.text("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
+  command.text("--json", arguments->result_json, "Write the result as JSON");
+  const Argument report =
+      command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
+  command.flag("--no-levers", arguments->no_levers, "Leave out of the page what would buy more time")
+      .needs(report);
+  command.flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
+  command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
+  command.flag("--progress", arguments->progress, "Report progress even when not on a terminal");
+  command.footer(standing_notice);
+  command.does([arguments] { return run(*arguments); });
 }
 
 }  // namespace bide::tool

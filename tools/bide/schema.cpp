@@ -9,16 +9,17 @@
 
 namespace bide::tool {
 
-void add_schema(CLI::App& app, int& exit_code) {
-  CLI::App* command = app.add_subcommand("schema", "Print the JSON Schema (2020-12) of a scenario file");
+void add_schema(Program& program) {
   auto of_result = std::make_shared<bool>(false), of_study = std::make_shared<bool>(false);
-  auto* result = command->add_flag("--result", *of_result, "Of the result that run --json writes instead");
-  command->add_flag("--study", *of_study, "Of a study file instead")->excludes(result);
-  command->callback([of_result, of_study, &exit_code] {
-    exit_code = put(*of_result  ? report::result_schema()
-                    : *of_study ? scenario::study_json_schema()
-                                : scenario::json_schema(),
-                    "", false);
+  Command command = program.command("schema", "Print the JSON Schema (2020-12) of a scenario file");
+  const Argument result =
+      command.flag("--result", *of_result, "Of the result that run --json writes instead");
+  command.flag("--study", *of_study, "Of a study file instead").excludes(result);
+  command.does([of_result, of_study] {
+    return put(*of_result  ? report::result_schema()
+               : *of_study ? scenario::study_json_schema()
+                           : scenario::json_schema(),
+               "", false);
   });
 }
 

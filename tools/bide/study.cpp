@@ -87,30 +87,27 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
 
 }  // namespace
 
-void add_study(CLI::App& app, int& exit_code) {
+void add_study(Program& program) {
   auto arguments = std::make_shared<StudyArguments>();
   auto shard = std::make_shared<std::string>();
-  CLI::App* command = app.add_subcommand(
-      "study", "Many simulations by a design: how results spread, and what they depend on");
-  add_study_options(*command, *arguments);
-  command->add_option("--shard", *shard, "Only part i of n, as 2/4; bide merge joins the parts");
-  command->footer(std::string(standing_notice));
-  command->callback([arguments, shard, &exit_code] { exit_code = run_study(*arguments, *shard); });
+  Command command =
+      program.command("study", "Many simulations by a design: how results spread, and what they depend on");
+  add_study_options(command, *arguments);
+  command.text("--shard", *shard, "Only part i of n, as 2/4; bide merge joins the parts");
+  command.footer(standing_notice);
+  command.does([arguments, shard] { return run_study(*arguments, *shard); });
 }
 
-void add_merge(CLI::App& app, int& exit_code) {
+void add_merge(Program& program) {
   auto arguments = std::make_shared<StudyArguments>();
   auto places = std::make_shared<std::vector<std::string>>();
-  CLI::App* command = app.add_subcommand("merge", "Join the parts of a study");
-  command->add_option("places", *places, "Folders with parts, or files of records")->required();
-  command->add_option("--out", arguments->out, "Folder of the whole; the first one if left out");
-  command->add_option("--study", arguments->study, "The study file: write its results too");
-  command->add_flag("--csv", arguments->csv, "Write every sample to results.csv too");
-  command->add_flag("--netcdf", arguments->netcdf, "Write every sample to results.nc too");
-  command->add_flag("--report", arguments->report, "Write a page with charts to summary.html too");
-  command->add_flag("--quiet", arguments->quiet, "Do not print the summary");
-  command->footer(std::string(standing_notice));
-  command->callback([arguments, places, &exit_code] { exit_code = merge(*places, *arguments); });
+  Command command = program.command("merge", "Join the parts of a study");
+  command.texts("places", *places, "Folders with parts, or files of records").required();
+  command.text("--out", arguments->out, "Folder of the whole; the first one if left out");
+  command.text("--study", arguments->study, "The study file: write its results too");
+  add_table_options(command, *arguments);
+  command.footer(standing_notice);
+  command.does([arguments, places] { return merge(*places, *arguments); });
 }
 
 }  // namespace bide::tool

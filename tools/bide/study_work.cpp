@@ -33,6 +33,23 @@ void show(ProgressLine& line, const study::Progress& p) {
 
 }  // namespace
 
+void add_table_options(Command& command, StudyArguments& arguments) {
+  command.flag("--csv", arguments.csv, "Write every sample to results.csv too");
+  command.flag("--netcdf", arguments.netcdf,
+               "Write every sample to results.nc too (NetCDF-4, CF conventions)");
+  command.flag("--report", arguments.report, "Write a page with charts to summary.html too");
+  command.flag("--quiet", arguments.quiet, "Do not print the summary");
+}
+
+void add_study_options(Command& command, StudyArguments& arguments) {
+  command.text("study", arguments.study, "Study file").required();
+  command.text("--out", arguments.out, "Folder of the results; the study's name with _results if left out");
+  command.number("--threads", arguments.threads, any_threads,
+                 "0: one to a core; results do not depend on it");
+  command.flag("--progress", arguments.progress, "Report progress even when not on a terminal");
+  add_table_options(command, arguments);
+}
+
 fs::path folder_of(const StudyArguments& arguments) {
   return arguments.out.empty() ? fs::path(arguments.study).stem().string() + "_results" : arguments.out;
 }

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+#include "arguments.hpp"
 #include "bide/study/questions/study.hpp"
 
 namespace bide::tool {
@@ -16,20 +17,10 @@ struct StudyArguments {
   bool csv = false, netcdf = false, report = false, quiet = false, progress = false;
 };
 
+// Which tables and pages are wanted.
+void add_table_options(Command& command, StudyArguments& arguments);
 // Options that every way of running a study takes.
-template <class Command>
-void add_study_options(Command& command, StudyArguments& arguments) {
-  command.add_option("study", arguments.study, "Study file")->required();
-  command.add_option("--out", arguments.out,
-                     "Folder of the results; the study's name with _results if left out");
-  command.add_option("--threads", arguments.threads, "Threads; one to a core if left out");
-  command.add_flag("--csv", arguments.csv, "Write every sample to results.csv too");
-  command.add_flag("--netcdf", arguments.netcdf,
-                   "Write every sample to results.nc too (NetCDF-4, CF conventions)");
-  command.add_flag("--report", arguments.report, "Write a page with charts to summary.html too");
-  command.add_flag("--quiet", arguments.quiet, "Do not print the summary");
-  command.add_flag("--progress", arguments.progress, "Report progress even when not on a terminal");
-}
+void add_study_options(Command& command, StudyArguments& arguments);
 
 std::filesystem::path folder_of(const StudyArguments& arguments);
 

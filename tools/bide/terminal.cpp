@@ -9,7 +9,7 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "commands.hpp"
+#include "arguments.hpp"
 
 namespace bide::tool {
 

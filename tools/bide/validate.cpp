@@ -78,17 +78,15 @@ int validate(const ValidateArguments& arguments) {
 
 }  // namespace
 
-void add_validate(CLI::App& app, int& exit_code) {
-  CLI::App* command = app.add_subcommand("validate", "Compare the model with published findings");
+void add_validate(Program& program) {
   auto arguments = std::make_shared<ValidateArguments>();
-  auto* json = command->add_flag("--json", arguments->json, "An array of rows");
-  command->add_flag("--studies", arguments->studies, "One line a study, in place of one a row")
-      ->excludes(json);
-  command->add_option(
-      "--report", arguments->report,
-      "Write a page for a browser: curves over published points, every row, what is missed and why");
-  command->footer(std::string(standing_notice));
-  command->callback([arguments, &exit_code] { exit_code = validate(*arguments); });
+  Command command = program.command("validate", "Compare the model with published findings");
+  const Argument json = command.flag("--json", arguments->json, "An array of rows");
+  command.flag("--studies", arguments->studies, "One line a study, in place of one a row").excludes(json);
+  command.text("--report", arguments->report,
+               "Write a page for a browser: curves over published points, every row, what is missed and why");
+  command.footer(standing_notice);
+  command.does([arguments] { return validate(*arguments); });
 }
 
 }  // namespace bide::tool

@@ -4,12 +4,10 @@
 #include <fmt/core.h>
 #include <mpi.h>
 
-#include <CLI/CLI.hpp>
 #include <filesystem>
 #include <optional>
 #include <string>
 
-#include "../bide/commands.hpp"
 #include "../bide/study_work.hpp"
 #include "bide/core/notice.hpp"
 
@@ -84,21 +82,14 @@ int run(const Ranks& ranks, const tool::StudyArguments& arguments) {
 
 int main(int argc, char** argv) {
   const Ranks ranks(argc, argv);
-  CLI::App app{"bide_mpi: a study of bide over the ranks of MPI.", "bide_mpi"};
-  app.footer(std::string(standing_notice));
-  app.require_subcommand(1);
+  tool::Program program("bide_mpi", "bide_mpi: a study of bide over the ranks of MPI.", standing_notice);
   tool::StudyArguments arguments;
   arguments.threads = 1;  // a rank to a core, unless told otherwise
-  tool::add_study_options(
-      *app.add_subcommand("study", "Many simulations by a design, shared out over the ranks"), arguments);
+  tool::Command command = program.command("study", "Many simulations by a design, shared out over the ranks");
+  tool::add_study_options(command, arguments);
+  command.does([&] { return run(ranks, arguments); });
   try {
-    app.parse(argc, argv);
-  } catch (const CLI::ParseError& error) {
-    if (!ranks.first()) return error.get_exit_code() == 0 ? tool::exit_ok : tool::exit_usage;
-    return app.exit(error) == 0 ? tool::exit_ok : tool::exit_usage;
-  }
-  try {
-    return run(ranks, arguments);
+    return program.run(argc, argv, !ranks.first());
   } catch (const std::exception& error) {
     fmt::print(stderr, "bide_mpi: {}\n", error.what());
     MPI_Abort(MPI_COMM_WORLD, tool::exit_run_failed);
