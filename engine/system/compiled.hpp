@@ -34,7 +34,8 @@ struct RaftBuild {
                                               // keeps from it
 };
 
-// How much of it, where what is done and when is the structure's: at boarding, by routine and by ration.
+// Amounts at boarding, of the routine and of the rations; which actions happen, and when, is fixed by
+// Structure.
 template <class T>
 struct Amounts {
   T water_shipped_kg, wet_fraction;    // at boarding

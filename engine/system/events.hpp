@@ -1,8 +1,9 @@
-// What happens at a stop: the only place where held state changes, each change entered in the books.
+// Discrete changes at a time event: the only place where discrete states change, each change entered in the
+// books.
 //
-// States: held state, and the entries of the integrated vector that an event moves (water on the floor, in
-// clothing, in the gut...). Inputs: the stop. Order: as the schedule has it. Source: see stores/ and cabin/
-// for amounts.
+// States: the discrete states, and the entries of the integrated vector that an event moves (water on the
+// floor, in clothing, in the gut...). Inputs: the time event. Order: that of the schedule. Source: see
+// stores/ and cabin/ for amounts.
 #pragma once
 
 #include <vector>
@@ -12,6 +13,11 @@
 
 namespace bide::system {
 
+// Applies one time event.
+// @param stop   the time event
+// @param system the model; its discrete states change
+// @param x      the integrated vector; changes
+// @param notes  what happened is appended; null: not recorded
 template <class T>
 void apply(const ScheduledStop& stop, System<T>& system, std::vector<T>& x, Notes notes);
 

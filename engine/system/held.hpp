@@ -1,8 +1,8 @@
-// What stays constant between two stops and is changed only by events: conditions of people, the state of the
-// raft, the stores, and the books of what events moved in and out.
+// The discrete states: constant between two time events and changed by these alone. Conditions of people, the
+// state of the raft, the stores, and the books of what events moved in and out.
 //
-// States: these are discrete states, kept apart from the integrated vector. Inputs: events. Flags are numbers
-// 0 or 1 of the scalar type, so that lanes can differ. Source: none, bookkeeping.
+// States: these, kept apart from the integrated vector. Inputs: events. Flags are numbers 0 or 1 of the
+// scalar type, so that lanes can differ. Source: none, bookkeeping.
 #pragma once
 
 #include <array>

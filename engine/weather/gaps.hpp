@@ -36,6 +36,10 @@ struct Filled {
 // @return samples without gaps over the run, or the problems
 Filled fill_gaps(Quantity q, const Samples& samples, Span run, const GapRule& rule);
 
+struct FilledWaves {
+  Samples height, period;
+  std::vector<std::string> notes;
+};
 // Fills the gaps of wave height and period. In a gap longer than the rule allows, the height is that of the
 // sea fully developed by the wind, and the period that of a fully developed sea of that height.
 // @param height significant wave height, m
@@ -43,10 +47,6 @@ Filled fill_gaps(Quantity q, const Samples& samples, Span run, const GapRule& ru
 // @param wind   at 10 m, m/s, without gaps over the run
 // @param run    the time to cover
 // @param rule   what may be bridged; its fallback is not used
-struct FilledWaves {
-  Samples height, period;
-  std::vector<std::string> notes;
-};
 FilledWaves fill_waves(const Samples& height, const Samples& period, const Samples& wind, Span run,
                        const GapRule& rule);
 

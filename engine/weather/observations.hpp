@@ -42,8 +42,7 @@ struct QuantityFacts {
 const QuantityFacts& facts(Quantity);
 
 // Checks a value against the plausible range.
-// @param q     which quantity
-// @param value in its unit
+// @param value in the unit of the quantity
 // @return empty when plausible; else "air temperature 512 degC is outside -70 to 60"
 std::optional<std::string> implausible(Quantity, double value);
 

@@ -1,7 +1,7 @@
-// Scenarios beside each other, as text, JSON and CSV.
+// Comparison of scenarios as text, JSON and CSV.
 //
-// Inputs: what was run, each scenario with its own stores, with those of the first, and at both ends of what
-// nobody has measured. Every sentence is made from the results; none is assumed.
+// Inputs: the runs: each scenario with its own stores, with those of the first, and at both ends of the
+// unmeasured ranges. Every sentence is made from the results; none is assumed.
 #pragma once
 
 #include <optional>

@@ -32,7 +32,7 @@ Ahead later(const outcome::CrewTimes Figures::*times, const Figures& a, const Fi
   return outcome::later((a.*times).first_s, a.horizon_s, (b.*times).first_s, b.horizon_s);
 }
 
-// Whether the order holds at both ends of what nobody has measured.
+// Whether the order is the same at both ends of the unmeasured ranges.
 std::string at_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const Option& a, const Option& b) {
   if (a.ends.empty() || b.ends.empty() || ahead == Ahead::not_told_apart) return "";
   bool holds = true, turns = false;

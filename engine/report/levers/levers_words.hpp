@@ -1,4 +1,4 @@
-// What a lever buys, in the words that text and page share.
+// Gains of levers in words, for text and page.
 #pragma once
 
 #include <string>
@@ -16,8 +16,8 @@ inline constexpr const char* what_the_ends_are =
     "the "
     "highest of their ranges, with and without the lever.";
 
-// Both gains; where no limit is reached, the margin. Each with what it is at the ends of what nobody has
-// measured.
+// Both gains; where no limit is reached, the margin. Each with its value at both ends of the unmeasured
+// ranges.
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
 // "What would buy time or margin, most first: ...": the first few of the levers that buy any.

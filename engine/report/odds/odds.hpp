@@ -25,7 +25,7 @@ struct FailedSample {
   std::string reason;
 };
 
-// How much narrower the first person's able until would be if this were known.
+// Expected variance reduction, if this input were known, of the time until which the first person is able.
 struct Unknown {
   std::string name;
   study::FactorKind kind = study::FactorKind::variety;

@@ -1,9 +1,9 @@
-// Options under common random futures: sample k of each draws the same weather, people and failures, since
-// draws belong to the names of what is uncertain, not to the file they stand in.
+// Options under common random futures: sample k of each draws the same weather, people and failures, because
+// draws depend on the names of the uncertain inputs, not on the file.
 //
 // Inputs: scenarios with `uncertain`, each to its own horizon; pairs are judged within the nearer one.
-// Output: the first person's able until and alive until, paired. Same seed, same futures; results depend on
-// neither threads nor on the other options.
+// Output: the times until which the first person is able and alive, paired. Same seed, same futures; results
+// depend neither on threads nor on the other options.
 #pragma once
 
 #include <cstdint>
@@ -21,6 +21,11 @@ struct FuturesOfOption {
   double horizon_h = 0;
 };
 
+// Runs the futures of one option.
+// @param scenario with `uncertain`
+// @param seed     the same for every option
+// @param count    samples 0 to count - 1 are run
+// @param progress called with the share done, [0, 1]; not empty
 FuturesOfOption draw_futures(const scenario::ValidScenario& scenario, std::uint64_t seed, std::uint64_t count,
                              const std::function<void(double fraction)>& progress);
 
@@ -30,7 +35,10 @@ struct PairedFutures {
   Paired able, alive;  // first person; second option minus first, h
 };
 
-// Left out with fewer than two pairs that have results.
+// Compares two options by their futures.
+// @param first, second of the same seed and count
+// @param confidence    of all intervals, (0, 1)
+// @return empty with fewer than two pairs that have results
 std::optional<PairedFutures> pair_futures(const FuturesOfOption& first, const FuturesOfOption& second,
                                           double confidence);
 

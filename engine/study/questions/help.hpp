@@ -1,4 +1,4 @@
-// When help comes that can work in some weather only.
+// Time at which help comes that can only work in some weather.
 //
 // States: none. Inputs: the weather of one sample; the wind at 10 m and the significant wave height above
 // which help cannot work, stated by the user and not known to the model; the hours of work that help needs;
@@ -16,16 +16,20 @@ namespace bide::study {
 
 struct Help {
   double at_h = std::numeric_limits<double>::infinity();  // infinite: not within the hours followed
-  double held_back_h = 0;                                 // before it comes, or in all of the hours followed
-  bool no_weather = false;  // there is none within the hours followed that it can work in
+  double held_back_h = 0;   // hours of too bad weather before it comes, or in all of the hours followed
+  bool no_weather = false;  // no weather within the hours followed in which it can work
 };
 
-// The hour by which as many hours at or below the limits have passed as help needs. Help that needs none
-// comes with the first weather it can work in.
+// The hour by which the weather has been at or below the limits for as long as help needs. Help that needs no
+// time comes with the first weather in which it can work.
+// @param weather   of the sample
+// @param limits    wind at 10 m and significant wave height above which help cannot work
+// @param needed_h  hours of work that help needs, h, at least 0
+// @param horizon_h hours followed, h, above 0
 Help help_in_weather(const weather::Record& weather, const scenario::HeldBackAbove& limits, double needed_h,
                      double horizon_h);
 
-// As the scenario states it: at the hour itself where weather has no bearing.
+// The same as the scenario states it; where it states no limits, help comes after needed_h.
 Help help_of(const scenario::Rescue& rescue, double needed_h, const weather::Record& weather,
              double horizon_h);
 

@@ -17,7 +17,8 @@ namespace {
 using outcome::Figures;
 using scenario::ValidScenario;
 
-// One way to be off: all rafts as they are, at the lowest and at the highest heat loss and leakage.
+// One configuration (all rafts of a crew), run at nominal and at both ends of the ranges of heat loss and
+// leakage.
 struct Case {
   using Places = std::vector<std::size_t>;
   Places as_it_is;

@@ -1,11 +1,10 @@
-// Every practical change tried on a scenario, one at a time, and ranked by what it buys.
+// Every practical change tried on a scenario, one at a time, and ranked by its gain.
 //
-// Inputs: a validated scenario. Output: for each lever of the catalogue what it gains or loses against the
-// scenario as it is, why it makes no sense, or why it is withheld. A lever is withheld when carbon dioxide,
-// with canopy and leakage at either end of their unmeasured ranges, passes the limit of being able and is
-// worse by the lever. Gains are told at both of these ends as well, each against the scenario at the same
-// end. Runs go over all processors; the order of the results depends on nothing but the
-// results.
+// Inputs: a validated scenario. Output: for each lever of the catalogue the gain or loss against the scenario
+// as it is, why it makes no sense, or why it is withheld. A lever is withheld when, with canopy and leakage
+// at either end of their unmeasured ranges, carbon dioxide passes the limit of being able and the lever makes
+// it worse. Gains are given at both of these ends as well, each against the scenario at the same end. Runs go
+// over all processors; the order of the results depends on the results alone.
 #pragma once
 
 #include <optional>
@@ -19,21 +18,26 @@
 
 namespace bide::study {
 
-// Hours later than before; beyond a horizon only a bound is known.
+// Change of a time by a lever; beyond a horizon only a bound is known.
 struct Gain {
-  double hours = 0;
-  bool at_least = false;   // the true gain, or loss, is that or more
-  bool unreached = false;  // neither before nor with the lever: no hours to compare
-  bool told_apart = false;
+  double hours = 0;         // later than without the lever; negative: earlier
+  bool at_least = false;    // the true gain, or loss, is that or more
+  bool unreached = false;   // not reached with or without the lever: no hours to compare
+  bool told_apart = false;  // distinguishable from no gain
 };
+// Gain in a time.
+// @param before_s  without the lever, s; empty: beyond the horizon
+// @param with_s    with the lever, s; empty: beyond the horizon
+// @param horizon_s end of both runs, s
 Gain gain_of(const std::optional<double>& before_s, const std::optional<double>& with_s, double horizon_s);
 
-// What one lever changes; the margin where neither with nor without it a limit of being able is reached.
+// Gains by one lever.
 struct Gains {
   Gain able, alive;
-  double margin = 0;  // of the way to the nearest limit
+  double margin = 0;  // gain in the margin left, where no limit of being able is reached with or without it
 };
 
+// One lever and its effect.
 struct LeverTried {
   enum class State { makes_no_sense, withheld, tried };
 
@@ -44,19 +48,23 @@ struct LeverTried {
   outcome::Figures figures;
   Gains gained;
   std::vector<Gains> ends;  // at the lowest and at the highest heat loss and leakage; empty without a raft
-  double co2_low_ppm = 0, co2_high_ppm = 0;  // highest, over the unmeasured ranges
+  double co2_low_ppm = 0, co2_high_ppm = 0;  // range of the highest value, over the unmeasured ranges
 };
 
+// All levers and the scenario without any.
 struct LeversTried {
   outcome::Figures base;
   double base_co2_low_ppm = 0, base_co2_high_ppm = 0;
-  std::vector<LeverTried> tried;  // the largest gain in able, then alive, then margin, first; the rest behind
+  std::vector<LeverTried> tried;  // by gain in able, then alive, then margin, largest first; others last
 };
 
+// Tries every lever of the catalogue.
+// @param scenario a validated scenario
+// @return the levers, or what is wrong with the weather, or why a run failed
 std::variant<LeversTried, scenario::Diagnostics, timeline::Failure> try_levers(
     const scenario::ValidScenario& scenario);
 
-// More than nothing, less than nothing, or not told apart: in able, else in alive, else by the margin.
+// Sign of the gain: +1, -1, or 0 if indistinguishable; in able, else in alive, else in the margin.
 int direction(const LeverTried& tried);
 
 }  // namespace bide::study

@@ -1,4 +1,4 @@
-// The figures of a sample by name, for whoever asks for one or lists them all.
+// The figures of a sample by name.
 //
 // States: none. Validity: a time beyond the horizon is infinite, a figure that does not exist is not a
 // number. Persons are numbered from 1.
@@ -19,7 +19,8 @@ struct Output {
   bool is_time = false;  // of an end, which may lie beyond the horizon
 };
 
-// The crew's first, then each person's, always in this order.
+// All figures: those of the crew, then those of each person.
+// @param persons number of persons
 std::vector<Output> outputs(int persons);
 
 // Null when there is none of that name.

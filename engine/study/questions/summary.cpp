@@ -168,8 +168,8 @@ std::vector<double> all_of(const Numbers& each) {
   return first_of(each, std::numeric_limits<std::size_t>::max());
 }
 
-// Of finite values, those that are not the one that more than half are; all of them where there is none. The
-// vote of Boyer and Moore (1981, from memory) leaves that value standing, if there is one.
+// Number of finite values that differ from the majority value; all if there is no majority. The majority is
+// found by the vote of Boyer and Moore (1981, from memory).
 std::size_t differing(const Numbers& each, std::size_t cases) {
   double standing = not_a_number;
   std::size_t votes = 0, same = 0;

@@ -1,5 +1,5 @@
-// One scenario over what nobody has measured: canopy heat loss and leakage at both ends of their ranges,
-// shivering that tires and shivering that does not. What the file states itself stays as it is.
+// One scenario over its unmeasured inputs: canopy heat loss and leakage at both ends of their ranges,
+// shivering that tires and shivering that does not. Inputs that the file states are not varied.
 //
 // Inputs: a validated scenario. Output: the runs at every combination of those ends, without the scenario as
 // it is; none where it states them all. Runs go over all processors.
@@ -12,6 +12,9 @@
 
 namespace bide::study {
 
+// Runs the scenario at every combination.
+// @param scenario a validated scenario
+// @return the runs, or what is wrong with the weather, or why a run failed
 std::variant<std::vector<Run>, scenario::Diagnostics, timeline::Failure> run_unmeasured(
     const scenario::ValidScenario& scenario);
 
@@ -19,6 +22,7 @@ std::variant<std::vector<Run>, scenario::Diagnostics, timeline::Failure> run_unm
 struct TimeRange {
   std::optional<double> earliest_s, latest_s;
 };
+// @param times_s s since the start; empty: beyond the horizon
 TimeRange range_of(const std::vector<std::optional<double>>& times_s);
 
 }  // namespace bide::study

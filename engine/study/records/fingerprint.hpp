@@ -1,4 +1,4 @@
-// Which model made a result: stands for the engine's sources and what they were compiled for.
+// Identifies the model that made a result: the engine's sources and the processor they were compiled for.
 #pragma once
 
 #include <string_view>

@@ -1,7 +1,7 @@
-// Records in a file without a name that is gone when the program ends, so that a million of them take no more
-// memory than a thousand.
+// Records in an unnamed temporary file that disappears when the program ends, so that a million of them take
+// no more memory than a thousand.
 //
-// States: the file. Inputs: records that are trivially copyable: they are written as they lie in memory.
+// States: the file. Inputs: records that are trivially copyable: their bytes are written as they are.
 #pragma once
 
 #include <algorithm>
@@ -16,8 +16,8 @@
 
 namespace bide::study {
 
-// Made in the system's folder for temporary files. Throws std::system_error when that cannot be written or
-// read.
+// A file in the system's folder for temporary files. Throws std::system_error when it cannot be made, written
+// or read.
 template <class Record>
 class UnnamedFile {
   static_assert(std::is_trivially_copyable_v<Record>);
@@ -27,14 +27,15 @@ class UnnamedFile {
     if (!file_) fail("cannot be made");
   }
 
+  // Appends a record.
   void add(const Record& record) {
     if (std::fwrite(&record, sizeof record, 1, file_.get()) != 1) fail("cannot be written");
     ++size_;
   }
 
-  std::size_t size() const { return size_; }
+  std::size_t size() const { return size_; }  // records
 
-  // Every record, in the order in which they were added.
+  // Calls `visit` with every record, in the order in which they were added.
   template <class Visit>
   void each(const Visit& visit) const {
     std::FILE* file = file_.get();
