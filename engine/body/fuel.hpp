@@ -42,12 +42,16 @@ inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate
   return g_day / T(day_s) * lean_kg / T(nitrogen_lean_mass_kg) * (T(1) - sparing);
 }
 
-// Nitrogen of the protein burnt, from its heat in W, and back.
+// Nitrogen of the protein burnt from the heat of protein, and back.
+// @param protein_W heat of protein, W
+// @return g/s
 template <class T>
 inline T nitrogen_g_s(T protein_W) {
   using namespace constants;
   return protein_W / T(protein_kJ_g * kJ_J * protein_per_nitrogen);
 }
+// @param nitrogen_g_s nitrogen of the protein burnt, g/s
+// @return W
 template <class T>
 inline T protein_W(T nitrogen_g_s) {
   using namespace constants;

@@ -62,7 +62,7 @@ inline constexpr Sourced co2_headache_ppm{
 inline constexpr Sourced co2_short_term_ppm{30000.0, "ppm", "niosh1994co2",
                                             "short-term limit; its 15 min are recalled", Trust::from_memory};
 
-// ---- two results beside each other: less than this apart counts as not told apart
+// ---- comparison of two results: a smaller difference counts as not distinguishable
 inline constexpr Sourced times_apart_fraction{
     0.05, "-", "", "what two printed figures resolve; steps alone may shift a time by 1 %", Trust::judgement,
     0.01, 0.2};
@@ -76,7 +76,7 @@ inline constexpr Sourced deficits_apart_pct{0.5, "% of body mass", "",
 inline constexpr Sourced margins_apart_fraction{
     0.05, "-", "", "of the way from the normal value to a limit; as for times", Trust::judgement};
 inline constexpr Sourced foul_air_apart_h{1.0, "h", "", "a few output times", Trust::judgement};
-// A cabin nearer to the outside than this has no loss for each kelvin worth telling.
+// Least excess over the outside temperature for which the loss per kelvin is given.
 inline constexpr Sourced excess_for_conductance_K{1.0, "K", "", "below it the quotient is noise",
                                                   Trust::judgement};
 

@@ -1,5 +1,5 @@
-// Default body fat and aerobic capacity of a person of whom neither is known, and who falls outside what was
-// measured.
+// Default body fat and aerobic capacity of a person of whom neither is known, and the range of the people who
+// were measured.
 //
 // Validity: adults of 20 and over (surveys of the United States population).
 #pragma once

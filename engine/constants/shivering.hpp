@@ -1,4 +1,4 @@
-// Shivering: what drives it, how strong it can get, what stops it and how it may tire.
+// Shivering: drive, ceiling, suppression and fatigue.
 #pragma once
 
 #include "bide/core/sourced.hpp"
@@ -31,7 +31,7 @@ inline constexpr Sourced shiver_air_fat_power{0.5, "-", "tikuisis1991",
                                               "abstract: for a given fall of mean skin temperature in air, "
                                               "the rise is attenuated by the square root of fatness",
                                               Trust::seen};
-// The two laws share what lies within a spread of the mean of the other's core temperatures, 35.92 (0.93)
+// The laws are blended where the core is within one spread of the mean of the first law's data, 35.92 (0.93)
 // degC.
 inline constexpr Sourced shiver_air_from_core_degC{
     36.85, "degC", "tikuisis1999", "abstract: mean and one spread above, 35.92 + 0.93", Trust::derived};
@@ -51,8 +51,8 @@ inline constexpr Sourced shiver_peak_over_rest{
     4.9, "-", "eyolfson2001", "abstract: observed peak 4.9 (0.8) times rest", Trust::seen, 4.1, 5.7};
 inline constexpr Sourced shiver_rest_mL_kg_min{
     4.51, "mL/(kg min)", "eyolfson2001", "observed peak 22.1 over 4.9", Trust::derived, 3.5, 5.0};
-// The people it was measured on, as mean and spread of the abstract allow; the regression is held at these
-// ends.
+// Range of the people it was measured on, estimated from mean and spread in the abstract; the inputs of the
+// regression are limited to it.
 inline constexpr Sourced shiver_peak_youngest_years{
     18.0, "years", "eyolfson2001", "abstract: mean 24.7 less 2 x 6 is 13; adults are taken", Trust::judgement,
     13.0, 20.0};

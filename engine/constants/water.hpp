@@ -53,8 +53,8 @@ inline constexpr Sourced vasopressin_full_mOsm_kg{
     295, "mOsm/kg", "robertson1984", "urine is as dense as it gets near here, recalled", Trust::from_memory,
     292, 300};
 
-// The kidney needs little of the hormone: urine is half as dense as it gets at a fifth of the level that
-// makes it densest (1 against 5 pg/mL).
+// Vasopressin level, as a share of the level of densest urine, at which urine is half as dense (1 against
+// 5 pg/mL).
 inline constexpr Sourced urine_half_dense_vasopressin{
     0.2, "-", "robertson1984", "1 of 5 pg/mL, recalled", Trust::from_memory, 0.15, 0.4};
 
