@@ -23,11 +23,12 @@ struct Compared {
   outcome::Figures figures;
 };
 
+// One option of the comparison.
 struct Option {
-  std::string label;  // the file, with what was put in
+  std::string label;  // the file, with the values put in
   Compared own;
   std::optional<Compared> equal;  // with the stores of the first option
-  std::string equal_refused;      // why not, when that makes no scenario
+  std::string equal_refused;      // why there is none, where it is not a valid scenario
   std::vector<outcome::Figures>
       ends;  // own stores, at the lowest and the highest heat loss; empty without a raft
   // Own stores, against the first option under common futures.
@@ -36,17 +37,21 @@ struct Option {
 
 struct Comparison {
   std::vector<Option> options;
-  bool same_stores = false;  // all carry the same already; `equal` is empty then
+  bool same_stores = false;  // all carry the same; `equal` is empty then
   std::string no_futures;    // why there are no common futures; empty where there are
 };
 
-// What the runs are: single cases, and beside them common futures where there are any.
+// The sentence that says the runs are single cases, and whether there are common futures.
 std::string one_case_each(const Comparison& comparison);
 
-// What sets each option apart from the first, in whole sentences, one list for each option after the first.
+// Differences of each option from the first, in whole sentences: one list for each option after the first.
 std::vector<std::vector<std::string>> conclusions(const Comparison& comparison);
 
+// The comparison as plain text.
+// @param letters what may be printed
+// @param width   of a line, terminal columns; limited to [40, 80]
 std::string comparison_text(const Comparison& comparison, Letters letters, int width);
+// The same as JSON and as CSV.
 std::string comparison_json(const Comparison& comparison);
 std::string comparison_csv(const Comparison& comparison);
 

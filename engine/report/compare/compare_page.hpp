@@ -1,5 +1,5 @@
-// The page of a comparison: what differs, the figures side by side, what sets the options apart, the odds
-// under common futures, and both stays drawn over each other.
+// The page of a comparison: inputs that differ, figures side by side, conclusions, the odds under common
+// futures, and charts of all options.
 #pragma once
 
 #include "bide/report/compare/compare.hpp"

@@ -1,8 +1,8 @@
-// What each practical change buys, as text and JSON.
+// Gain of each practical change, as text and JSON.
 //
-// Inputs: the levers as they were tried. Gains are against the scenario as it is; a lever that costs time
-// stands apart, one that is withheld or makes no sense says why. Whatever closes openings carries its carbon
-// dioxide.
+// Inputs: the levers as they were tried. Gains are against the scenario as it is. Levers that cost time are
+// listed apart; for one that is withheld or makes no sense the reason is given. Carbon dioxide is given with
+// every lever that closes openings.
 #pragma once
 
 #include <string>
@@ -14,6 +14,11 @@ namespace bide::report {
 
 inline constexpr const char* levers_format = "bide levers 1";
 
+// The levers as plain text and as JSON.
+// @param levers   as tried on the scenario
+// @param scenario the scenario as it is
+// @param letters  what may be printed
+// @param width    of a line, terminal columns; limited to [40, 80]
 std::string levers_text(const study::LeversTried& levers, const scenario::ValidScenario& scenario,
                         Letters letters, int width);
 std::string levers_json(const study::LeversTried& levers, const scenario::ValidScenario& scenario);

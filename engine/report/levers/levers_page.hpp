@@ -1,4 +1,4 @@
-// The page of levers alone: the scenario as it is, and what would buy more time.
+// The page of levers: the scenario as it is, and changes that would gain time.
 #pragma once
 
 #include "bide/report/html/page.hpp"

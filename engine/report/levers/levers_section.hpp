@@ -1,5 +1,5 @@
-// What would buy more time, as a section of a page: hours of able and alive for each change, what costs time,
-// what is withheld and what makes no sense.
+// Changes that would gain time, as a section of a page: hours able and alive for each, those that cost time,
+// those withheld and those that make no sense.
 #pragma once
 
 #include "bide/report/html/page.hpp"

@@ -8,9 +8,12 @@
 namespace bide::report {
 
 // "able gains 14 h", "alive not told apart".
+// @param what      "able" or "alive"
+// @param gain      in that time
+// @param horizon_s end of the runs, s
 std::string gain_words(const char* what, const study::Gain& gain, double horizon_s);
 
-// What the brackets of bought_words() stand for.
+// Explains the brackets of bought_words().
 inline constexpr const char* what_the_ends_are =
     "At the ends: with canopy heat loss and leakage, which nobody has measured, at the lowest and then at "
     "the "
@@ -20,13 +23,13 @@ inline constexpr const char* what_the_ends_are =
 // ranges.
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
-// "What would buy time or margin, most first: ...": the first few of the levers that buy any.
+// "What would buy time or margin, most first: ...": the first few of the levers with a gain.
 std::string most_bought_words(const study::LeversTried& levers);
 
-// Its price in carbon dioxide, for whatever closes openings or makes the air worse; else empty.
+// Carbon dioxide with a lever that closes openings or makes the air worse; else empty.
 std::string air_words(const study::LeversTried& levers, const study::LeverTried& tried);
 
-// " (1.2 kg, 2.5 L more aboard)"; empty where it brings nothing.
+// " (1.2 kg, 2.5 L more aboard)"; empty where a lever adds nothing.
 std::string burden_words(const scenario::Burden& burden);
 
 }  // namespace bide::report

@@ -1,8 +1,8 @@
 // The endurance window of a crew in words, as a table against time, and as JSON.
 //
-// Inputs: odds (study/odds.hpp) and what stands around them. Output as for a run: plain text within the page,
-// CSV with the notice in comment lines, ASCII JSON. Ranges come before single numbers; the late tail is shown
-// as plainly as the early one.
+// Inputs: the odds and the scenario behind them. Output as for a run: plain text within the page, CSV with
+// the notice in comment lines, ASCII JSON. Ranges come before single numbers; the late tail is shown as
+// plainly as the early one.
 #pragma once
 
 #include <cstdint>
@@ -32,13 +32,14 @@ struct Unknown {
   study::Narrowing narrowing;
 };
 
+// All that a report on odds is made from.
 struct OddsMaterial {
   const scenario::ValidScenario& scenario;
   std::uint64_t seed = 0, samples = 0;
   std::vector<FailedSample> failed;
   study::KnownSoFar known;
   study::Odds odds;
-  std::vector<Unknown> unknowns;  // most telling first
+  std::vector<Unknown> unknowns;  // largest expected variance reduction first
   std::optional<study::NestedBands> nested;
 };
 
@@ -48,9 +49,12 @@ struct HelpDrawn {
   double needed_h = 0, horizon_h = 0;
 };
 
+// The odds as plain text, as one line, as CSV and as JSON.
+// @param width   of a line, terminal columns; limited to [40, 80]
+// @param letters what may be printed
 std::string odds_text(const OddsMaterial& material, int width, Letters letters);
 std::string odds_line(const OddsMaterial& material, Letters letters);  // for --quiet
-// When help comes in one future, beneath the summary of its run.
+// When help comes in one future, printed below the summary of its run.
 std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters);
 std::string odds_csv(const OddsMaterial& material);
 std::string odds_json(const OddsMaterial& material);

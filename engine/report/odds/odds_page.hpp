@@ -1,5 +1,5 @@
-// The page of odds: the window with its ranges, who is still able and alive against time, what ends it, help
-// as stated, which unknown to ask for, and the two kinds of not knowing.
+// The page of odds: the window with its ranges, shares able and alive against time, causes, help as stated,
+// the unknowns by expected variance reduction, and aleatory and epistemic spread.
 #pragma once
 
 #include "bide/report/html/page.hpp"

@@ -1,4 +1,4 @@
-// The columns of a timeline by name: the one list that every table is made from.
+// Names of the columns of a timeline: every table is made from this list.
 #pragma once
 
 #include <vector>

@@ -1,4 +1,4 @@
-// Which dated events a person at a glance needs, out of the many a run records.
+// Selection of the few dated events that a summary shows, out of the many of a run.
 #pragma once
 
 #include <string>
@@ -10,12 +10,14 @@ namespace bide::report {
 
 struct PickedEvent {
   const timeline::Event* event = nullptr;
-  int of_its_kind = 1;  // how many the run holds; only the first is picked of a kind that recurs often
+  int of_its_kind = 1;  // number of this kind in the run
 };
 
-// At most `most` events in time order. What befalls persons comes before what befalls stores and the raft,
-// which comes before routine; of a kind that occurs more than three times, unless it is the
-// state of a person, only the first is picked.
+// Picks events. Those of persons have priority over those of stores and the raft, and these over routine; of
+// a kind that occurs more than three times only the first is picked, unless it is the state of a person.
+// @param events in time order
+// @param most   number of events at most
+// @return in time order
 std::vector<PickedEvent> pick_events(const std::vector<timeline::Event>& events, std::size_t most);
 
 }  // namespace bide::report

@@ -1,4 +1,4 @@
-// How numbers and text stand in every JSON this program writes.
+// Format of numbers and text in every JSON that this program writes.
 #pragma once
 
 #include <cmath>
@@ -7,7 +7,7 @@
 
 namespace bide::report {
 
-// Six significant digits: more would be noise. Null when not finite.
+// A number with six significant digits, because more would be noise; null when not finite.
 inline nlohmann::ordered_json json_number(double value) {
   if (!std::isfinite(value)) return nullptr;
   if (value == 0) return 0.0;
@@ -16,7 +16,7 @@ inline nlohmann::ordered_json json_number(double value) {
   return std::round(value * scale) / scale;
 }
 
-// ASCII only, "<" as an escape too, ending in a line end.
+// JSON as text: ASCII only, "<" escaped as well, with a line end at the end.
 inline std::string json_text(const nlohmann::ordered_json& json) {
   const std::string ascii = json.dump(1, ' ', true);
   std::string out;

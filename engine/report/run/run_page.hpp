@@ -1,8 +1,8 @@
-// The page of one run: the answer with its range, the stay, what the bodies and the cabin went through,
-// what would buy more time, and two sheets to print: a ration card and a list for the first hour.
+// The page of one run: the answer with its range, the stay, the course of bodies and cabin, changes that
+// would gain time, and two sheets to print: a ration card and a list for the first hour.
 //
-// Inputs: one run; the same scenario over what nobody has measured (may be empty); the levers as they were
-// tried (may be null). Output: a page for html::to_html().
+// Inputs: one run; the same scenario over its unmeasured inputs (may be empty); the levers as they were tried
+// (may be null). Output: a page for html::to_html().
 #pragma once
 
 #include <vector>

@@ -1,4 +1,4 @@
-// Sentences about persons and evidence that the terminal and the pages share.
+// Sentences about persons and evidence, for terminal and pages.
 #pragma once
 
 #include <string>
@@ -8,16 +8,16 @@
 
 namespace bide::report {
 
-// What ends it for each person and the next limit; persons with the same words stand together.
+// Cause of the end for each person, and the next limit; persons with the same words share a sentence.
 std::vector<std::string> person_sentences(const Material& material);
 
-// The results of each grade that has any: "extrapolated", "able until, hands".
+// The results of each grade: "extrapolated", "able until, hands". Grades without results are left out.
 struct GradeWords {
   std::string grade, results;
 };
 std::vector<GradeWords> evidence_words(const Material& material);
 
-// Where the measurements end that these results went beyond.
+// Ends of the measurements that these results went beyond.
 std::vector<std::string> data_ends(const Material& material);
 
 inline constexpr const char* not_in_the_model =

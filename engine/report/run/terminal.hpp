@@ -1,4 +1,4 @@
-// The summary a tired person reads: the answer first, then what it rests on.
+// The summary on the terminal: the answer first, then its basis.
 //
 // Inputs: an outcome, its timeline and scenario. Output: plain text, no colour, no line wider than the
 // options say (40 to 80 columns); with `utf8` off every byte is ASCII.
@@ -17,10 +17,15 @@ struct WrittenFile {
 
 struct TerminalOptions {
   bool utf8 = true;
-  int width = 80;
+  int width = 80;  // of a line, terminal columns; limited to [40, 80]
   std::vector<WrittenFile> files;
 };
 
+// The summary of one run.
+// @param outcome  of the timeline
+// @param timeline the run
+// @param scenario that was run
+// @param options  width, letters, names of files written
 std::string terminal_summary(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
                              const scenario::ValidScenario& scenario, const TerminalOptions& options);
 

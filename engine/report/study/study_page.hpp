@@ -1,4 +1,4 @@
-// The page of a study: how its figures spread, and what each depends on.
+// The page of a study: the spread of its figures, and the inputs they depend on.
 #pragma once
 
 #include "bide/report/html/page.hpp"

@@ -1,4 +1,4 @@
-// Every sample of a study as a row: what was drawn, what came of it. As CSV; other writers of tables take the
+// Every sample of a study as a row: what was drawn, and the results. As CSV; other writers of tables use the
 // same columns.
 #pragma once
 

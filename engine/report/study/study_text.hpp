@@ -10,10 +10,10 @@ namespace bide::report {
 std::string study_text(const study::Study& study, const study::Summary& summary);
 std::string study_json(const study::Study& study, const study::Summary& summary);
 
-// Why nothing is said of what a figure depends on.
+// Why a figure has no sensitivities.
 std::string no_dependence(const study::Dependence& d);
 
-// What the numbers of a design's dependences are.
+// Explains the sensitivities that a design gives.
 std::string how_to_read(scenario::DesignKind kind);
 
 // "4,096 runs of a saltelli design (512 base samples, 6 inputs or groups)"
