@@ -23,7 +23,7 @@ double uptake_W(double mass_kg, double uptake_mL_kg_min, double rq) {
   return uptake_mL_kg_min * mass_kg / mL_per_L / minute_s * energy_per_oxygen_J_L(rq);
 }
 
-// 1 below 60, `old` above, a straight line over the ten years around it.
+// 1 below 60 years, `old` above, with a linear change over the ten years around 60.
 double past_sixty(double age_years, double old) {
   const double past =
       bide::clamp((age_years - old_age_years + old_age_spread_years) / (2 * old_age_spread_years), 0.0, 1.0);
@@ -68,7 +68,7 @@ double shivering_ceiling_W(double mass_kg, double height_m, double age_years, do
   const double square = height_m * height_m;
   const double bmi = clamp(mass_kg / square, shiver_peak_lightest_bmi.value, shiver_peak_heaviest_bmi.value);
   const double age = clamp(age_years, shiver_peak_youngest_years.value, shiver_peak_oldest_years.value);
-  // Beyond the heaviest the mass is ballast: it neither shivers nor weakens what does.
+  // Mass above the heaviest of the group neither shivers nor lowers the shivering of the rest.
   const double shivering_kg = std::min(mass_kg, bmi * square);
   const double vo2max = vo2max_mL_kg_min * mass_kg / shivering_kg;
   const double regression =

@@ -41,7 +41,7 @@ void take_table(const BodyTable& table, const FingerNode& fingers, Build<double>
   b.finger_basal_W = fingers.basal_W;
   b.finger_basal_flow_L_h = fingers.basal_flow_L_h;
   b.finger_setpoint_degC = fingers.setpoint_C;
-  // What the hands open to, fingers do by surface.
+  // Fingers get their share of the hands' dilatation by surface.
   b.finger_dilatation_share = table.dilatation_share[hands] * constants::finger_area_share;
   b.dilatation_share[hands] -= b.finger_dilatation_share;
 }

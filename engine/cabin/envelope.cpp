@@ -33,7 +33,7 @@ Geometry raft_geometry(double floor_area_m2, double canopy_height_m, double tube
   g.tube_side_area_m2 = g.perimeter_m * std::numbers::pi * tube_diameter_m;
   if (canopy_height_m <= 0) return g;
   const double dome = std::max(canopy_height_m - tubes_height, 0.0);
-  // atanh(e) has no limit at a flat cover, its product with 1 - e^2 has: nothing beyond the disc.
+  // At a flat cover atanh(e) has no limit, but its product with 1 - e^2 goes to 0: only the disc is left.
   g.canopy_area_m2 = dome > 1e-6 * radius ? half_spheroid_area_m2(radius, dome) : floor_area_m2;
   g.volume_m3 = floor_area_m2 * std::min(canopy_height_m, tubes_height) + 2.0 / 3.0 * floor_area_m2 * dome;
   // (1 + n_z) / 2 averaged over the surface: the integral of n_z over it is the plan area.

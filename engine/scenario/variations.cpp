@@ -46,7 +46,7 @@ std::optional<Value> value_of(const std::string& text, Holds holds) {
   return std::nullopt;
 }
 
-// What is uncertain about a scenario is no input of a single run.
+// A single run does not use the uncertain block of its scenario.
 bool can_vary(const FieldLine& line) {
   return line.holds != Holds::parts && line.pointer.rfind("/uncertain", 0) != 0;
 }

@@ -12,7 +12,7 @@ namespace bide::timeline {
 
 namespace {
 
-// Entry `i` at the end less at the start.
+// Change of entry `i` from start to end.
 template <class T>
 struct Change {
   const T *start, *end;

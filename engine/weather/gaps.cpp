@@ -25,7 +25,7 @@ struct Gap {
   }
 };
 
-// Every stretch without a value that touches the run, shortest step included.
+// Every interval without a value that overlaps the run, however short.
 std::vector<Gap> gaps_of(const Samples& samples, Span run) {
   std::vector<Gap> gaps;
   double last = run.begin_unix_s;
@@ -50,7 +50,7 @@ bool has_fallback_key(Quantity q) {
          q == Quantity::wind_speed || q == Quantity::pressure;
 }
 
-// The samples with the points that fill each gap put where they belong.
+// The samples with the points that fill each gap inserted.
 Samples with_points(const Samples& samples, const std::vector<Gap>& gaps,
                     const std::vector<Samples>& points) {
   Samples out;
@@ -70,7 +70,7 @@ Samples with_points(const Samples& samples, const std::vector<Gap>& gaps,
   return out;
 }
 
-// Where the gap holds the fallback: away from the values at its ends, where there are any.
+// First and last point of the fallback in a gap, away from the values at its ends, if any.
 Samples fallback_points(const Gap& gap, const Samples& samples, double fallback) {
   constexpr double quarter = 0.25;
   const double ramp = std::min(hour_s, quarter * gap.length_s());

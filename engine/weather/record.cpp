@@ -27,7 +27,7 @@ struct Knot {
 constexpr std::size_t numbers_in_knot = sizeof(Knot) / sizeof(double);
 using Numbers = std::array<double, numbers_in_knot>;
 
-// How the waves move one raft. Computed anew only when the sea has changed: it is half of the work at a knot.
+// Motion of one raft in waves. Computed again only when the sea has changed: it is half the work at a knot.
 class Motion {
  public:
   explicit Motion(const Site& site)

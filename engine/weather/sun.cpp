@@ -68,7 +68,7 @@ Place sun_place(double unix_s) {
 }  // namespace
 
 double refraction_deg(double elevation_deg) {
-  // Below the horizon the formula loses its meaning; there it fades with the disc.
+  // Below the horizon the formula is not valid; with the whole disc below it there is none.
   const double lowest_deg = -(sun_radius_deg + horizon_refraction_deg);
   if (elevation_deg < lowest_deg) return 0;
   const double argument_deg = elevation_deg + refraction_offset_deg2 / (elevation_deg + refraction_shift_deg);

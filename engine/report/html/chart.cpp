@@ -33,7 +33,7 @@ const char* word(Kind kind) {
   return "";
 }
 
-// Three figures, whole numbers from a thousand on: what a chart can be read to.
+// Three figures, and whole numbers from a thousand on: the precision to which a chart can be read.
 std::string figures(double value) {
   constexpr double whole_from = 1000;
   return std::abs(value) >= whole_from ? fmt::format("{:.0f}", value) : fmt::format("{:.3g}", value);
@@ -59,7 +59,7 @@ std::string value_of(const Point& point, Kind kind) {
   return out;
 }
 
-// Twelve figures: far more than a drawing shows, and no tail of noise that would part two equal places.
+// Twelve figures: far more than a drawing shows, and few enough that equal places stay equal.
 double rounded(double value) {
   return std::stod(fmt::format("{:.12g}", value));
 }

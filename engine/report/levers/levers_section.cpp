@@ -44,7 +44,7 @@ bool in_hours(const LeverTried* each) {
   return reached(each->gained) || std::any_of(each->ends.begin(), each->ends.end(), reached);
 }
 
-// Hours gained, and their reach over both ends; nothing where no limit is reached in any of these.
+// Hours gained, and their range over both ends; empty where no limit is reached in any of these.
 std::optional<html::Point> hours_point(std::size_t place, const LeverTried& lever,
                                        study::Gain study::Gains::*which) {
   const study::Gain& gain = lever.gained.*which;

@@ -18,7 +18,7 @@ std::string hours(double value_h) {
   return value_h > 0 ? duration(value_h * hour_s) : "never";
 }
 
-// Whole things in whole numbers, all else in two figures.
+// Countable things as whole numbers, all else with two figures.
 std::string amount(const StoreOutcome& store, double value) {
   if (store.unit.empty()) return fmt::format("{:.0f}", value);
   return two_figures(value) + " " + store.unit;

@@ -14,7 +14,7 @@ html::Block heading(const char* text) {
   return html::Paragraph{text};
 }
 
-// What each kind aboard rests on, every source once.
+// Sources of each kind aboard, every source once.
 html::Table sources(const scenario::ValidScenario& s) {
   html::Table out;
   out.caption = "Sources of what is aboard and worn";

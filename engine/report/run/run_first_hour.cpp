@@ -19,7 +19,7 @@ bool signals_aboard(const scenario::ValidScenario& s) {
 
 }  // namespace
 
-// Common practice, no source, and said so on the sheet; what is not aboard is not asked for.
+// Common practice, no source, as the sheet says; items that are not aboard are left out.
 html::Section first_hour(const Material& m) {
   const scenario::ValidScenario& s = m.scenario;
   html::Section out{"The first hour", {}, true};

@@ -12,7 +12,7 @@ namespace {
 using timeline::PersonSeries;
 using timeline::Timeline;
 
-// Which output times count: those by night or by day, up to when anybody is alive.
+// 1 for output times at night, 0 for those by day.
 std::vector<char> by_night(const Material& m) {
   std::vector<char> out(m.timeline.time_s.size(), 0);
   for (const html::Point& night : nights(m).points)
@@ -23,7 +23,7 @@ std::vector<char> by_night(const Material& m) {
   return out;
 }
 
-// Mean of a column over the times that are marked so; nothing when there are none.
+// Mean of a column up to `until_s` over the times with the wanted mark; empty when there are none.
 std::optional<double> mean(const Material& m, const std::vector<double>& values, double until_s,
                            const std::vector<char>& marks, char wanted) {
   double sum = 0;

@@ -13,8 +13,8 @@ namespace {
 
 using T = BlockLanes;
 
-// Processor time of this thread since it was last asked, added where it was spent; nothing when not asked
-// for.
+// Measures processor time of this thread and adds it to the part where it was spent; does nothing when no
+// times are wanted.
 class Clock {
  public:
   explicit Clock(bool on) : on_(on), last_s_(now_s()) {}

@@ -14,7 +14,7 @@ struct Part {
   double begin = 0, end = 1;
 };
 
-// Where a quantity that goes straight from `first` to `last` is at or below its limit.
+// Part of a linear change from `first` to `last` that is at or below a limit.
 Part below(double first, double last, const std::optional<double>& limit) {
   if (!limit || (first <= *limit && last <= *limit)) return {};
   if (first > *limit && last > *limit) return {1, 0};
@@ -35,7 +35,7 @@ Help help_in_weather(const weather::Record& weather, const scenario::HeldBackAbo
     const weather::Forcing<double> last = weather.at(from_s + length_s);
     const Part wind = below(first.wind_10m_m_s, last.wind_10m_m_s, limits.wind_speed_m_s);
     const Part waves = below(first.wave_height_m, last.wave_height_m, limits.wave_height_m);
-    // Each is one stretch of a line, so what they share is one as well.
+    // Each is one interval, so their intersection is one as well.
     const Part work{std::max(wind.begin, waves.begin), std::min(wind.end, waves.end)};
     first = last;
     if (work.end < work.begin) {

@@ -25,7 +25,8 @@ using scenario::Value;
 
 namespace {
 
-// Coefficients and choices that nobody has measured; people, weather, stores and failures differ in fact.
+// Epistemic: coefficients and choices that nobody has measured. People, weather, stores and failures are
+// aleatory.
 FactorKind kind_of(std::string_view pointer) {
   const auto in = [&](std::string_view start) { return pointer.rfind(start, 0) == 0; };
   const bool unmeasured =
@@ -51,7 +52,7 @@ std::string event_name(const scenario::Uncertain& uncertain, std::size_t place) 
   return fmt::format("event {}: {}", place, word(uncertain.events[place].failure));
 }
 
-// Walks through everything that is uncertain, always in the same order, asking for one number at each place.
+// Visits everything that is uncertain, always in the same order, and takes one number at each place.
 struct Sampler::Walk {
   const Sampler& sampler;
   const Take& take;
@@ -61,7 +62,7 @@ struct Sampler::Walk {
     out.settings.push_back({std::move(pointer), std::move(value)});
   }
 
-  // A built-in factor gives way to a distribution of the user's.
+  // A distribution given by the user replaces a built-in factor.
   bool free(const std::string& pointer) const {
     const scenario::Uncertain& u = sampler.uncertain_;
     const auto& inputs = u.inputs.entries;
@@ -137,7 +138,7 @@ struct Sampler::Walk {
     const double mass = now_at(out.settings, mass_at, written.mass_kg);
     if (contains(parts, UnknownPart::fat) && free(fat_at)) {
       const double middle = scenario::default_body_fat_pct(male ? Sex::male : Sex::female, age, height, mass);
-      // Nobody lives below the essential fat: the part of the normal that lies there is no body.
+      // Nobody lives below the essential fat: that part of the normal distribution is cut off.
       const double none = standard_normal_share((k::essential_fat_pct - middle) / k::body_fat_rmse_pct);
       const double u = take(fat_at, FactorKind::variety);
       put(fat_at, middle + k::body_fat_rmse_pct * standard_normal_quantile(none + u * (1 - none)));

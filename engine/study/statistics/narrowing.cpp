@@ -70,8 +70,8 @@ double width(std::vector<double>& values) {
   return quantile_of_sorted(values, high) - quantile_of_sorted(values, low);
 }
 
-// Mean over the cases of what `spread` gives for the case's bin. A bin of one case has no spread of its own
-// and counts with that of all, so that nothing is claimed for it.
+// Mean over the cases of the spread of their bin. A bin of one case has no spread; the spread of all is taken
+// for it, so that it shows no reduction.
 template <class Spread>
 double within(const Bins& bins, std::span<const double> output, double of_all, Spread spread) {
   double sum = 0;
@@ -135,7 +135,7 @@ std::optional<Narrowing> expected_narrowing(std::span<const double> input, std::
     }
     at_random += width_within(bins, shuffled, of_all) / shuffles;
   }
-  // The width of nine tenths of the outputs may be 0 although they vary (a rare outcome): nothing to narrow.
+  // The 5 to 95 % width may be 0 although the outputs vary (a rare outcome): no reduction is possible.
   out.of_width = at_random > 0 ? 1 - width_within(bins, output, of_all) / at_random : 0;
   return out;
 }

@@ -29,7 +29,7 @@ Interval wilson(std::size_t hits, std::size_t cases, double confidence) {
   const double centre = share + z * z / (2 * n);
   const double reach = z * std::sqrt(share * (1 - share) / n + z * z / (4 * n * n));
   const double scale = 1 + z * z / n;
-  // At none and at all the ends are 0 and 1; rounding may miss them.
+  // With no hits, or only hits, one end is exactly 0 or 1; rounding may miss it.
   return {hits == 0 ? 0 : (centre - reach) / scale, hits == cases ? 1 : (centre + reach) / scale};
 }
 
@@ -49,7 +49,7 @@ Ranks quantile_ranks(std::size_t cases, double p, double confidence) {
   const boost::math::binomial below(static_cast<double>(cases), p);  // how many lie below the quantile
   // P(rank r lies above the quantile) = P(fewer than r lie below it). It grows with r.
   const auto above = [&](std::size_t r) { return boost::math::cdf(below, static_cast<double>(r - 1)); };
-  // The first rank in [1, cases] for which a growing statement holds, or cases + 1.
+  // The first rank in [1, cases] for which a monotonic condition holds, or cases + 1.
   const auto first = [&](auto holds) {
     std::size_t from = 1, to = cases + 1;
     while (from < to) {

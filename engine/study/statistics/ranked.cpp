@@ -18,8 +18,8 @@ inline constexpr unsigned bits_of = sizeof(Number) * CHAR_BIT;
 template <class Number>
 inline constexpr Bits<Number> sign_bit = Bits<Number>{1} << (bits_of<Number> - 1);
 
-// Bits that ascend as the numbers do: of IEEE 754 numbers that are not negative they do already, of the
-// others they descend.
+// Bits in the order of the numbers. Those of IEEE 754 numbers that are not negative are in order already;
+// those of negative numbers are in reverse order.
 template <class Number>
 Bits<Number> ascending(Number value) {
   if (std::isnan(value)) throw std::invalid_argument("what is not a number has no rank");
@@ -33,7 +33,7 @@ Number number_of(Bits<Number> ascending) {
                                                                    : ~ascending);
 }
 
-// A wanted value, as far as it is known: its highest bits, and its rank among those that share them.
+// What is known so far of a wanted value: its highest bits, and its rank among the numbers that share them.
 template <class Number>
 struct Wanted {
   Bits<Number> known = 0;
