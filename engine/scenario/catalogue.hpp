@@ -31,7 +31,10 @@ struct PackItem {
   double at_least = 0;              // never fewer
   double more_from_13_persons = 0;  // added for a capacity of 13 and above
 };
-// The larger of `at_least` and per_person x capacity + per_raft (+ more_from_13_persons), in whole units.
+// Quantity in the pack of a raft: the larger of `at_least` and per_person x capacity + per_raft
+// (+ more_from_13_persons), in whole units.
+// @param item             of the pack
+// @param capacity_persons of the raft, at least 1
 double pack_quantity(const PackItem& item, int capacity_persons);
 
 struct PackKind {
@@ -46,7 +49,7 @@ struct Ensemble {
   std::array<double, 6> covered_fraction{};  // of the segment's skin
   std::array<double, 6> insulation_m2K_W{};  // dry intrinsic, of the covered part
   std::array<double, 6> mass_kg{};
-  std::array<double, 6> water_capacity_kg{};  // held when soaked and drained
+  std::array<double, 6> water_capacity_kg{};  // content when soaked and drained
   double vapour_permeability_index = 0;       // i_m, ISO 9920
   bool waterproof = false;                    // stays dry inside when immersed
   double immersed_insulation_m2K_W = 0;       // whole body, soaked or compressed, water film excluded

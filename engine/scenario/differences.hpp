@@ -1,4 +1,4 @@
-// Which inputs several scenarios do not share.
+// Inputs that differ between several scenarios.
 //
 // States: none. Inputs: validated scenarios. Output: resolved values as text, one entry per scenario, in file
 // order. Names and settings are no inputs and are left out, as is what is uncertain (a single run leaves it

@@ -1,12 +1,15 @@
-// A parsed file with values put in: how a drawn scenario comes about.
+// Puts values into a parsed file, to make a drawn scenario.
 #pragma once
 
 #include "bide/scenario/document.hpp"
 
 namespace bide::scenario {
 
-// Puts a value at a JSON pointer, making the objects on the way that are not there; nothing takes the member
-// away. False when the way leads through something that is no object, or past the end of a list.
+// Puts a value at a JSON pointer and makes missing objects on the way.
+// @param root    the parsed file
+// @param pointer JSON pointer of the member
+// @param value   its new value; an empty one removes the member
+// @return false when the path leads through something that is not an object, or past the end of a list
 bool put(Node& root, std::string_view pointer, const Value& value);
 
 // Adds an entry to a list of the root, making the list if it is not there.

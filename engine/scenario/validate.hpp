@@ -1,4 +1,4 @@
-// From a file to a ValidScenario: the only way to make one.
+// Makes a ValidScenario from a file; there is no other way to make one.
 #pragma once
 
 #include <filesystem>

@@ -1,8 +1,7 @@
-// One scenario in several versions: values put in at JSON pointers, every combination of them.
+// One scenario in several versions: values put in at JSON pointers, in every combination.
 //
-// States: none. Inputs: texts such as "/raft/capacity_persons=4,6,8", and a scenario that was validated
-// before. Each version goes through the ordinary validation of its changed document. Validity: at most
-// `most_versions` of them.
+// States: none. Inputs: texts such as "/raft/capacity_persons=4,6,8", and a validated scenario. The changed
+// document of each version is validated like a file. Validity: at most `most_versions` of them.
 #pragma once
 
 #include <string>
@@ -21,8 +20,11 @@ struct Variation {
   std::vector<std::string> written;  // the values as they were written
 };
 
-// From "POINTER=value,value..."; the pointer must lead to a field that holds a value, the values must be of
-// its kind. Otherwise what is wrong, for the option of this name.
+// Reads "POINTER=value,value..."; the pointer must lead to a field that holds a value, and the values must be
+// of its kind.
+// @param text   the argument
+// @param option name of the option, for messages
+// @return the variation, or what is wrong with it
 std::variant<Variation, Diagnostic> read_variation(const std::string& text, const std::string& option);
 
 // The combinations in the order written, the last variation changing fastest; `file` of each says what was
@@ -33,8 +35,10 @@ std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenar
 // `other` with everything that `first` has aboard in place of its own pack and bag.
 Validated with_stores_of(const ValidScenario& first, const ValidScenario& other);
 
-// The same raft at one end of what nobody has measured, canopy heat loss and leakage together: 0 the lowest
-// loss, 1 the highest. A position that the file states stays.
+// The same raft at one end of its unmeasured ranges, canopy heat loss and leakage together. A position that
+// the file states is kept.
+// @param scenario a validated scenario
+// @param position 0 for the lowest loss, 1 for the highest
 Validated at_end_of_ranges(const ValidScenario& scenario, double position);
 
 }  // namespace bide::scenario
