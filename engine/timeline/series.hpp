@@ -1,4 +1,4 @@
-// What a simulation leaves behind: columns against time, dated events, ledgers, crossings and fates.
+// The record of a simulation: columns against time, dated events, ledgers, crossings and fates.
 //
 // States: none, this is a record. Inputs: filled by simulate(). Units: in every name; times are seconds since
 // the scenario's start. Every vector of a Timeline and of its persons is as long as `time_s`, except the
@@ -31,10 +31,10 @@ struct Event {
   std::string unit;
 };
 
-// A running account: "heat", "water", "co2", "food_energy", "salt".
+// A balance over the run, in its own unit: "heat" J, "water" kg, "co2" m3, "food_energy" kJ, "salt" mOsm.
 struct Ledger {
   std::string name;
-  double residual = 0;
+  double residual = 0;    // change of what is stored, less what came in, plus what went out
   double throughput = 0;  // sum of absolute fluxes
   double relative() const { return throughput > 0 ? residual / throughput : residual; }
 };
