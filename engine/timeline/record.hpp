@@ -30,9 +30,7 @@ class Recorder {
   std::vector<double> last_x_;
 };
 
-// Turns notes into dated events with a sentence each.
-// @param notes     in time order
-// @param structure of the run
+// Turns what events left behind into sentences.
 std::vector<Event> events_from(const std::vector<system::Note>& notes, const system::Structure& structure);
 
 }  // namespace bide::timeline

@@ -41,9 +41,7 @@ struct QuantityFacts {
 // Name, unit and plausible range of a quantity.
 const QuantityFacts& facts(Quantity);
 
-// Checks a value against the plausible range.
-// @param value in the unit of the quantity
-// @return empty when plausible; else "air temperature 512 degC is outside -70 to 60"
+// "air temperature 512 degC is outside -70 to 60", or nothing when plausible.
 std::optional<std::string> implausible(Quantity, double value);
 
 using Problems = std::vector<std::string>;

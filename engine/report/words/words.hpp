@@ -30,12 +30,9 @@ std::string person_column_prefix(int index);  // index from 0: "person_a_"
 int zone_hours(double longitude_deg);
 std::string zone_name(int zone_h);  // "UTC+3"
 
-// An instant, rounded as coarsely as the duration since the start: "3 Feb 18:05", "3 Feb 18:00".
-// @param start_unix_s  start, s since 1970-01-01 UTC
-// @param since_start_s s after the start, at least 0
-// @param zone_h        hours ahead of UTC
+// An instant, coarse as a time `since_start_s` after the start is: "3 Feb 18:05", "3 Feb 18:00".
 std::string clock(double start_unix_s, double since_start_s, int zone_h);
-// The same in both times: "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
+// "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
 std::string both_clocks(double start_unix_s, double since_start_s, int zone_h);
 // An instant rounded to the minute: "2031-02-03T18:05Z".
 // @param unix_s s since 1970-01-01 UTC

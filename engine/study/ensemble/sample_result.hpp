@@ -24,10 +24,10 @@ struct PersonResult {
   double able_until_s = beyond_horizon, alive_until_s = beyond_horizon, unconscious_s = beyond_horizon;
   timeline::Limit able_cause = timeline::Limit::none, alive_cause = timeline::Limit::none;
   timeline::Limit next_cause = timeline::Limit::none;  // the nearest limit not yet reached
-  double next_margin_fraction = 0;                     // margin to it that is left, [0, 1]
+  double next_margin_fraction = 0;                     // of the way to it that is left
   double lowest_core_degC = 0, highest_core_degC = 0, lowest_finger_degC = 0;
   double worst_water_deficit_pct = 0, worst_osmolality_mOsm_kg = 0;
-  double hands_h = 0;  // time during which the person is able and a hand task is possible
+  double hands_h = 0;  // able, and a hand task is possible
   double shivering_h = 0, cold_feet_h = 0;
 };
 
