@@ -20,15 +20,19 @@ struct Row {
   std::string unit;
   Kind kind = Kind::measured;
   Class source_class = Class::published;
-  bool calibrated = false;  // used to set a number of the model: never counts as validation
+  bool calibrated = false;   // used to set a number of the model: never counts as validation
+  bool seen_before = false;  // known while a direction for the model was chosen: not blind
   double published = 0;
   double at = 0;                         // its place on the x axis, if its topic draws it
   std::optional<double> standard_error;  // of the published value, where stated
   double low = 0, high = 0;
   double model = 0;
-  std::optional<double> trivial;   // what a trivial predictor says: core stays 37, no change
-  std::optional<double> two_node;  // what support/two_node.hpp says
-  std::string why;                 // of the interval; for a miss, also what is thought to be wrong
+  std::optional<double> trivial;            // what a trivial predictor says: core stays 37, no change
+  std::optional<double> two_node;           // what support/two_node.hpp says
+  std::string why;                          // of the interval; for a miss, also what is thought to be wrong
+  std::vector<std::string> conflicts_with;  // ids of the rows that contradict it: conflicts.hpp
+
+  std::string id() const { return topic + ": " + quantity; }
 
   bool holds() const { return model >= low && model <= high; }
   std::optional<double> error_over_standard_error() const {
@@ -42,7 +46,7 @@ struct Row {
   }
 };
 
-// Every topic, in the order of validation/topics.cpp.
+// Every topic, in the order of validation/topics.hpp; contradicting rows name each other.
 std::vector<Row> all_rows();
 
 }  // namespace bide::validation

@@ -1,8 +1,12 @@
 #include "validation/tables.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
+#include <iterator>
+
+#include "validation/conflicts.hpp"
 
 namespace bide::validation {
 
@@ -98,29 +102,32 @@ std::string summary(const std::vector<Row>& rows) {
   const Skill trivial = skill_over_trivial(rows), two_node = skill_over_two_node(rows);
   const int independent = static_cast<int>(rows.size()) - calibrated;
   return fmt::format(
-      "{} rows; {} of them were used to set a number and do not count. Of the other {}, {} hold and {} miss. "
+      "{} rows; {} of them were used to set a number and do not count. Of the other {}, {} hold and {} miss; "
+      "findings contradict each other, so that at most {} can hold at once. "
       "One vote a study: {} of {} studies hold (more than half of their rows do). Where a trivial prediction "
       "exists (nothing changes, core stays 37 degC), the model is nearer to the finding in {} of {} rows; "
       "where "
       "the two-node model of Gagge was run, in {} of {}.",
-      rows.size(), calibrated, independent, held, independent - held, held_studies, studies, trivial.nearer,
-      trivial.compared, two_node.nearer, two_node.compared);
+      rows.size(), calibrated, independent, held, independent - held, attainable(rows), held_studies, studies,
+      trivial.nearer, trivial.compared, two_node.nearer, two_node.compared);
 }
 
 Cells rows_cells(const std::vector<Row>& rows, bool reasons) {
   Cells out{{"topic", "quantity", "study", "published (holds within)", "model", "error / s.e.",
-             "error / trivial error", "error / two-node error", "kind", "result"},
-            {false, false, false, true, true, true, true, true, false, false},
+             "error / trivial error", "error / two-node error", "kind", "contradicts", "result"},
+            {false, false, false, true, true, true, true, true, false, false, false},
             {}};
   for (const Row& r : rows) {
     const auto e = r.error_over_standard_error();
     std::string kind = word(r.kind);
     if (r.source_class != Class::published) kind += std::string(", ") + word(r.source_class);
     if (r.calibrated) kind += ", calibrated";
+    if (r.seen_before) kind += ", seen before";
     out.rows.push_back({r.topic, fmt::format("{}, {}", r.quantity, r.unit), r.study,
                         fmt::format("{:.4g} ({:.4g} to {:.4g})", r.published, r.low, r.high),
                         fmt::format("{:.4g}", r.model), e ? fmt::format("{:+.1f}", *e) : "",
                         error_left(r, r.trivial), error_left(r, r.two_node), kind,
+                        fmt::format("{}", fmt::join(r.conflicts_with, "; ")),
                         r.holds() ? "holds"
                         : reasons ? "misses: " + r.why
                                   : "misses"});
@@ -141,8 +148,31 @@ Cells studies_cells(const std::vector<Row>& rows) {
   return out;
 }
 
+Cells topics_cells(const std::vector<Row>& rows) {
+  Cells out{{"topic", "held", "independent", "attainable"}, {false, true, true, true}, {}};
+  std::vector<std::string> topics;
+  for (const Row& r : rows)
+    if (std::find(topics.begin(), topics.end(), r.topic) == topics.end()) topics.push_back(r.topic);
+  const auto add = [&out](const std::string& name, const std::vector<Row>& own) {
+    const auto independent =
+        std::count_if(own.begin(), own.end(), [](const Row& r) { return !r.calibrated; });
+    const auto held =
+        std::count_if(own.begin(), own.end(), [](const Row& r) { return !r.calibrated && r.holds(); });
+    out.rows.push_back(
+        {name, std::to_string(held), std::to_string(independent), std::to_string(attainable(own))});
+  };
+  for (const std::string& topic : topics) {
+    std::vector<Row> own;
+    std::copy_if(rows.begin(), rows.end(), std::back_inserter(own),
+                 [&topic](const Row& r) { return r.topic == topic; });
+    add(topic, own);
+  }
+  add("all", rows);
+  return out;
+}
+
 std::string rows_markdown(const std::vector<Row>& rows) {
-  return markdown(rows_cells(rows, true)) + "\n" + summary(rows) + "\n";
+  return markdown(rows_cells(rows, true)) + "\n" + markdown(topics_cells(rows)) + "\n" + summary(rows) + "\n";
 }
 
 std::string studies_markdown(const std::vector<Row>& rows) {

@@ -32,7 +32,7 @@ std::string summary(const std::vector<Row>& rows);  // the counts, in sentences
 std::string rows_markdown(const std::vector<Row>& rows);
 std::string studies_markdown(const std::vector<Row>& rows);
 
-// The cells of the two tables, for other forms of them.
+// The cells of the tables, for other forms of them.
 struct Cells {
   std::vector<std::string> names;
   std::vector<bool> numbers;
@@ -40,5 +40,6 @@ struct Cells {
 };
 Cells rows_cells(const std::vector<Row>& rows, bool reasons);  // why a row misses
 Cells studies_cells(const std::vector<Row>& rows);
+Cells topics_cells(const std::vector<Row>& rows);  // held, independent and attainable
 
 }  // namespace bide::validation

@@ -2,6 +2,8 @@
 
 #include <iterator>
 
+#include "validation/conflicts.hpp"
+
 namespace bide::validation {
 
 std::vector<Row> all_rows() {
@@ -10,6 +12,7 @@ std::vector<Row> all_rows() {
     std::vector<Row> rows = topic();
     out.insert(out.end(), std::make_move_iterator(rows.begin()), std::make_move_iterator(rows.end()));
   }
+  name_conflicts(out);
   return out;
 }
 

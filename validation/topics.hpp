@@ -29,14 +29,43 @@ std::vector<Row> common_practice_rows();     // common_practice/
 std::vector<Row> depletion_rows();           // depletion/
 std::vector<Row> without_water_rows();       // without_water/
 std::vector<Row> sea_water_rows();           // sea_water/
+std::vector<Row> cold_rooms_rows();          // cold_rooms/
+std::vector<Row> cool_water_rows();          // cool_water/
+std::vector<Row> effort_rows();              // effort/
+std::vector<Row> groups_rows();              // groups/
+std::vector<Row> rhythm_rows();              // rhythm/
+std::vector<Row> heat_rows();                // heat/
 
 using Topic = std::vector<Row> (*)();
-inline constexpr Topic topics[] = {
-    cabin_air_rows,  desert_water_rows,    dry_food_rows,           kidney_rows,   losses_rows,
-    humid_heat_rows, starvation_rows,      seasickness_rows,        hands_rows,    pack_arithmetic_rows,
-    shivering_rows,  immersion_rows,       immersion_guidance_rows, cold_air_rows, air_steps_rows,
-    fatness_rows,    raft_insulation_rows, raft_people_rows,        floor_rows,    common_practice_rows,
-    depletion_rows,  without_water_rows,   sea_water_rows};
+inline constexpr Topic topics[] = {cabin_air_rows,
+                                   desert_water_rows,
+                                   dry_food_rows,
+                                   kidney_rows,
+                                   losses_rows,
+                                   humid_heat_rows,
+                                   starvation_rows,
+                                   seasickness_rows,
+                                   hands_rows,
+                                   pack_arithmetic_rows,
+                                   shivering_rows,
+                                   immersion_rows,
+                                   immersion_guidance_rows,
+                                   cold_air_rows,
+                                   air_steps_rows,
+                                   fatness_rows,
+                                   raft_insulation_rows,
+                                   raft_people_rows,
+                                   floor_rows,
+                                   common_practice_rows,
+                                   depletion_rows,
+                                   without_water_rows,
+                                   sea_water_rows,
+                                   cold_rooms_rows,
+                                   cool_water_rows,
+                                   effort_rows,
+                                   groups_rows,
+                                   rhythm_rows,
+                                   heat_rows};
 
 // What a topic shows as charts, given its own rows.
 std::vector<Curve> cabin_air_curves(const std::vector<Row>& rows);

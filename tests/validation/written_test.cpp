@@ -5,7 +5,10 @@
 #include <iterator>
 #include <set>
 #include <string>
+#include <utility>
+#include <vector>
 
+#include "validation/conflicts.hpp"
 #include "validation/curve.hpp"
 #include "validation/tables.hpp"
 
@@ -62,6 +65,55 @@ TEST_CASE("a study has one vote, a half is not most, calibrated rows have none")
   CHECK(all[1].holds());
   CHECK(all[2].calibrated == 1);
   CHECK_FALSE(all[2].votes());
+}
+
+TEST_CASE("of rows that contradict each other as many are given up as must be") {
+  std::vector<Row> rows;
+  const auto add = [&rows](const char* quantity, double model, std::vector<std::string> conflicts_with) {
+    rows.push_back(row("a", model));
+    rows.back().quantity = quantity;
+    for (const std::string& each : conflicts_with) rows.back().conflicts_with.push_back("topic: " + each);
+  };
+  constexpr double holds = 10, misses = 12;
+  // One against three: the three stay. Named on one side only, which is enough.
+  add("one", misses, {"x", "y", "z"});
+  add("x", misses, {});
+  add("y", misses, {});
+  add("z", holds, {});
+  CHECK(attainable(rows) == 3);
+  // A ring of five: two of them.
+  add("ring 1", misses, {"ring 2"});
+  add("ring 2", misses, {"ring 3"});
+  add("ring 3", misses, {"ring 4"});
+  add("ring 4", misses, {"ring 5"});
+  add("ring 5", misses, {"ring 1"});
+  CHECK(attainable(rows) == 3 + 2);
+  // Two that both hold do not exclude each other.
+  add("left", holds, {"right"});
+  add("right", holds, {"left"});
+  CHECK(attainable(rows) == 3 + 2 + 2);
+  // A row that set a number does not count, and excludes nothing.
+  add("fitted", holds, {"free"});
+  rows.back().calibrated = true;
+  add("free", misses, {"fitted"});
+  CHECK(attainable(rows) == 3 + 2 + 2 + 1);
+}
+
+TEST_CASE("contradicting rows name each other, and what holds is attainable") {
+  const std::vector<Row> rows = all_rows();
+  std::set<std::pair<std::string, std::string>> named;
+  int held = 0;
+  for (const Row& r : rows) {
+    held += r.holds() && !r.calibrated ? 1 : 0;
+    for (const std::string& other : r.conflicts_with) named.insert({r.id(), other});
+  }
+  CHECK_FALSE(named.empty());
+  for (const auto& [one, other] : named) {
+    CAPTURE(one);
+    CHECK(named.count({other, one}) == 1);
+    CHECK(one != other);
+  }
+  CHECK(attainable(rows) >= held);
 }
 
 TEST_CASE("the model is set beside what needs no model") {

@@ -30,6 +30,7 @@ std::string as_json(const std::vector<Row>& rows) {
                                {"class", word(r.source_class)},
                                {"kind", word(r.kind)},
                                {"calibrated", r.calibrated},
+                               {"seen_before", r.seen_before},
                                {"published", r.published},
                                {"standard_error", nullptr},
                                {"low", r.low},
@@ -39,6 +40,7 @@ std::string as_json(const std::vector<Row>& rows) {
                                {"trivial", nullptr},
                                {"two_node", nullptr},
                                {"holds", r.holds()},
+                               {"conflicts_with", r.conflicts_with},
                                {"why", r.why}};
     if (r.standard_error) row["standard_error"] = *r.standard_error;
     if (const auto e = r.error_over_standard_error()) row["error_over_standard_error"] = *e;

@@ -108,6 +108,55 @@ void nitrogen(std::vector<Row>& out) {
         "food sets the clock of fasting back, and sugar spares at most half of the first day's 13 g");
 }
 
+struct Change {
+  double mass_kg, fat_kg;
+};
+Change change_of(const Run& run, std::size_t from_day, std::size_t to_day) {
+  const double *from = person(run.samples.at(from_day)), *to = person(run.samples.at(to_day));
+  return {weighed_kg(to) - weighed_kg(from), to[body::at::fat_mass] - from[body::at::fat_mass]};
+}
+
+Run fast_of(const char* who, double days) {
+  return run_case(scenario_of(fasting_rest(who, days * 24), 240), day_s);
+}
+
+void water_only(std::vector<Row>& out) {
+  const Run man = fast_of(R"({"sex": "male", "age_years": 35, "height_m": 1.80, "mass_kg": 82,
+                              "clothing": "indoor", "lifejacket": false})",
+                          7);
+  const Run woman = fast_of(R"({"sex": "female", "age_years": 35, "height_m": 1.66, "mass_kg": 70,
+                                "clothing": "indoor", "lifejacket": false})",
+                            7);
+  constexpr double men = 7, women = 5;
+  out.push_back(
+      make_row(topic, "Pietzner et al. 2024", "mass after seven days on water", "kg", -5.7, -6.5, -4.9,
+               (men * change_of(man, 0, 7).mass_kg + women * change_of(woman, 0, 7).mass_kg) / (men + women),
+               "1 SD of seven men and five women"));
+  out.back().trivial = 0;
+  const Change fortnight = change_of(fast_of(R"({"sex": "male", "age_years": 62, "height_m": 1.72,
+                                                 "mass_kg": 90, "clothing": "indoor", "lifejacket": false})",
+                                             14),
+                                     0, 14);
+  out.push_back(make_row(topic, "Prolonged water-only fasting, data set 2025",
+                         "share of what is lost that is not fat, 14 days on water", "%", 74, 64, 84,
+                         100 * (1 - fortnight.fat_kg / fortnight.mass_kg), "10 points: no spread"));
+}
+
+void late_in_a_long_fast(std::vector<Row>& out) {
+  const char* study = "Components of weight loss in obese patients";
+  constexpr double mass_kg = 120, g_kg_days = 1000.0 / 7;
+  const Run run = fast_of(R"({"sex": "female", "age_years": 40, "height_m": 1.65, "mass_kg": 120,
+                              "body_fat_pct": 48, "clothing": "indoor", "lifejacket": false})",
+                          35);
+  const Change week = change_of(run, 28, 35);
+  const double at_kg = mass_kg + change_of(run, 0, 28).mass_kg;
+  out.push_back(make_row(topic, study, "fat lost in week 5, obese", "g/(kg d)", 1.8, 1.5, 2.1,
+                         -week.fat_kg / at_kg * g_kg_days, "range as printed, seven patients"));
+  out.push_back(make_row(topic, study, "lean tissue lost in week 5, obese", "g/(kg d)", 1.1, 0.9, 1.3,
+                         -(week.mass_kg - week.fat_kg) / at_kg * g_kg_days,
+                         "range as printed, seven patients"));
+}
+
 }  // namespace
 
 std::vector<Row> depletion_rows() {
@@ -116,6 +165,8 @@ std::vector<Row> depletion_rows() {
   ten_days(out);
   weeks(out);
   nitrogen(out);
+  water_only(out);
+  late_in_a_long_fast(out);
   return out;
 }
 

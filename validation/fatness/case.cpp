@@ -127,6 +127,25 @@ void resting_heat(std::vector<Row>& out) {
   }
 }
 
+// 1.88 f + 3.72 (1 - f) kJ/(kg K), f the fat.
+void specific_heat(std::vector<Row>& out) {
+  for (const Man& man : {Man{72, 15}, Man{90, 30}}) {
+    const Run run = sit(man, 28, 1, false);
+    const body::Build<double>& b = run.compiled.persons[0];
+    double capacity_J_K = b.blood_capacity_J_K + b.finger_capacity_J_K;
+    for (const auto& segment : b.capacity_J_K)
+      for (const double node : segment) capacity_J_K += node;
+    constexpr double J_kJ = 1000;
+    const double fat = man.fat_pct / pct, kJ_kgK = 1.88 * fat + 3.72 * (1 - fat);
+    std::ostringstream name;
+    name << "specific heat of the body, " << man.fat_pct << " % fat";
+    out.push_back(make_row(topic, "Webb, heat storage during cooling", name.str(), "kJ/(kg K)", kJ_kgK,
+                           0.97 * kJ_kgK, 1.03 * kJ_kgK, capacity_J_K / J_kJ / man.mass_kg,
+                           "3 %: no spread"));
+    out.back().kind = Kind::rule;
+  }
+}
+
 }  // namespace
 
 std::vector<Row> fatness_rows() {
@@ -179,6 +198,7 @@ std::vector<Row> fatness_rows() {
   out.push_back(make_row(topic, "physiology", "core 34 degC in water of 10 degC, fat man after lean", "h", 3,
                          0.1, 12, to_34_h(very_fat) - to_34_h(leanest), "later by any time"));
   out.back().kind = Kind::rule;
+  specific_heat(out);
   return out;
 }
 

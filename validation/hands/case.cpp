@@ -2,6 +2,7 @@
 #include "bide/body/exchange.hpp"
 #include "bide/body/hands.hpp"
 #include "bide/cabin/films.hpp"
+#include "bide/constants/control.hpp"
 #include "bide/core/units.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
@@ -75,6 +76,47 @@ double finger_in_still_water_degC(const system::Compiled<double>& compiled, doub
   return low;
 }
 
+// Fingers alone in still water, where flow and film balance, of a body with one core and one skin
+// temperature.
+double finger_of_body_degC(const system::Compiled<double>& compiled, double core_degC, double skin_degC,
+                           double water_degC) {
+  const auto& b = compiled.persons[0];
+  std::vector<double> x(static_cast<std::size_t>(body::at::count), core_degC);
+  for (int s = 0; s < body::segment_count; ++s)
+    x[static_cast<std::size_t>(body::at::node(s, body::skin))] = skin_degC;
+  const double film_W_K = b.finger_area_m2 * cabin::water_film_W_m2K(0.0);
+  double low = water_degC, high = core_degC;
+  constexpr double near_K = 1e-6, shift_K = 0;
+  while (high - low > near_K) {
+    const double finger = x[body::at::finger] = 0.5 * (low + high);
+    const body::Commands<double> c = body::commands(b, x.data(), shift_K);
+    const double commanded =
+        body::skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
+                            body::unconstricted(b.constriction_share[body::hands], c), c, c.finger_local);
+    const double flow =
+        body::finger_flow_L_h(commanded, body::cold_dilatation_L_h(finger, core_degC, b.finger_capacity_J_K),
+                              b.finger_capacity_J_K);
+    const double deep = smoothstep(c.constriction, 0.0, constants::countercurrent_full_constriction.value);
+    const double blood_W_K = body::perfusion_W_K(flow, b.finger_countercurrent_W_K * deep);
+    const bool warms = blood_W_K * (core_degC - finger) + b.finger_basal_W > film_W_K * (finger - water_degC);
+    (warms ? low : high) = finger;
+  }
+  return low;
+}
+
+void three_bodies(const system::Compiled<double>& compiled, std::vector<Row>& out) {
+  struct Body {
+    const char* name;
+    double core_degC, skin_degC, finger_degC, sd;
+  };
+  for (const Body& body : {Body{"cold", 36.1, 21.2, 6.8, 1.2}, Body{"neutral", 36.8, 31.8, 8.1, 1.7},
+                           Body{"hot", 38.0, 37.9, 16.5, 2.3}})
+    out.push_back(
+        make_row(topic, "Daanen & Ducharme 1999", std::string("finger in 5 degC water, body ") + body.name,
+                 "degC", body.finger_degC, body.finger_degC - body.sd, body.finger_degC + body.sd,
+                 finger_of_body_degC(compiled, body.core_degC, body.skin_degC, 5), "1 SD of eight people"));
+}
+
 }  // namespace
 
 std::vector<Row> hands_rows() {
@@ -123,6 +165,7 @@ std::vector<Row> hands_rows() {
         "quarter at 18");
   blame(out[10],
         "only skin below 15 degC is counted, and a foot in air and water of 15.6 degC stays above it");
+  three_bodies(cold.compiled, out);
   return out;
 }
 

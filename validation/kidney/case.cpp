@@ -1,5 +1,6 @@
 #include "bide/body/water.hpp"
 #include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -36,6 +37,52 @@ Row point(const char* study, const char* quantity, const char* unit, double publ
                    "set the model: 5 %, or as printed");
   r.calibrated = true;
   return r;
+}
+
+constexpr const char* young_man = R"([{"sex": "male", "age_years": 22, "height_m": 1.78, "mass_kg": 75,
+                                       "clothing": "indoor", "lifejacket": false}])";
+
+// So many days with so much water, 10,500 kJ and so much sodium a day.
+Run days_fed(double days, double water_L_day, double sodium_mmol_day) {
+  Rest r;
+  r.duration_h = days * 24;
+  r.crew = young_man;
+  r.stores = R"({"extra": [{"kind": "water_L", "quantity": 30},
+                           {"kind": "emergency_ration_10000_kJ", "quantity": 10}]})";
+  r.rationing = R"({"rule": "fixed_per_day", "water_L_per_day": )" + std::to_string(water_L_day) +
+                R"(, "food_kJ_per_day": 10500})";
+  return run_case(scenario_of(r, 60), day_s, [=](system::Compiled<double>& compiled) {
+    constexpr double kJ_day = 10500;
+    compiled.structure.gear.food.sodium_mmol_kJ = sodium_mmol_day / kJ_day;
+  });
+}
+
+void fed_and_watered(std::vector<Row>& out) {
+  constexpr double usual_salt_mmol = 170;
+  const Run usual = days_fed(5, 2.1, usual_salt_mmol);
+  out.push_back(make_row(topic, "Armstrong et al. 2010", "urine with 2.1 L of water a day", "L/d", 1.3, 0.88,
+                         2.25,
+                         (person(usual.samples.at(5))[body::at::total_urine] -
+                          person(usual.samples.at(2))[body::at::total_urine]) /
+                             3,
+                         "range as printed, 59 men"));
+  const Run salty = days_fed(7, 2.5, 550), plain = days_fed(7, 2.5, 50);
+  const body::Build<double>& b = salty.compiled.persons[0];
+  const auto extracellular_kg = [&b](const double* x) {
+    return x[body::at::extracellular_osmoles] / system::osmolality_mOsm_kg(b, x);
+  };
+  const double *more = person(salty.samples.back()), *less = person(plain.samples.back());
+  constexpr double plasma_mL_kg = 43;
+  const double plasma_mL = plasma_mL_kg * b.mass_kg / extracellular_kg(person(plain.samples.front()));
+  const char* heer = "Heer et al. 2000";
+  out.push_back(make_row(topic, heer, "plasma volume, 550 less 50 mmol of salt a day", "mL", 315, 241, 389,
+                         plasma_mL * (extracellular_kg(more) - extracellular_kg(less)),
+                         "2 SE of 37; plasma taken to change as the extracellular volume does"));
+  out.back().standard_error = 37;
+  out.back().trivial = 0;
+  out.push_back(make_row(topic, heer, "body water, 550 less 50 mmol of salt a day", "kg", 0, -0.4, 0.4,
+                         more[body::at::body_water] - less[body::at::body_water],
+                         "unchanged: 0.4 kg of weighing"));
 }
 
 }  // namespace
@@ -104,6 +151,7 @@ std::vector<Row> kidney_rows() {
   blame(
       out[13],
       "2.5 g of nitrogen a day leave as ammonium whatever is left for urea, also in people who lose little");
+  fed_and_watered(out);
   return out;
 }
 

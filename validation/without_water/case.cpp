@@ -118,6 +118,13 @@ std::vector<Row> without_water_rows() {
   blame(out[3],
         "thought to shiver too much in light clothes at 15 degC, which costs breath; damp walls may have "
         "been licked");
+  Rest five_days = indoors(indoor_man);
+  five_days.duration_h = 120;
+  const Run dry = run_case(scenario_of(five_days, 240), day_s);
+  out.push_back(make_row(
+      topic, "Papagiannopoulos et al. 2013", "mass a day over 5 days without food and water", "kg/d", -1.39,
+      -1.67, -1.11, (weighed_kg(person(dry.samples.back())) - weighed_kg(person(dry.samples.front()))) / 5,
+      "20 %: neither climate nor size is told"));
   breath_and_fuel(out);
   const Day plain = gamble(0), sugar = gamble(1700);
   const char* study = "Gamble 1947, raft rations";
