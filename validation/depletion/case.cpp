@@ -167,6 +167,8 @@ std::vector<Row> depletion_rows() {
   nitrogen(out);
   water_only(out);
   late_in_a_long_fast(out);
+  blame_named(out, {{"mass after seven days", "too little salt and water seems to leave in the first week"},
+                    {"share of what is lost", "too little salt and water seems to leave in the first week"}});
   return out;
 }
 

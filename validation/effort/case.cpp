@@ -111,6 +111,13 @@ std::vector<Row> effort_rows() {
                          "at least no slower, at most twice as much faster"));
   out.back().trivial = 1;
   out.back().seen_before = true;
+  blame_named(
+      out,
+      {{"cooling in swimsuits, legs",
+        "the film of a swimmer, and the flow that work brings to the limbs, carry too much heat away"},
+       {"cooling to 34", "the floater cools too slowly, and the swimmer's limbs carry too much heat away"},
+       {"heat lost in an hour", "the swimmer's limbs carry too much heat away"},
+       {"core after 90 min of breaststroke at 10", "the swimmer's limbs carry too much heat away"}});
   return out;
 }
 

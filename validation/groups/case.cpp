@@ -163,6 +163,23 @@ std::vector<Row> groups_rows() {
   old_in_changing_air(out);
   old_in_cold_air(out);
   basal_rate(out);
+  blame_named(
+      out,
+      {{"critical air temperature of lean women",
+        "fatness counts for too little in mild air, where women make less heat"},
+       {"critical air temperature, women",
+        "fatness counts for too little in mild air, where women make less heat"},
+       {"oesophageal after 90 min", "fatness counts for too little in cold air"},
+       {"heat while air falls",
+        "the law of shivering in air asks for nothing in the first hour, until skin or core has fallen "
+        "further"},
+       {"core change while air falls",
+        "vessels close well enough to warm a child's core, whose greater surface counts for too little"},
+       {"mean skin after 2 h at 12",
+        "the old man here is the fatter, and his vessels close as a young man's do"},
+       {"heat sitting quietly", "awake at rest is 1.15 times basal in the model"},
+       {"fall of basal heat a decade, women",
+        "the regression falls by 5 kcal a day a year for both sexes, twice the report's share for women"}});
   return out;
 }
 

@@ -166,6 +166,7 @@ std::vector<Row> hands_rows() {
   blame(out[10],
         "only skin below 15 degC is counted, and a foot in air and water of 15.6 degC stays above it");
   three_bodies(cold.compiled, out);
+  blame(out.back(), "cold closes the vessels of a hot body's finger too little");
   return out;
 }
 

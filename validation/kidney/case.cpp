@@ -152,6 +152,12 @@ std::vector<Row> kidney_rows() {
       out[13],
       "2.5 g of nitrogen a day leave as ammonium whatever is left for urea, also in people who lose little");
   fed_and_watered(out);
+  blame_named(out, {{"plasma volume, 550",
+                     "salt that is kept until more is passed keeps its water outside the cells; theirs kept "
+                     "less, or kept it without water"},
+                    {"body water, 550",
+                     "salt that is kept until more is passed keeps its water outside the cells; theirs kept "
+                     "less, or kept it without water"}});
   return out;
 }
 

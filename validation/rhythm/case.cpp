@@ -115,6 +115,19 @@ std::vector<Row> rhythm_rows() {
                          0.37, 0.77, awake.core_degC(8 * hour_min) - awake.core_degC(20 * hour_min),
                          "0.2 K: no spread; said to move as the threshold of sweating does"));
   out.back().trivial = 0;
+  blame_named(
+      out,
+      {{"rectal after 2 h", "the model has no clock"},
+       {"heat made in 2 h", "the model has no clock"},
+       {"shivering awake at 24", "the law of shivering in air asks for nothing at 24 degC"},
+       {"shivering asleep", "sleep leaves shivering as it is"},
+       {"heat asleep", "sleep leaves shivering as it is"},
+       {"fall of tympanic", "the core of the head falls with that of the trunk"},
+       {"clock time", "the model has no clock: sleep warms its core and waking cools it"},
+       {"steepest fall", "the model has no clock: sleep warms its core and waking cools it"},
+       {"heat in the first hour of warm sleep", "sleep is at its lowest rate from the first minute here"},
+       {"fall of core in 7.5 h", "the model has no clock: sleep warms its core and waking cools it"},
+       {"resting core", "the model has no clock"}});
   return out;
 }
 

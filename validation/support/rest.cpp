@@ -81,4 +81,10 @@ void blame(Row& row, const char* cause) {
   if (!row.holds()) row.why += std::string("; ") + cause;
 }
 
+void blame_named(std::vector<Row>& rows, std::initializer_list<Cause> causes) {
+  for (const Cause& each : causes)
+    for (Row& row : rows)
+      if (row.quantity.rfind(each.start, 0) == 0) blame(row, each.cause);
+}
+
 }  // namespace bide::validation

@@ -2,7 +2,9 @@
 // stated here, so that a case reads as its differences.
 #pragma once
 
+#include <initializer_list>
 #include <string>
+#include <vector>
 
 #include "validation/row.hpp"
 #include "validation/support/march.hpp"
@@ -48,5 +50,11 @@ Row make_row(const char* topic, const char* study, const std::string& quantity, 
 
 // Adds what is thought to be wrong, if the row misses.
 void blame(Row& row, const char* cause);
+
+// The same for every row whose quantity starts so.
+struct Cause {
+  const char *start, *cause;
+};
+void blame_named(std::vector<Row>& rows, std::initializer_list<Cause> causes);
 
 }  // namespace bide::validation
