@@ -167,25 +167,26 @@ std::vector<Row> cool_water_rows() {
   dry_suits(out);
   heat_by_law(out);
   law_of_1976(out);
-  blame_named(out,
-              {{"cooling in swimsuits",
-                "heat made at rest is too much, and vessels close too well in mild water, so the core falls "
-                "too slowly in the first hour"},
-               {"heat debt regained", "shivering tires after three hours here, and the debt then grows"},
-               {"heat over rest", "heat made at rest in the cold is too much"},
-               {"core change in the first hour",
-                "the core gives its heat to the limbs at once, where people's core holds first"},
-               {"core change from 1 to 6 h",
-                "shivering tires after three hours here; without fatigue the core falls by 0.5 K"},
-               {"time to an oesophageal", "as in swimsuits, the core falls too slowly in the first hour"},
-               {"afterdrop",
-                "muscle under the skin is too near the core, so little cold is left to reach it afterwards"},
-               {"rewarming", "core and limbs warm together, by 2.4 K/h at most, where people's core warms first"},
-               {"mean skin, 18.6",
-                "tissue under the skin insulates too little: 0.052 m2 K/W where the printed figures give "
-                "0.070 (core less skin over heat and area)"},
-               {"core, 1", "heat made in the cold is too much for a core that has not fallen"},
-               {"heat in 24 less 32", "heat made at rest in the cold is too much"}});
+  blame_named(
+      out,
+      {{"cooling in swimsuits",
+        "heat made at rest is too much, and vessels close too well in mild water, so the core falls "
+        "too slowly in the first hour"},
+       {"heat debt regained", "shivering tires after three hours here, and the debt then grows"},
+       {"heat over rest", "heat made at rest in the cold is too much"},
+       {"core change in the first hour",
+        "the core gives its heat to the limbs at once, where people's core holds first"},
+       {"core change from 1 to 6 h",
+        "shivering tires after three hours here; without fatigue the core falls by 0.5 K"},
+       {"time to an oesophageal", "as in swimsuits, the core falls too slowly in the first hour"},
+       {"afterdrop",
+        "muscle under the skin is too near the core, so little cold is left to reach it afterwards"},
+       {"rewarming", "core and limbs warm together, by 2.4 K/h at most, where people's core warms first"},
+       {"mean skin, 18.6",
+        "tissue under the skin insulates too little: 0.052 m2 K/W where the printed figures give "
+        "0.070 (core less skin over heat and area)"},
+       {"core, 1", "heat made in the cold is too much for a core that has not fallen"},
+       {"heat in 24 less 32", "heat made at rest in the cold is too much"}});
   return out;
 }
 

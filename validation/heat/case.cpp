@@ -68,7 +68,9 @@ std::vector<Row> heat_rows() {
   out.push_back(make_row(topic, "Vecellio et al. 2022", "wet bulb at which the core climbs, 38 degC", "degC",
                          30.55, 29.57, 31.53, climbing_wet_bulb_degC(38), "1 SD as printed"));
   blame_named(out,
-              {{"heat stored in 2 h at 36.5 degC, 20", "starts from a neutral skin, which the men may have passed before they entered: their room is not told"},
+              {{"heat stored in 2 h at 36.5 degC, 20",
+                "starts from a neutral skin, which the men may have passed before they entered: their room "
+                "is not told"},
                {"heat stored in 2 h at 36.5 degC, 60",
                 "too little heat is kept in humid air, as in humid_heat: sweat evaporates there too well"}});
   return out;
