@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "bide/system/system.hpp"
+#include "bide/timeline/failure.hpp"
 #include "bide/timeline/series.hpp"
 
 namespace bide::timeline {
@@ -24,12 +25,6 @@ template <class T>
 std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& system,
                                                        const std::vector<T>& start,
                                                        const std::vector<T>& end);
-
-// A ledger that did not close, or a state that is not finite.
-struct Failure {
-  std::string ledger;  // its name, or "state"
-  std::string message;
-};
 
 // Checks that every ledger closes to 1e-9 of its throughput per day.
 // @param ledgers of one run

@@ -6,7 +6,7 @@
 #include <variant>
 
 #include "bide/scenario/validate.hpp"
-#include "bide/timeline/balance.hpp"
+#include "bide/timeline/failure.hpp"
 #include "bide/timeline/series.hpp"
 #include "bide/weather/weather.hpp"
 

@@ -46,7 +46,7 @@ struct Said {
 Said said(const scenario::Rescue& rescue, const std::vector<study::Future>& futures) {
   auto scenario = test::valid_scenario(2);
   scenario.scenario.uncertain.emplace().rescue = rescue;
-  const report::OddsMaterial m{
+  const study::OddsAnswer m{
       scenario, 1, futures.size(), {}, {}, study::odds_of(study::all_of(futures), 120, true, 0.95), {}, {}};
   Said out{test::unwrapped(report::odds_text(m, 80, report::Letters::ascii)),
            report::html::to_html(report::pages::odds_page(m)),

@@ -1,5 +1,4 @@
 // Studies from their file to their records: designs, shards, being taken up again, and what is refused.
-#include "bide/study/questions/study.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,6 +8,7 @@
 #include <fstream>
 #include <set>
 
+#include "bide/study/questions/study.hpp"
 #include "bide/study/questions/summary.hpp"
 #include "bide/study/records/sample_bytes.hpp"
 #include "bide/study/statistics/proportion.hpp"

@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <fstream>
 
+#include "bide/study/questions/study.hpp"
 #include "bide/study/questions/summary.hpp"
 #include "bide/study/records/sample_bytes.hpp"
 

@@ -4,7 +4,7 @@
 #include <memory>
 #include <string>
 
-#include "bide/core/notice.hpp"
+#include "bide/bide.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/sampler.hpp"
 #include "commands.hpp"
@@ -30,8 +30,7 @@ int check(const std::string& path) {
       text += fmt::format("  {} ({})\n", factor.name,
                           factor.kind == study::FactorKind::variety ? "varies" : "not measured");
   }
-  scenario::Diagnostics cautions = valid.cautions;
-  for (scenario::Diagnostic& each : study::range_cautions(valid)) cautions.push_back(std::move(each));
+  const scenario::Diagnostics cautions = bide::check(valid);
   text += cautions.empty() ? "Cautions: none\n" : "Cautions:\n";
   for (const scenario::Diagnostic& each : cautions)
     text += fmt::format("  {}: {}\n", each.pointer, each.message);

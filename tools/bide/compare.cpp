@@ -1,20 +1,17 @@
 // bide compare A.json B.json..., or S.json --vary POINTER=value,value...: scenarios beside each other.
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <cstdint>
 #include <memory>
 
 #include "bide/core/notice.hpp"
 #include "bide/report/compare/compare.hpp"
 #include "bide/report/compare/compare_page.hpp"
-#include "bide/report/words/file.hpp"
-#include "bide/scenario/differences.hpp"
-#include "bide/scenario/document.hpp"
 #include "bide/scenario/variations.hpp"
-#include "bide/study/ensemble/run_all.hpp"
-#include "bide/study/questions/common_futures.hpp"
+#include "bide/study/questions/compare.hpp"
 #include "commands.hpp"
+#include "files.hpp"
+#include "interrupt.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -69,88 +66,6 @@ Chosen choose(const CompareArguments& arguments) {
   return chosen;
 }
 
-// Every run of a comparison, and which of them belongs to what.
-struct Plan {
-  std::vector<const ValidScenario*> runs;
-  struct Places {
-    std::size_t own = 0;
-    std::optional<std::size_t> equal;
-    std::vector<std::size_t> ends;
-  };
-  std::vector<Places> options;
-  std::vector<std::unique_ptr<ValidScenario>> made;
-
-  std::size_t add(const ValidScenario& scenario) {
-    runs.push_back(&scenario);
-    return runs.size() - 1;
-  }
-  std::size_t keep(ValidScenario scenario) {
-    made.push_back(std::make_unique<ValidScenario>(std::move(scenario)));
-    return add(*made.back());
-  }
-};
-
-// Fills `comparison` with what can be said before anything has run.
-Plan plan(const std::vector<ValidScenario>& scenarios, report::Comparison& comparison) {
-  Plan out;
-  std::vector<const ValidScenario*> all;
-  for (const ValidScenario& each : scenarios) all.push_back(&each);
-  comparison.same_stores = scenario::differences_aboard(all).empty();
-  constexpr double lowest_loss = 0, highest_loss = 1;
-  for (const ValidScenario& each : scenarios) {
-    report::Option option;
-    option.label = each.file;
-    Plan::Places places;
-    places.own = out.add(each);
-    if (each.scenario.raft)
-      for (const double position : {lowest_loss, highest_loss}) {
-        scenario::Validated end = scenario::at_end_of_ranges(each, position);
-        places.ends.push_back(out.keep(std::move(std::get<ValidScenario>(end))));
-      }
-    if (!comparison.same_stores && &each != &scenarios.front()) {
-      scenario::Validated equal = scenario::with_stores_of(scenarios.front(), each);
-      if (const auto* refused = std::get_if<Diagnostics>(&equal))
-        option.equal_refused = refused->front().pointer + ": " + refused->front().message;
-      else
-        places.equal = out.keep(std::move(std::get<ValidScenario>(equal)));
-    }
-    comparison.options.push_back(std::move(option));
-    out.options.push_back(std::move(places));
-  }
-  return out;
-}
-
-// Every option under the same futures, each paired with the first.
-void add_futures(const std::vector<ValidScenario>& scenarios, const CompareArguments& arguments,
-                 report::Comparison& comparison) {
-  constexpr double confidence = 0.95;
-  const bool uncertain = std::all_of(scenarios.begin(), scenarios.end(), [](const ValidScenario& each) {
-    return each.scenario.uncertain.has_value();
-  });
-  if (!uncertain) {
-    comparison.no_futures =
-        "None: that needs a part \"uncertain\" in every option. How likely the order is, is not said.";
-    return;
-  }
-  if (arguments.futures == 0) {
-    comparison.no_futures = "None: not asked for (--futures 0).";
-    return;
-  }
-  ProgressLine progress(arguments.progress);
-  study::FuturesOfOption first;
-  const double all = static_cast<double>(scenarios.size());
-  for (std::size_t i = 0; i < scenarios.size(); ++i) {
-    auto drawn = study::draw_futures(scenarios[i], arguments.seed, arguments.futures, [&](double fraction) {
-      progress((static_cast<double>(i) + fraction) / all);
-    });
-    if (i == 0)
-      first = std::move(drawn);
-    else
-      comparison.options[i].futures = study::pair_futures(first, drawn, confidence);
-  }
-  progress.finish();
-}
-
 int compare(const CompareArguments& arguments) {
   if (arguments.vary.empty() ? arguments.scenarios.size() < 2 : arguments.scenarios.size() != 1) {
     fmt::print(stderr, "bide compare: give two scenarios or more, or one and --vary\n");
@@ -161,52 +76,29 @@ int compare(const CompareArguments& arguments) {
                scenario::most_versions);
     return exit_usage;
   }
-  const Chosen chosen = choose(arguments);
+  Chosen chosen = choose(arguments);
   if (chosen.scenarios.empty()) return chosen.exit_code;
+  Files files;
+  for (const std::string& path : arguments.scenarios) files.read.emplace_back(path);
+  for (const ValidScenario& each : chosen.scenarios)
+    for (std::filesystem::path& file : files_of(each)) files.read.push_back(std::move(file));
+  files.written.emplace_back(arguments.report_html);
+  if (const int code = check(files); code != exit_ok) return code;
 
-  const report::Letters shown = letters(arguments.ascii);
-  if (!arguments.report_html.empty())
-    if (const auto why = report::why_not_writable(arguments.report_html))
-      return cannot_write(arguments.report_html, *why, shown);
-
-  report::Comparison comparison;
-  const Plan planned = plan(chosen.scenarios, comparison);
-  const std::vector<study::RunResult> results = study::run_all(planned.runs);
-  for (std::size_t i = 0; i < results.size(); ++i) {
-    if (const auto* wrong = std::get_if<Diagnostics>(&results[i])) {
-      complain(*wrong);
-      return exit_input_refused;
-    }
-    if (const auto* failure = std::get_if<timeline::Failure>(&results[i])) {
-      fmt::print(stderr, "{}: the run failed ({}): {}\n", scenario::printable(planned.runs[i]->file),
-                 failure->ledger, failure->message);
-      return exit_run_failed;
-    }
-  }
-  const auto figures = [&](std::size_t place) {
-    const auto& run = std::get<study::Run>(results[place]);
-    return outcome::figures_of(run.outcome, run.timeline);
-  };
-  const auto compared = [&](std::size_t place) {
-    return report::Compared{planned.runs[place], &std::get<study::Run>(results[place]).timeline,
-                            figures(place)};
-  };
-  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
-    const Plan::Places& places = planned.options[i];
-    report::Option& option = comparison.options[i];
-    option.own = compared(places.own);
-    if (places.equal) option.equal = compared(*places.equal);
-    for (const std::size_t place : places.ends) option.ends.push_back(figures(place));
-  }
-  add_futures(chosen.scenarios, arguments, comparison);
+  when_interrupted("Nothing is kept of a comparison that is not finished; the same command begins anew.");
+  ProgressLine progress(arguments.progress);
+  const auto answer = study::compare(std::move(chosen.scenarios), {arguments.futures, arguments.seed},
+                                     [&](double fraction) { progress(fraction); });
+  progress.finish();
+  if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return tool::refuse(*refusal);
+  const auto& comparison = std::get<study::Comparison>(answer);
   if (!arguments.report_html.empty()) {
     const std::string page = report::html::to_html(report::pages::compare_page(comparison));
-    if (const auto why = report::write_whole(arguments.report_html, page))
-      return cannot_write(arguments.report_html, *why, shown);
+    if (const int code = write_file(arguments.report_html, page); code != exit_ok) return code;
   }
   if (arguments.json) return put(report::comparison_json(comparison), "", false);
   if (arguments.csv) return put(report::comparison_csv(comparison), "", false);
-  return put(report::comparison_text(comparison, shown, terminal_width()), "", false);
+  return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width()), "", false);
 }
 
 }  // namespace

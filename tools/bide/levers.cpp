@@ -1,16 +1,13 @@
 // bide levers S.json: practical changes tried one at a time, and what each buys.
 #include "bide/study/questions/levers.hpp"
 
-#include <fmt/core.h>
-
 #include <memory>
 
 #include "bide/core/notice.hpp"
 #include "bide/report/levers/levers.hpp"
 #include "bide/report/levers/levers_page.hpp"
-#include "bide/report/words/file.hpp"
-#include "bide/scenario/document.hpp"
 #include "commands.hpp"
+#include "files.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -23,34 +20,22 @@ struct LeversArguments {
 };
 
 int show_levers(const LeversArguments& arguments) {
-  const report::Letters shown = letters(arguments.ascii);
-  if (!arguments.report_html.empty())
-    if (const auto why = report::why_not_writable(arguments.report_html))
-      return cannot_write(arguments.report_html, *why, shown);
   const scenario::Validated validated = scenario::validate_file(arguments.scenario);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) {
     complain(*wrong);
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
+  if (const int code = check({files_of(scenario), {arguments.report_html}}); code != exit_ok) return code;
   const auto result = study::try_levers(scenario);
-  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) {
-    complain(*wrong);
-    return exit_input_refused;
-  }
-  if (const auto* failure = std::get_if<timeline::Failure>(&result)) {
-    fmt::print(stderr, "{}: a run failed ({}): {}\n", scenario::printable(scenario.file), failure->ledger,
-               failure->message);
-    return exit_run_failed;
-  }
+  if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
   const auto& tried = std::get<study::LeversTried>(result);
   if (!arguments.report_html.empty()) {
     const std::string page = report::html::to_html(report::pages::levers_page(tried, scenario));
-    if (const auto why = report::write_whole(arguments.report_html, page))
-      return cannot_write(arguments.report_html, *why, shown);
+    if (const int code = write_file(arguments.report_html, page); code != exit_ok) return code;
   }
   if (arguments.json) return put(report::levers_json(tried, scenario), "", false);
-  return put(report::levers_text(tried, scenario, shown, terminal_width()), "", false);
+  return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width()), "", false);
 }
 
 }  // namespace

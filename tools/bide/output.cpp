@@ -4,9 +4,10 @@
 
 #include <cstdio>
 #include <filesystem>
-#include <fstream>
 
 #include "arguments.hpp"
+#include "files.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 
@@ -22,12 +23,20 @@ int put(const std::string& text, const std::string& path, bool force) {
     fmt::print(stderr, "bide: {} exists; give --force to overwrite it\n", path);
     return exit_cannot_write;
   }
-  std::ofstream stream(path, std::ios::binary | std::ios::trunc);
-  stream << text;
-  stream.close();
-  if (stream) return exit_ok;
-  fmt::print(stderr, "bide: cannot write {}\n", path);
-  return exit_cannot_write;
+  return write_file(path, text);
+}
+
+int refuse(const study::Refusal& refusal) {
+  complain(refusal.reasons);
+  switch (refusal.why) {
+    case study::Refusal::Why::input:
+      return exit_input_refused;
+    case study::Refusal::Why::run:
+      return exit_run_failed;
+    case study::Refusal::Why::output:
+      return exit_cannot_write;
+  }
+  return exit_run_failed;
 }
 
 void complain(const scenario::Diagnostics& diagnostics) {

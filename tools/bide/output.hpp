@@ -3,12 +3,15 @@
 
 #include <string>
 
-#include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/refusal.hpp"
 
 namespace bide::tool {
 
 // "" or "-" is standard output. Returns exit_ok or exit_cannot_write (and says why on standard error).
 int put(const std::string& text, const std::string& path, bool force);
+
+// Says why a question has no answer; the exit code for it.
+int refuse(const study::Refusal& refusal);
 
 // Each on a line of standard error.
 void complain(const scenario::Diagnostics& diagnostics);

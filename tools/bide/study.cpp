@@ -4,13 +4,15 @@
 
 #include <algorithm>
 #include <charconv>
-#include <cstdio>
 #include <memory>
 #include <string>
 #include <vector>
 
 #include "bide/core/notice.hpp"
+#include "bide/study/questions/ask_study.hpp"
 #include "commands.hpp"
+#include "files.hpp"
+#include "output.hpp"
 #include "study_work.hpp"
 
 namespace bide::tool {
@@ -40,13 +42,13 @@ int run_study(const StudyArguments& arguments, const std::string& shard_text) {
     shard = *asked;
   }
   std::optional<study::Study> study;
-  if (const int code = load_study(arguments.study, study); code != exit_ok) return code;
+  if (const int code = load_study(arguments, shard, study); code != exit_ok) return code;
   if (const int code = run_shard(*study, arguments, shard); code != exit_ok) return code;
   if (shard.of == 1) return write_results(*study, arguments);
-  if (!arguments.quiet)
-    fmt::print("shard {} of {} is done; when all are: bide merge {} --study {}\n{}\n", shard.number, shard.of,
-               folder_of(arguments).string(), arguments.study, standing_notice);
-  return exit_ok;
+  if (arguments.quiet) return exit_ok;
+  return put(fmt::format("shard {} of {} is done; when all are: bide merge {} --study {}\n{}\n", shard.number,
+                         shard.of, folder_of(arguments).string(), arguments.study, standing_notice),
+             "", false);
 }
 
 // Files of records in a folder, but for `except`; a file stands for itself.
@@ -71,17 +73,16 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
     fmt::print(stderr, "{}: no files of records\n", places.front());
     return exit_input_refused;
   }
-  try {
-    fs::create_directories(arguments.out);
-    const std::uint64_t samples = study::merge_records(parts, whole);
-    fmt::print("{}: {} samples from {} files\n{}\n", whole.string(), samples, parts.size(), standing_notice);
-  } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
-    return exit_input_refused;
-  }
+  if (fs::exists(arguments.out))
+    if (const int code = check({parts, {whole}}); code != exit_ok) return code;
+  const auto joined = study::join_parts(parts, arguments.out);
+  if (const auto* refusal = std::get_if<study::Refusal>(&joined)) return refuse(*refusal);
+  const std::string done = fmt::format("{}: {} samples from {} files\n{}\n", whole.string(),
+                                       std::get<std::uint64_t>(joined), parts.size(), standing_notice);
+  if (const int code = put(done, "", false); code != exit_ok) return code;
   if (arguments.study.empty()) return exit_ok;
   std::optional<study::Study> study;
-  if (const int code = load_study(arguments.study, study); code != exit_ok) return code;
+  if (const int code = load_study(arguments, {}, study); code != exit_ok) return code;
   return write_results(*study, arguments);
 }
 

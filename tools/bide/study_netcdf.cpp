@@ -26,6 +26,7 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include "bide/core/time_utc.hpp"
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
+#include "bide/report/words/file.hpp"
 #include "bide/study/questions/outputs.hpp"
 #include "bide/timeline/limits.hpp"
 
@@ -240,10 +241,10 @@ void write(const study::Study& study, const std::filesystem::path& records,
 
 std::optional<std::string> write_study_netcdf(const study::Study& study, const std::filesystem::path& records,
                                               const std::filesystem::path& path) {
-  const std::filesystem::path beside = path.string() + ".part";
   try {
-    write(study, records, beside);
-    std::filesystem::rename(beside, path);
+    report::NewFile fresh(path);
+    write(study, records, fresh.beside());
+    fresh.keep();
   } catch (const std::exception& error) {
     return error.what();
   }

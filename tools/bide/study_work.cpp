@@ -2,14 +2,16 @@
 
 #include <fmt/format.h>
 
-#include <cstdio>
+#include <array>
+#include <system_error>
 
 #include "bide/core/notice.hpp"
 #include "bide/report/study/study_page.hpp"
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
-#include "bide/report/words/file.hpp"
-#include "commands.hpp"
+#include "bide/study/questions/ask_study.hpp"
+#include "files.hpp"
+#include "interrupt.hpp"
 #include "output.hpp"
 #include "study_netcdf.hpp"
 #include "terminal.hpp"
@@ -18,6 +20,10 @@ namespace bide::tool {
 namespace {
 
 namespace fs = std::filesystem;
+
+constexpr const char *summary_txt = "summary.txt", *summary_json = "summary.json",
+                     *summary_html = "summary.html", *results_csv = "results.csv", *results_nc = "results.nc";
+constexpr std::array result_names{summary_txt, summary_json, summary_html, results_csv, results_nc};
 
 std::string left(double s) {
   constexpr double minute = 60, hour = 3600;
@@ -54,74 +60,50 @@ fs::path folder_of(const StudyArguments& arguments) {
   return arguments.out.empty() ? fs::path(arguments.study).stem().string() + "_results" : arguments.out;
 }
 
-int load_study(const std::string& path, std::optional<study::Study>& study) {
-  auto valid = scenario::validate_study(path);
-  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&valid))
-    return complain(*wrong), exit_input_refused;
-  auto made = study::Study::make(std::get<scenario::ValidStudy>(std::move(valid)));
-  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&made))
-    return complain(*wrong), exit_input_refused;
-  study.emplace(std::get<study::Study>(std::move(made)));
-  const auto outputs = study::outputs_of(*study);
-  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&outputs))
-    return complain(*wrong), exit_input_refused;
-  return exit_ok;
+int load_study(const StudyArguments& arguments, const study::Shard& shard,
+               std::optional<study::Study>& study) {
+  auto opened = study::open_study(arguments.study);
+  if (const auto* refusal = std::get_if<study::Refusal>(&opened)) return refuse(*refusal);
+  study.emplace(std::get<study::Study>(std::move(opened)));
+  const fs::path folder = folder_of(arguments);
+  std::error_code error;
+  if (!fs::exists(folder, error)) return exit_ok;  // nothing there that could be overwritten
+  Files files{files_of(study->scenario()), {folder / study::file_name_of(shard)}};
+  files.read.emplace_back(arguments.study);
+  for (const char* name : result_names) files.written.push_back(folder / name);
+  return check(files);
 }
 
 int run_shard(const study::Study& study, const StudyArguments& arguments, const study::Shard& shard) {
-  const fs::path folder = folder_of(arguments), file = folder / study::file_name_of(shard);
-  std::error_code error;
-  fs::create_directories(folder, error);
-  if (error) return cannot_write(folder.string(), error.message(), letters(true));
+  const fs::path folder = folder_of(arguments);
+  when_interrupted(fmt::format("What is recorded in {} is kept; the same command goes on from there.",
+                               (folder / study::file_name_of(shard)).string()));
   ProgressLine progress(arguments.progress);
-  try {
-    study.run(study::range_of(shard, study.plan().size()), file, arguments.threads,
-              [&](const study::Progress& p) { show(progress, p); });
-  } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
-    return exit_cannot_write;
-  }
+  const auto refusal = study::run_part(study, folder, shard, arguments.threads,
+                                       [&](const study::Progress& p) { show(progress, p); });
   progress.finish();
-  return exit_ok;
-}
-
-int merge_shards(const StudyArguments& arguments, std::uint64_t shards) {
-  const fs::path folder = folder_of(arguments), whole = folder / study::file_name_of({});
-  std::vector<fs::path> parts;
-  for (std::uint64_t i = 1; i <= shards; ++i) parts.push_back(folder / study::file_name_of({i, shards}));
-  try {
-    study::merge_records(parts, whole);
-  } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
-    return exit_cannot_write;
-  }
-  return exit_ok;
+  return refusal ? refuse(*refusal) : exit_ok;
 }
 
 int write_results(const study::Study& study, const StudyArguments& arguments) {
   const fs::path folder = folder_of(arguments), records = folder / study::file_name_of({});
-  const auto outputs = std::get<std::vector<study::Output>>(study::outputs_of(study));
-  study::Summary summary;
-  try {
-    summary = study::summarise(study, outputs, records);
-  } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
-    return exit_input_refused;
-  }
+  const auto answer = study::summary_of(study, folder);
+  if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refuse(*refusal);
+  const auto& summary = std::get<study::Summary>(answer);
   const std::string text = report::study_text(study, summary);
-  std::vector<std::pair<const char*, std::string>> files{
-      {"summary.txt", text}, {"summary.json", report::study_json(study, summary)}};
-  if (arguments.report)
-    files.emplace_back("summary.html", report::html::to_html(report::pages::study_page(study, summary)));
-  for (const auto& [name, content] : files)
-    if (const auto why = report::write_whole(folder / name, content))
-      return cannot_write((folder / name).string(), *why, letters(true));
+  if (const int code = write_file(folder / summary_txt, text); code != exit_ok) return code;
+  if (const int code = write_file(folder / summary_json, report::study_json(study, summary)); code != exit_ok)
+    return code;
+  if (arguments.report) {
+    const std::string page = report::html::to_html(report::pages::study_page(study, summary));
+    if (const int code = write_file(folder / summary_html, page); code != exit_ok) return code;
+  }
   if (arguments.csv)
-    if (const auto why = report::write_study_csv(study, records, folder / "results.csv"))
-      return cannot_write((folder / "results.csv").string(), *why, letters(true));
+    if (const auto why = report::write_study_csv(study, records, folder / results_csv))
+      return cannot_write((folder / results_csv).string(), *why, letters(true));
   if (arguments.netcdf)
-    if (const auto why = write_study_netcdf(study, records, folder / "results.nc"))
-      return cannot_write((folder / "results.nc").string(), *why, letters(true));
+    if (const auto why = write_study_netcdf(study, records, folder / results_nc))
+      return cannot_write((folder / results_nc).string(), *why, letters(true));
   if (!arguments.quiet)
     if (const int code = put(text, "", false); code != exit_ok) return code;
   constexpr double tolerated = 0.01;

@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "arguments.hpp"
 #include "bide/study/questions/study.hpp"
@@ -24,15 +25,15 @@ void add_study_options(Command& command, StudyArguments& arguments);
 
 std::filesystem::path folder_of(const StudyArguments& arguments);
 
-int load_study(const std::string& path, std::optional<study::Study>& study);
+// Reads the study, and sees to it that none of its results would be written over what it reads.
+// @param shard the part whose records are written
+int load_study(const StudyArguments& arguments, const study::Shard& shard,
+               std::optional<study::Study>& study);
 
 // Makes the folder if it is not there. Leaves no more to do than what the shard's file does not hold yet.
 int run_shard(const study::Study& study, const StudyArguments& arguments, const study::Shard& shard);
 
 // From the whole file of records: summary.txt, summary.json, and the tables asked for.
 int write_results(const study::Study& study, const StudyArguments& arguments);
-
-// The parts of all shards to the whole file of records, if that is not there yet.
-int merge_shards(const StudyArguments& arguments, std::uint64_t shards);
 
 }  // namespace bide::tool

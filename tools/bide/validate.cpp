@@ -5,9 +5,8 @@
 #include <nlohmann/json.hpp>
 
 #include "bide/core/notice.hpp"
-#include "bide/report/words/file.hpp"
-#include "bide/report/words/text.hpp"
 #include "commands.hpp"
+#include "files.hpp"
 #include "output.hpp"
 #include "validation/curve.hpp"
 #include "validation/tables.hpp"
@@ -51,26 +50,18 @@ std::string as_json(const std::vector<Row>& rows) {
   return out.dump(2) + "\n";
 }
 
-int cannot_write(const std::string& path, const std::string& why) {
-  fmt::print(stderr, "{}: cannot be written: {}\n", report::plain(path), why);
-  return exit_cannot_write;
-}
-
 struct ValidateArguments {
   bool json = false, studies = false;
   std::string report;
 };
 
 int validate(const ValidateArguments& arguments) {
-  if (!arguments.report.empty()) {
-    if (const auto why = report::why_not_writable(arguments.report))
-      return cannot_write(arguments.report, *why);
-  }
+  if (const int code = check({{}, {arguments.report}}); code != exit_ok) return code;
   const std::vector<Row> rows = validation::all_rows();
   if (!arguments.report.empty()) {
     const report::html::Page page = validation_page(rows, validation::all_curves(rows));
-    if (const auto why = report::write_whole(arguments.report, report::html::to_html(page)))
-      return cannot_write(arguments.report, *why);
+    if (const int code = write_file(arguments.report, report::html::to_html(page)); code != exit_ok)
+      return code;
   }
   if (arguments.json) return put(as_json(rows), "", false);
   const std::string table =

@@ -1,7 +1,8 @@
-# Installs the program, the headers and the libraries, and what find_package(bide) needs to offer them as
+# Installs the program, the public header and the libraries, and what find_package(bide) needs to offer them as
 # bide::<folder>, with bide::bide for all of them.
 include(CMakePackageConfigHelpers)
 include(GNUInstallDirs)
+include(bide_headers)
 
 get_property(folders GLOBAL PROPERTY bide_folders)
 set(targets bide_options bide_all)
@@ -19,8 +20,14 @@ install(TARGETS ${targets} EXPORT bide_targets
   ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR}
   INCLUDES DESTINATION ${CMAKE_INSTALL_INCLUDEDIR})
 install(TARGETS bide RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
-install(DIRECTORY ${PROJECT_SOURCE_DIR}/engine/ DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/bide
-  FILES_MATCHING PATTERN "*.hpp")
+# Of the headers, bide/bide.hpp and what it needs; found again whenever one of them is edited.
+bide_headers(headers ${PROJECT_SOURCE_DIR}/engine bide.hpp)
+foreach(header ${headers})
+  get_filename_component(folder ${header} DIRECTORY)
+  install(FILES ${PROJECT_SOURCE_DIR}/engine/${header} DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/bide/${folder})
+endforeach()
+list(TRANSFORM headers PREPEND ${PROJECT_SOURCE_DIR}/engine/)
+set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${headers})
 install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib ${PROJECT_SOURCE_DIR}/LICENSE
   DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)

@@ -7,9 +7,13 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <variant>
+#include <vector>
 
+#include "../bide/output.hpp"
 #include "../bide/study_work.hpp"
 #include "bide/core/notice.hpp"
+#include "bide/study/questions/ask_study.hpp"
 
 namespace {
 
@@ -53,6 +57,15 @@ bool is_whole(const study::Study& study, const fs::path& records) {
   return true;
 }
 
+int join(const tool::StudyArguments& arguments, std::uint64_t shards) {
+  const fs::path folder = tool::folder_of(arguments);
+  std::vector<fs::path> parts;
+  for (std::uint64_t i = 1; i <= shards; ++i) parts.push_back(folder / study::file_name_of({i, shards}));
+  const auto joined = study::join_parts(parts, folder);
+  const auto* refusal = std::get_if<study::Refusal>(&joined);
+  return refusal ? tool::refuse(*refusal) : tool::exit_ok;
+}
+
 // Called by all ranks; every step is agreed on before the next.
 int run(const Ranks& ranks, const tool::StudyArguments& arguments) {
   std::optional<study::Study> study;
@@ -60,7 +73,7 @@ int run(const Ranks& ranks, const tool::StudyArguments& arguments) {
   // Every rank reads the file, the first before the others, so that what is wrong with it is said once.
   for (const bool turn : {true, false}) {
     const int code =
-        ranks.agree(ranks.first() == turn ? tool::load_study(arguments.study, study) : tool::exit_ok);
+        ranks.agree(ranks.first() == turn ? tool::load_study(arguments, {}, study) : tool::exit_ok);
     if (code != tool::exit_ok) return code;
   }
   const bool one = ranks.shard().of == 1;
@@ -70,7 +83,7 @@ int run(const Ranks& ranks, const tool::StudyArguments& arguments) {
     if (code != tool::exit_ok) return code;
     if (ranks.first() && !one) {
       fs::remove(records);
-      code = tool::merge_shards(arguments, ranks.shard().of);
+      code = join(arguments, ranks.shard().of);
     }
     code = ranks.agree(code);
     if (code != tool::exit_ok) return code;

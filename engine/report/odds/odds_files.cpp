@@ -71,7 +71,7 @@ Json of(const study::HelpOdds& h, const scenario::Rescue& rescue) {
 
 }  // namespace
 
-std::string odds_csv(const OddsMaterial& m) {
+std::string odds_csv(const study::OddsAnswer& m) {
   std::string out = fmt::format("# {} possible futures, not a forecast\n# {}\n# {}\n", m.odds.futures,
                                 standing_notice, standing_advice);
   out +=
@@ -87,7 +87,7 @@ std::string odds_csv(const OddsMaterial& m) {
   return out;
 }
 
-std::string odds_json(const OddsMaterial& m) {
+std::string odds_json(const study::OddsAnswer& m) {
   const study::Odds& o = m.odds;
   Json out{{"format", odds_format},
            {"notice", standing_notice},
@@ -120,7 +120,7 @@ std::string odds_json(const OddsMaterial& m) {
   out["causes"] = causes;
   out["help"] = o.help ? of(*o.help, *m.scenario.scenario.uncertain->rescue) : Json(nullptr);
   Json unknowns = Json::array();
-  for (const Unknown& u : m.unknowns)
+  for (const study::Unknown& u : m.unknowns)
     unknowns.push_back({{"name", u.name},
                         {"kind", u.kind == study::FactorKind::ignorance ? "ignorance" : "variety"},
                         {"variance_share", u.narrowing.of_variance},
@@ -137,7 +137,7 @@ std::string odds_json(const OddsMaterial& m) {
                      {"cases_low_h", m.nested->cases_low},
                      {"cases_high_h", m.nested->cases_high}};
   Json failed = Json::array();
-  for (const FailedSample& f : m.failed) failed.push_back({{"sample", f.index}, {"reason", f.reason}});
+  for (const study::FailedSample& f : m.failed) failed.push_back({{"sample", f.index}, {"reason", f.reason}});
   out["failed"] = failed;
   constexpr int indent = 2;
   return out.dump(indent, ' ', true, Json::error_handler_t::replace) + "\n";

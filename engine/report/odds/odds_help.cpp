@@ -57,7 +57,7 @@ std::vector<std::string> held_back_sentences(const study::HeldBack& h, double ho
 
 }  // namespace
 
-std::vector<std::string> help_sentences(const OddsMaterial& m) {
+std::vector<std::string> help_sentences(const study::OddsAnswer& m) {
   if (!m.odds.help) return {"The scenario states no time of rescue, so nothing is said about help."};
   const study::HelpOdds& h = *m.odds.help;
   const scenario::Rescue& rescue = *m.scenario.scenario.uncertain->rescue;

@@ -23,7 +23,7 @@ html::Axis hours(const char* label, double horizon_h) {
 }
 
 // First, middle and last person: the span of 8 in 10 futures, of half of them, and the middle one.
-html::Chart windows_chart(const OddsMaterial& m) {
+html::Chart windows_chart(const study::OddsAnswer& m) {
   html::Chart out;
   const double horizon_h = m.odds.horizon_h;
   out.title = "The endurance window";
@@ -56,7 +56,7 @@ html::Chart windows_chart(const OddsMaterial& m) {
   return out;
 }
 
-html::Section window_section(const OddsMaterial& m) {
+html::Section window_section(const study::OddsAnswer& m) {
   const double horizon_h = m.odds.horizon_h;
   const auto sentence = [&](const char* what, const study::Window& w) {
     return html::Paragraph{fmt::format("{}: {}.", what, odds_range(w, horizon_h)), true};
@@ -97,7 +97,7 @@ html::Section window_section(const OddsMaterial& m) {
   return out;
 }
 
-html::Section still_section(const OddsMaterial& m) {
+html::Section still_section(const study::OddsAnswer& m) {
   html::Chart chart;
   chart.title = "Who is still able, and alive";
   chart.sentence =
@@ -126,7 +126,7 @@ html::Section still_section(const OddsMaterial& m) {
   return {"Against time", {chart}};
 }
 
-html::Section causes_section(const OddsMaterial& m) {
+html::Section causes_section(const study::OddsAnswer& m) {
   html::Chart chart;
   chart.title = "What ends the first person's ability, by when";
   chart.sentence =
@@ -160,7 +160,7 @@ html::Section causes_section(const OddsMaterial& m) {
   return out;
 }
 
-html::Section unknowns_section(const OddsMaterial& m) {
+html::Section unknowns_section(const study::OddsAnswer& m) {
   html::Section out{"Which unknown to ask for first", {}};
   if (m.unknowns.empty()) {
     out.blocks.push_back(html::Paragraph{"Too few futures, or too little spread, to tell."});
@@ -177,7 +177,7 @@ html::Section unknowns_section(const OddsMaterial& m) {
   html::Series variety{"differs from case to case", Kind::bars, {}, 0},
       ignorance{"nobody has measured it", Kind::bars, {}, 1};
   for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {
-    const Unknown& u = m.unknowns[i];
+    const study::Unknown& u = m.unknowns[i];
     chart.categories.push_back(u.name);
     const study::Interval& interval = u.narrowing.of_variance_interval;
     (u.kind == study::FactorKind::ignorance ? ignorance : variety)
@@ -190,7 +190,7 @@ html::Section unknowns_section(const OddsMaterial& m) {
   return out;
 }
 
-html::Section nested_section(const OddsMaterial& m) {
+html::Section nested_section(const study::OddsAnswer& m) {
   const study::NestedBands& n = *m.nested;
   html::Chart chart;
   chart.title = "First person able until, two kinds of not knowing apart";
@@ -210,7 +210,7 @@ html::Section nested_section(const OddsMaterial& m) {
 
 }  // namespace
 
-html::Page odds_page(const OddsMaterial& m) {
+html::Page odds_page(const study::OddsAnswer& m) {
   const scenario::Scenario& s = m.scenario.scenario;
   html::Page page;
   page.title = s.name;

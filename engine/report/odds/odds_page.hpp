@@ -7,6 +7,6 @@
 
 namespace bide::report::pages {
 
-html::Page odds_page(const OddsMaterial& material);
+html::Page odds_page(const study::OddsAnswer& material);
 
 }  // namespace bide::report::pages

@@ -33,7 +33,7 @@ void windows(Page& page, const std::array<study::Window, study::who_count>& wind
   }
 }
 
-void clocks(Page& page, const OddsMaterial& m) {
+void clocks(Page& page, const study::OddsAnswer& m) {
   const int zone = zone_hours(m.scenario.scenario.position.longitude_deg);
   const auto at = [&](const std::optional<double>& h) {
     return h ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone)
@@ -45,7 +45,7 @@ void clocks(Page& page, const OddsMaterial& m) {
                   at(w.until[q05].time), at(w.until[q50].time), at(w.until[q95].time), zone_name(zone)));
 }
 
-void chart(Page& page, const OddsMaterial& m) {
+void chart(Page& page, const study::OddsAnswer& m) {
   page.heading("WHO IS STILL ABLE, AND ALIVE, AGAINST TIME");
   page.line("   time   all able         somebody able    all alive        somebody alive");
   constexpr int bar_columns = 10;
@@ -61,7 +61,7 @@ void chart(Page& page, const OddsMaterial& m) {
                           cell(t.some_able), cell(t.all_alive), cell(t.some_alive)));
 }
 
-void causes(Page& page, const OddsMaterial& m) {
+void causes(Page& page, const study::OddsAnswer& m) {
   page.heading("WHAT ENDS THE FIRST PERSON'S ABILITY, BY WHEN (share of all futures)");
   for (const study::CausesBy& c : m.odds.causes) {
     std::string text;
@@ -72,7 +72,7 @@ void causes(Page& page, const OddsMaterial& m) {
   }
 }
 
-void unknowns(Page& page, const OddsMaterial& m) {
+void unknowns(Page& page, const study::OddsAnswer& m) {
   page.heading("WHICH UNKNOWN TO ASK FOR FIRST");
   if (m.unknowns.empty()) {
     page.paragraph("Too few futures, or too little spread, to tell.", "  ", "  ");
@@ -84,7 +84,7 @@ void unknowns(Page& page, const OddsMaterial& m) {
       "  ", "  ");
   constexpr std::size_t most = 6;
   for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {
-    const Unknown& u = m.unknowns[i];
+    const study::Unknown& u = m.unknowns[i];
     page.item(fmt::format("{}: {:.0f} % ({:.0f} to {:.0f}){}", page.outside(u.name),
                           pct * u.narrowing.of_variance, pct * u.narrowing.of_variance_interval.low,
                           pct * u.narrowing.of_variance_interval.high,
@@ -94,7 +94,7 @@ void unknowns(Page& page, const OddsMaterial& m) {
 
 }  // namespace
 
-std::string odds_text(const OddsMaterial& m, int width, Letters letters) {
+std::string odds_text(const study::OddsAnswer& m, int width, Letters letters) {
   Page page(width, letters);
   const scenario::Scenario& s = m.scenario.scenario;
   const double horizon_h = m.odds.horizon_h;
@@ -131,7 +131,7 @@ std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width
   return page.text();
 }
 
-std::string odds_line(const OddsMaterial& m, Letters letters) {
+std::string odds_line(const study::OddsAnswer& m, Letters letters) {
   return fmt::format("{}: first person able: {}; last person alive: {}. {} futures, not a forecast. {}\n",
                      plain(m.scenario.scenario.name, letters),
                      odds_range(m.odds.able[study::first_person], m.odds.horizon_h),

@@ -40,7 +40,7 @@ std::string odds_range(const study::Window& w, double horizon_h) {
   return fmt::format("8 in 10 futures between {} and {}", duration(*low * hour_s), duration(*high * hour_s));
 }
 
-std::vector<std::string> given_sentences(const OddsMaterial& m) {
+std::vector<std::string> given_sentences(const study::OddsAnswer& m) {
   std::vector<std::string> out;
   if (m.known.alive_at_h)
     out.push_back(
@@ -71,12 +71,12 @@ std::vector<std::string> window_sentences(const study::Window& window, const cha
   return out;
 }
 
-std::string nested_title(const OddsMaterial& m) {
+std::string nested_title(const study::OddsAnswer& m) {
   return m.known.alive_at_h || m.known.now_h ? "Two kinds of not knowing, before anything was known"
                                              : "Two kinds of not knowing";
 }
 
-std::vector<std::string> nested_sentences(const OddsMaterial& m) {
+std::vector<std::string> nested_sentences(const study::OddsAnswer& m) {
   if (!m.nested) return {};
   const study::NestedBands& n = *m.nested;
   const auto h = [&](double at) {
@@ -91,7 +91,7 @@ std::vector<std::string> nested_sentences(const OddsMaterial& m) {
                   h(n.truths_low), h(n.truths_high), n.inner)};
 }
 
-std::vector<std::string> about_sentences(const OddsMaterial& m) {
+std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
   std::vector<std::string> out{
       fmt::format("{} futures drawn with seed {}; intervals are the sampling error of that number, not doubt "
                   "about the model.",

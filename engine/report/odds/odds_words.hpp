@@ -20,11 +20,12 @@ std::string odds_range(const study::Window& window, double horizon_h);     // "8
 // The window of one person: the range, the times, the sampling error of the middle one.
 std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h);
 
-std::vector<std::string> given_sentences(const OddsMaterial& material);
-std::vector<std::string> help_sentences(const OddsMaterial& material);
+std::vector<std::string> given_sentences(const study::OddsAnswer& material);
+std::vector<std::string> help_sentences(const study::OddsAnswer& material);
 std::vector<std::string> help_sentences(const HelpDrawn& drawn, const study::Help& help);
-std::string nested_title(const OddsMaterial& material);
-std::vector<std::string> nested_sentences(const OddsMaterial& material);  // none where there are no bands
-std::vector<std::string> about_sentences(const OddsMaterial& material);
+std::string nested_title(const study::OddsAnswer& material);
+std::vector<std::string> nested_sentences(
+    const study::OddsAnswer& material);  // none where there are no bands
+std::vector<std::string> about_sentences(const study::OddsAnswer& material);
 
 }  // namespace bide::report

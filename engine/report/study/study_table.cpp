@@ -9,6 +9,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/report/study/study_text.hpp"
+#include "bide/report/words/file.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
@@ -76,10 +77,9 @@ std::vector<InputColumn> input_columns(const study::Study& study) {
 }
 
 std::optional<std::string> write_study_csv(const study::Study& study, const std::filesystem::path& records,
-                                           const std::filesystem::path& path) {
-  const std::filesystem::path beside = path.string() + ".part";
-  std::ofstream file(beside, std::ios::binary | std::ios::trunc);
-  if (!file) return "cannot be opened for writing";
+                                           const std::filesystem::path& path) try {
+  NewFile fresh(path);
+  std::ofstream file(fresh.beside(), std::ios::binary);
   const std::vector<InputColumn> inputs = input_columns(study);
   const std::vector<study::Output> outputs = study::outputs(static_cast<int>(study.persons()));
   file << fmt::format("# {}\n# {}\n", standing_notice, standing_advice);
@@ -124,10 +124,10 @@ std::optional<std::string> write_study_csv(const study::Study& study, const std:
   });
   file.close();
   if (!file) return "cannot be written to its end";
-  std::error_code error;
-  std::filesystem::rename(beside, path, error);
-  if (error) return error.message();
+  fresh.keep();
   return std::nullopt;
+} catch (const std::system_error& error) {
+  return error.code().message();
 }
 
 }  // namespace bide::report

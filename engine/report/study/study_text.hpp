@@ -3,6 +3,7 @@
 
 #include <string>
 
+#include "bide/study/questions/study.hpp"
 #include "bide/study/questions/summary.hpp"
 
 namespace bide::report {

@@ -18,6 +18,10 @@ std::string reason(int error) {
   return std::error_code(error, std::generic_category()).message();
 }
 
+[[noreturn]] void fail(int error = errno) {
+  throw std::system_error(error, std::generic_category());
+}
+
 fs::path folder_of(const fs::path& path) {
   const fs::path folder = path.parent_path();
   return folder.empty() ? fs::path(".") : folder;
@@ -61,28 +65,53 @@ std::optional<std::string> why_not_writable(const fs::path& path) {
   return {};
 }
 
+NewFile::NewFile(const fs::path& path) : path_(path) {
+  std::string name = (folder_of(path) / fmt::format(".{}.XXXXXX", path.filename().string())).string();
+  const int file = ::mkostemp(name.data(), O_CLOEXEC);
+  if (file < 0) fail();
+  beside_ = name;
+  constexpr mode_t readable_by_all = 0644;
+  const int error = ::fchmod(file, readable_by_all) != 0 ? errno : 0;
+  ::close(file);
+  if (error == 0) return;
+  ::unlink(beside_.c_str());
+  fail(error);
+}
+
+NewFile::~NewFile() {
+  if (!beside_.empty()) ::unlink(beside_.c_str());
+}
+
+void NewFile::keep() {
+  const int file = ::open(beside_.c_str(), O_RDONLY | O_CLOEXEC);
+  if (file < 0) fail();
+  const int error = ::fsync(file) != 0 ? errno : 0;
+  ::close(file);
+  if (error != 0) fail(error);
+  if (::rename(beside_.c_str(), path_.c_str()) != 0) fail();
+  beside_.clear();
+}
+
 std::optional<std::string> write_whole(const fs::path& path, std::string_view text) {
-  if (written_in_place(path)) {
-    const int file = ::open(path.c_str(), O_WRONLY | O_CLOEXEC);
-    if (file < 0) return reason(errno);
+  const auto write = [&](const fs::path& to) {
+    const int file = ::open(to.c_str(), O_WRONLY | O_CLOEXEC);
+    if (file < 0) fail();
     const int error = write_all(file, text);
     const int close_error = ::close(file) != 0 ? errno : 0;
-    if (error != 0 || close_error != 0) return reason(error != 0 ? error : close_error);
-    return {};
+    if (error != 0 || close_error != 0) fail(error != 0 ? error : close_error);
+  };
+  try {
+    if (written_in_place(path)) {
+      write(path);
+      return {};
+    }
+    NewFile fresh(path);
+    write(fresh.beside());
+    fresh.keep();
+  } catch (const std::system_error& error) {
+    return error.code().message();
   }
-  const fs::path folder = folder_of(path);
-  std::string fresh = (folder / fmt::format(".{}.XXXXXX", path.filename().string())).string();
-  const int file = ::mkostemp(fresh.data(), O_CLOEXEC);
-  if (file < 0) return reason(errno);
-  int error = write_all(file, text);
-  constexpr mode_t readable_by_all = 0644;
-  if (error == 0 && ::fchmod(file, readable_by_all) != 0) error = errno;
-  if (error == 0 && ::fsync(file) != 0) error = errno;
-  if (::close(file) != 0 && error == 0) error = errno;
-  if (error == 0 && ::rename(fresh.c_str(), path.c_str()) != 0) error = errno;
-  if (error == 0) return {};
-  ::unlink(fresh.c_str());
-  return reason(error);
+  return {};
 }
 
 }  // namespace bide::report

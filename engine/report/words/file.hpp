@@ -13,8 +13,26 @@ namespace bide::report {
 // @return empty when it can be written
 std::optional<std::string> why_not_writable(const std::filesystem::path& path);
 
-// Writes a new file beside `path`, flushes it to the disk and renames it over `path`, so that a reader sees
-// the old text or the new one.
+// A new file beside `path`, under a name that nobody can have planted; it takes the name `path` when it is
+// kept, so that a reader sees the old file or the new one, and is gone when it is not.
+class NewFile {
+ public:
+  // Throws std::system_error when it cannot be made.
+  explicit NewFile(const std::filesystem::path& path);
+  ~NewFile();
+  NewFile(const NewFile&) = delete;
+  NewFile& operator=(const NewFile&) = delete;
+
+  // Its name until it is kept, for whoever writes it.
+  const std::filesystem::path& beside() const { return beside_; }
+  // Flushes it to the disk and renames it over `path`. Throws std::system_error.
+  void keep();
+
+ private:
+  std::filesystem::path path_, beside_;
+};
+
+// Writes a file as a whole or not at all.
 // @return empty when done; else the reason, and no new file is left behind
 std::optional<std::string> write_whole(const std::filesystem::path& path, std::string_view text);
 

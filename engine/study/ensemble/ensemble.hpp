@@ -11,6 +11,7 @@
 #include <variant>
 
 #include "bide/study/ensemble/block.hpp"
+#include "bide/study/ensemble/progress.hpp"
 
 namespace bide::study {
 
@@ -29,16 +30,11 @@ struct SampleRange {
   std::uint64_t begin = 0, end = 0;
 };
 
-struct Progress {
-  std::uint64_t done = 0, total = 0, failed = 0;  // samples
-  double per_s = 0, left_s = 0;                   // samples per second; time left at that rate
-};
-
 struct EnsembleOptions {
   int threads = 0;           // 0 or less: one per core
   std::size_t window = 256;  // samples in memory at once, at least 1
   bool to_the_end = false;   // go on when everybody is dead; the results are the same
-  std::function<void(const Progress&)> progress;
+  ToldProgress progress;
 };
 
 // Runs the samples of a range. A failed sample is passed to the sink with its reason and counted. Exceptions

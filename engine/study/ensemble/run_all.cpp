@@ -6,19 +6,21 @@
 #include "bide/weather/weather.hpp"
 
 namespace bide::study {
-namespace {
 
-RunResult run_one(const scenario::ValidScenario& scenario) {
+RunResult run_one(const scenario::ValidScenario& scenario,
+                  const std::function<void(double fraction)>& progress) {
   const auto loaded = weather::load(scenario);
-  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&loaded)) return *wrong;
-  auto simulated = timeline::simulate(scenario, std::get<weather::Record>(loaded));
-  if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) return *failure;
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&loaded))
+    return Refusal{Refusal::Why::input, *wrong};
+  timeline::Options options;
+  options.progress = progress;
+  auto simulated = timeline::simulate(scenario, std::get<weather::Record>(loaded), options);
+  if (const auto* failure = std::get_if<timeline::Failure>(&simulated))
+    return refusal_of(scenario.file, *failure);
   auto& timeline = std::get<timeline::Timeline>(simulated);
   outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
   return Run{std::move(timeline), std::move(outcome)};
 }
-
-}  // namespace
 
 std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios) {
   std::vector<RunResult> results(scenarios.size());

@@ -3,12 +3,12 @@
 // Each run is the one that simulate() makes, so its bits depend neither on threads nor on the other runs.
 #pragma once
 
-#include <string>
+#include <functional>
 #include <variant>
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
-#include "bide/timeline/balance.hpp"
+#include "bide/study/ensemble/refusal.hpp"
 
 namespace bide::study {
 
@@ -16,11 +16,18 @@ struct Run {
   timeline::Timeline timeline;
   outcome::Outcome outcome;
 };
-using RunResult = std::variant<Run, scenario::Diagnostics, timeline::Failure>;
+using RunResult = std::variant<Run, Refusal>;
+
+// Runs one scenario; reads its weather file.
+// @param scenario as validated
+// @param progress told the share of the time simulated, 0 to 1; may be empty
+// @return the run, or what is wrong with the weather, or why the run failed
+RunResult run_one(const scenario::ValidScenario& scenario,
+                  const std::function<void(double fraction)>& progress = {});
 
 // Runs every scenario; each reads its own weather file.
 // @param scenarios none null
-// @return in the order given: the run, or what is wrong with the weather, or why the run failed
+// @return in the order given: each as run_one() gives it
 std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios);
 
 }  // namespace bide::study

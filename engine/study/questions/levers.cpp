@@ -116,8 +116,7 @@ int direction(const LeverTried& tried) {
   return std::abs(gained.margin) >= constants::margins_apart_fraction ? sign(gained.margin) : 0;
 }
 
-std::variant<LeversTried, scenario::Diagnostics, timeline::Failure> try_levers(
-    const ValidScenario& scenario) {
+std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
   Runs runs;
   const Case base = runs.add_case({scenario});
   LeversTried out;
@@ -140,10 +139,8 @@ std::variant<LeversTried, scenario::Diagnostics, timeline::Failure> try_levers(
   std::vector<const ValidScenario*> all;
   for (const auto& each : runs.scenarios) all.push_back(each.get());
   const std::vector<RunResult> results = run_all(all);
-  for (const RunResult& result : results) {
-    if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) return *wrong;
-    if (const auto* failure = std::get_if<timeline::Failure>(&result)) return *failure;
-  }
+  for (const RunResult& result : results)
+    if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
 
   out.base = figures_of(base.as_it_is, results);
   std::vector<Figures> base_ends;

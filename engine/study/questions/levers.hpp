@@ -14,7 +14,7 @@
 
 #include "bide/outcome/compare.hpp"
 #include "bide/scenario/levers.hpp"
-#include "bide/timeline/balance.hpp"
+#include "bide/study/ensemble/refusal.hpp"
 
 namespace bide::study {
 
@@ -60,9 +60,8 @@ struct LeversTried {
 
 // Tries every lever of the catalogue.
 // @param scenario a validated scenario
-// @return the levers, or what is wrong with the weather, or why a run failed
-std::variant<LeversTried, scenario::Diagnostics, timeline::Failure> try_levers(
-    const scenario::ValidScenario& scenario);
+// @return the levers, or why a run has no result
+std::variant<LeversTried, Refusal> try_levers(const scenario::ValidScenario& scenario);
 
 // Sign of the gain: +1, -1, or 0 if indistinguishable; in able, else in alive, else in the margin.
 int direction(const LeverTried& tried);

@@ -14,6 +14,7 @@
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/reader.hpp"
+#include "bide/study/questions/study.hpp"
 #include "bide/study/records/unnamed_file.hpp"
 #include "bide/study/statistics/proportion.hpp"
 #include "bide/study/statistics/ranked.hpp"

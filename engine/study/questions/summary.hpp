@@ -12,15 +12,19 @@
 #include <optional>
 #include <string>
 #include <utility>
+#include <variant>
 #include <vector>
 
+#include "bide/scenario/validate.hpp"
 #include "bide/study/questions/outputs.hpp"
-#include "bide/study/questions/study.hpp"
 #include "bide/study/statistics/morris.hpp"
 #include "bide/study/statistics/narrowing.hpp"
 #include "bide/study/statistics/sobol_indices.hpp"
 
 namespace bide::study {
+
+class Study;
+struct Drawn;
 
 inline constexpr double summary_confidence = 0.95;
 

@@ -24,10 +24,10 @@ std::variant<std::vector<ValidScenario>, scenario::Diagnostics> both_endurances(
 
 }  // namespace
 
-std::variant<std::vector<Run>, scenario::Diagnostics, timeline::Failure> run_unmeasured(
-    const ValidScenario& scenario) {
+std::variant<std::vector<Run>, Refusal> run_unmeasured(const ValidScenario& scenario) {
   auto endurances = both_endurances(scenario);
-  if (auto* wrong = std::get_if<scenario::Diagnostics>(&endurances)) return *wrong;
+  if (auto* wrong = std::get_if<scenario::Diagnostics>(&endurances))
+    return Refusal{Refusal::Why::input, *wrong};
   std::vector<ValidScenario> all;
   for (ValidScenario& each : std::get<std::vector<ValidScenario>>(endurances)) {
     const bool cabin_open =
@@ -39,7 +39,7 @@ std::variant<std::vector<Run>, scenario::Diagnostics, timeline::Failure> run_unm
     constexpr double lowest_loss = 0, highest_loss = 1;
     for (const double position : {lowest_loss, highest_loss}) {
       scenario::Validated end = scenario::at_end_of_ranges(each, position);
-      if (auto* wrong = std::get_if<scenario::Diagnostics>(&end)) return *wrong;
+      if (auto* wrong = std::get_if<scenario::Diagnostics>(&end)) return Refusal{Refusal::Why::input, *wrong};
       all.push_back(std::move(std::get<ValidScenario>(end)));
     }
   }
@@ -48,8 +48,7 @@ std::variant<std::vector<Run>, scenario::Diagnostics, timeline::Failure> run_unm
   for (const ValidScenario& each : all) pointers.push_back(&each);
   std::vector<Run> runs;
   for (RunResult& result : run_all(pointers)) {
-    if (auto* wrong = std::get_if<scenario::Diagnostics>(&result)) return *wrong;
-    if (auto* failure = std::get_if<timeline::Failure>(&result)) return *failure;
+    if (auto* refused = std::get_if<Refusal>(&result)) return std::move(*refused);
     runs.push_back(std::move(std::get<Run>(result)));
   }
   return runs;

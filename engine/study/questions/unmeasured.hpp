@@ -14,9 +14,8 @@ namespace bide::study {
 
 // Runs the scenario at every combination.
 // @param scenario a validated scenario
-// @return the runs, or what is wrong with the weather, or why a run failed
-std::variant<std::vector<Run>, scenario::Diagnostics, timeline::Failure> run_unmeasured(
-    const scenario::ValidScenario& scenario);
+// @return the runs, or why one has no result
+std::variant<std::vector<Run>, Refusal> run_unmeasured(const scenario::ValidScenario& scenario);
 
 // Earliest and latest of a time over several runs; empty: beyond the horizon.
 struct TimeRange {

@@ -13,12 +13,9 @@
 #include <vector>
 
 #include "bide/scenario/validate.hpp"
+#include "bide/study/sampling/factor_kind.hpp"
 
 namespace bide::study {
-
-// Variety is aleatory: it differs from one real case to the next (people, weather, failures). Ignorance is
-// epistemic: the same in every case, but not measured. Bands of results are nested by kind.
-enum class FactorKind { variety, ignorance };
 
 // One uncertain input or event: a column of the design.
 struct Factor {

@@ -1,3 +1,4 @@
 #pragma once
 #include "bide/constants/numbers.hpp"
 #include "high.hpp"
+#include "bide/bide.hpp"

@@ -1,0 +1,16 @@
+// How far many simulations have come.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+
+namespace bide::study {
+
+struct Progress {
+  std::uint64_t done = 0, total = 0, failed = 0;  // samples
+  double per_s = 0, left_s = 0;                   // samples per second; time left at that rate
+};
+
+using ToldProgress = std::function<void(const Progress&)>;
+
+}  // namespace bide::study

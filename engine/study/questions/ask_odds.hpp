@@ -1,0 +1,70 @@
+// The odds of a scenario: its futures are drawn and run, and read off given what is known so far.
+//
+// Inputs: a validated scenario with `uncertain`. Same scenario, seed and number of futures: same answer,
+// whatever the threads. Memory does not grow with the number of futures.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/progress.hpp"
+#include "bide/study/ensemble/refusal.hpp"
+#include "bide/study/questions/nested_bands.hpp"
+#include "bide/study/questions/odds.hpp"
+#include "bide/study/sampling/factor_kind.hpp"
+#include "bide/study/statistics/narrowing.hpp"
+
+namespace bide::study {
+
+struct OddsQuestion {
+  std::uint64_t futures = 1000;  // at least 1
+  std::uint64_t seed = 1;
+  KnownSoFar known;  // in place of what the scenario says is known, each by itself; hours within the horizon
+  int threads = 0;   // 0: one to a core
+};
+
+struct FailedSample {
+  std::uint64_t index = 0;
+  std::string reason;
+};
+
+// How much narrower the first person's able until would be if this input were known.
+struct Unknown {
+  std::string name;
+  FactorKind kind = FactorKind::variety;
+  Narrowing narrowing;
+};
+
+struct OddsAnswer {
+  scenario::ValidScenario scenario;
+  std::uint64_t seed = 0, samples = 0;
+  std::vector<FailedSample> failed;
+  KnownSoFar known;
+  Odds odds;
+  std::vector<Unknown> unknowns;      // largest reduction of variance first
+  std::optional<NestedBands> nested;  // empty: only one kind of uncertainty, or too few futures
+
+  // More than one in a hundred samples has no result: the answer is not to be relied on.
+  bool too_many_failed() const;
+};
+
+// What is being run: the futures themselves, then cases under one truth for the nested bands.
+enum class OddsPart { futures, nested };
+using ToldOddsProgress = std::function<void(OddsPart, const Progress&)>;
+
+// Draws the futures of a scenario and reads the odds off them.
+// @param scenario as validated
+// @param question how many futures, and what is known
+// @param progress may be empty
+// @return the odds; refused when nothing is uncertain, when what is known contradicts itself or lies beyond
+//         the horizon, when no sample has a result, and when no future agrees with what is known
+std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenario,
+                                           const OddsQuestion& question,
+                                           const ToldOddsProgress& progress = {});
+
+}  // namespace bide::study

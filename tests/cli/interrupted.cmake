@@ -1,0 +1,30 @@
+# A signal ends a long command with exit code 130 and says what is kept; a study goes on from there.
+# BIDE, WORK, UNCERTAIN, STUDY
+file(REMOVE_RECURSE ${WORK})
+file(MAKE_DIRECTORY ${WORK})
+# The same study with so many samples that it cannot end before the signal.
+file(READ ${STUDY} study)
+string(JSON study SET "${study}" design "{\"kind\": \"random\", \"samples\": 1000000}")
+string(JSON name GET "${study}" scenario)
+get_filename_component(folder ${STUDY} DIRECTORY)
+string(JSON study SET "${study}" scenario "\"${folder}/${name}\"")
+file(WRITE ${WORK}/many.json "${study}")
+
+function(interrupted signal words)
+  execute_process(COMMAND timeout --preserve-status --signal ${signal} 2 ${BIDE} ${ARGN} WORKING_DIRECTORY ${WORK}
+                  RESULT_VARIABLE code OUTPUT_VARIABLE out ERROR_VARIABLE err)
+  if(NOT code EQUAL 130 OR NOT out STREQUAL "" OR NOT err MATCHES "${words}")
+    message(FATAL_ERROR "${ARGN}: exit code ${code}, output \"${out}\", error \"${err}\"")
+  endif()
+endfunction()
+interrupted(INT "interrupted. What is recorded in many_results/study.records is kept; the same command goes on"
+            study many.json)
+interrupted(TERM "interrupted. Nothing is kept of odds" odds ${UNCERTAIN} -n 1000000)
+interrupted(INT "interrupted. Nothing is kept of a comparison" compare ${UNCERTAIN} ${UNCERTAIN} -n 1000000)
+
+file(SIZE ${WORK}/many_results/study.records first)
+interrupted(TERM "goes on" study many.json)
+file(SIZE ${WORK}/many_results/study.records second)
+if(NOT second GREATER first)
+  message(FATAL_ERROR "the records were not gone on with: ${first}, then ${second} bytes")
+endif()

@@ -1,0 +1,89 @@
+#include "files.hpp"
+
+#include <fmt/core.h>
+
+#include <system_error>
+
+#include "arguments.hpp"
+#include "bide/report/words/file.hpp"
+#include "terminal.hpp"
+
+namespace bide::tool {
+namespace {
+
+namespace fs = std::filesystem;
+
+// Device and number of the file where both are there, hard and soft links followed; else the place where it
+// would be.
+bool same_file(const fs::path& a, const fs::path& b) {
+  std::error_code error;
+  const auto special = [&](const fs::path& path) {
+    const fs::file_status status = fs::status(path, error);
+    return fs::exists(status) && !fs::is_regular_file(status);
+  };
+  if (special(a) || special(b)) return false;
+  if (fs::exists(a, error) && fs::exists(b, error)) return fs::equivalent(a, b, error);
+  const auto place = [&](const fs::path& path) {
+    return fs::weakly_canonical(fs::absolute(path, error), error);
+  };
+  return place(a) == place(b);
+}
+
+int clash(const fs::path& path, const char* what) {
+  fmt::print(stderr, "{}: {}\n", report::plain(path.string()), what);
+  return exit_usage;
+}
+
+void add_weather_files(const scenario::ValidScenario& scenario, std::vector<fs::path>& to) {
+  const std::string key = "/weather/file";
+  const auto add = [&](const scenario::Value& value) {
+    if (const auto* name = std::get_if<std::string>(&value)) to.push_back(scenario.folder / *name);
+  };
+  if (const auto& file = scenario.scenario.weather.file) add(*file);
+  const auto& uncertain = scenario.scenario.uncertain;
+  if (!uncertain) return;
+  const auto add_all = [&](const scenario::Distribution& distribution) {
+    for (const scenario::Value& value : distribution.values) add(value);
+  };
+  for (const auto& [pointer, distribution] : uncertain->inputs.entries)
+    if (pointer == key) add_all(distribution);
+  for (const scenario::SharedInput& group : uncertain->groups)
+    for (const std::string& pointer : group.pointers)
+      if (pointer == key) add_all(group.distribution);
+  for (const scenario::Alternative& alternative : uncertain->alternatives)
+    for (const auto& [pointer, value] : alternative.set.entries)
+      if (pointer == key) add(value);
+}
+
+}  // namespace
+
+int check(const Files& files) {
+  for (std::size_t i = 0; i < files.written.size(); ++i) {
+    const fs::path& output = files.written[i];
+    if (output.empty()) continue;
+    for (const fs::path& input : files.read)
+      if (same_file(output, input)) return clash(output, "would overwrite what is read");
+    for (std::size_t j = 0; j < i; ++j)
+      if (!files.written[j].empty() && same_file(output, files.written[j]))
+        return clash(output, "named for two outputs");
+  }
+  for (const fs::path& output : files.written)
+    if (!output.empty())
+      if (const auto why = report::why_not_writable(output))
+        return cannot_write(output.string(), *why, letters(true));
+  return exit_ok;
+}
+
+std::vector<fs::path> files_of(const scenario::ValidScenario& scenario) {
+  std::vector<fs::path> out{scenario.file};
+  add_weather_files(scenario, out);
+  return out;
+}
+
+int write_file(const fs::path& path, std::string_view text) {
+  if (path.empty()) return exit_ok;
+  const auto why = report::write_whole(path, text);
+  return why ? cannot_write(path.string(), *why, letters(true)) : exit_ok;
+}
+
+}  // namespace bide::tool
