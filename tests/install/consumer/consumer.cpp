@@ -32,7 +32,8 @@ int main(int argc, char** argv) {
   print("futures", static_cast<double>(answer.odds.futures));
   print("first_able_beyond", answer.odds.able[bide::study::first_person].beyond.share);
   print("last_alive_beyond", answer.odds.alive[bide::study::last_person].beyond.share);
-  print("first_unknown_variance_share", answer.unknowns.front().narrowing.of_variance);
+  if (!answer.unknowns.empty())
+    print("first_unknown_variance_share", answer.unknowns.front().narrowing.of_variance);
   for (const auto& at : answer.odds.times) print("all_able", at.all_able.share);
   return 0;
 }
