@@ -43,4 +43,31 @@ inline T shut_time_s(T from_fraction, T to_fraction, T made_m3_s, T volume_m3) {
   return (to_fraction - from_fraction) * volume_m3 / made_m3_s;
 }
 
+// Slope of the volume fraction, 1/s.
+// @param fraction         volume fraction inside
+// @param made_m3_s        CO2 breathed out, m3/s at cabin temperature
+// @param ventilation_m3_s air exchange, m3/s
+// @param volume_m3        volume of air, m3
+// @param outside_fraction volume fraction outdoors
+template <class T>
+inline T co2_rate_per_s(T fraction, T made_m3_s, T ventilation_m3_s, T volume_m3, T outside_fraction) {
+  return (made_m3_s + ventilation_m3_s * (outside_fraction - fraction)) / volume_m3;
+}
+
+// Exact solution after t seconds of constant g and Q, also without ventilation: the mean of exp(-x) over the
+// span, (1 - exp(-x)) / x, goes over to its series 1 - x/2 where the quotient loses digits.
+// @param start_fraction volume fraction at the start; the rest as in co2_rate_per_s
+// @param t_s            time, s, at least 0
+// @return volume fraction, never outside what it was and what it tends to
+template <class T>
+inline T co2_after_fraction(T start_fraction, T made_m3_s, T ventilation_m3_s, T volume_m3,
+                            T outside_fraction, T t_s) {
+  const T x = ventilation_m3_s * t_s / volume_m3;
+  const T left = exp(-x);
+  constexpr double series_below = 1e-6;
+  const T mean =
+      select(x < T(series_below), T(T(1) - T(0.5) * x), T((T(1) - left) / larger(x, T(series_below))));
+  return outside_fraction + (start_fraction - outside_fraction) * left + made_m3_s * t_s / volume_m3 * mean;
+}
+
 }  // namespace bide::cabin

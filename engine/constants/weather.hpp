@@ -22,6 +22,14 @@ inline constexpr Sourced brutsaert_power{1.0 / 7.0, "-", "brutsaert1975", "1.24 
                                          Trust::second_hand};
 inline constexpr Sourced cloud_longwave_gain{0.17, "-", "bras1990", "eq. 2.43: 1 + 0.17 N^2",
                                              Trust::second_hand};
+inline constexpr Sourced sky_emissivity_least{
+    0.5,
+    "-",
+    "",
+    "of clear air, however dry; cold dry plateaus were remembered as 0.5 to 0.65, from memory",
+    Trust::judgement,
+    0.4,
+    0.65};
 
 // ---- wind
 inline constexpr Sourced sea_roughness_m{

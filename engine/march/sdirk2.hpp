@@ -105,6 +105,7 @@ class Sdirk2 {
     const T step(h);
     for (const auto& b : system.blocks())
       for (std::size_t i = b.implicit_end; i < b.end; ++i) x[i] += step * slope_[i];
+    system.settle(h, slope_, x, mid_, ahead_);
     has_slope_ = true;
   }
 

@@ -9,6 +9,7 @@
 #include "bide/core/units.hpp"
 #include "bide/system/freeze_cabin.hpp"
 #include "bide/system/freeze_person.hpp"
+#include "bide/system/settle.hpp"
 #include "bide/system/slopes.hpp"
 #include "bide/system/slow.hpp"
 
@@ -133,10 +134,22 @@ void System<T>::slow(const std::vector<T>& mean, std::vector<T>& k) {
 }
 
 template <class T>
+void System<T>::settle(double length_s, const std::vector<T>& mean_slopes, std::vector<T>& x,
+                       std::vector<T>& end_slopes, std::vector<T>& ahead) {
+  StepEnd<T> end{length_s, mean_slopes, x, end_slopes, ahead};
+  system::settle(coefficients_, held, end);
+}
+
+template <class T>
 void System<T>::slope(double t_s, const std::vector<T>& x, std::vector<T>& k) {
   freeze(t_s, x);
   implicit_slopes(coefficients_, x.data(), k.data());
   slow(x, k);
+  for (int p = 0; p < compiled_->structure.persons; ++p) {
+    T* of_person = k.data() + person_offset(p);
+    k[at::water_mass] +=
+        run_off_kg(of_person, T(1), held.persons[static_cast<std::size_t>(p)].in_water, of_person);
+  }
 }
 
 }  // namespace bide::system

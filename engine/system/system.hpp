@@ -52,6 +52,9 @@ class System {
   // @param mean weighted mean stage
   // @param k    filled; holds the slopes of the implicit entries
   void slow(const std::vector<T>& mean, std::vector<T>& k);
+  // At the end of a step of `length_s`: settle.hpp.
+  void settle(double length_s, const std::vector<T>& mean_slopes, std::vector<T>& x,
+              std::vector<T>& end_slopes, std::vector<T>& ahead);
 
   // Slope of the whole state without freezing: for reference integrators.
   // @param t_s s since the scenario's start

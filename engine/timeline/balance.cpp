@@ -61,6 +61,8 @@ std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& 
   water.throughput += cabin(cabin_at::total_absolute_water);
 
   co2.stored(volume * cabin(cabin_at::co2));
+  // With nobody breathing the rounding of what is stored is all there is to compare with.
+  co2.throughput += volume * start[cabin_at::co2];
   co2.came(cabin(cabin_at::total_co2_made));
   co2.went(cabin(cabin_at::total_co2_out));
   co2.came(held.co2_replaced_m3);

@@ -46,7 +46,8 @@ inline double sky_emissivity(double air_temperature_degC, double vapour_pressure
   const double clear = brutsaert_scale * std::pow(vapour_pressure_Pa / pascals_per_hPa /
                                                       (air_temperature_degC + zero_celsius_K),
                                                   brutsaert_power);
-  return std::min(1.0, clear * (1 + cloud_longwave_gain * cloud_cover_fraction * cloud_cover_fraction));
+  return std::min(1.0, std::max(clear, sky_emissivity_least.value) *
+                           (1 + cloud_longwave_gain * cloud_cover_fraction * cloud_cover_fraction));
 }
 
 // Temperature of the black body that radiates as much as the sky.

@@ -33,6 +33,8 @@ struct Relaxation {
   void factor(double a_) { a = a_; }
   void stage(const std::vector<T>& y, std::vector<T>& u) { u[0] = (y[0] + T(a) * k * s) / (T(1) + T(a) * k); }
   void slow(const std::vector<T>& mean, std::vector<T>& slope) { slope[1] = mean[0]; }
+  using Vector = std::vector<T>;
+  void settle(double, const Vector&, Vector&, Vector&, Vector&) {}
   void slope(double t, const std::vector<T>& x, std::vector<T>& dxdt) {
     freeze(t, x);
     dxdt[0] = k * (s - x[0]);
