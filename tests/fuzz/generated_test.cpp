@@ -1,0 +1,168 @@
+// Valid scenarios from the schema: each runs, its ledgers close, no column leaves what can be, and the answer
+// turns the right way when the sea warms or water is added. BIDE_FUZZ_SCENARIOS sets how many (2,000).
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <stdexcept>
+#include <string>
+
+#include "bide/system/compiled.hpp"
+#include "bide/timeline/simulate.hpp"
+#include "fuzz/bounds.hpp"
+#include "fuzz/generator.hpp"
+
+using namespace bide;
+using test::Mode;
+
+namespace {
+
+constexpr std::uint64_t seed = 1;
+
+std::uint64_t scenarios() {
+  constexpr std::uint64_t ordinary_number = 2000;
+  const char* asked = std::getenv("BIDE_FUZZ_SCENARIOS");
+  return asked ? std::strtoull(asked, nullptr, 10) : ordinary_number;
+}
+
+struct Ran {
+  weather::Record weather;
+  timeline::Timeline timeline;
+};
+
+// Empty for a refusal with its place, which some of the rules give when a scenario is made ready.
+std::optional<Ran> run(const scenario::ValidScenario& valid) {
+  auto loaded = weather::load(valid);
+  if (!std::holds_alternative<weather::Record>(loaded)) return std::nullopt;
+  auto simulated = timeline::simulate(valid, std::get<weather::Record>(loaded));
+  if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
+    FAIL_CHECK(failure->ledger << ": " << failure->message);
+    return std::nullopt;
+  }
+  return Ran{std::move(std::get<weather::Record>(loaded)),
+             std::move(std::get<timeline::Timeline>(simulated))};
+}
+
+scenario::ValidScenario valid_of(const nlohmann::json& file) {
+  auto validated = scenario::validate_text(file.dump(), "generated.json", ".");
+  REQUIRE(std::holds_alternative<scenario::ValidScenario>(validated));
+  return std::get<scenario::ValidScenario>(std::move(validated));
+}
+
+// People whose bodies leave no air, by the limit of the engine: refused by name, but not by validation.
+bool people_fill_it(const scenario::ValidScenario& valid) {
+  auto loaded = weather::load(valid);
+  if (!std::holds_alternative<weather::Record>(loaded)) return false;
+  try {
+    static_cast<void>(system::compile(valid, std::get<weather::Record>(loaded)));
+  } catch (const std::invalid_argument&) {
+    return true;
+  }
+  return false;
+}
+
+}  // namespace
+
+TEST_CASE("generated scenarios: ordinary ranges") {
+  std::uint64_t drawn = 0;
+  const std::uint64_t all = scenarios();
+  for (std::uint64_t k = 0; k < all; ++k) {
+    CAPTURE(k);
+    const auto made = test::any_scenario(Mode::ordinary, seed, k);
+    if (!made || people_fill_it(made->valid)) continue;
+    ++drawn;
+    CAPTURE(made->file.dump());
+    const auto ran = run(made->valid);
+    if (!ran) continue;
+    for (const std::string& wrong : test::out_of_bounds(ran->timeline, ran->weather)) FAIL_CHECK(wrong);
+  }
+  CHECK(drawn >= all * 8 / 10);
+}
+
+// At the ends of the ranges amounts are held to what can be. Known to fail there, and left out: temperatures
+// and the water of a body in air far above 60 degC, where sweat and blood flow outrun the step. A few runs in
+// a thousand end in a stated failure.
+TEST_CASE("generated scenarios: edges") {
+  std::uint64_t ran = 0, failed = 0;
+  for (std::uint64_t k = 0; k < scenarios(); ++k) {
+    CAPTURE(k);
+    const auto made = test::any_scenario(Mode::edges, seed, k);
+    if (!made || people_fill_it(made->valid)) continue;
+    CAPTURE(made->file.dump());
+    auto loaded = weather::load(made->valid);
+    REQUIRE(std::holds_alternative<weather::Record>(loaded));
+    const auto& record = std::get<weather::Record>(loaded);
+    const auto simulated = timeline::simulate(made->valid, record);
+    if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
+      CHECK_FALSE(failure->message.empty());
+      ++failed;
+      continue;
+    }
+    ++ran;
+    for (const std::string& wrong :
+         test::out_of_bounds(std::get<timeline::Timeline>(simulated), record, true))
+      FAIL_CHECK(wrong);
+  }
+  constexpr std::uint64_t one_in = 100;
+  CHECK(failed * one_in <= ran);
+}
+
+TEST_CASE("a warmer sea is never a colder cabin in calm dark") {
+  const std::uint64_t all = scenarios() / 10;
+  for (std::uint64_t k = 0; k < all; ++k) {
+    CAPTURE(k);
+    const auto made = test::any_scenario(Mode::ordinary, seed + 1, k);
+    if (!made || !made->valid.scenario.raft) continue;
+    // Polar night without wind, sleep or openings that follow the air inside.
+    nlohmann::json file = made->file;
+    file["start_time_utc"] = "2031-01-05T00:00:00Z";
+    file["position"] = {{"latitude_deg", 80}, {"longitude_deg", 0}};
+    file["weather"] = {{"kind", "constant"},
+                       {"air_temperature_degC", 5},
+                       {"water_temperature_degC", 4},
+                       {"wind_speed_m_s", 0}};
+    file["routine"] = {{"open_above_degC", 45}, {"open_above_co2_ppm", 100000}};
+    file.erase("failures");
+    const auto validated = scenario::validate_text(file.dump(), "generated.json", ".");
+    if (!std::holds_alternative<scenario::ValidScenario>(validated)) continue;
+    if (people_fill_it(std::get<scenario::ValidScenario>(validated))) continue;
+    nlohmann::json warmer = file;
+    warmer["weather"]["water_temperature_degC"] = 14;
+    const auto cold = run(std::get<scenario::ValidScenario>(validated)), warm = run(valid_of(warmer));
+    REQUIRE((cold && warm));
+    // Who shivers in the colder one warms the air a little, in open rafts by a thousandth of a kelvin.
+    constexpr double by_shivering_K = 2e-3;
+    for (std::size_t i = 0; i < cold->timeline.inside_air_degC.size(); ++i)
+      CHECK(warm->timeline.inside_air_degC[i] >= cold->timeline.inside_air_degC[i] - by_shivering_K);
+  }
+}
+
+TEST_CASE("more water aboard never makes anybody thirsty earlier") {
+  const std::uint64_t all = scenarios() / 10;
+  for (std::uint64_t k = 0; k < all; ++k) {
+    CAPTURE(k);
+    const auto made = test::any_scenario(Mode::ordinary, seed + 2, k);
+    if (!made || !made->valid.scenario.raft || people_fill_it(made->valid)) continue;
+    // A low limit, so that it is passed within a short run.
+    nlohmann::json file = made->file;
+    file["duration_h"] = 24;
+    file["limits"] = {{"able_water_deficit_pct", 2}};
+    nlohmann::json more = file;
+    more["stores"]["extra"].push_back({{"kind", "water_L"}, {"quantity", 2}});
+    const auto little_valid = scenario::validate_text(file.dump(), "generated.json", ".");
+    const auto more_valid = scenario::validate_text(more.dump(), "generated.json", ".");
+    if (!std::holds_alternative<scenario::ValidScenario>(little_valid)) continue;
+    REQUIRE(std::holds_alternative<scenario::ValidScenario>(more_valid));
+    const auto little = run(std::get<scenario::ValidScenario>(little_valid)),
+               much = run(std::get<scenario::ValidScenario>(more_valid));
+    REQUIRE((little && much));
+    for (std::size_t p = 0; p < little->timeline.persons.size(); ++p) {
+      const auto& before = little->timeline.persons[p].water_deficit_pct;
+      const auto& after = much->timeline.persons[p].water_deficit_pct;
+      const auto first = [](const std::vector<double>& deficit) {
+        return std::find_if(deficit.begin(), deficit.end(), [](double pct) { return pct > 2; }) -
+               deficit.begin();
+      };
+      CHECK(first(after) >= first(before));
+    }
+  }
+}
