@@ -52,9 +52,10 @@ struct PersonFactor {
 template <class T>
 struct CabinRows : NoRows {
   using NoRows::loses, NoRows::passes, NoRows::gains;
-  CabinMatrix<T> matrix{};
-  CabinVector<T> gain{};
+  CabinMatrix<T>& matrix;
+  CabinVector<T>& gain;
 
+  CabinRows(CabinMatrix<T>& m, CabinVector<T>& g) : matrix(m), gain(g) {}
   template <int i>
   [[gnu::always_inline]] void loses(Cabin<i>, const T& x) {
     matrix[i][i] += x;
@@ -101,7 +102,7 @@ struct ChainRows : NoRows {
 // the surface, what reaches each cabin row.
 template <class T>
 struct Facing {
-  Four<T> from_cabin{}, to_cabin{};
+  Four<T> from_cabin = empty_sums<T, 4>(), to_cabin = empty_sums<T, 4>();
 };
 
 // What blood and cabin rows get of a chain, or of the fingers, once eliminated: their own diagonals and
@@ -109,28 +110,32 @@ struct Facing {
 template <class T>
 struct OuterRows : NoRows {
   using NoRows::loses, NoRows::passes, NoRows::gains;
-  CabinMatrix<T>& matrix;
-  CabinVector<T>& gain;
-  T& blood_diagonal;
+  Four<T> cabin_diagonal = empty_sums<T, 4>(), cabin_gain = empty_sums<T, 4>();
+  T blood_diagonal = empty_sum<T>();
 
-  OuterRows(CabinMatrix<T>& m, CabinVector<T>& g, T& blood) : matrix(m), gain(g), blood_diagonal(blood) {}
   template <int i>
   [[gnu::always_inline]] void loses(Cabin<i>, const T& x) {
-    matrix[i][i] += x;
+    cabin_diagonal[i] += x;
   }
   [[gnu::always_inline]] void loses(Blood, const T& x) { blood_diagonal += x; }
   template <int i>
   [[gnu::always_inline]] void gains(Cabin<i>, const T& x) {
-    gain[i] += x;
+    cabin_gain[i] += x;
+  }
+
+  [[gnu::always_inline]] void add_to(CabinMatrix<T>& matrix, CabinVector<T>& gain) const {
+    for (int i = 0; i < 4; ++i) matrix[i][i] += cabin_diagonal[i], gain[i] += cabin_gain[i];
   }
 };
 
 template <class T>
 struct SegmentOuterRows : OuterRows<T> {
-  using OuterRows<T>::OuterRows, OuterRows<T>::passes;
+  using OuterRows<T>::passes;
   Facing<T> skin, clothing;
-  const SegmentFactor<T>* chain;
-  T skin_to_blood{0}, clothing_to_blood{0};  // into the blood per watt into the surface
+  const SegmentFactor<T>* chain = nullptr;
+  T returned_to_blood = empty_sum<T>();  // per kelvin of blood
+  // Into the blood per watt into the surface.
+  T skin_to_blood = empty_sum<T>(), clothing_to_blood = empty_sum<T>();
 
   template <int m, int l>
   [[gnu::always_inline]] void passes(Cabin<m>, Layer<l>, const T& x) {
@@ -142,7 +147,7 @@ struct SegmentOuterRows : OuterRows<T> {
   }
   template <int l>
   [[gnu::always_inline]] void passes(Layer<l>, Blood, const T& x) {
-    this->blood_diagonal -= x * chain->blood[l];
+    returned_to_blood += x * chain->blood[l];
     skin_to_blood += x * chain->at_skin[l];
     clothing_to_blood += x * chain->at_clothing[l];
   }
@@ -157,9 +162,9 @@ struct SegmentOuterRows : OuterRows<T> {
 
 template <class T>
 struct FingerRows : OuterRows<T> {
-  using OuterRows<T>::OuterRows, OuterRows<T>::loses, OuterRows<T>::passes, OuterRows<T>::gains;
+  using OuterRows<T>::loses, OuterRows<T>::passes, OuterRows<T>::gains;
   Facing<T> finger;
-  T diagonal, from_blood{0}, to_blood{0}, gain_W{0};
+  T diagonal, from_blood = empty_sum<T>(), to_blood = empty_sum<T>(), gain_W = empty_sum<T>();
 
   [[gnu::always_inline]] void loses(Finger, const T& x) { diagonal += x; }
   [[gnu::always_inline]] void gains(Finger, const T& x) { gain_W += x; }
@@ -228,12 +233,10 @@ inline void factor_chains(const body::PersonCoefficients<T>& c, T inverse_a,
                           std::array<SegmentFactor<T>, body::segment_count>& segments) {
   for (int s = 0; s < body::segment_count; ++s) {
     SegmentFactor<T>& f = segments[s];
-    for (int l = 0; l < body::layer_count; ++l) {
-      f.inverse[l] = c.capacity_J_K[s][l] * inverse_a;
-      f.blood[l] = f.gain_W[l] = T(0);
-    }
-    f.outward = {T(0), T(0), T(0), T(0)};
-    f.inward = T(0);
+    for (int l = 0; l < body::layer_count; ++l) f.inverse[l] = c.capacity_J_K[s][l] * inverse_a;
+    f.blood = f.gain_W = empty_sums<T, body::layer_count>();
+    f.outward = empty_sums<T, body::layer_count - 1>();
+    f.inward = empty_sum<T>();
     Terms<ChainRows<T>> rows{ChainRows<T>(f)};
     segment_links(c, s, rows);
   }
@@ -266,14 +269,15 @@ inline void eliminate_person(const body::PersonCoefficients<T>& c, T inverse_a, 
                              CabinMatrix<T>& cabin, CabinVector<T>& gain) {
   T blood_diagonal = c.blood_capacity_J_K * inverse_a;
   f.blood_per_cabin = f.cabin_per_blood = {T(0), T(0), T(0), T(0)};
-  Terms<FingerRows<T>> finger{{cabin, gain, blood_diagonal}};
+  Terms<FingerRows<T>> finger;
   finger.diagonal = c.finger_capacity_J_K * inverse_a;
   finger_links(c, finger);
+  finger.add_to(cabin, gain);
   f.finger_inverse = T(1) / finger.diagonal;
   f.finger_gain_W = finger.gain_W;
   const T finger_per_blood = finger.from_blood * f.finger_inverse;
   const T blood_per_finger = finger.to_blood * f.finger_inverse;
-  blood_diagonal -= finger.to_blood * finger_per_blood;
+  blood_diagonal += finger.blood_diagonal - finger.to_blood * finger_per_blood;
   for (int m = 0; m < 4; ++m) {
     if (!meets<Finger>[m]) continue;
     f.blood_per_cabin[m] = blood_per_finger * finger.finger.from_cabin[m];
@@ -285,9 +289,11 @@ inline void eliminate_person(const body::PersonCoefficients<T>& c, T inverse_a, 
   factor_chains(c, inverse_a, f.segments);
   for (int s = 0; s < body::segment_count; ++s) {
     const SegmentFactor<T>& g = f.segments[s];
-    Terms<SegmentOuterRows<T>> rows{{cabin, gain, blood_diagonal}};
+    Terms<SegmentOuterRows<T>> rows;
     rows.chain = &g;
     segment_links(c, s, rows);
+    rows.add_to(cabin, gain);
+    blood_diagonal += rows.blood_diagonal - rows.returned_to_blood;
     const Facing<T>&skin = rows.skin, &cloth = rows.clothing;
     constexpr const auto& cloth_meets = meets<Layer<body::clothing>>;
     Four<T> skin_warms, cloth_warms;
@@ -296,17 +302,21 @@ inline void eliminate_person(const body::PersonCoefficients<T>& c, T inverse_a, 
       f.cabin_per_blood[m] += skin.to_cabin[m] * g.blood[body::skin];
       skin_warms[m] = g.at_skin[body::skin] * skin.from_cabin[m];
       cloth_warms[m] = g.at_skin[body::clothing] * skin.from_cabin[m];
-      if (!cloth_meets[m]) continue;
-      f.blood_per_cabin[m] += rows.clothing_to_blood * cloth.from_cabin[m];
-      f.cabin_per_blood[m] += cloth.to_cabin[m] * g.blood[body::clothing];
-      skin_warms[m] += g.at_clothing[body::skin] * cloth.from_cabin[m];
-      cloth_warms[m] += g.at_clothing[body::clothing] * cloth.from_cabin[m];
     }
-    for (int k = 0; k < 4; ++k)
-      for (int m = 0; m < 4; ++m)
-        cabin[k][m] -= cloth_meets[k]
-                           ? T(skin.to_cabin[k] * skin_warms[m] + cloth.to_cabin[k] * cloth_warms[m])
-                           : T(skin.to_cabin[k] * skin_warms[m]);
+    for (int m = 0; m < 4; ++m)
+      if (cloth_meets[m]) {
+        f.blood_per_cabin[m] += rows.clothing_to_blood * cloth.from_cabin[m];
+        f.cabin_per_blood[m] += cloth.to_cabin[m] * g.blood[body::clothing];
+        skin_warms[m] += g.at_clothing[body::skin] * cloth.from_cabin[m];
+        cloth_warms[m] += g.at_clothing[body::clothing] * cloth.from_cabin[m];
+      }
+    for (int k = 0; k < 4; ++k) {
+      if (cloth_meets[k])
+        for (int m = 0; m < 4; ++m)
+          cabin[k][m] -= skin.to_cabin[k] * skin_warms[m] + cloth.to_cabin[k] * cloth_warms[m];
+      else
+        for (int m = 0; m < 4; ++m) cabin[k][m] -= skin.to_cabin[k] * skin_warms[m];
+    }
   }
   f.blood_inverse = T(1) / blood_diagonal;
   for (int m = 0; m < 4; ++m) f.blood_per_cabin[m] *= f.blood_inverse;
@@ -346,7 +356,7 @@ struct Received : NoRows {
   using NoRows::passes;
   const CabinVector<T>& cabin;
   T blood;
-  T skin{0}, clothing{0}, finger{0};
+  T skin = empty_sum<T>(), clothing = empty_sum<T>(), finger = empty_sum<T>();
 
   Received(const CabinVector<T>& entries, T blood_degC) : cabin(entries), blood(blood_degC) {}
   template <int m>

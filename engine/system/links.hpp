@@ -9,7 +9,10 @@
 // States: none of its own. Inputs: frozen coefficients. Validity: one time step. Source: bookkeeping.
 #pragma once
 
+#include <array>
+#include <cstddef>
 #include <type_traits>
+#include <utility>
 
 #include "bide/body/layout.hpp"
 
@@ -79,6 +82,20 @@ struct Link {
   From from;
   To to;
 };
+
+// Where sums of fluxes begin: adding to minus zero changes nothing, so that the first addition costs nothing
+// (the compiler must keep one to plus zero).
+template <class T>
+[[gnu::always_inline]] inline T empty_sum() {
+  return -T(0);
+}
+template <class T, std::size_t size>
+[[gnu::always_inline]] inline std::array<T, size> empty_sums() {
+  return []<std::size_t... i>(std::index_sequence<i...>) {
+    return std::array<T, size>{((void)i, empty_sum<T>())...};
+  }
+  (std::make_index_sequence<size>{});
+}
 
 // ---- The flux at a state --------------------------------------------------------------------------------
 

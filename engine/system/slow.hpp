@@ -18,7 +18,8 @@ namespace bide::system {
 // Rates of the entries of a block from `first` on, by their places.
 template <class T, int first, int end>
 struct Rates {
-  std::array<T, static_cast<std::size_t>(end - first)> rate{};
+  static constexpr auto size = static_cast<std::size_t>(end - first);
+  std::array<T, size> rate = empty_sums<T, size>();
 
   template <int entry>
   constexpr T& at() {
@@ -26,7 +27,7 @@ struct Rates {
     return rate[static_cast<std::size_t>(entry - first)];
   }
 
-  void store(T* k) const { store(k, std::make_index_sequence<static_cast<std::size_t>(end - first)>{}); }
+  void store(T* k) const { store(k, std::make_index_sequence<size>{}); }
 
  private:
   // Places known to the compiler: the rates stay in registers until here.
@@ -55,8 +56,8 @@ inline T turnover(Rates<T, first, end>& r) {
 template <class T>
 struct PersonTally : Rates<T, body::at::body_water, body::at::count> {
   State<T> state;
-  T clothing_kg_s{0};    // into the clothing of the segment at hand
-  T evaporated_kg_s{0};  // into the cabin
+  T clothing_kg_s;                     // into the clothing of the segment at hand
+  T evaporated_kg_s = empty_sum<T>();  // into the cabin
 
   explicit PersonTally(const State<T>& s) : state(s) {}
 
@@ -111,7 +112,7 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
   T stored = c.blood_capacity_J_K * k[at::blood] + c.finger_capacity_J_K * k[at::finger];
   for (int s = 0; s < body::segment_count; ++s) {
     t.state.segment = s;
-    t.clothing_kg_s = T(0);
+    t.clothing_kg_s = empty_sum<T>();
     segment_links(c, s, t);
     segment_flows(c, s, fog_kg_s, t);
     k[at::clothing_water + s] = t.clothing_kg_s;

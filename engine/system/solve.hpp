@@ -21,29 +21,61 @@ template <class T>
 struct Factor {
   T inverse_a;
   CabinVector<T> held;  // C/a: of each entry's value at the start of the stage, what stays in its row
-  CabinMatrix<T> lu;    // unit lower triangle below, upper with inverse diagonal
+  CabinMatrix<T> lu;    // unit upper triangle above, lower with inverse diagonal
   CabinVector<T> gain;  // b: what flows into each row whatever the unknowns, people included
   std::vector<PersonFactor<T>> persons;
 };
+
+// Which rows of the cabin hold which entries, asked of the links while compiling; people touch four entries
+// together, and elimination from the last row up fills in more.
+struct Couples : NoRows {
+  using NoRows::passes;
+  std::array<std::array<bool, cabin_rows>, cabin_rows> at{};
+
+  template <int i, int k>
+  constexpr void passes(Cabin<i>, Cabin<k>, const double&) {
+    at[k][i] = true;
+  }
+};
+inline constexpr auto couples = [] {
+  Terms<Couples> c;
+  for (int i = 0; i < cabin_rows; ++i) c.at[i][i] = true;
+  cabin_links(CabinCoefficients<double>{}, c);
+  for (int r = 0; r < 4; ++r)
+    for (int q = 0; q < 4; ++q) c.at[r][q] = true;
+  for (int i = cabin_rows - 1; i >= 0; --i)
+    for (int r = 0; r < i; ++r)
+      for (int q = 0; q < i; ++q) c.at[r][q] = c.at[r][q] || (c.at[r][i] && c.at[i][q]);
+  return c.at;
+}();
 
 template <class T>
 void factor(const Coefficients<T>& c, double a, Factor<T>& f) {
   f.inverse_a = T(1 / a);
   const CabinVector<T> capacity = capacities(c.cabin);
-  CabinRows<T> rows;
-  for (int i = 0; i < cabin_rows; ++i) rows.matrix[i][i] = f.held[i] = capacity[i] * f.inverse_a;
-  Terms<CabinRows<T>> terms{rows};
-  cabin_links(c.cabin, terms);
-  f.lu = terms.matrix;
-  f.gain = terms.gain;
+  for (int r = 0; r < cabin_rows; ++r)
+    for (int q = 0; q < cabin_rows; ++q)
+      if (couples[r][q]) f.lu[r][q] = empty_sum<T>();
+  for (int i = 0; i < cabin_rows; ++i) {
+    f.lu[i][i] = f.held[i] = capacity[i] * f.inverse_a;
+    f.gain[i] = empty_sum<T>();
+  }
+  Terms<CabinRows<T>> rows{{f.lu, f.gain}};
+  cabin_links(c.cabin, rows);
   for (std::size_t p = 0; p < c.persons.size(); ++p)
     eliminate_person(c.persons[p], f.inverse_a, f.persons[p], f.lu, f.gain);
+  // From the last row up: CO2 and the outer skin touch next to nothing.
   auto& m = f.lu;
-  for (int i = 0; i < cabin_rows; ++i) {
+#pragma GCC unroll 6
+  for (int i = cabin_rows - 1; i >= 0; --i) {
     m[i][i] = T(1) / m[i][i];
-    for (int r = i + 1; r < cabin_rows; ++r) {
+#pragma GCC unroll 6
+    for (int r = 0; r < i; ++r) {
+      if (!couples[r][i]) continue;
       m[r][i] *= m[i][i];
-      for (int q = i + 1; q < cabin_rows; ++q) m[r][q] -= m[r][i] * m[i][q];
+#pragma GCC unroll 6
+      for (int q = 0; q < i; ++q)
+        if (couples[i][q]) m[r][q] -= m[r][i] * m[i][q];
     }
   }
 }
@@ -57,10 +89,12 @@ void solve_stage(const Coefficients<T>& c, const Factor<T>& f, const T* y, T* u)
     const int at_person = person_offset(static_cast<int>(p));
     forward_person(c.persons[p], f.persons[p], f.inverse_a, y + at_person, u + at_person, r);
   }
-  for (int i = 0; i < cabin_rows; ++i)
-    for (int q = 0; q < i; ++q) r[i] -= f.lu[i][q] * r[q];
-  for (int i = cabin_rows - 1; i >= 0; --i) {
-    for (int q = i + 1; q < cabin_rows; ++q) r[i] -= f.lu[i][q] * r[q];
+  for (int i = cabin_rows - 1; i >= 0; --i)
+    for (int q = i + 1; q < cabin_rows; ++q)
+      if (couples[i][q]) r[i] -= f.lu[i][q] * r[q];
+  for (int i = 0; i < cabin_rows; ++i) {
+    for (int q = 0; q < i; ++q)
+      if (couples[i][q]) r[i] -= f.lu[i][q] * r[q];
     r[i] *= f.lu[i][i];
   }
   for (int i = 0; i < cabin_rows; ++i) u[i] = r[i];
