@@ -70,31 +70,33 @@ struct CabinRows : NoRows {
   }
 };
 
-// Rows of one segment: diagonals and off-diagonals stand where their results will.
+// Rows of one segment.
 template <class T>
 struct ChainRows : NoRows {
   using NoRows::loses, NoRows::passes, NoRows::gains;
-  SegmentFactor<T>& f;
+  std::array<T, 5> diagonal;
+  std::array<T, 4> outward = empty_sums<T, 4>();  // to each node from the next one inward
+  T inward = empty_sum<T>();                      // to the skin from the clothing
+  std::array<T, 5> blood = empty_sums<T, 5>(), gain_W = empty_sums<T, 5>();
 
-  explicit ChainRows(SegmentFactor<T>& factor) : f(factor) {}
   template <int l>
   [[gnu::always_inline]] void loses(Layer<l>, const T& x) {
-    f.inverse[l] += x;
+    diagonal[l] += x;
   }
   // Below the skin conduction is the same both ways: `outward` says it.
   template <int from, int to>
   [[gnu::always_inline]] void passes(Layer<from>, Layer<to>, const T& x) {
     static_assert(to == from + 1 || to == from - 1, "a chain: each layer touches the next alone");
-    if constexpr (to > from) f.outward[from] += x;
-    if constexpr (from == body::clothing) f.inward += x;
+    if constexpr (to > from) outward[from] += x;
+    if constexpr (from == body::clothing) inward += x;
   }
   template <int l>
   [[gnu::always_inline]] void passes(Blood, Layer<l>, const T& x) {
-    f.blood[l] += x;
+    blood[l] += x;
   }
   template <int l>
   [[gnu::always_inline]] void gains(Layer<l>, const T& x) {
-    f.gain_W[l] += x;
+    gain_W[l] += x;
   }
 };
 
@@ -232,13 +234,13 @@ template <class T>
 inline void factor_chains(const body::PersonCoefficients<T>& c, T inverse_a,
                           std::array<SegmentFactor<T>, body::segment_count>& segments) {
   for (int s = 0; s < body::segment_count; ++s) {
-    SegmentFactor<T>& f = segments[s];
-    for (int l = 0; l < body::layer_count; ++l) f.inverse[l] = c.capacity_J_K[s][l] * inverse_a;
-    f.blood = f.gain_W = empty_sums<T, body::layer_count>();
-    f.outward = empty_sums<T, body::layer_count - 1>();
-    f.inward = empty_sum<T>();
-    Terms<ChainRows<T>> rows{ChainRows<T>(f)};
+    Terms<ChainRows<T>> rows;
+    for (int l = 0; l < body::layer_count; ++l) rows.diagonal[l] = c.capacity_J_K[s][l] * inverse_a;
     segment_links(c, s, rows);
+    // Diagonals and off-diagonals stand where their results will.
+    SegmentFactor<T>& f = segments[s];
+    f.inverse = rows.diagonal, f.outward = rows.outward, f.inward = rows.inward;
+    f.blood = rows.blood, f.gain_W = rows.gain_W;
   }
   for (int l = 0; l < 3; ++l)
     for (SegmentFactor<T>& f : segments) {
@@ -278,13 +280,14 @@ inline void eliminate_person(const body::PersonCoefficients<T>& c, T inverse_a, 
   const T finger_per_blood = finger.from_blood * f.finger_inverse;
   const T blood_per_finger = finger.to_blood * f.finger_inverse;
   blood_diagonal += finger.blood_diagonal - finger.to_blood * finger_per_blood;
+  std::array<Four<T>, 4> seen{};  // of surfaces by the cabin's rows
   for (int m = 0; m < 4; ++m) {
     if (!meets<Finger>[m]) continue;
     f.blood_per_cabin[m] = blood_per_finger * finger.finger.from_cabin[m];
     f.cabin_per_blood[m] = finger.finger.to_cabin[m] * finger_per_blood;
     const T alone = f.finger_inverse * finger.finger.from_cabin[m];
     for (int k = 0; k < 4; ++k)
-      if (meets<Finger>[k]) cabin[k][m] -= finger.finger.to_cabin[k] * alone;
+      if (meets<Finger>[k]) seen[k][m] = finger.finger.to_cabin[k] * alone;
   }
   factor_chains(c, inverse_a, f.segments);
   for (int s = 0; s < body::segment_count; ++s) {
@@ -313,15 +316,15 @@ inline void eliminate_person(const body::PersonCoefficients<T>& c, T inverse_a, 
     for (int k = 0; k < 4; ++k) {
       if (cloth_meets[k])
         for (int m = 0; m < 4; ++m)
-          cabin[k][m] -= skin.to_cabin[k] * skin_warms[m] + cloth.to_cabin[k] * cloth_warms[m];
+          seen[k][m] += skin.to_cabin[k] * skin_warms[m] + cloth.to_cabin[k] * cloth_warms[m];
       else
-        for (int m = 0; m < 4; ++m) cabin[k][m] -= skin.to_cabin[k] * skin_warms[m];
+        for (int m = 0; m < 4; ++m) seen[k][m] += skin.to_cabin[k] * skin_warms[m];
     }
   }
   f.blood_inverse = T(1) / blood_diagonal;
   for (int m = 0; m < 4; ++m) f.blood_per_cabin[m] *= f.blood_inverse;
   for (int k = 0; k < 4; ++k)
-    for (int m = 0; m < 4; ++m) cabin[k][m] -= f.cabin_per_blood[k] * f.blood_per_cabin[m];
+    for (int m = 0; m < 4; ++m) cabin[k][m] -= seen[k][m] + f.cabin_per_blood[k] * f.blood_per_cabin[m];
 }
 
 // What the nodes of a segment, or the fingers, at known values bring to blood and cabin rows.
