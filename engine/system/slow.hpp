@@ -30,10 +30,11 @@ struct Rates {
   void store(T* k) const { store(k, std::make_index_sequence<size>{}); }
 
  private:
-  // Places known to the compiler: the rates stay in registers until here.
+  // Places known to the compiler: the rates stay in registers until here. What nothing was added to is minus
+  // zero, and would be printed as such.
   template <std::size_t... i>
   void store(T* k, std::index_sequence<i...>) const {
-    ((k[first + static_cast<int>(i)] = rate[i]), ...);
+    ((k[first + static_cast<int>(i)] = rate[i] + T(0)), ...);
   }
 };
 
@@ -70,10 +71,10 @@ struct PersonTally : Rates<T, body::at::body_water, body::at::count> {
       if constexpr (is_wet<From>) add(liquid_of(from), T(-f));
       if constexpr (is_wet<To>) add(liquid_of(to), f);
       // Where both ends are this person's, the heat stays with them.
-      if constexpr (is_wet<From> && !is_wet<To>) {
+      static_assert(is_wet<From> || !is_wet<To>, "a person's evaporation is stated outward");
+      if constexpr (is_wet<From> && !is_wet<To>)
         this->template at<body::at::total_evaporation>() += felt(f, from);
-        evaporated_kg_s += f;
-      }
+      if constexpr (std::is_same_v<To, Cabin<system::at::vapour>>) evaporated_kg_s += f;
     }
   }
   template <class From, class To, int... booked>
