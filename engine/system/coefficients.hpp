@@ -28,9 +28,8 @@ enum : int {
   total_through_canopy,
   total_to_sea,
   total_by_air,
-  total_stored,         // J
-  total_latent,         // J, released in the cabin less taken up
-  total_absolute_heat,  // J
+  total_stored,  // J
+  total_latent,  // J, released in the cabin less taken up
   total_condensed,
   total_vapour_out,
   total_water_in,

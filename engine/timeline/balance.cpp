@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "bide/constants/fuel.hpp"
+#include "bide/system/accounts.hpp"
 #include "bide/system/readings.hpp"
 
 namespace bide::timeline {
@@ -23,12 +24,41 @@ constexpr double fat_kJ_kg = constants::fat_kJ_g.value * constants::g_kg;
 constexpr double protein_kJ_kg = constants::protein_kJ_g.value * constants::g_kg;
 
 template <class T>
-struct Account {
+struct Balance {
   T residual{0}, throughput{0};
   void stored(T x) { residual += x; }
   void came(T x) { residual -= x, throughput += abs(x); }
   void went(T x) { residual += x, throughput += abs(x); }
-  Ledger ledger(const char* name, int l) const { return {name, lane(residual, l), lane(throughput, l)}; }
+};
+
+// A balance for each system::Ledger.
+template <class T>
+struct Balances : std::array<Balance<T>, system::ledger_names.size()> {
+  Balance<T>& of(system::Ledger ledger) { return (*this)[static_cast<std::size_t>(ledger)]; }
+
+  // The running totals of a block, each on its side.
+  template <std::size_t size>
+  void add(const std::array<system::Account, size>& accounts, const Change<T>& change) {
+    for (const system::Account& a : accounts) {
+      Balance<T>& ledger = of(a.ledger);
+      const T total = change(a.entry);
+      switch (a.side) {
+        case system::Side::came:
+          ledger.came(total);
+          break;
+        case system::Side::went:
+          ledger.went(total);
+          break;
+        // These cancel.
+        case system::Side::to_cabin:
+          ledger.residual += total;
+          break;
+        case system::Side::from_people:
+          ledger.residual -= total;
+          break;
+      }
+    }
+  }
 };
 
 }  // namespace
@@ -42,29 +72,21 @@ std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& 
   const auto& compiled = system.compiled();
   const auto& held = system.held;
   const T volume = compiled.raft.volume_m3;
-  Account<T> heat, water, co2, food, salt;
+  Balances<T> all;
+  auto &heat = all.of(system::Ledger::heat), &water = all.of(system::Ledger::water),
+       &co2 = all.of(system::Ledger::co2), &food = all.of(system::Ledger::food_energy),
+       &salt = all.of(system::Ledger::salt);
 
+  all.add(system::cabin_accounts, cabin);
   heat.stored(cabin(cabin_at::total_stored));
-  heat.residual -= cabin(cabin_at::total_from_bodies);  // cancels against the bodies below
-  heat.came(cabin(cabin_at::total_from_sun));
-  heat.came(cabin(cabin_at::total_latent));
-  heat.went(cabin(cabin_at::total_through_canopy));
-  heat.went(cabin(cabin_at::total_to_sea));
-  heat.went(cabin(cabin_at::total_by_air));
-
   water.stored(volume * cabin(cabin_at::vapour) + cabin(cabin_at::film_mass) + cabin(cabin_at::water_mass));
-  water.came(cabin(cabin_at::total_water_in));
-  water.went(cabin(cabin_at::total_vapour_out));
   water.came(held.water_shipped_kg);
   water.went(held.water_bailed_kg);
   water.came(held.air_replaced_kg);
   water.throughput += cabin(cabin_at::total_absolute_water);
-
   co2.stored(volume * cabin(cabin_at::co2));
   // With nobody breathing the rounding of what is stored is all there is to compare with.
   co2.throughput += volume * start[cabin_at::co2];
-  co2.came(cabin(cabin_at::total_co2_made));
-  co2.went(cabin(cabin_at::total_co2_out));
   co2.came(held.co2_replaced_m3);
 
   for (int p = 0; p < compiled.structure.persons; ++p) {
@@ -72,47 +94,32 @@ std::array<std::vector<Ledger>, lane_count<T>> ledgers(const system::System<T>& 
     const auto offset = static_cast<std::size_t>(system::person_offset(p));
     const Change<T> person{start.data() + offset, end.data() + offset};
     const system::HeldPerson<T>& books = held.persons[static_cast<std::size_t>(p)];
+    all.add(system::person_accounts, person);
     heat.stored(person(at::total_stored));
-    heat.residual +=
-        person(at::total_to_air) + person(at::total_to_canopy) + person(at::total_to_floor_water);
-    heat.came(person(at::total_metabolic));
-    heat.came(person(at::total_sun));
-    heat.went(person(at::total_to_floor));
-    heat.went(person(at::total_to_sea));
-    heat.went(person(at::total_to_tube));
-    heat.went(person(at::total_evaporation));
-    heat.went(person(at::total_breath));  // its dry part comes back in what the cabin had from bodies
     heat.throughput += person(at::total_absolute_heat);
 
     T clothing(0);
     for (int s = 0; s < body::segment_count; ++s) clothing += person(at::clothing_water + s);
     water.stored(person(at::body_water) + person(at::gut_water) + clothing);
-    water.came(person(at::total_metabolic_water));
-    water.came(person(at::total_wetting));
     water.came(books.drunk_kg);
     water.came(books.soaked_kg);
     water.went(books.wrung_kg);
-    water.went(person(at::total_urine));
-    water.went(person(at::total_vomit));
-    water.went(person(at::total_overboard));
 
     food.stored(person(at::glycogen) + T(fat_kJ_kg) * person(at::fat_mass) +
                 T(protein_kJ_kg) * person(at::protein_mass) + person(at::gut_carbohydrate) +
                 person(at::gut_fat) + person(at::gut_protein));
     food.came(books.eaten_kJ);
-    food.went(person(at::total_oxidised));
 
     const body::Build<T>& build = compiled.persons[static_cast<std::size_t>(p)];
     salt.stored(person(at::extracellular_osmoles) + system::intracellular_mOsm(build, end.data() + offset) -
                 system::intracellular_mOsm(build, start.data() + offset));
     salt.came(books.eaten_salt_mOsm);
-    salt.went(person(at::total_salt_lost));
   }
   std::array<std::vector<Ledger>, lane_count<T>> out;
   for (int l = 0; l < lane_count<T>; ++l)
-    out[static_cast<std::size_t>(l)] = {heat.ledger("heat", l), water.ledger("water", l),
-                                        co2.ledger("co2", l), food.ledger("food_energy", l),
-                                        salt.ledger("salt", l)};
+    for (std::size_t i = 0; i < all.size(); ++i)
+      out[static_cast<std::size_t>(l)].push_back(
+          {system::ledger_names[i], lane(all[i].residual, l), lane(all[i].throughput, l)});
   return out;
 }
 
