@@ -1,8 +1,9 @@
 #include "bide/scenario/levers.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
-#include "bide/scenario/describe_levers.hpp"
 #include "bide/scenario/differences.hpp"
 #include "bide/scenario/embedded.hpp"
 #include "bide/scenario/patch.hpp"
@@ -15,14 +16,6 @@ extern const std::string_view levers;
 }
 
 namespace {
-
-struct Levers {
-  std::vector<Lever> levers;
-};
-template <class V>
-void describe(As<Levers>, V&& v) {
-  v(&Levers::levers, list("levers", 1, longest_array, required, "Practical changes."));
-}
 
 Node* member(Node& object, std::string_view key) {
   const auto at = std::find_if(object.members.begin(), object.members.end(),
@@ -102,7 +95,7 @@ void keep_half(Node& document, std::size_t half) {
 }  // namespace
 
 const std::vector<Lever>& levers() {
-  static const Levers all = read_embedded<Levers>({embedded::levers});
+  static const LeverList all = read_embedded<LeverList>({embedded::levers});
   return all.levers;
 }
 

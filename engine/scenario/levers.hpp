@@ -35,6 +35,10 @@ struct Lever {
   bool closes_openings = false;      // shown with its price in carbon dioxide
 };
 
+struct LeverList {
+  std::vector<Lever> levers;
+};
+
 const std::vector<Lever>& levers();
 
 // Weight and room of what a lever brings aboard.

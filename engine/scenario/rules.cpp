@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "bide/constants/limits.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/scenario/resolve.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -1,8 +1,11 @@
 // Rules of "uncertain": what each distribution needs, which inputs exist, what may stand together.
 #include <Eigen/Cholesky>
+#include <algorithm>
 #include <charconv>
+#include <cmath>
 
 #include "bide/scenario/rules.hpp"
+#include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 
 namespace bide::scenario {

@@ -10,10 +10,9 @@
 #include <utility>
 
 #include "bide/core/random.hpp"
-#include "bide/scenario/describe_study.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/nearest.hpp"
-#include "bide/scenario/reader.hpp"
+#include "bide/scenario/shape.hpp"
 #include "bide/study/questions/study.hpp"
 #include "bide/study/records/unnamed_file.hpp"
 #include "bide/study/statistics/proportion.hpp"
