@@ -26,6 +26,7 @@ void describe(As<Lever>, V&& v) {
   v(&L::raft, word_of("raft", otherwise_word("as_it_is"), "A change of raft."));
   v(&L::mass_kg, number("mass_kg", "kg", 0, 500, otherwise(0), "Weight besides the items."));
   v(&L::volume_L, number("volume_L", "L", 0, 1000, otherwise(0), "Room besides the items."));
+  v(&L::needs_rain, yes_or_no("needs_rain", otherwise_false(), "Whether it only acts when it rains."));
   v(&L::closes_openings, yes_or_no("closes_openings", otherwise_false(), "Whether less air comes in by it."));
 }
 

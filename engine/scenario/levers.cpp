@@ -92,6 +92,11 @@ void keep_half(Node& document, std::size_t half) {
   crew.items = std::move(kept);
 }
 
+// A file of the program's own format may hold rain of its own; an NDBC file never does.
+bool no_rain(const Weather& weather) {
+  return weather.kind != WeatherKind::csv && !(weather.rain_mm_h.value_or(0) > 0);
+}
+
 }  // namespace
 
 const std::vector<Lever>& levers() {
@@ -102,8 +107,12 @@ const std::vector<Lever>& levers() {
 Burden burden_of(const Lever& lever, const ValidScenario& scenario) {
   Burden burden{lever.mass_kg, lever.volume_L};
   for (const LeverItem& item : lever.add) {
-    burden.mass_kg += count_of(item, scenario) * find_item(item.kind)->mass_kg;
-    burden.volume_L += count_of(item, scenario) * item.volume_L;
+    const double count = count_of(item, scenario);
+    if (count <= 0) continue;
+    const ItemKind& kind = *find_item(item.kind);
+    burden.mass_kg += count * kind.mass_kg;
+    burden.volume_L += count * item.volume_L;
+    burden.items += fmt::format("{}{:g} x {}", burden.items.empty() ? "" : ", ", count, kind.title);
   }
   return burden;
 }
@@ -113,6 +122,7 @@ std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const
   const std::string name = fmt::format("{} with {}", scenario.file, lever.title);
   Node document = *scenario.document;
   if (lever.raft != LeverRaft::as_it_is && !scenario.scenario.raft) return NoSense{"there is no raft"};
+  if (lever.needs_rain && no_rain(scenario.scenario.weather)) return NoSense{"no rain is in the weather"};
   if (lever.raft == LeverRaft::two && persons < 2) return NoSense{"one person cannot be parted"};
   if (lever.raft == LeverRaft::fitting) {
     const RaftKind* raft = fitting_raft(scenario);

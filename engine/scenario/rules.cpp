@@ -125,6 +125,15 @@ void check_boarding(Rules& r) {
       r.sound({"/boarding/in_water"}))
     r.reader.report("/boarding/in_water",
                     fmt::format("found {} with boarding kind dry; allowed still", word(*b.in_water)));
+  const bool through_water = b.kind == BoardingKind::swim || b.kind == BoardingKind::float_free;
+  if (through_water && b.minutes_in_water && !(*b.minutes_in_water > 0) &&
+      r.sound({"/boarding/minutes_in_water"}))
+    r.reader.report("/boarding/minutes_in_water",
+                    fmt::format("found 0 min with boarding kind {}; allowed above 0, or boarding kind dry",
+                                word(b.kind)));
+  // Water wets whoever swims in it, whatever is stated.
+  r.only_with(b.kind == BoardingKind::dry, false, b.wet_fraction.has_value(), "/boarding/wet_fraction",
+              "boarding kind dry");
   constexpr double minutes_per_hour = 60;
   const double duration_min = r.scenario.duration_h * minutes_per_hour;
   if (b.kind == BoardingKind::none && b.minutes_in_water.value_or(duration_min) < duration_min &&
