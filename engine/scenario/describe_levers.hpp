@@ -21,7 +21,7 @@ template <class V>
 void describe(As<Lever>, V&& v) {
   using L = Lever;
   detail::describe_heading<L>(v);
-  v(&L::set, object("set", stays_empty("nothing is set"), "Values put in, by pointer."));
+  v(&L::set, named("set", longest_array, stays_empty("nothing is set"), "Values put in, by pointer."));
   v(&L::add, list("add", 0, longest_array, stays_empty("nothing is added"), "Items brought aboard."));
   v(&L::raft, word_of("raft", otherwise_word("as_it_is"), "A change of raft."));
   v(&L::mass_kg, number("mass_kg", "kg", 0, 500, otherwise(0), "Weight besides the items."));

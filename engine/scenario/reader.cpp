@@ -87,6 +87,9 @@ void Reader::read_value(const Node& node, const std::string& pointer, const Shap
     }
     case Kind::named:
       if (node.kind != Node::Kind::object) return refuse();
+      if (static_cast<double>(node.members.size()) > field.high)
+        return report(pointer, fmt::format("found an object of {} members; allowed {}", node.members.size(),
+                                           allowed_words(shape, field)));
       return read_named(node, pointer, shape, out);
     case Kind::value:
       if (node.kind == Node::Kind::array || node.kind == Node::Kind::object) return refuse();

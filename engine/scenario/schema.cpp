@@ -53,7 +53,9 @@ Json type_schema(const Shape& shape, const Field& field, Json& definitions) {
               {"maxItems", static_cast<int>(field.high)},
               {"items", entry_schema(*shape.entry, definitions)}};
     case Kind::named:
-      return {{"type", "object"}, {"additionalProperties", entry_schema(*shape.entry, definitions)}};
+      return {{"type", "object"},
+              {"maxProperties", static_cast<int>(field.high)},
+              {"additionalProperties", entry_schema(*shape.entry, definitions)}};
     case Kind::value:
     case Kind::parts:
       break;

@@ -200,6 +200,7 @@ std::string allowed_words(const Shape& shape, const Field& field) {
     case Kind::list:
       return fmt::format("an array of {} to {} entries", field.low, field.high);
     case Kind::named:
+      return fmt::format("an object of at most {} members", field.high);
     case Kind::parts:
       break;
   }
