@@ -103,4 +103,34 @@ inline constexpr Sourced leanest_measured_pct{7.0, "%", "", "lean subjects of th
 inline constexpr Sourced fattest_measured_pct{45.0, "%", "", "above the fat subjects of the trials",
                                               Trust::judgement};
 
+// ---- what a body can be: bounds beyond which age, height and mass are refused as no person's. Wide on
+// purpose, and no published limits: the growth charts they were set outside of were recalled.
+inline constexpr Sourced growth_from_years{1.0, "years", "", "youngest person of a scenario",
+                                           Trust::judgement};
+inline constexpr Sourced shortest_infant_m{
+    0.60, "m", "", "at 1 year; growth charts have 0.67 m three standard deviations down (recalled)",
+    Trust::judgement};
+inline constexpr Sourced shortest_growth_m_year{
+    0.03, "m/year", "",
+    "0.87 m at 10 years, where growth charts have 1.18 m three standard deviations down "
+    "(recalled)",
+    Trust::judgement};
+inline constexpr Sourced shortest_adult_m{
+    1.0, "m", "",
+    "short statures of 1.1 to 1.4 m are common among their kind (recalled); shorter people lived",
+    Trust::judgement};
+inline constexpr Sourced tallest_infant_m{
+    0.95, "m", "", "at 1 year; growth charts have 0.84 m three standard deviations up (recalled)",
+    Trust::judgement};
+inline constexpr Sourced tallest_growth_m_year{
+    0.10, "m/year", "",
+    "1.85 m at 10 years, where growth charts have 1.58 m three standard deviations up "
+    "(recalled)",
+    Trust::judgement};
+inline constexpr Sourced least_bmi{9.0, "kg/m2", "",
+                                   "the starved were seen alive at 10 to 11, single ones below (recalled)",
+                                   Trust::judgement};
+inline constexpr Sourced greatest_bmi{110.0, "kg/m2", "", "above the heaviest on record (recalled)",
+                                      Trust::judgement};
+
 }  // namespace bide::constants

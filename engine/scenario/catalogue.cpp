@@ -4,8 +4,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "bide/scenario/describe_catalogue.hpp"
 #include "bide/scenario/embedded.hpp"
+#include "bide/scenario/sea_areas.hpp"
 
 namespace bide::scenario {
 
@@ -15,14 +15,6 @@ extern const std::string_view rafts, packs, ensembles, items, sea_areas;
 }
 
 namespace {
-
-struct SeaAreas {
-  std::vector<SeaArea> sea_areas;
-};
-template <class V>
-void describe(As<SeaAreas>, V&& v) {
-  v(&SeaAreas::sea_areas, list("sea_areas", 1, longest_array, required, "Climate tables."));
-}
 
 template <class Kind>
 const Kind* find_key(const std::vector<Kind>& kinds, std::string_view key) {

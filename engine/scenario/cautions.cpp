@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <string>
+
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/scenario/document.hpp"
@@ -24,6 +26,17 @@ std::string letter(std::size_t index) {
   std::string out;
   for (std::size_t n = index + 1; n > 0; n = (n - 1) / letters)
     out.insert(out.begin(), static_cast<char>('A' + (n - 1) % letters));
+  return out;
+}
+
+// The value with as many decimals as it takes to tell it from the limits it lies outside of.
+std::string outside_words(double value, double low, double high) {
+  constexpr int most_decimals = 6;
+  int decimals = 0;
+  std::string out;
+  do {
+    out = fmt::format("{:.{}f}", value, decimals);
+  } while (std::stod(out) >= low && std::stod(out) <= high && ++decimals <= most_decimals);
   return out;
 }
 
@@ -76,12 +89,13 @@ void people(Cautions& c) {
     if (*p.injured) c.say(here + "/injured", name + " is injured: the measurements are of the unhurt");
     if (*p.body_fat_pct < k::leanest_measured_pct || *p.body_fat_pct > k::fattest_measured_pct)
       c.say(here + "/body_fat_pct",
-            fmt::format("{} has {:.0f} % body fat: outside {:g} to {:g} %, which was measured", name,
-                        *p.body_fat_pct, k::leanest_measured_pct.value, k::fattest_measured_pct.value));
+            fmt::format("{} has {} % body fat: outside {:g} to {:g} %, which was measured", name,
+                        outside_words(*p.body_fat_pct, k::leanest_measured_pct, k::fattest_measured_pct),
+                        k::leanest_measured_pct.value, k::fattest_measured_pct.value));
     const double bmi = p.mass_kg / (p.height_m * p.height_m);
     if (bmi < thin_bmi || bmi > heavy_bmi)
-      c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {:.0f} kg/m2: outside {:g} to {:g}",
-                                           name, bmi, thin_bmi, heavy_bmi));
+      c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {} kg/m2: outside {:g} to {:g}", name,
+                                           outside_words(bmi, thin_bmi, heavy_bmi), thin_bmi, heavy_bmi));
     if (*p.blood_alcohol_mg_dL > 0)
       c.say(here + "/blood_alcohol_mg_dL",
             name + " has drunk alcohol: its effect on heat loss varies widely");

@@ -14,8 +14,6 @@
 
 namespace bide::scenario {
 
-inline constexpr std::string_view format_word = "bide scenario 1";
-
 template <class V>
 void describe(As<Position>, V&& v) {
   v(&Position::latitude_deg, number("latitude_deg", "deg", -90, 90, required, "Latitude, north positive."));

@@ -110,6 +110,11 @@ void describe(As<SeaArea>, V&& v) {
 }
 
 template <class V>
+void describe(As<SeaAreas>, V&& v) {
+  v(&SeaAreas::sea_areas, list("sea_areas", 1, longest_array, required, "Climate tables."));
+}
+
+template <class V>
 void describe(As<Catalogue>, V&& v) {
   v(&Catalogue::rafts, list("rafts", 0, longest_array, required, "Rafts."));
   v(&Catalogue::packs, list("packs", 0, longest_array, required, "Packs."));

@@ -4,12 +4,8 @@
 #include "bide/scenario/describe_catalogue.hpp"
 #include "bide/scenario/describe_uncertain.hpp"
 #include "bide/scenario/levers.hpp"
-#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
-
-template <>
-inline constexpr std::array words_of<LeverRaft>{Words("as_it_is"), Words("fitting"), Words("two")};
 
 template <class V>
 void describe(As<LeverItem>, V&& v) {
@@ -25,12 +21,18 @@ template <class V>
 void describe(As<Lever>, V&& v) {
   using L = Lever;
   detail::describe_heading<L>(v);
-  v(&L::set, object("set", stays_empty("nothing is set"), "Values put in, by pointer."));
+  v(&L::set, named("set", longest_array, stays_empty("nothing is set"), "Values put in, by pointer."));
   v(&L::add, list("add", 0, longest_array, stays_empty("nothing is added"), "Items brought aboard."));
   v(&L::raft, word_of("raft", otherwise_word("as_it_is"), "A change of raft."));
   v(&L::mass_kg, number("mass_kg", "kg", 0, 500, otherwise(0), "Weight besides the items."));
   v(&L::volume_L, number("volume_L", "L", 0, 1000, otherwise(0), "Room besides the items."));
+  v(&L::needs_rain, yes_or_no("needs_rain", otherwise_false(), "Whether it only acts when it rains."));
   v(&L::closes_openings, yes_or_no("closes_openings", otherwise_false(), "Whether less air comes in by it."));
+}
+
+template <class V>
+void describe(As<LeverList>, V&& v) {
+  v(&LeverList::levers, list("levers", 1, longest_array, required, "Practical changes."));
 }
 
 }  // namespace bide::scenario

@@ -3,17 +3,8 @@
 
 #include "bide/scenario/describe.hpp"
 #include "bide/scenario/study_file.hpp"
-#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
-
-inline constexpr std::string_view study_format_word = "bide study 1";
-inline constexpr int most_samples = 100'000'000;
-inline constexpr int default_levels = 4;
-
-template <>
-inline constexpr std::array words_of<DesignKind>{Words("grid"),  Words("random"),   Words("latin_hypercube"),
-                                                 Words("sobol"), Words("saltelli"), Words("morris")};
 
 template <class V>
 void describe(As<DesignGroup>, V&& v) {

@@ -52,8 +52,8 @@ void describe(As<Alternative>, V&& v) {
   v(&A::name, text("name", required, "The situation."));
   v(&A::weight,
     number("weight", "1", 0, largest_stated, required, "Relative weight among the alternatives."));
-  v(&A::set, object("set", stays_empty("the scenario as it stands"),
-                    "Values by pointer, put in after all else; null takes the field away."));
+  v(&A::set, named("set", longest_array, stays_empty("the scenario as it stands"),
+                   "Values by pointer, put in after all else; null takes the field away."));
 }
 
 template <class V>
@@ -114,8 +114,8 @@ void describe(As<Known>, V&& v) {
 template <class V>
 void describe(As<Uncertain>, V&& v) {
   using U = Uncertain;
-  v(&U::inputs, object("inputs", stays_empty("no input is uncertain"),
-                       "Distributions of inputs, by JSON pointer; one pointer may stand once."));
+  v(&U::inputs, named("inputs", most_uncertain_inputs, stays_empty("no input is uncertain"),
+                      "Distributions of inputs, by JSON pointer; one pointer may stand once."));
   v(&U::groups, list("groups", 0, longest_array, stays_empty("none"), "One draw shared by several inputs."));
   v(&U::together,
     list("together", 0, longest_array, stays_empty("all are independent"), "Correlated pairs of inputs."));

@@ -1,9 +1,11 @@
 #include "bide/scenario/differences.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <set>
 
-#include "bide/scenario/describe.hpp"
+#include "bide/scenario/document.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/scenario/writer.hpp"
 

@@ -1,6 +1,7 @@
 // What describe() says of one field: key, range, unit, sentence, and what stands when it is left out.
 //
-// Ranges are inclusive. For a string they bound its length in bytes, for an array its number of entries.
+// Ranges are inclusive. For a string they bound its length in bytes, for an array or named members
+// their number.
 #pragma once
 
 #include <limits>
@@ -11,6 +12,7 @@ namespace bide::scenario {
 inline constexpr int longest_string_bytes = 200;
 inline constexpr int longest_array = 200;
 inline constexpr int largest_crew = 100;
+inline constexpr int most_uncertain_inputs = 1000;
 inline constexpr int longest_sample = 2000;  // values of a distribution
 
 // Names the struct that is described: describe(As<S>{}, visitor).
@@ -79,6 +81,10 @@ constexpr Field yes_or_no(std::string_view key, Absent absent, std::string_view 
 }
 constexpr Field object(std::string_view key, Absent absent, std::string_view sentence) {
   return {key, {}, 0, 0, absent, sentence};
+}
+// Members whose keys the user chooses.
+constexpr Field named(std::string_view key, int most, Absent absent, std::string_view sentence) {
+  return {key, {}, 0, static_cast<double>(most), absent, sentence};
 }
 constexpr Field list(std::string_view key, int fewest, int most, Absent absent, std::string_view sentence) {
   return {key, {}, static_cast<double>(fewest), static_cast<double>(most), absent, sentence};

@@ -1,8 +1,9 @@
 #include "bide/scenario/levers.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
-#include "bide/scenario/describe_levers.hpp"
 #include "bide/scenario/differences.hpp"
 #include "bide/scenario/embedded.hpp"
 #include "bide/scenario/patch.hpp"
@@ -15,14 +16,6 @@ extern const std::string_view levers;
 }
 
 namespace {
-
-struct Levers {
-  std::vector<Lever> levers;
-};
-template <class V>
-void describe(As<Levers>, V&& v) {
-  v(&Levers::levers, list("levers", 1, longest_array, required, "Practical changes."));
-}
 
 Node* member(Node& object, std::string_view key) {
   const auto at = std::find_if(object.members.begin(), object.members.end(),
@@ -99,18 +92,27 @@ void keep_half(Node& document, std::size_t half) {
   crew.items = std::move(kept);
 }
 
+// A file of the program's own format may hold rain of its own; an NDBC file never does.
+bool no_rain(const Weather& weather) {
+  return weather.kind != WeatherKind::csv && !(weather.rain_mm_h.value_or(0) > 0);
+}
+
 }  // namespace
 
 const std::vector<Lever>& levers() {
-  static const Levers all = read_embedded<Levers>({embedded::levers});
+  static const LeverList all = read_embedded<LeverList>({embedded::levers});
   return all.levers;
 }
 
 Burden burden_of(const Lever& lever, const ValidScenario& scenario) {
   Burden burden{lever.mass_kg, lever.volume_L};
   for (const LeverItem& item : lever.add) {
-    burden.mass_kg += count_of(item, scenario) * find_item(item.kind)->mass_kg;
-    burden.volume_L += count_of(item, scenario) * item.volume_L;
+    const double count = count_of(item, scenario);
+    if (count <= 0) continue;
+    const ItemKind& kind = *find_item(item.kind);
+    burden.mass_kg += count * kind.mass_kg;
+    burden.volume_L += count * item.volume_L;
+    burden.items += fmt::format("{}{:g} x {}", burden.items.empty() ? "" : ", ", count, kind.title);
   }
   return burden;
 }
@@ -120,6 +122,7 @@ std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const
   const std::string name = fmt::format("{} with {}", scenario.file, lever.title);
   Node document = *scenario.document;
   if (lever.raft != LeverRaft::as_it_is && !scenario.scenario.raft) return NoSense{"there is no raft"};
+  if (lever.needs_rain && no_rain(scenario.scenario.weather)) return NoSense{"no rain is in the weather"};
   if (lever.raft == LeverRaft::two && persons < 2) return NoSense{"one person cannot be parted"};
   if (lever.raft == LeverRaft::fitting) {
     const RaftKind* raft = fitting_raft(scenario);

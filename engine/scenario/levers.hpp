@@ -32,7 +32,12 @@ struct Lever {
   std::vector<LeverItem> add;
   LeverRaft raft = LeverRaft::as_it_is;
   double mass_kg = 0, volume_L = 0;  // besides the items'
+  bool needs_rain = false;           // makes no sense where no rain falls
   bool closes_openings = false;      // shown with its price in carbon dioxide
+};
+
+struct LeverList {
+  std::vector<Lever> levers;
 };
 
 const std::vector<Lever>& levers();
@@ -40,6 +45,7 @@ const std::vector<Lever>& levers();
 // Weight and room of what a lever brings aboard.
 struct Burden {
   double mass_kg = 0, volume_L = 0;
+  std::string items{};  // "2 x foam pad"; empty: none is added
 };
 Burden burden_of(const Lever& lever, const ValidScenario& scenario);
 

@@ -1,5 +1,7 @@
 #include "bide/scenario/patch.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <charconv>
 

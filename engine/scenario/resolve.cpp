@@ -5,7 +5,7 @@
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/units.hpp"
-#include "bide/scenario/reader.hpp"
+#include "bide/scenario/shape.hpp"
 
 namespace bide::scenario {
 namespace {
@@ -17,17 +17,15 @@ const Node* member(const Node* node, std::string_view key) {
   return nullptr;
 }
 
-template <class T>
-void set_from(const Absent& absent, T& value) {
-  if constexpr (std::is_same_v<T, bool>) {
-    value = absent.truth;
-  } else if constexpr (std::is_arithmetic_v<T>) {
-    value = static_cast<T>(absent.number);
-  } else if constexpr (std::is_same_v<T, std::string>) {
-    value = std::string(absent.words);
-  } else if constexpr (std::is_enum_v<T>) {
-    const auto words = words_of<T>;
-    value = static_cast<T>(std::find(words.begin(), words.end(), absent.words) - words.begin());
+void set_from(const Absent& absent, const Shape& shape, void* value) {
+  using Kind = Shape::Kind;
+  if (shape.kind == Kind::truth) as<bool>(value) = absent.truth;
+  if (shape.kind == Kind::whole) as<int>(value) = static_cast<int>(absent.number);
+  if (shape.kind == Kind::number) as<double>(value) = absent.number;
+  if (shape.kind == Kind::text) as<std::string>(value) = std::string(absent.words);
+  if (shape.kind == Kind::word) {
+    const auto at = std::find(shape.words.begin(), shape.words.end(), absent.words);
+    shape.set_word(value, static_cast<std::size_t>(at - shape.words.begin()));
   }
 }
 
@@ -35,31 +33,27 @@ struct Filler {
   std::vector<std::string>& defaults;
 
   // The defaults that describe() states as values.
-  template <class S>
-  void stated_values(const Node* node, const std::string& pointer, S& out) {
-    describe(As<S>{}, [&](auto field_member, const Field& field) {
-      auto& slot = out.*field_member;
-      using M = std::remove_reference_t<decltype(slot)>;
-      using T = Plain<M>;
-      const std::string here = child(pointer, field.key);
-      const Node* value = member(node, field.key);
-      if constexpr (detail::is_list<T>) {
-        if constexpr (detail::is_described<typename T::value_type>)
-          for (std::size_t i = 0; i < slot.size(); ++i)
-            stated_values(&value->items[i], child(here, i), slot[i]);
-      } else if constexpr (detail::is_named<T>) {
-        return;  // nothing uncertain has a default
-      } else if constexpr (detail::is_described<T>) {
-        if (!value && field.absent.kind == Absent::Kind::empty) return;
-        stated_values(value, here, engage(slot));
-      } else {
-        using Kind = Absent::Kind;
-        const Kind kind = field.absent.kind;
-        if (value || (kind != Kind::number && kind != Kind::truth && kind != Kind::word)) return;
-        set_from(field.absent, engage(slot));
+  void stated_values(const Node* node, const std::string& pointer, const Shape& shape, void* out) {
+    for (const Part& part : shape.parts) {
+      const Node* value = member(node, part.field.key);
+      const std::string here = child(pointer, part.field.key);
+      const Shape& of = *part.shape;
+      const Absent& absent = part.field.absent;
+      if (of.kind == Shape::Kind::parts) {
+        if (value || absent.kind != Absent::Kind::empty) stated_values(value, here, of, part.engaged_in(out));
+      } else if (of.kind == Shape::Kind::list && of.entry->kind == Shape::Kind::parts) {
+        void* list = part.engaged_in(out);
+        for (std::size_t i = 0; i < of.size(list); ++i)
+          stated_values(&value->items[i], child(here, i), *of.entry, of.at(list, i));
+      } else if (!value && is_value(absent)) {
+        set_from(absent, of, part.engaged_in(out));
         defaults.push_back(here);
       }
-    });
+    }
+  }
+  static bool is_value(const Absent& absent) {
+    using enum Absent::Kind;
+    return absent.kind == number || absent.kind == truth || absent.kind == word;
   }
 
   // A default that follows from the rest of the scenario.
@@ -68,15 +62,6 @@ struct Filler {
     if (slot) return;
     slot = value;
     defaults.push_back(pointer);
-  }
-
-  template <class T>
-  static T& engage(std::optional<T>& slot) {
-    return slot ? *slot : slot.emplace();
-  }
-  template <class T>
-  static T& engage(T& slot) {
-    return slot;
   }
 };
 
@@ -207,7 +192,7 @@ double quantity_of(const std::vector<StockItem>& items, ItemRole role) {
 void fill_defaults(const Node& root, const RaftKind* raft_kind, Scenario& scenario,
                    std::vector<std::string>& defaults) {
   Filler fill{defaults};
-  fill.stated_values(&root, "", scenario);
+  fill.stated_values(&root, "", shape_of<Scenario>(), &scenario);
   fill_weather(fill, scenario.weather);
   if (scenario.raft && raft_kind) fill_raft(fill, *scenario.raft, *raft_kind);
   fill_crew(fill, scenario.crew);

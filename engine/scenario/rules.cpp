@@ -2,8 +2,11 @@
 
 #include <algorithm>
 
+#include "bide/constants/limits.hpp"
+#include "bide/constants/people.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/scenario/resolve.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
 namespace {
@@ -123,6 +126,15 @@ void check_boarding(Rules& r) {
       r.sound({"/boarding/in_water"}))
     r.reader.report("/boarding/in_water",
                     fmt::format("found {} with boarding kind dry; allowed still", word(*b.in_water)));
+  const bool through_water = b.kind == BoardingKind::swim || b.kind == BoardingKind::float_free;
+  if (through_water && b.minutes_in_water && !(*b.minutes_in_water > 0) &&
+      r.sound({"/boarding/minutes_in_water"}))
+    r.reader.report("/boarding/minutes_in_water",
+                    fmt::format("found 0 min with boarding kind {}; allowed above 0, or boarding kind dry",
+                                word(b.kind)));
+  // Water wets whoever swims in it, whatever is stated.
+  r.only_with(b.kind == BoardingKind::dry, false, b.wet_fraction.has_value(), "/boarding/wet_fraction",
+              "boarding kind dry");
   constexpr double minutes_per_hour = 60;
   const double duration_min = r.scenario.duration_h * minutes_per_hour;
   if (b.kind == BoardingKind::none && b.minutes_in_water.value_or(duration_min) < duration_min &&
@@ -154,6 +166,8 @@ bool check_stores(Rules& r) {
   return known;
 }
 
+void check_body(Rules& r, const Person& person, const std::string& here);
+
 void check_crew(Rules& r, bool stores_known) {
   const Scenario& s = r.scenario;
   double aids = 0, pads = 0;
@@ -162,6 +176,7 @@ void check_crew(Rules& r, bool stores_known) {
     const Person& person = s.crew[i];
     const std::string here = child("/crew", i);
     r.known_key(catalogue().ensembles, person.clothing, here + "/clothing");
+    check_body(r, person, here);
     if (person.seat == Seat::lifejacket && person.lifejacket == false &&
         r.sound({here + "/seat", here + "/lifejacket"}))
       r.reader.report(here + "/seat", "found lifejacket with lifejacket false; allowed floor or foam_pad");
@@ -190,6 +205,36 @@ void check_rationing(Rules& r) {
       rationing.rule == RationingRule::fixed_per_day || rationing.rule == RationingRule::none_first_day,
       false, rationing.water_L_per_day.has_value(), "/rationing/water_L_per_day",
       "rationing rule fixed_per_day or none_first_day");
+}
+
+void check_routine(Rules& r) {
+  if (!r.scenario.routine || !r.sound({"/routine/bail_every_h"})) return;
+  constexpr double shortest_h = 0.25;  // judgement: bailing more often is bailing without pause
+  const double period_h = r.scenario.routine->bail_every_h.value_or(0);
+  if (period_h > 0 && period_h < shortest_h)
+    r.reader.report(
+        "/routine/bail_every_h",
+        fmt::format("found {} h; allowed 0, which is never, or at least {} h", period_h, shortest_h));
+}
+
+// Age, height and mass that no person has together.
+void check_body(Rules& r, const Person& person, const std::string& here) {
+  namespace c = constants;
+  if (!r.sound({here + "/age_years", here + "/height_m", here + "/mass_kg"})) return;
+  const double years = person.age_years - c::growth_from_years;
+  const double shortest_m =
+      std::min(c::shortest_adult_m.value, c::shortest_infant_m + c::shortest_growth_m_year * years);
+  const double tallest_m = c::tallest_infant_m + c::tallest_growth_m_year * years;
+  if (person.height_m < shortest_m || person.height_m > tallest_m)
+    return r.reader.report(here + "/height_m",
+                           fmt::format("found {} m at {} years; allowed {:.3g} to {:.3g} m at that age",
+                                       person.height_m, person.age_years, shortest_m, tallest_m));
+  const double bmi = person.mass_kg / (person.height_m * person.height_m);
+  if (bmi < c::least_bmi || bmi > c::greatest_bmi)
+    r.reader.report(
+        here + "/mass_kg",
+        fmt::format("found {} kg at {} m, a body mass index of {:.3g} kg/m2; allowed {:g} to {:g}",
+                    person.mass_kg, person.height_m, bmi, c::least_bmi.value, c::greatest_bmi.value));
 }
 
 void check_failures(Rules& r, bool stores_known) {
@@ -281,6 +326,7 @@ void check_rules(const Scenario& scenario, const std::filesystem::path& folder, 
   const bool stores_known = check_stores(rules);
   check_crew(rules, stores_known);
   check_rationing(rules);
+  check_routine(rules);
   check_failures(rules, stores_known);
   check_limits(rules);
   check_uncertain(scenario, reader);

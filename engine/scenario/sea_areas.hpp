@@ -20,6 +20,10 @@ struct SeaArea {
       pressure_hPa{}, cloud_cover_fraction{};
 };
 
+struct SeaAreas {
+  std::vector<SeaArea> sea_areas;
+};
+
 const std::vector<SeaArea>& sea_areas();
 const SeaArea* find_sea_area(std::string_view key);
 

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
-#include "bide/scenario/describe_study.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/reader.hpp"
 #include "bide/scenario/text_of_file.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
 namespace {

@@ -15,6 +15,10 @@
 
 namespace bide::scenario {
 
+inline constexpr std::string_view study_format_word = "bide study 1";
+inline constexpr int most_samples = 100'000'000;
+inline constexpr int default_levels = 4;
+
 enum class DesignKind {
   grid,             // every combination of listed values, or of levels of what is not listed
   random,           // independent draws

@@ -1,8 +1,11 @@
 // Rules of "uncertain": what each distribution needs, which inputs exist, what may stand together.
 #include <Eigen/Cholesky>
+#include <algorithm>
 #include <charconv>
+#include <cmath>
 
 #include "bide/scenario/rules.hpp"
+#include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 
 namespace bide::scenario {
@@ -166,23 +169,30 @@ struct UncertainRules {
   }
 
   void correlations(const Uncertain& u) {
-    std::vector<std::string> names;
+    if (u.together.empty()) return;
+    std::vector<std::string_view> names;
     for (const auto& [pointer, d] : u.inputs.entries) names.push_back(pointer);
     for (const SharedInput& group : u.groups) names.push_back(group.name);
-    const std::vector<std::string_view> views(names.begin(), names.end());
-    const auto size = static_cast<Eigen::Index>(names.size());
+    std::vector<std::string_view> correlated;  // the rows of the matrix
+    for (const Together& pair : u.together)
+      for (const std::string& name : {pair.first, pair.second})
+        if (const auto at_name = std::find(names.begin(), names.end(), name);
+            at_name != names.end() &&
+            std::find(correlated.begin(), correlated.end(), name) == correlated.end())
+          correlated.push_back(*at_name);
+    const auto size = static_cast<Eigen::Index>(correlated.size());
     Eigen::MatrixXd matrix = Eigen::MatrixXd::Identity(size, size);
     const std::string at = "/uncertain/together";
     bool known = true;
     for (std::size_t i = 0; i < u.together.size(); ++i) {
       const Together& pair = u.together[i];
       const auto place = [&](const std::string& name, const char* key) -> Eigen::Index {
-        const auto found = std::find(names.begin(), names.end(), name);
-        if (found != names.end()) return found - names.begin();
+        const auto found = std::find(correlated.begin(), correlated.end(), name);
+        if (found != correlated.end()) return found - correlated.begin();
         known = false;
         report(child(child(at, i), key),
                fmt::format("found {}; allowed an uncertain input or the name of a group{}", in_quotes(name),
-                           did_you_mean(name, views)));
+                           did_you_mean(name, names)));
         return 0;
       };
       const Eigen::Index a = place(pair.first, "first"), b = place(pair.second, "second");
@@ -192,7 +202,7 @@ struct UncertainRules {
       else
         matrix(a, b) = matrix(b, a) = pair.correlation;
     }
-    if (!known || u.together.empty() || !reader.sound(at)) return;
+    if (!known || !reader.sound(at)) return;
     if (Eigen::LLT<Eigen::MatrixXd>(matrix).info() != Eigen::Success)
       report(at, "found correlations that contradict one another; allowed a positive definite matrix");
   }

@@ -7,8 +7,12 @@
 #include <type_traits>
 
 #include "bide/scenario/catalogue.hpp"
+#include "bide/scenario/levers.hpp"
+#include "bide/scenario/study_file.hpp"
 
 namespace bide::scenario {
+
+inline constexpr std::string_view format_word = "bide scenario 1";
 
 // Specialised once per enumeration; `words_of<E>[i]` is the word of enumerator i.
 template <class E>
@@ -59,6 +63,12 @@ inline constexpr std::array words_of<ItemRole>{
     Words("smoke"),       Words("lamp"),        Words("beacon"),
     Words("torch"),       Words("first_aid"),   Words("repair"),
     Words("other")};
+
+template <>
+inline constexpr std::array words_of<LeverRaft>{Words("as_it_is"), Words("fitting"), Words("two")};
+template <>
+inline constexpr std::array words_of<DesignKind>{Words("grid"),  Words("random"),   Words("latin_hypercube"),
+                                                 Words("sobol"), Words("saltelli"), Words("morris")};
 
 template <class E>
 constexpr std::string_view word(E value) {

@@ -1,9 +1,11 @@
 #include "bide/scenario/write.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "bide/core/notice.hpp"
-#include "bide/scenario/describe_catalogue.hpp"
+#include "bide/scenario/document.hpp"
 #include "bide/scenario/writer.hpp"
 
 namespace bide::scenario {
@@ -26,38 +28,40 @@ std::string absent_words(const Absent& absent) {
   return {};
 }
 
-template <class T>
-constexpr FieldLine::Holds holds_of() {
+FieldLine::Holds holds_of(const Shape& shape) {
   using Holds = FieldLine::Holds;
-  if constexpr (std::is_same_v<T, bool>) return Holds::truth;
-  if constexpr (std::is_same_v<T, int>) return Holds::whole;
-  if constexpr (std::is_same_v<T, double>) return Holds::number;
-  if constexpr (std::is_same_v<T, std::string>) return Holds::text;
-  if constexpr (std::is_enum_v<T>) return Holds::word;
-  return Holds::parts;
+  switch (shape.kind) {
+    case Shape::Kind::truth:
+      return Holds::truth;
+    case Shape::Kind::whole:
+      return Holds::whole;
+    case Shape::Kind::number:
+      return Holds::number;
+    case Shape::Kind::text:
+      return Holds::text;
+    case Shape::Kind::word:
+      return Holds::word;
+    default:
+      return Holds::parts;
+  }
 }
 
-template <class S>
-void add_lines(const std::string& pointer, std::vector<FieldLine>& lines) {
-  describe(As<S>{}, [&](auto member, const Field& field) {
-    using T = Plain<std::remove_cvref_t<decltype(std::declval<S&>().*member)>>;
+void add_lines(const Shape& owner, const std::string& pointer, std::vector<FieldLine>& lines) {
+  for (const Part& part : owner.parts) {
+    const Field& field = part.field;
+    const Shape* shape = part.shape;
     const std::string here = child(pointer, field.key);
-    FieldLine line{here, std::string(field.unit), allowed_words<T>(field), absent_words(field.absent),
+    FieldLine line{here, std::string(field.unit), allowed_words(*shape, field), absent_words(field.absent),
                    std::string(field.sentence)};
-    line.holds = holds_of<T>();
-    if constexpr (std::is_same_v<T, double> || std::is_same_v<T, int>)
-      line.is_number = true, line.low = field.low, line.high = field.high;
-    if constexpr (std::is_enum_v<T>) line.words = enum_words<T>();
+    line.holds = holds_of(*shape);
+    if (shape->is_number()) line.is_number = true, line.low = field.low, line.high = field.high;
+    line.words.assign(shape->words.begin(), shape->words.end());
     lines.push_back(line);
-    if constexpr (detail::is_list<T>) {
-      if constexpr (detail::is_described<typename T::value_type>)
-        add_lines<typename T::value_type>(here + "/*", lines);
-    } else if constexpr (std::is_same_v<T, Named<Distribution>>) {
-      add_lines<Distribution>(here + "/*", lines);
-    } else if constexpr (detail::is_described<T>) {
-      add_lines<T>(here, lines);
-    }
-  });
+    if (shape->kind == Shape::Kind::parts)
+      add_lines(*shape, here, lines);
+    else if (shape->entry && shape->entry->kind == Shape::Kind::parts)
+      add_lines(*shape->entry, here + "/*", lines);
+  }
 }
 
 struct Lister {
@@ -105,7 +109,7 @@ std::string any_index(const std::string& pointer) {
 
 std::vector<FieldLine> field_lines() {
   std::vector<FieldLine> lines;
-  add_lines<Scenario>("", lines);
+  add_lines(shape_of<Scenario>(), "", lines);
   return lines;
 }
 

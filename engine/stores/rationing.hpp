@@ -102,4 +102,14 @@ inline void serve(const T* asked, const T* injured, int persons, bool injured_fi
   }
 }
 
+// Share of a dose of medicine for each person who wants one. Too few doses are not given to the first of a
+// list: who would get them is not known, so each person has the same chance of a dose and is protected by
+// that share, as sickness itself is an expected share and not drawn.
+// @param doses   doses in the stock, at least 0
+// @param wanted  number of persons who want one, 0 or more
+template <class T>
+inline T dose_share(T doses, T wanted) {
+  return smaller(T(doses / larger(wanted, T(1))), T(1));
+}
+
 }  // namespace bide::stores

@@ -14,15 +14,20 @@ namespace bide::system {
 template <class T>
 void take_medicine(Moment<T>& m) {
   Held<T>& held = m.held();
+  const auto wants = [&](std::size_t i) {
+    const HeldPerson<T>& person = held.persons[i];
+    return T(T(m.structure().medicine[i] ? 1 : 0) * person.living * person.conscious);
+  };
+  T wanted(0);
+  for (std::size_t i = 0; i < held.persons.size(); ++i) wanted += wants(i);
+  const T share = stores::dose_share(held.stock.medicine_doses, wanted);
   for (int p = 0; p < m.structure().persons; ++p) {
     const auto i = static_cast<std::size_t>(p);
-    HeldPerson<T>& person = held.persons[i];
-    const T wants = T(m.structure().medicine[i] ? 1 : 0) * person.living * person.conscious;
-    const T taken = wants * select(held.stock.medicine_doses >= T(1), T(1), T(0));
-    held.stock.medicine_doses -= taken;
-    person.medicine = taken;
-    if (lane(taken, 0) > 0) m.note(NoteKind::medicine_taken, p, 1, 1);
+    held.persons[i].medicine = wants(i) * share;
+    const double taken = lane(held.persons[i].medicine, 0);
+    if (taken > 0) m.note(NoteKind::medicine_taken, p, 1, taken);
   }
+  held.stock.medicine_doses = positive_part(T(held.stock.medicine_doses - wanted));
 }
 
 // What was asked for was given, or was lacking.

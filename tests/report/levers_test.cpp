@@ -53,9 +53,9 @@ TEST_CASE("levers say what they gain or cost, what they weigh, and closing its p
   const std::string printed = report::levers_text(list, scenario, report::Letters::ascii, 80);
   const std::string text = test::unwrapped(printed);
   CHECK(has(text, "As it is: able until 40 h, alive until 60 h (first person); ended by cold."));
-  CHECK(has(
-      text,
-      "one more litre each (2.2 kg, 2.4 L more aboard): able gains at least 80 h, alive not told apart."));
+  CHECK(has(text,
+            "one more litre each (2.2 kg more aboard, takes up 2.4 L): able gains at least 80 h, alive not "
+            "told apart."));
   CHECK(has(text, "COST TIME OR MARGIN HERE - entrance nearly shut: able loses 12 h"));
   CHECK(has(text, "Its price in air: CO2 at most 2,000 to 3,000 ppm"));
   CHECK(has(text, std::string(standing_notice)));

@@ -47,3 +47,15 @@ TEST_CASE("a message names the file and the place") {
   REQUIRE_FALSE(wrong.empty());
   CHECK(to_string(wrong.front()).rfind("folder/s.json: /format: missing", 0) == 0);
 }
+
+TEST_CASE("uncertain inputs are limited in number, and their correlations to the pairs that are named") {
+  nlohmann::json scenario = test::minimal();
+  const nlohmann::json wind = {{"kind", "uniform"}, {"low", 1}, {"high", 2}};
+  for (int i = 0; i < 1001; ++i) scenario["uncertain"]["inputs"]["/x" + std::to_string(i)] = wind;
+  CHECK(test::complaints(scenario).front() ==
+        "/uncertain/inputs: found an object of 1001 members; allowed an object of at most 1000 members");
+  scenario["uncertain"]["inputs"] = {{"/weather/wind_speed_m_s", wind}, {"/weather/rain_mm_h", wind}};
+  scenario["uncertain"]["together"] = {
+      {{"first", "/weather/rain_mm_h"}, {"second", "/weather/wind_speed_m_s"}, {"correlation", 0.5}}};
+  CHECK(test::complaints(scenario).empty());
+}

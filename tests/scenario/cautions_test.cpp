@@ -80,3 +80,14 @@ TEST_CASE("people are lettered, never named") {
   scenario["crew"][1]["injured"] = true;
   CHECK(test::valid(scenario).cautions.front().message.rfind("Person B ", 0) == 0);
 }
+
+TEST_CASE("a number outside a range is not printed as one inside it") {
+  // 48.95 kg at 1.75 m: 48.95 / 3.0625 = 15.984 kg/m2.
+  json scenario = calm_case();
+  scenario["crew"][0]["height_m"] = 1.75;
+  scenario["crew"][0]["mass_kg"] = 48.95;
+  std::string words;
+  for (const Diagnostic& each : test::valid(scenario).cautions)
+    if (each.pointer == "/crew/0/mass_kg") words = each.message;
+  CHECK(words == "Person A has a body mass index of 15.98 kg/m2: outside 16 to 40");
+}

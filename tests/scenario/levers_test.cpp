@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cctype>
 
+#include "scenario/support.hpp"
+
 using namespace bide::scenario;
 
 namespace {
@@ -60,7 +62,9 @@ TEST_CASE("what a lever weighs follows from the crew and from what is aboard") {
   CHECK(burden_of(lever("litre_each"), scenario).mass_kg == doctest::Approx(4.4));
   CHECK(burden_of(lever("litre_each"), scenario).volume_L == doctest::Approx(4.8));
   const ValidScenario with_pads = pulled("foam_pads", scenario).front();
+  CHECK(burden_of(lever("foam_pads"), scenario).items == "4 x closed-cell foam pad to sit on");
   CHECK(burden_of(lever("foam_pads"), with_pads).mass_kg == 0);  // tops up
+  CHECK(burden_of(lever("foam_pads"), with_pads).items.empty());
 }
 
 TEST_CASE("a lever sets its values for every person and goes through the ordinary validation") {
@@ -94,4 +98,15 @@ TEST_CASE("a raft that fits is the smallest of its kind; two rafts part the crew
   CHECK(parts[0].scenario.crew[1].mass_kg == 73);  // first and third
   CHECK(parts[1].scenario.crew[1].mass_kg == 62);  // second and fourth
   CHECK(parts[1].stock.size() == wide.stock.size());
+}
+
+TEST_CASE("catching rain makes no sense where no rain falls") {
+  nlohmann::json scenario = test::minimal();
+  scenario["weather"]["rain_mm_h"] = 0;
+  scenario["routine"]["catch_rain"] = false;
+  const auto dry = pull(lever("catch_rain"), test::valid(scenario));
+  REQUIRE(std::holds_alternative<NoSense>(dry));
+  CHECK(std::get<NoSense>(dry).reason == "no rain is in the weather");
+  scenario["weather"]["rain_mm_h"] = 2;
+  CHECK(std::holds_alternative<std::vector<ValidScenario>>(pull(lever("catch_rain"), test::valid(scenario))));
 }

@@ -50,7 +50,7 @@ TEST_CASE("each shipped scenario closes its ledgers, stays finite and repeats to
     CHECK(first.ledgers.size() == 5);
     for (const auto& ledger : first.ledgers) {
       CAPTURE(ledger.name);
-      CHECK(ledger.throughput >= 0);
+      CHECK((ledger.throughput > 0 || !first.in_raft));  // without a raft there is no cabin to account for
       CHECK(std::abs(ledger.relative()) < per_day * std::max(1.0, first.horizon_s / day_s));
     }
     CHECK(first.time_s.front() == 0);

@@ -171,3 +171,11 @@ TEST_CASE("rationing in lanes") {
       },
       injured);
 }
+
+TEST_CASE("too few doses are shared by all who want one") {
+  CHECK(dose_share(6.0, 4.0) == 1);
+  CHECK(dose_share(4.0, 4.0) == 1);
+  CHECK(dose_share(3.0, 4.0) == 0.75);  // three tablets, four people: each has three chances in four
+  CHECK(dose_share(0.0, 4.0) == 0);
+  CHECK(dose_share(2.0, 0.0) == 1);  // nobody wants one: nobody multiplies by it
+}

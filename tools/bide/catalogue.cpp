@@ -66,8 +66,8 @@ std::string ensembles() {
         row("covered", each.covered_fraction, "\n  ") +
             row("insulation", each.insulation_m2K_W, " m2K/W\n  ") + row("mass", each.mass_kg, " kg\n  ") +
             row("water held", each.water_capacity_kg, " kg\n  ") +
-            fmt::format("i_m {:g}, {}waterproof, in the water {:g} m2K/W", each.vapour_permeability_index,
-                        each.waterproof ? "" : "not ", each.immersed_insulation_m2K_W),
+            fmt::format("i_m {:g}, {} when immersed, in the water {:g} m2K/W", each.vapour_permeability_index,
+                        each.waterproof ? "dry inside" : "wet inside", each.immersed_insulation_m2K_W),
         each.source);
   }
   return out;

@@ -7,6 +7,7 @@
 #include "bide/bide.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/sampler.hpp"
+#include "bide/weather/weather.hpp"
 #include "commands.hpp"
 #include "output.hpp"
 
@@ -21,6 +22,11 @@ int check(const std::string& path) {
     return exit_input_refused;
   }
   const auto& valid = std::get<scenario::ValidScenario>(result);
+  const auto weather = weather::load(valid);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&weather)) {
+    complain(*wrong);
+    return exit_input_refused;
+  }
   std::string text = scenario::listing(valid);
   text += fmt::format("Defaults used: {}\n", valid.defaults.size());
   if (valid.scenario.uncertain) {

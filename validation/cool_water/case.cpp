@@ -69,7 +69,7 @@ void cooled_and_out(std::vector<Row>& out) {
   r.sea_degC = 8;
   r.stores = R"({"extra": [{"kind": "thermal_protective_aid"}, {"kind": "foam_pad"}]})";
   const double whole_min = std::round(out_s / minute_s);
-  r.boarding = R"({"kind": "swim", "in_water": "still", "wet_fraction": 0, "water_shipped_L": 0,
+  r.boarding = R"({"kind": "swim", "in_water": "still", "water_shipped_L": 0,
                    "minutes_in_water": )" +
                std::to_string(whole_min) + "}";
   const Trial t = trial_of(r, 1);

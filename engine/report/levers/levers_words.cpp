@@ -102,7 +102,9 @@ std::string air_words(const study::LeversTried& levers, const LeverTried& tried)
 
 std::string burden_words(const scenario::Burden& burden) {
   if (burden.mass_kg <= 0 && burden.volume_L <= 0) return "";
-  return fmt::format(" ({} kg, {} L more aboard)", two_figures(burden.mass_kg), two_figures(burden.volume_L));
+  const std::string items = burden.items.empty() ? "" : burden.items + ", ";
+  return fmt::format(" ({}{} kg more aboard, takes up {} L)", items, two_figures(burden.mass_kg),
+                     two_figures(burden.volume_L));
 }
 
 }  // namespace bide::report

@@ -29,7 +29,7 @@ std::string most_bought_words(const study::LeversTried& levers);
 // Carbon dioxide with a lever that closes openings or makes the air worse; else empty.
 std::string air_words(const study::LeversTried& levers, const study::LeverTried& tried);
 
-// " (1.2 kg, 2.5 L more aboard)"; empty where a lever adds nothing.
+// " (1.2 kg more aboard, takes up 2.5 L)"; empty where a lever adds nothing.
 std::string burden_words(const scenario::Burden& burden);
 
 }  // namespace bide::report

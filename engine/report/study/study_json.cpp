@@ -3,7 +3,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/report/study/study_text.hpp"
-#include "bide/scenario/describe_study.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::report {
 namespace {

@@ -11,7 +11,7 @@
 #include "bide/core/units.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
-#include "bide/scenario/describe_study.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::report {
 namespace {

@@ -6,9 +6,9 @@
 #include <fstream>
 #include <thread>
 
-#include "bide/scenario/describe_study.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/patch.hpp"
+#include "bide/scenario/words.hpp"
 #include "bide/study/records/fingerprint.hpp"
 #include "bide/study/records/sample_bytes.hpp"
 #include "bide/study/sampling/make_sample.hpp"

@@ -10,12 +10,12 @@
 #include <utility>
 
 #include "bide/core/random.hpp"
-#include "bide/scenario/describe_study.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/nearest.hpp"
-#include "bide/scenario/reader.hpp"
+#include "bide/scenario/shape.hpp"
 #include "bide/study/questions/study.hpp"
 #include "bide/study/records/unnamed_file.hpp"
+#include "bide/study/records/unnamed_table.hpp"
 #include "bide/study/statistics/proportion.hpp"
 #include "bide/study/statistics/ranked.hpp"
 
@@ -188,25 +188,27 @@ std::size_t differing(const Numbers& each, std::size_t cases) {
 
 struct Dependences {
   const Study& study;
-  std::vector<Column> inputs{};  // by input, of the first samples
+  std::optional<UnnamedTable> inputs{};  // a column for each input, of the first samples
 
   void read_inputs() {
     const std::size_t factors = study.sampler().factors().size();
     const auto rows = std::min<std::uint64_t>(study.plan().size(), most_correlated);
-    inputs = std::vector<Column>(factors);
+    inputs.emplace(rows, factors);
+    std::vector<double> row(factors);
     for (std::uint64_t k = 0; k < rows; ++k) {
       const std::vector<double> point = study.plan().point(k);
       const Drawn drawn = study.sampler().at(point);
       for (std::size_t j = 0; j < factors; ++j)
-        inputs[j].add(input_value(study, drawn, j).number.value_or(point[j]));
+        row[j] = input_value(study, drawn, j).number.value_or(point[j]);
+      inputs->add(row);
     }
   }
 
   // `values` of the first samples.
-  std::optional<RankCorrelation> correlation(const Column& input, const std::vector<double>& values) const {
+  std::optional<RankCorrelation> correlation(std::size_t input, const std::vector<double>& values) {
     std::vector<double> x, y;
     std::size_t k = 0;
-    input.each([&](double value) {
+    inputs->each(input, [&](double value) {
       const double output = values[k++];
       if (!std::isfinite(output) || !std::isfinite(value)) return;
       x.push_back(value);
@@ -242,7 +244,7 @@ struct Dependences {
     return out;
   }
 
-  Dependence of(const Figure& figure) const {
+  Dependence of(const Figure& figure) {
     const Finite all = finite(figure.each);
     Dependence out{figure.name, figure.unit, all.cases, differing(figure.each, all.cases), all.mean, {},
                    {},          {},          {}};
@@ -264,7 +266,8 @@ struct Dependences {
       case DesignKind::sobol: {
         if (!enough) break;
         const std::vector<double> values = first_of(figure.each, most_correlated);
-        for (const Column& input : inputs) out.correlations.push_back(correlation(input, values));
+        for (std::size_t j = 0; j < inputs->columns(); ++j)
+          out.correlations.push_back(correlation(j, values));
         break;
       }
     }

@@ -8,9 +8,9 @@
 #include <stdexcept>
 
 #include "bide/core/random.hpp"
-#include "bide/scenario/describe_study.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/nearest.hpp"
+#include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/sobol_points.hpp"
 #include "bide/study/statistics/morris.hpp"
