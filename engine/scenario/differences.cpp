@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "bide/core/printable.hpp"
 #include "bide/scenario/describe.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/scenario/writer.hpp"

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/printable.hpp"
 #include "bide/scenario/describe_catalogue.hpp"
 #include "bide/scenario/writer.hpp"
 

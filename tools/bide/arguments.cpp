@@ -4,7 +4,11 @@
 
 #include <CLI/CLI.hpp>
 #include <charconv>
+#include <sstream>
 #include <type_traits>
+
+#include "output.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -140,8 +144,11 @@ int Program::run(int argc, const char* const* argv, bool silent) {
   try {
     app_->parse(argc, argv);
   } catch (const CLI::ParseError& error) {
-    if (!silent) app_->exit(error);
-    return error.get_exit_code() == 0 ? exit_ok : exit_usage;
+    std::ostringstream help, wrong;
+    const bool asked_for_help = app_->exit(error, help, wrong) == 0;
+    if (silent) return asked_for_help ? exit_ok : exit_usage;
+    if (!asked_for_help) return say("{}", wrong.str()), exit_usage;
+    return put(help.str(), "", false);
   }
   return exit_code_;
 }

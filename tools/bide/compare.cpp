@@ -153,12 +153,12 @@ void add_futures(const std::vector<ValidScenario>& scenarios, const CompareArgum
 
 int compare(const CompareArguments& arguments) {
   if (arguments.vary.empty() ? arguments.scenarios.size() < 2 : arguments.scenarios.size() != 1) {
-    fmt::print(stderr, "bide compare: give two scenarios or more, or one and --vary\n");
+    say("bide compare: give two scenarios or more, or one and --vary\n");
     return exit_usage;
   }
   if (arguments.scenarios.size() > scenario::most_versions) {
-    fmt::print(stderr, "bide compare: found {} scenarios; allowed at most {}\n", arguments.scenarios.size(),
-               scenario::most_versions);
+    say("bide compare: found {} scenarios; allowed at most {}\n", arguments.scenarios.size(),
+        scenario::most_versions);
     return exit_usage;
   }
   const Chosen chosen = choose(arguments);
@@ -178,8 +178,7 @@ int compare(const CompareArguments& arguments) {
       return exit_input_refused;
     }
     if (const auto* failure = std::get_if<timeline::Failure>(&results[i])) {
-      fmt::print(stderr, "{}: the run failed ({}): {}\n", scenario::printable(planned.runs[i]->file),
-                 failure->ledger, failure->message);
+      say("{}: the run failed ({}): {}\n", planned.runs[i]->file, failure->ledger, failure->message);
       return exit_run_failed;
     }
   }

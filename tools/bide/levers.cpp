@@ -39,8 +39,7 @@ int show_levers(const LeversArguments& arguments) {
     return exit_input_refused;
   }
   if (const auto* failure = std::get_if<timeline::Failure>(&result)) {
-    fmt::print(stderr, "{}: a run failed ({}): {}\n", scenario::printable(scenario.file), failure->ledger,
-               failure->message);
+    say("{}: a run failed ({}): {}\n", scenario.file, failure->ledger, failure->message);
     return exit_run_failed;
   }
   const auto& tried = std::get<study::LeversTried>(result);

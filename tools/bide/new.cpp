@@ -16,6 +16,7 @@
 #include "bide/scenario/write.hpp"
 #include "commands.hpp"
 #include "output.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -50,14 +51,14 @@ T ask(const std::optional<T>& given, const std::string& question, const T& usual
   if (given) return *given;
   if (!isatty(STDIN_FILENO)) return usual;
   for (;;) {
-    fmt::print(stderr, "{} [{}]: ", question, usual);
+    say("{} [{}]: ", question, usual);
     std::string line;
     if (!std::getline(std::cin, line) || line.empty()) return usual;
     if constexpr (std::is_same_v<T, std::string>) {
       return line;
     } else {
       if (const auto value = number_in<T>(line)) return *value;
-      fmt::print(stderr, "A number, please.\n");
+      say("A number, please.\n");
     }
   }
 }
@@ -198,7 +199,7 @@ int write_new(const Answers& answers) {
   try {
     text = scenario::write_scenario(build(answers));
   } catch (const BadAnswer& bad) {
-    fmt::print(stderr, "bide new: {}\n", bad.what());
+    say("bide new: {}\n", bad.what());
     return exit_usage;
   }
   const scenario::Validated result = scenario::validate_text(text, "new scenario", {});
@@ -209,7 +210,7 @@ int write_new(const Answers& answers) {
   const int code = put(text, answers.output, answers.force);
   if (code != exit_ok) return code;
   complain(std::get<scenario::ValidScenario>(result).cautions);
-  fmt::print(stderr, "{}\n{}\n", standing_notice, standing_advice);
+  say("{}\n{}\n", standing_notice, standing_advice);
   return exit_ok;
 }
 

@@ -160,8 +160,7 @@ int replay(const scenario::ValidScenario& uncertain, const study::Sampler& sampl
   const auto& weather = std::get<weather::Record>(loaded);
   const auto simulated = timeline::simulate(scenario, weather);
   if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
-    fmt::print(stderr, "sample {}: the run failed ({}): {}\n", *arguments.sample, failure->ledger,
-               failure->message);
+    say("sample {}: the run failed ({}): {}\n", *arguments.sample, failure->ledger, failure->message);
     return exit_run_failed;
   }
   const auto& timeline = std::get<timeline::Timeline>(simulated);
@@ -203,8 +202,8 @@ int odds(const OddsArguments& arguments) {
   Drawn drawn = draw(*scenario, sampler, arguments, progress);
   if (drawn.futures.size() == 0) {
     progress.finish();
-    fmt::print(stderr, "{}: no sample has a result; the first: {}\n",
-               report::plain(arguments.scenario, shown), report::plain(drawn.failed.front().reason, shown));
+    say("{}: no sample has a result; the first: {}\n", report::plain(arguments.scenario, shown),
+        report::plain(drawn.failed.front().reason, shown));
     return exit_run_failed;
   }
   const study::Futures futures = [&](const study::VisitFuture& visit) { drawn.futures.each(visit); };
@@ -212,9 +211,7 @@ int odds(const OddsArguments& arguments) {
                                  confidence);
   if (!given) {
     progress.finish();
-    fmt::print(
-        stderr,
-        "{}: none of {} futures agrees with what is known; draw more (-n), or look at the scenario again\n",
+    say("{}: none of {} futures agrees with what is known; draw more (-n), or look at the scenario again\n",
         report::plain(arguments.scenario, shown), drawn.futures.size());
     return exit_run_failed;
   }
@@ -245,9 +242,8 @@ int odds(const OddsArguments& arguments) {
   const bool too_many = static_cast<double>(material.failed.size()) >
                         bearable_failures * static_cast<double>(arguments.samples);
   if (too_many)
-    fmt::print(stderr, "{}: {} of {} samples have no result, more than {:.0f} %\n",
-               report::plain(arguments.scenario, shown), material.failed.size(), arguments.samples,
-               100 * bearable_failures);
+    say("{}: {} of {} samples have no result, more than {:.0f} %\n", report::plain(arguments.scenario, shown),
+        material.failed.size(), arguments.samples, 100 * bearable_failures);
   return written != exit_ok ? written : too_many ? exit_run_failed : exit_ok;
 }
 

@@ -72,8 +72,8 @@ std::string path_clash(const RunArguments& arguments) {
 
 int failed(const scenario::ValidScenario& scenario, const timeline::Failure& failure,
            report::Letters letters) {
-  fmt::print(stderr, "{}: the run failed ({}): {}\n", report::plain(scenario.file, letters), failure.ledger,
-             failure.message);
+  say("{}: the run failed ({}): {}\n", report::plain(scenario.file, letters), failure.ledger,
+      failure.message);
   return exit_run_failed;
 }
 
@@ -103,7 +103,7 @@ std::variant<std::string, int> report_html(const report::Material& run, bool wit
 int run(const RunArguments& arguments) {
   const report::Letters letters = tool::letters(arguments.ascii);
   if (const std::string clash = path_clash(arguments); !clash.empty()) {
-    fmt::print(stderr, "{}\n", report::plain(clash, letters));
+    say("{}\n", report::plain(clash, letters));
     return exit_usage;
   }
   const auto validated = scenario::validate_file(arguments.scenario);

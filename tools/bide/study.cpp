@@ -11,7 +11,9 @@
 
 #include "bide/core/notice.hpp"
 #include "commands.hpp"
+#include "output.hpp"
 #include "study_work.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -34,7 +36,7 @@ int run_study(const StudyArguments& arguments, const std::string& shard_text) {
   if (!shard_text.empty()) {
     const auto asked = shard_of(shard_text);
     if (!asked) {
-      fmt::print(stderr, "--shard: found \"{}\"; allowed i/n with i from 1 to n, as 2/4\n", shard_text);
+      say("--shard: found \"{}\"; allowed i/n with i from 1 to n, as 2/4\n", shard_text);
       return exit_usage;
     }
     shard = *asked;
@@ -43,10 +45,10 @@ int run_study(const StudyArguments& arguments, const std::string& shard_text) {
   if (const int code = load_study(arguments.study, study); code != exit_ok) return code;
   if (const int code = run_shard(*study, arguments, shard); code != exit_ok) return code;
   if (shard.of == 1) return write_results(*study, arguments);
-  if (!arguments.quiet)
-    fmt::print("shard {} of {} is done; when all are: bide merge {} --study {}\n{}\n", shard.number, shard.of,
-               folder_of(arguments).string(), arguments.study, standing_notice);
-  return exit_ok;
+  if (arguments.quiet) return exit_ok;
+  return put(fmt::format("shard {} of {} is done; when all are: bide merge {} --study {}\n{}\n", shard.number,
+                         shard.of, folder_of(arguments).string(), arguments.study, standing_notice),
+             "", false);
 }
 
 // Files of records in a folder, but for `except`; a file stands for itself.
@@ -68,15 +70,17 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
   for (const std::string& place : places)
     for (fs::path& part : records_in(place, whole)) parts.push_back(std::move(part));
   if (parts.empty()) {
-    fmt::print(stderr, "{}: no files of records\n", places.front());
+    say("{}: no files of records\n", places.front());
     return exit_input_refused;
   }
   try {
     fs::create_directories(arguments.out);
     const std::uint64_t samples = study::merge_records(parts, whole);
-    fmt::print("{}: {} samples from {} files\n{}\n", whole.string(), samples, parts.size(), standing_notice);
+    const std::string done = fmt::format("{}: {} samples from {} files\n{}\n", whole.string(), samples,
+                                         parts.size(), standing_notice);
+    if (const int code = put(done, "", false); code != exit_ok) return code;
   } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
+    say("{}\n", wrong.what());
     return exit_input_refused;
   }
   if (arguments.study.empty()) return exit_ok;

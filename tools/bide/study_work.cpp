@@ -78,7 +78,7 @@ int run_shard(const study::Study& study, const StudyArguments& arguments, const 
     study.run(study::range_of(shard, study.plan().size()), file, arguments.threads,
               [&](const study::Progress& p) { show(progress, p); });
   } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
+    say("{}\n", wrong.what());
     return exit_cannot_write;
   }
   progress.finish();
@@ -92,7 +92,7 @@ int merge_shards(const StudyArguments& arguments, std::uint64_t shards) {
   try {
     study::merge_records(parts, whole);
   } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
+    say("{}\n", wrong.what());
     return exit_cannot_write;
   }
   return exit_ok;
@@ -105,7 +105,7 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
   try {
     summary = study::summarise(study, outputs, records);
   } catch (const study::RecordFileError& wrong) {
-    fmt::print(stderr, "{}\n", wrong.what());
+    say("{}\n", wrong.what());
     return exit_input_refused;
   }
   const std::string text = report::study_text(study, summary);
@@ -126,7 +126,7 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
     if (const int code = put(text, "", false); code != exit_ok) return code;
   constexpr double tolerated = 0.01;
   if (static_cast<double>(summary.failed) > tolerated * static_cast<double>(summary.samples)) {
-    fmt::print(stderr, "{} of {} samples failed, more than 1 %\n", summary.failed, summary.samples);
+    say("{} of {} samples failed, more than 1 %\n", summary.failed, summary.samples);
     return exit_run_failed;
   }
   return exit_ok;

@@ -9,6 +9,7 @@
 #include "bide/report/words/text.hpp"
 #include "commands.hpp"
 #include "output.hpp"
+#include "terminal.hpp"
 #include "validation/curve.hpp"
 #include "validation/tables.hpp"
 #include "validation_page.hpp"
@@ -50,7 +51,7 @@ std::string as_json(const std::vector<Row>& rows) {
 }
 
 int cannot_write(const std::string& path, const std::string& why) {
-  fmt::print(stderr, "{}: cannot be written: {}\n", report::plain(path), why);
+  say("{}: cannot be written: {}\n", report::plain(path), why);
   return exit_cannot_write;
 }
 
