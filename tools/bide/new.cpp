@@ -11,6 +11,7 @@
 #include <optional>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/printable.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
@@ -194,9 +195,19 @@ scenario::Scenario build(const Answers& answers) {
   return out;
 }
 
+void check_utf8(const Answers& answers) {
+  for (const std::optional<std::string>& each :
+       {std::optional(answers.name), answers.raft, answers.pack, answers.place, answers.clothing})
+    if (each)
+      if (const auto bad = first_byte_not_utf8(*each))
+        throw BadAnswer(fmt::format("{}: found byte 0x{:02X} at offset {}, which is not UTF-8", *each,
+                                    static_cast<unsigned char>((*each)[*bad]), *bad));
+}
+
 int write_new(const Answers& answers) {
   std::string text;
   try {
+    check_utf8(answers);
     text = scenario::write_scenario(build(answers));
   } catch (const BadAnswer& bad) {
     say("bide new: {}\n", bad.what());

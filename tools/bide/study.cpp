@@ -81,7 +81,8 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
     if (const int code = put(done, "", false); code != exit_ok) return code;
   } catch (const study::RecordFileError& wrong) {
     say("{}\n", wrong.what());
-    return exit_input_refused;
+    return wrong.fault() == study::RecordFileError::Fault::cannot_be_written ? exit_cannot_write
+                                                                            : exit_input_refused;
   }
   if (arguments.study.empty()) return exit_ok;
   std::optional<study::Study> study;

@@ -9,6 +9,7 @@
 #include <string>
 
 #include "../bide/study_work.hpp"
+#include "../bide/terminal.hpp"
 #include "bide/core/notice.hpp"
 
 namespace {
@@ -91,7 +92,7 @@ int main(int argc, char** argv) {
   try {
     return program.run(argc, argv, !ranks.first());
   } catch (const std::exception& error) {
-    fmt::print(stderr, "bide_mpi: {}\n", error.what());
+    tool::say("bide_mpi: {}\n", error.what());
     MPI_Abort(MPI_COMM_WORLD, tool::exit_run_failed);
     return tool::exit_run_failed;
   }
