@@ -3,7 +3,7 @@
 
 # Debian 12 names.
 packages=(cmake g++ ninja-build libeigen3-dev libboost1.81-dev libcli11-dev nlohmann-json3-dev libfmt-dev
-  doctest-dev libvalijson-dev libtbb-dev libnetcdf-dev)
+  doctest-dev libvalijson-dev libtbb-dev libutf8proc-dev libnetcdf-dev)
 # Bring what draws the charts. Whoever has node and npm from elsewhere keeps those: Debian's would clash.
 command -v node >/dev/null || packages+=(nodejs)
 command -v npm >/dev/null || packages+=(npm)

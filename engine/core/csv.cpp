@@ -3,6 +3,8 @@
 #include <charconv>
 #include <cmath>
 
+#include "bide/core/printable.hpp"
+
 namespace bide {
 namespace {
 
@@ -67,6 +69,25 @@ struct Reader {
   }
 };
 
+// Whether a spreadsheet would compute the cell; the wide forms of the signs count in some languages.
+bool computed(std::string_view cell) {
+  const std::string_view text = trimmed(cell);
+  if (text.empty() || parse_number(text)) return false;
+  switch (letter_at(text, 0).code) {
+    case '=':
+    case '+':
+    case '-':
+    case '@':
+    case 0xFF1D:
+    case 0xFF0B:
+    case 0xFF0D:
+    case 0xFF20:
+      return true;
+    default:
+      return false;
+  }
+}
+
 }  // namespace
 
 std::variant<std::vector<CsvRow>, CsvError> parse_csv(std::string_view text) {
@@ -97,6 +118,26 @@ std::optional<double> parse_number(std::string_view text) {
   const auto [stopped, code] = std::from_chars(begin, end, value);
   if (code != std::errc() || stopped != end || !std::isfinite(value)) return std::nullopt;
   return value;
+}
+
+std::string csv_cell(std::string_view text) {
+  const std::string shown = (computed(text) ? "'" : "") + printable(text);
+  if (shown.find_first_of(",;\"") == std::string::npos) return shown;
+  std::string out = "\"";
+  for (const char letter : shown) out += letter == '"' ? "\"\"" : std::string(1, letter);
+  return out + "\"";
+}
+
+std::string csv_comment(std::string_view text) {
+  std::string out = "# ";
+  for (std::size_t begin = 0; begin <= text.size();) {
+    const std::size_t end = std::min(text.find_first_of(",;\t", begin), text.size());
+    const std::string_view part = text.substr(begin, end - begin);
+    out += (computed(part) ? "'" : "") + printable(part);
+    if (end < text.size()) out += text[end] == '\t' ? ' ' : text[end];
+    begin = end + 1;
+  }
+  return out + "\n";
 }
 
 }  // namespace bide

@@ -10,7 +10,8 @@
 namespace bide {
 namespace {
 
-constexpr int last_year = 9999, hours_per_day = 24, minutes_per_hour = 60;
+constexpr int last_year = 9999, months_per_year = 12, longest_month = 31, hours_per_day = 24,
+              minutes_per_hour = 60;
 
 // Takes exactly `digits` decimal digits off the front.
 bool take_number(std::string_view& text, std::size_t digits, int& value) {
@@ -64,7 +65,10 @@ bool take_offset(std::string_view& text, double& offset_s) {
 
 std::optional<double> unix_s_from_civil(const CivilTime& time) {
   using namespace std::chrono;
-  if (time.year < 1 || time.year > last_year || time.month < 0 || time.day < 0) return std::nullopt;
+  // std::chrono keeps months and days in a byte, which would wrap.
+  if (time.year < 1 || time.year > last_year || time.month < 1 || time.month > months_per_year ||
+      time.day < 1 || time.day > longest_month)
+    return std::nullopt;
   const year_month_day date{year(time.year), month(static_cast<unsigned>(time.month)),
                             day(static_cast<unsigned>(time.day))};
   if (!date.ok() || time.hour < 0 || time.hour >= hours_per_day || time.minute < 0 ||

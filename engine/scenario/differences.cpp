@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <set>
 
+#include "bide/core/printable.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/scenario/writer.hpp"

@@ -8,41 +8,10 @@
 #include <optional>
 #include <set>
 
+#include "bide/core/printable.hpp"
+
 namespace bide::scenario {
 namespace {
-
-// The first byte that does not belong to well-formed UTF-8 (Unicode 15, table 3-7).
-std::optional<std::size_t> first_bad_utf8_byte(std::string_view text) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-  for (std::size_t i = 0; i < text.size();) {
-    const unsigned char lead = byte(i);
-    std::size_t following = 0;
-    unsigned char low = 0x80, high = 0xBF;
-    if (lead < 0x80) {
-      ++i;
-      continue;
-    }
-    if (lead >= 0xC2 && lead <= 0xDF) {
-      following = 1;
-    } else if (lead >= 0xE0 && lead <= 0xEF) {
-      following = 2;
-      if (lead == 0xE0) low = 0xA0;
-      if (lead == 0xED) high = 0x9F;
-    } else if (lead >= 0xF0 && lead <= 0xF4) {
-      following = 3;
-      if (lead == 0xF0) low = 0x90;
-      if (lead == 0xF4) high = 0x8F;
-    } else {
-      return i;
-    }
-    for (std::size_t k = 1; k <= following; ++k) {
-      if (i + k >= text.size() || byte(i + k) < low || byte(i + k) > high) return i;
-      low = 0x80, high = 0xBF;
-    }
-    i += following + 1;
-  }
-  return std::nullopt;
-}
 
 std::string line_and_column(std::string_view text, std::size_t position) {
   const std::string_view before = text.substr(0, std::min(position, text.size()));
@@ -189,7 +158,7 @@ bool parse_document(std::string_view text, const std::string& file, Node& root, 
     return refuse(fmt::format("found {} bytes; allowed at most {}", text.size(), largest_file_bytes));
   if (text.substr(0, 3) == "\xEF\xBB\xBF")
     return refuse("found a byte order mark at the start; allowed UTF-8 without one");
-  if (const auto bad = first_bad_utf8_byte(text))
+  if (const auto bad = first_byte_not_utf8(text))
     return refuse(fmt::format("found byte 0x{:02X} at offset {}, which is not UTF-8; allowed UTF-8",
                               static_cast<unsigned char>(text[*bad]), *bad));
   if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
@@ -204,21 +173,6 @@ std::string in_quotes(std::string_view text) {
   while (length < text.size() && length > 0 && (static_cast<unsigned char>(text[length]) & 0xC0) == 0x80)
     --length;
   return fmt::format("\"{}{}\"", printable(text.substr(0, length)), length < text.size() ? "..." : "");
-}
-
-std::string printable(std::string_view text) {
-  std::string out;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    const auto byte = static_cast<unsigned char>(text[i]);
-    const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0;
-    if (byte < 0x20 || byte == 0x7F)
-      out += fmt::format("\\u{:04X}", byte);
-    else if (byte == 0xC2 && next >= 0x80 && next <= 0x9F)
-      out += fmt::format("\\u{:04X}", next), ++i;
-    else
-      out += text[i];
-  }
-  return out;
 }
 
 std::string found(const Node& node) {

@@ -39,7 +39,6 @@ bool parse_document(std::string_view text, const std::string& file, Node& root, 
 // Words for messages: a value as it was found, shortened, control characters escaped.
 std::string found(const Node& node);
 std::string in_quotes(std::string_view text);
-std::string printable(std::string_view text);
 
 // `pointer` extended by one key or index, escaped as RFC 6901 wants it.
 std::string child(const std::string& pointer, std::string_view key);

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "bide/core/printable.hpp"
 #include "bide/scenario/cautions.hpp"
 #include "bide/scenario/reader.hpp"
 #include "bide/scenario/resolve.hpp"
@@ -11,8 +12,7 @@
 namespace bide::scenario {
 
 std::string to_string(const Diagnostic& d) {
-  return fmt::format("{}: {}{}{}", printable(d.file), printable(d.pointer), d.pointer.empty() ? "" : ": ",
-                     d.message);
+  return printable(fmt::format("{}: {}{}{}", d.file, d.pointer, d.pointer.empty() ? "" : ": ", d.message));
 }
 
 struct Validator {

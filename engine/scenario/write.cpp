@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/printable.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/writer.hpp"
 

@@ -19,7 +19,7 @@ constexpr std::array<QuantityFacts, quantity_count> all_facts{{
     {"cloud cover", "cloud_cover_fraction", "of the sky", 0, 1},
     {"rain", "rain_mm_h", "mm/h", 0, 400},
     {"wave height", "wave_height_m", "m", 0, 35},
-    {"wave period", "wave_period_s", "s", 0, 35},
+    {"wave period", "wave_period_s", "s", 1, 35},
 }};
 
 constexpr std::size_t most_problems_listed = 20;
@@ -32,6 +32,19 @@ std::optional<Quantity> merge(Row& into, const Row& from) {
     into.value[q] = from.value[q];
   }
   return std::nullopt;
+}
+
+// Buoys write a period of 0 beside a height of 0: there are no waves, so there is no period. Beside waves it
+// is a fault of the file.
+void drop_periods_of_flat_water(Rows& rows) {
+  for (Row& row : rows.rows) {
+    auto &period = row.value[index(Quantity::wave_period)], &height = row.value[index(Quantity::wave_height)];
+    if (!period || *period != 0) continue;
+    if (!height || *height != 0)
+      rows.problems.push_back(
+          fmt::format("line {}: wave period 0 s is allowed beside a wave height of 0 only", row.line));
+    period.reset();
+  }
 }
 
 // Leaves one row per time.
@@ -75,11 +88,14 @@ const QuantityFacts& facts(Quantity q) {
 
 std::optional<std::string> implausible(Quantity q, double value) {
   const QuantityFacts& f = facts(q);
+  if (q == Quantity::wave_period && value == 0)
+    return std::nullopt;  // flat water: drop_periods_of_flat_water
   if (value >= f.lowest && value <= f.highest) return std::nullopt;
   return fmt::format("{} {} {} is outside {} to {}", f.words, value, f.unit, f.lowest, f.highest);
 }
 
 std::variant<Observations, Problems> observations(Rows rows) {
+  drop_periods_of_flat_water(rows);
   merge_rows_of_one_time(rows);
   if (rows.rows.empty() && rows.problems.empty()) rows.problems.push_back("holds no data rows");
   if (!rows.problems.empty()) {

@@ -41,7 +41,8 @@ struct QuantityFacts {
 // Name, unit and plausible range of a quantity.
 const QuantityFacts& facts(Quantity);
 
-// "air temperature 512 degC is outside -70 to 60", or nothing when plausible.
+// "air temperature 512 degC is outside -70 to 60", or nothing when plausible. A wave period of 0 passes here:
+// whether it is one is seen from the height beside it, in observations().
 std::optional<std::string> implausible(Quantity, double value);
 
 using Problems = std::vector<std::string>;

@@ -44,6 +44,28 @@ TEST_CASE("broken quoting is an error with its line") {
   CHECK(error_of("\"a\"b,c").line == 1);
 }
 
+TEST_CASE("cells are quoted where they must be, and no text is computed by a spreadsheet") {
+  CHECK(csv_cell("plain words") == "plain words");
+  CHECK(csv_cell("") == "");
+  CHECK(csv_cell("a,b") == "\"a,b\"");
+  CHECK(csv_cell("say \"x\"") == "\"say \"\"x\"\"\"");
+  for (const char* text : {"=1+1", "+cmd", "-cmd", "@SUM(A1)", " =1+1", "-1+cmd|' /C calc'!A0",
+                           "\xEF\xBC\x9D"
+                           "1"})
+    CHECK(csv_cell(text) == std::string("'") + text);
+  CHECK(csv_cell("=HYPERLINK(\"x\",1)") == "\"'=HYPERLINK(\"\"x\"\",1)\"");
+  for (const char* number : {"-1.5", "+3", "-2e-3"}) CHECK(csv_cell(number) == number);
+  CHECK(csv_cell("\t=1") == "'\\u0009=1");
+  CHECK(csv_cell("two\nlines\x1b[31m") == "two\\u000Alines\\u001B[31m");
+}
+
+TEST_CASE("a comment is one line that no spreadsheet computes") {
+  CHECK(csv_comment("scenario: calm, -5 degC") == "# scenario: calm,' -5 degC\n");
+  CHECK(csv_comment("scenario: calm, warm") == "# scenario: calm, warm\n");
+  CHECK(csv_comment("a,=1+1;@x\t+y\nb") == "# a,'=1+1;'@x '+y\\u000Ab\n");
+  CHECK(csv_comment("") == "# \n");
+}
+
 TEST_CASE("numbers are whole and finite") {
   CHECK(parse_number("-1.5e2") == -150.0);
   CHECK(parse_number("+3") == 3.0);

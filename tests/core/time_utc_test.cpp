@@ -33,6 +33,18 @@ TEST_CASE("text that names no instant is refused") {
   CHECK_FALSE(parse_time_utc("2100-02-29T00:00Z").has_value());
 }
 
+TEST_CASE("fields that name no instant are refused, however large") {
+  CHECK(unix_s_from_civil({2020, 1, 1, 0, 0, 0}) == 1577836800.0);
+  for (const CivilTime& time :
+       {CivilTime{2020, 257, 1, 0, 0, 0}, CivilTime{2020, 1, 257, 0, 0, 0}, CivilTime{2020, 13, 1, 0, 0, 0},
+        CivilTime{2020, 0, 1, 0, 0, 0}, CivilTime{2020, 1, 32, 0, 0, 0}, CivilTime{2020, -255, 1, 0, 0, 0},
+        CivilTime{2020, 1, 1, 24, 0, 0}, CivilTime{2020, 1, 1, 0, 60, 0}}) {
+    CAPTURE(time.month);
+    CAPTURE(time.day);
+    CHECK_FALSE(unix_s_from_civil(time).has_value());
+  }
+}
+
 TEST_CASE("seconds to text and fields") {
   CHECK(format_time_utc(1700000000.0) == "2023-11-14T22:13:20Z");
   CHECK(format_time_utc(-1.0) == "1969-12-31T23:59:59Z");

@@ -3,10 +3,14 @@
 #include <doctest/doctest.h>
 #include <unistd.h>
 
+#include <atomic>
+#include <barrier>
 #include <cstring>
 #include <fstream>
 #include <iterator>
+#include <memory>
 #include <string>
+#include <thread>
 
 using namespace bide::study;
 namespace fs = std::filesystem;
@@ -36,6 +40,25 @@ void write(const fs::path& file, std::uint64_t from, std::uint64_t to, std::uint
   RecordWriter writer(file, kind, per_block);
   for (std::uint64_t k = from; k < to; k += step) writer.add(k, payload(k));
   writer.flush();
+}
+
+// A whole part of a study of 1000 samples.
+void write_part(const fs::path& file, std::uint64_t from, std::uint64_t to, std::uint64_t step,
+                std::size_t per_block = records_per_block) {
+  RecordWriter writer(file, kind, per_block);
+  for (std::uint64_t k = from; k < to; k += step) writer.add(k, payload(k));
+  writer.finish({to, 1000});
+}
+
+std::string refusal(std::span<const fs::path> parts, const fs::path& merged) {
+  try {
+    merge_records(parts, merged);
+  } catch (const RecordFileError& wrong) {
+    CHECK_FALSE(fs::exists(merged));
+    CHECK_FALSE(fs::exists(merged.string() + ".merging"));
+    return wrong.what();
+  }
+  return "";
 }
 
 std::vector<std::uint64_t> samples(const fs::path& file) {
@@ -71,12 +94,58 @@ TEST_CASE("the file is laid out as its description says") {
   const std::string text = text_of(folder / "a");
   // Header 24; a block of three and one of two records of 8 + 16 bytes, each with 8 bytes before it.
   CHECK(text.size() == 24 + 8 + 3 * 24 + 8 + 2 * 24);
-  CHECK(text.substr(0, 8) == "bidestd1");
+  CHECK(text.substr(0, 8) == "bidestd2");
   CHECK(text[8] == '\x88');
   CHECK(text[16] == '\x10');
   CHECK(text[24] == '\x03');
   CHECK(text[24 + 8 + 24] == '\x01');  // sample 1
-  CHECK_FALSE(fs::exists(folder / "a.part"));
+  // Nothing but the file itself: no other name that a link could stand under.
+  CHECK(std::distance(fs::directory_iterator(folder.path), fs::directory_iterator()) == 1);
+  {
+    RecordWriter writer(folder / "a", kind, 3);
+    writer.finish({5, 9});
+  }
+  const std::string ended = text_of(folder / "a");
+  CHECK(ended.substr(0, text.size()) == text);
+  CHECK(ended.size() == text.size() + 24);
+  CHECK(ended.substr(text.size(), 4) == std::string(4, '\0'));
+  CHECK(ended[text.size() + 8] == '\x05');
+  CHECK(ended[text.size() + 16] == '\x09');
+}
+
+TEST_CASE("an end mark stays while nothing is added, gives way to what is, and is found again") {
+  const Folder folder;
+  {
+    RecordWriter writer(folder / "a", kind, 3);
+    for (std::uint64_t k = 0; k < 3; ++k) writer.add(k, payload(k));
+    writer.finish({3, 6});
+    CHECK_THROWS_AS(writer.finish({2, 6}), std::invalid_argument);  // sample 2 is there
+    CHECK_THROWS_AS(writer.finish({7, 6}), std::invalid_argument);
+  }
+  const std::string ended = text_of(folder / "a");
+  {
+    RecordWriter writer(folder / "a", kind, 3);
+    CHECK(writer.bytes_cut_off() == 0);
+    writer.finish({3, 6});
+  }
+  CHECK(text_of(folder / "a") == ended);
+  {
+    RecordWriter writer(folder / "a", kind, 3);
+    for (std::uint64_t k = 3; k < 6; ++k) writer.add(k, payload(k));
+    writer.finish({6, 6});
+  }
+  RecordReader reader(folder / "a");
+  for (std::uint64_t k = 0; k < 6; ++k) CHECK(reader.next()->sample == k);
+  CHECK_FALSE(reader.next());
+  CHECK(reader.end_mark() == EndMark{6, 6});
+  reader.expect_whole();
+  // The same bytes as made at once.
+  {
+    RecordWriter writer(folder / "b", kind, 3);
+    for (std::uint64_t k = 0; k < 6; ++k) writer.add(k, payload(k));
+    writer.finish({6, 6});
+  }
+  CHECK(text_of(folder / "a") == text_of(folder / "b"));
 }
 
 TEST_CASE("cut at any byte of the last block, a file is taken up again with nothing lost or doubled") {
@@ -118,9 +187,59 @@ TEST_CASE("a bit that turned ends the file at the block before") {
     put_text(folder / "b", turned);
     CHECK_THROWS_AS(RecordReader(folder / "b"), RecordFileError);
   }
+}
+
+TEST_CASE("a header cut short holds nothing and is made anew; a foreign file stays as it is") {
+  const Folder folder;
+  write(folder / "a", 0, 6, 1, 3);
+  const std::string text = text_of(folder / "a");
   for (std::size_t cut = 0; cut < 24; ++cut) {
-    put_text(folder / "b", text.substr(0, cut));
+    for (const std::string& begun : {text.substr(0, cut), std::string(cut, '\0')}) {
+      put_text(folder / "b", begun);
+      write(folder / "b", 0, 6, 1, 3);
+      CHECK(text_of(folder / "b") == text);
+    }
+    CHECK_THROWS_AS(RecordReader((put_text(folder / "b", text.substr(0, cut)), folder / "b")),
+                    RecordFileError);
+  }
+  for (const char* foreign : {"x", "some notes", "a much longer file that is no file of records"}) {
+    put_text(folder / "b", foreign);
     CHECK_THROWS_AS(RecordWriter(folder / "b", kind), RecordFileError);
+    CHECK(text_of(folder / "b") == foreign);
+  }
+  fs::create_symlink(folder / "elsewhere", folder / "link");
+  CHECK_THROWS_AS(RecordWriter(folder / "link", kind), RecordFileError);
+  CHECK_FALSE(fs::exists(folder / "elsewhere"));
+  CHECK_THROWS_AS(RecordReader(folder.path), RecordFileError);
+}
+
+TEST_CASE("of many that make one new file at once, one writes and the others say who does") {
+  const Folder folder;
+  constexpr int writers = 6, rounds = 40;
+  for (int round = 0; round < rounds; ++round) {
+    const fs::path file = folder / std::to_string(round).c_str();
+    std::atomic<int> wrote = 0, refused = 0;
+    std::barrier start(writers), tried(writers);
+    std::vector<std::thread> threads;
+    for (int i = 0; i < writers; ++i)
+      threads.emplace_back([&] {
+        std::unique_ptr<RecordWriter> writer;
+        start.arrive_and_wait();
+        try {
+          writer = std::make_unique<RecordWriter>(file, kind);
+          ++wrote;
+        } catch (const RecordFileError& wrong) {
+          const std::string why = wrong.what();
+          const bool fits = why.find(file.string() + ": ") == 0 && why.find("process") != std::string::npos &&
+                            why.find("writes to it") != std::string::npos;
+          if (fits && wrong.fault() == RecordFileError::Fault::cannot_be_written) ++refused;
+        }
+        tried.arrive_and_wait();  // nobody lets go before all have tried
+      });
+    for (std::thread& each : threads) each.join();
+    CHECK(wrote == 1);
+    CHECK(refused == writers - 1);
+    CHECK(samples(file).empty());
   }
 }
 
@@ -142,10 +261,10 @@ TEST_CASE("what is not flushed is not there; a second writer and another study a
 
 TEST_CASE("parts are merged in sample order, a sample in two parts once") {
   const Folder folder;
-  write(folder / "0", 0, 1000, 3, 7);
-  write(folder / "1", 1, 1000, 3, 64);
-  write(folder / "2", 2, 1000, 3, records_per_block);
-  write(folder / "again", 0, 1000, 2, 10);
+  write_part(folder / "0", 0, 1000, 3, 7);
+  write_part(folder / "1", 1, 1000, 3);
+  write_part(folder / "2", 2, 1000, 3);
+  write_part(folder / "again", 0, 1000, 2, 10);
   const std::vector<fs::path> parts{folder / "2", folder / "0", folder / "again", folder / "1"};
   CHECK(merge_records(parts, folder / "merged") == 1000);
   CHECK(samples(folder / "merged") == counted(1000));
@@ -158,12 +277,50 @@ TEST_CASE("parts are merged in sample order, a sample in two parts once") {
   {
     RecordWriter writer(folder / "differs", kind);
     writer.add(6, payload(7));
-    writer.flush();
+    writer.finish({7, 1000});
   }
-  const std::vector<fs::path> clash{folder / "0", folder / "differs"};
-  CHECK_THROWS_AS(merge_records(clash, folder / "clash"), RecordFileError);
-  CHECK_FALSE(fs::exists(folder / "clash"));
-  RecordWriter(folder / "foreign", {1, 16}).flush();
+  const std::vector<fs::path> clash{folder / "0", folder / "1", folder / "2", folder / "differs"};
+  CHECK(refusal(clash, folder / "clash").find("differs: sample 6 has other results") != std::string::npos);
+  RecordWriter(folder / "foreign", {1, 16}).finish({0, 0});
   const std::vector<fs::path> mixed{folder / "0", folder / "foreign"};
-  CHECK_THROWS_AS(merge_records(mixed, folder / "mixed"), RecordFileError);
+  CHECK(refusal(mixed, folder / "mixed").find("foreign: holds results of another study") !=
+        std::string::npos);
+}
+
+TEST_CASE("a part that is cut, damaged or not done is named, and so is what is missing") {
+  const Folder folder;
+  write_part(folder / "a", 0, 400, 1);
+  write_part(folder / "b", 400, 1000, 1);
+  const std::vector<fs::path> parts{folder / "a", folder / "b"};
+  const std::string text = text_of(folder / "b");
+  const std::size_t block = 8 + 64 * 24;
+  for (const std::size_t cut :
+       {std::size_t{24}, 24 + block / 2, 24 + block, text.size() - 24, text.size() - 1}) {
+    CAPTURE(cut);
+    put_text(folder / "b", text.substr(0, cut));
+    const std::string why = refusal(parts, folder / "merged");
+    CHECK(why.find((folder / "b").string() + ": ") == 0);
+    CHECK(why.find("run this part again") != std::string::npos);
+  }
+  put_text(folder / "b", text.substr(0, 24 + block));
+  CHECK(refusal(parts, folder / "merged").find("ends after sample 463 without an end mark") !=
+        std::string::npos);
+  for (std::size_t at = 24; at < text.size(); at += 97) {
+    std::string turned = text;
+    turned[at] = static_cast<char>(turned[at] ^ 0x10);
+    put_text(folder / "b", turned);
+    CHECK(refusal(parts, folder / "merged").find((folder / "b").string() + ": ") == 0);
+  }
+  put_text(folder / "b", text + "more");
+  CHECK(refusal(parts, folder / "merged").find("4 bytes from byte") != std::string::npos);
+  // Whole parts that are not all.
+  put_text(folder / "b", text);
+  const std::string lacks = (folder / "merged").string() + ": cannot be made: samples ";
+  CHECK(refusal(std::vector<fs::path>{folder / "a"}, folder / "merged") ==
+        lacks + "400 to 999 are in none of the parts");
+  CHECK(refusal(std::vector<fs::path>{folder / "b"}, folder / "merged") ==
+        lacks + "0 to 399 are in none of the parts");
+  CHECK(refusal(std::vector<fs::path>{folder / "a", folder / "none"}, folder / "merged")
+            .find("none: cannot open") != std::string::npos);
+  CHECK(merge_records(parts, folder / "merged") == 1000);
 }

@@ -95,6 +95,10 @@ TEST_CASE("problems name their line") {
   CHECK(only_problem(header + "2021 01 01 00 50 245 9.8\n") ==
         "line 3: 7 columns, the header on line 1 has 18");
   CHECK(only_problem(header + row("2021 02 30 00 50")) == "line 3: \"2021 02 30 00 50\" is no date and time");
+  CHECK(only_problem(header + row("2021 257 01 00 50")) ==
+        "line 3: \"2021 257 01 00 50\" is no date and time");  // 257 is 1 in a byte
+  CHECK(only_problem(header + row("2021 01 257 00 50")) ==
+        "line 3: \"2021 01 257 00 50\" is no date and time");
   CHECK(only_problem(header + row("2021 01 01 00 50", "gale")) == "line 3: WSPD \"gale\" is no number");
   CHECK(only_problem(header + row("2021 01 01 00 50", "nan")) == "line 3: WSPD \"nan\" is no number");
   CHECK(only_problem(header + row("2021 01 01 00 50", "9.8", "512.0")) ==
@@ -127,6 +131,20 @@ TEST_CASE("sorting, repeated rows and contradictions") {
   REQUIRE(std::holds_alternative<Problems>(contradicting));
   CHECK(std::get<Problems>(contradicting).at(0) ==
         "lines 3 and 4 contradict each other on wind speed at 2021-01-01T00:50:00Z: 7 and 8 m/s");
+}
+
+TEST_CASE("a wave period of 0 says that there are no waves, and is wrong beside waves") {
+  const std::string waves = "YY MM DD hh WVHT APD\n";
+  const auto flat = observations(parse_ndbc(waves + "2021 01 01 00 0.0 0.0\n2021 01 01 01 1.2 5.0\n"));
+  REQUIRE(std::holds_alternative<Observations>(flat));
+  CHECK(std::get<Observations>(flat)[Quantity::wave_period].value == std::vector<double>{5.0});
+  CHECK(std::get<Observations>(flat)[Quantity::wave_height].value == std::vector<double>{0.0, 1.2});
+  for (const char* row : {"2021 01 01 00 1.2 0.0\n", "2021 01 01 00 MM 0.0\n"}) {
+    const auto refused = observations(parse_ndbc(waves + row));
+    REQUIRE(std::holds_alternative<Problems>(refused));
+    CHECK(std::get<Problems>(refused).at(0) ==
+          "line 2: wave period 0 s is allowed beside a wave height of 0 only");
+  }
 }
 
 TEST_CASE("no rows, and very many problems") {

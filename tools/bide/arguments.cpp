@@ -8,6 +8,7 @@
 #include <type_traits>
 
 #include "output.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -146,7 +147,7 @@ int Program::run(int argc, const char* const* argv, bool silent) {
     std::ostringstream help, wrong;
     const bool asked_for_help = app_->exit(error, help, wrong) == 0;
     if (silent) return asked_for_help ? exit_ok : exit_usage;
-    fmt::print(stderr, "{}", wrong.str());
+    if (!wrong.str().empty()) say("{}", wrong.str());
     const int written = help.str().empty() ? exit_ok : put(help.str(), "", false);
     return asked_for_help ? written : exit_usage;
   }

@@ -10,6 +10,7 @@
 #include "bide/weather/weather.hpp"
 #include "commands.hpp"
 #include "output.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -18,7 +19,7 @@ int check(const std::string& path) {
   const scenario::Validated result = scenario::validate_file(path);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) {
     complain(*wrong);
-    fmt::print(stderr, "{} {} to put right.\n", wrong->size(), wrong->size() == 1 ? "thing" : "things");
+    say("{} {} to put right.\n", wrong->size(), wrong->size() == 1 ? "thing" : "things");
     return exit_input_refused;
   }
   const auto& valid = std::get<scenario::ValidScenario>(result);

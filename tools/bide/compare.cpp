@@ -68,12 +68,12 @@ Chosen choose(const CompareArguments& arguments) {
 
 int compare(const CompareArguments& arguments) {
   if (arguments.vary.empty() ? arguments.scenarios.size() < 2 : arguments.scenarios.size() != 1) {
-    fmt::print(stderr, "bide compare: give two scenarios or more, or one and --vary\n");
+    say("bide compare: give two scenarios or more, or one and --vary\n");
     return exit_usage;
   }
   if (arguments.scenarios.size() > scenario::most_versions) {
-    fmt::print(stderr, "bide compare: found {} scenarios; allowed at most {}\n", arguments.scenarios.size(),
-               scenario::most_versions);
+    say("bide compare: found {} scenarios; allowed at most {}\n", arguments.scenarios.size(),
+        scenario::most_versions);
     return exit_usage;
   }
   Chosen chosen = choose(arguments);

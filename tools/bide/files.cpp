@@ -30,7 +30,7 @@ bool same_file(const fs::path& a, const fs::path& b) {
 }
 
 int clash(const fs::path& path, const char* what) {
-  fmt::print(stderr, "{}: {}\n", report::plain(path.string()), what);
+  say("{}: {}\n", report::plain(path.string()), what);
   return exit_usage;
 }
 

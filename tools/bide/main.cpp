@@ -6,6 +6,7 @@
 
 #include "bide/core/notice.hpp"
 #include "commands.hpp"
+#include "terminal.hpp"
 
 int main(int argc, char** argv) {
   using namespace bide::tool;
@@ -28,10 +29,10 @@ int main(int argc, char** argv) {
   try {
     return program.run(argc, argv);
   } catch (const std::system_error& error) {  // of the file system too
-    fmt::print(stderr, "bide: {}\n", error.what());
+    say("bide: {}\n", error.what());
     return exit_cannot_write;
   } catch (const std::exception& error) {
-    fmt::print(stderr, "bide: {}\n", error.what());
+    say("bide: {}\n", error.what());
     return exit_run_failed;
   }
 }

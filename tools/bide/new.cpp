@@ -11,11 +11,13 @@
 #include <optional>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/printable.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 #include "commands.hpp"
 #include "output.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -50,14 +52,14 @@ T ask(const std::optional<T>& given, const std::string& question, const T& usual
   if (given) return *given;
   if (!isatty(STDIN_FILENO)) return usual;
   for (;;) {
-    fmt::print(stderr, "{} [{}]: ", question, usual);
+    say("{} [{}]: ", question, usual);
     std::string line;
     if (!std::getline(std::cin, line) || line.empty()) return usual;
     if constexpr (std::is_same_v<T, std::string>) {
       return line;
     } else {
       if (const auto value = number_in<T>(line)) return *value;
-      fmt::print(stderr, "A number, please.\n");
+      say("A number, please.\n");
     }
   }
 }
@@ -193,12 +195,22 @@ scenario::Scenario build(const Answers& answers) {
   return out;
 }
 
+void check_utf8(const Answers& answers) {
+  for (const std::optional<std::string>& each :
+       {std::optional(answers.name), answers.raft, answers.pack, answers.place, answers.clothing})
+    if (each)
+      if (const auto bad = first_byte_not_utf8(*each))
+        throw BadAnswer(fmt::format("{}: found byte 0x{:02X} at offset {}, which is not UTF-8", *each,
+                                    static_cast<unsigned char>((*each)[*bad]), *bad));
+}
+
 int write_new(const Answers& answers) {
   std::string text;
   try {
+    check_utf8(answers);
     text = scenario::write_scenario(build(answers));
   } catch (const BadAnswer& bad) {
-    fmt::print(stderr, "bide new: {}\n", bad.what());
+    say("bide new: {}\n", bad.what());
     return exit_usage;
   }
   const scenario::Validated result = scenario::validate_text(text, "new scenario", {});
@@ -209,7 +221,7 @@ int write_new(const Answers& answers) {
   const int code = put(text, answers.output, answers.force);
   if (code != exit_ok) return code;
   complain(std::get<scenario::ValidScenario>(result).cautions);
-  fmt::print(stderr, "{}\n{}\n", standing_notice, standing_advice);
+  say("{}\n{}\n", standing_notice, standing_advice);
   return exit_ok;
 }
 

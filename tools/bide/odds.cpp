@@ -102,8 +102,8 @@ int odds(const OddsArguments& arguments) {
       arguments.quiet ? report::odds_line(answer, shown) : report::odds_text(answer, terminal_width(), shown),
       "", false);
   if (!answer.too_many_failed() || written != exit_ok) return written;
-  fmt::print(stderr, "{}: {} of {} samples have no result, more than 1 %\n",
-             report::plain(arguments.scenario, shown), answer.failed.size(), answer.samples);
+  say("{}: {} of {} samples have no result, more than 1 %\n", report::plain(arguments.scenario, shown),
+      answer.failed.size(), answer.samples);
   return exit_run_failed;
 }
 

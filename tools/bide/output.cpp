@@ -6,6 +6,7 @@
 #include <filesystem>
 
 #include "arguments.hpp"
+#include "bide/core/printable.hpp"
 #include "files.hpp"
 #include "terminal.hpp"
 
@@ -13,14 +14,15 @@ namespace bide::tool {
 
 int put(const std::string& text, const std::string& path, bool force) {
   if (path.empty() || path == "-") {
+    const std::string shown = printable_lines(text);
     const bool written =
-        std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
-    if (!written) fmt::print(stderr, "bide: cannot write to standard output\n");
+        std::fwrite(shown.data(), 1, shown.size(), stdout) == shown.size() && std::fflush(stdout) == 0;
+    if (!written) say("bide: cannot write to standard output\n");
     return written ? exit_ok : exit_cannot_write;
   }
   std::error_code error;
   if (!force && std::filesystem::exists(path, error)) {
-    fmt::print(stderr, "bide: {} exists; give --force to overwrite it\n", path);
+    say("bide: {} exists; give --force to overwrite it\n", path);
     return exit_cannot_write;
   }
   return write_file(path, text);
@@ -40,7 +42,7 @@ int refuse(const study::Refusal& refusal) {
 }
 
 void complain(const scenario::Diagnostics& diagnostics) {
-  for (const scenario::Diagnostic& each : diagnostics) fmt::print(stderr, "{}\n", scenario::to_string(each));
+  for (const scenario::Diagnostic& each : diagnostics) say("{}\n", scenario::to_string(each));
 }
 
 }  // namespace bide::tool

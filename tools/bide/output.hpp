@@ -7,7 +7,8 @@
 
 namespace bide::tool {
 
-// "" or "-" is standard output. Returns exit_ok or exit_cannot_write (and says why on standard error).
+// "" or "-" is standard output, through the gate of core/printable.hpp, which leaves JSON the same JSON.
+// Returns exit_ok or exit_cannot_write (and says why on standard error).
 int put(const std::string& text, const std::string& path, bool force);
 
 // Says why a question has no answer; the exit code for it.

@@ -14,6 +14,7 @@
 #include "files.hpp"
 #include "output.hpp"
 #include "study_work.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -36,7 +37,7 @@ int run_study(const StudyArguments& arguments, const std::string& shard_text) {
   if (!shard_text.empty()) {
     const auto asked = shard_of(shard_text);
     if (!asked) {
-      fmt::print(stderr, "--shard: found \"{}\"; allowed i/n with i from 1 to n, as 2/4\n", shard_text);
+      say("--shard: found \"{}\"; allowed i/n with i from 1 to n, as 2/4\n", shard_text);
       return exit_usage;
     }
     shard = *asked;
@@ -70,7 +71,7 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
   for (const std::string& place : places)
     for (fs::path& part : records_in(place, whole)) parts.push_back(std::move(part));
   if (parts.empty()) {
-    fmt::print(stderr, "{}: no files of records\n", places.front());
+    say("{}: no files of records\n", places.front());
     return exit_input_refused;
   }
   if (fs::exists(arguments.out))

@@ -108,7 +108,7 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
     if (const int code = put(text, "", false); code != exit_ok) return code;
   constexpr double tolerated = 0.01;
   if (static_cast<double>(summary.failed) > tolerated * static_cast<double>(summary.samples)) {
-    fmt::print(stderr, "{} of {} samples failed, more than 1 %\n", summary.failed, summary.samples);
+    say("{} of {} samples failed, more than 1 %\n", summary.failed, summary.samples);
     return exit_run_failed;
   }
   return exit_ok;

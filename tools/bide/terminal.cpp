@@ -10,6 +10,7 @@
 #include <cstdlib>
 
 #include "arguments.hpp"
+#include "bide/core/printable.hpp"
 
 namespace bide::tool {
 
@@ -40,16 +41,20 @@ int terminal_width() {
   return std::min<int>(size.ws_col, widest);
 }
 
+void say_text(const std::string& text) {
+  const std::string shown = printable_lines(text);
+  std::fwrite(shown.data(), 1, shown.size(), stderr);
+}
+
 void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before) {
   constexpr std::size_t most_letters = 1000;
   for (const scenario::Diagnostic& each : diagnostics) {
-    fmt::print(stderr, "{}{}\n", before, report::plain(to_string(each), letters, most_letters));
+    say("{}{}\n", before, report::plain(to_string(each), letters, most_letters));
   }
 }
 
 int cannot_write(const std::string& path, const std::string& why, report::Letters letters) {
-  fmt::print(stderr, "{}: cannot be written: {}\n", report::plain(path, letters),
-             report::plain(why, letters));
+  say("{}: cannot be written: {}\n", report::plain(path, letters), report::plain(why, letters));
   return exit_cannot_write;
 }
 

@@ -1,8 +1,11 @@
 // What the terminal can show, and telling it how far a long command has come.
 #pragma once
 
+#include <fmt/core.h>
+
 #include <chrono>
 #include <string>
+#include <utility>
 
 #include "bide/report/words/text.hpp"
 #include "bide/scenario/validate.hpp"
@@ -14,6 +17,14 @@ report::Letters letters(bool ascii_only);
 
 // Of standard output; 80 columns at most and when it is no terminal.
 int terminal_width();
+
+// To standard error, through the gate of core/printable.hpp: every word of a command that does not go through
+// put() (output.hpp) goes through here.
+void say_text(const std::string& text);
+template <class... Parts>
+void say(fmt::format_string<Parts...> text, Parts&&... parts) {
+  say_text(fmt::format(text, std::forward<Parts>(parts)...));
+}
 
 // To standard error, as "file: /pointer: message".
 void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before = "");

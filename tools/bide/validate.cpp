@@ -8,6 +8,7 @@
 #include "commands.hpp"
 #include "files.hpp"
 #include "output.hpp"
+#include "terminal.hpp"
 #include "validation/curve.hpp"
 #include "validation/tables.hpp"
 #include "validation_page.hpp"

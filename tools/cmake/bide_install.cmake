@@ -38,4 +38,5 @@ configure_package_config_file(${PROJECT_SOURCE_DIR}/tools/cmake/bideConfig.cmake
   ${PROJECT_BINARY_DIR}/bideConfig.cmake INSTALL_DESTINATION ${package_folder})
 write_basic_package_version_file(${PROJECT_BINARY_DIR}/bideConfigVersion.cmake COMPATIBILITY SameMinorVersion)
 install(FILES ${PROJECT_BINARY_DIR}/bideConfig.cmake ${PROJECT_BINARY_DIR}/bideConfigVersion.cmake
+              ${PROJECT_SOURCE_DIR}/tools/cmake/Findutf8proc.cmake
   DESTINATION ${package_folder})

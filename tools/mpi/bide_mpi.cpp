@@ -12,6 +12,7 @@
 
 #include "../bide/output.hpp"
 #include "../bide/study_work.hpp"
+#include "../bide/terminal.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/study/questions/ask_study.hpp"
 
@@ -104,7 +105,7 @@ int main(int argc, char** argv) {
   try {
     return program.run(argc, argv, !ranks.first());
   } catch (const std::exception& error) {
-    fmt::print(stderr, "bide_mpi: {}\n", error.what());
+    tool::say("bide_mpi: {}\n", error.what());
     MPI_Abort(MPI_COMM_WORLD, tool::exit_run_failed);
     return tool::exit_run_failed;
   }

@@ -3,6 +3,7 @@
 
 #include <iterator>
 
+#include "bide/core/csv.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
@@ -17,14 +18,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 using outcome::Figures;
-
-// RFC 4180: quoted where it must be.
-std::string csv_field(const std::string& text) {
-  if (text.find_first_of(",\"\n\r") == std::string::npos) return text;
-  std::string out = "\"";
-  for (const char letter : text) out += letter == '"' ? "\"\"" : std::string(1, letter);
-  return out + "\"";
-}
 
 Json hours(const std::optional<double>& at_s) {
   return at_s ? json_number(*at_s / hour_s) : Json(nullptr);
@@ -142,7 +135,7 @@ std::string comparison_csv(const Comparison& comparison) {
       out.push_back(',');
   };
   const auto row = [&](std::size_t number, const Option& option, const char* stores, const Figures& f) {
-    fmt::format_to(to, "{},{},{},{:.6g}", number, csv_field(plain(option.label, Letters::utf8, 400)), stores,
+    fmt::format_to(to, "{},{},{},{:.6g}", number, csv_cell(plain(option.label, Letters::utf8, 400)), stores,
                    f.horizon_s / hour_s);
     for (const outcome::CrewTimes* times : {&f.able, &f.alive}) {
       time(times->first_s);
@@ -159,7 +152,7 @@ std::string comparison_csv(const Comparison& comparison) {
       if (store.state == outcome::StoreState::runs_out)
         stores_out +=
             fmt::format("{}{} {:.6g} h", stores_out.empty() ? "" : "; ", store.store, store.at_s / hour_s);
-    fmt::format_to(to, "{}", csv_field(plain(stores_out)));
+    fmt::format_to(to, "{}", csv_cell(plain(stores_out)));
     const bool own = &f == &option.own.figures;
     if (own && option.futures) {
       const study::Paired& able = option.futures->able;

@@ -6,6 +6,7 @@
 #include <iterator>
 #include <stdexcept>
 
+#include "bide/core/csv.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
@@ -46,7 +47,7 @@ std::string timeline_csv(const timeline::Timeline& timeline, const scenario::Val
   fmt::memory_buffer out;
   const auto to = std::back_inserter(out);
   fmt::format_to(to, "# {}\n# {}\n# {}\n", one_case, standing_notice, standing_advice);
-  fmt::format_to(to, "# scenario: {}\n", plain(scenario.scenario.name));
+  fmt::format_to(to, "{}", csv_comment("scenario: " + plain(scenario.scenario.name)));
   fmt::format_to(to, "time_h,time_utc");
   for (const Field& field : fields) fmt::format_to(to, ",{}", field.name);
   fmt::format_to(to, "\n");

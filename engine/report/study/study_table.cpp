@@ -7,6 +7,7 @@
 #include <fstream>
 #include <system_error>
 
+#include "bide/core/csv.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/report/study/study_text.hpp"
 #include "bide/report/words/file.hpp"
@@ -26,12 +27,7 @@ study::InputValue words_of_value(const scenario::Value& value) {
 }
 
 std::string csv_words(std::string_view text) {
-  std::string out = "\"";
-  for (const char letter : plain(text, Letters::utf8, 400)) {
-    if (letter == '"') out += '"';
-    out += letter;
-  }
-  return out + "\"";
+  return csv_cell(plain(text, Letters::utf8, 400));
 }
 
 std::string heading(const std::string& name, const std::string& unit) {
@@ -83,8 +79,9 @@ std::optional<std::string> write_study_csv(const study::Study& study, const std:
   const std::vector<InputColumn> inputs = input_columns(study);
   const std::vector<study::Output> outputs = study::outputs(static_cast<int>(study.persons()));
   file << fmt::format("# {}\n# {}\n", standing_notice, standing_advice);
-  file << fmt::format("# study: {}\n# scenario: {}\n# {}\n", plain(study.file().name),
-                      plain(study.scenario().scenario.name), design_words(study));
+  file << csv_comment("study: " + plain(study.file().name))
+       << csv_comment("scenario: " + plain(study.scenario().scenario.name))
+       << csv_comment(design_words(study));
   file << fmt::format(
       "# An empty time was not reached within the {} h simulated, which says nothing of what comes "
       "after; a failed sample has a reason and no figures.\n",

@@ -8,6 +8,7 @@
 #include <numeric>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/printable.hpp"
 #include "bide/core/units.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
@@ -205,7 +206,7 @@ std::string study_text(const study::Study& study, const Summary& summary) {
   fmt::format_to(to, "\nWHAT IT DEPENDS ON\n");
   paragraph(to, how_to_read(study.file().design.kind));
   for (const Dependence& each : summary.dependences) print_dependence(to, summary, each);
-  return text;
+  return printable_lines(text);  // it is kept in a file that people show on a terminal
 }
 
 }  // namespace bide::report

@@ -1,7 +1,6 @@
 // Strings from outside made fit to print: no control or escape characters, known width.
 //
-// Inputs: any bytes. Validity: widths follow the East Asian Width blocks roughly (two columns for CJK and
-// emoji, none for combining marks), which is enough to keep a line within bounds.
+// Inputs: any bytes. Which letters print, and how wide they are, is core/printable.hpp's.
 #pragma once
 
 #include <string>

@@ -16,8 +16,9 @@ Refusal refused(Refusal::Why why, std::string file, std::string message) {
 }
 
 // The name of the file stands in the error's own words.
-Refusal refused(Refusal::Why why, const RecordFileError& wrong) {
-  return refused(why, "records", wrong.what());
+Refusal refused(const RecordFileError& wrong) {
+  const bool unwritable = wrong.fault() == RecordFileError::Fault::cannot_be_written;
+  return refused(unwritable ? Refusal::Why::output : Refusal::Why::input, "records", wrong.what());
 }
 
 std::optional<Refusal> make_folder(const fs::path& folder) {
@@ -49,7 +50,7 @@ std::optional<Refusal> run_part(const Study& study, const fs::path& folder, cons
   try {
     study.run(range_of(shard, study.plan().size()), folder / file_name_of(shard), threads, progress);
   } catch (const RecordFileError& wrong) {
-    return refused(Refusal::Why::output, wrong);
+    return refused(wrong);
   }
   return std::nullopt;
 }
@@ -59,7 +60,7 @@ std::variant<std::uint64_t, Refusal> join_parts(std::span<const fs::path> parts,
   try {
     return merge_records(parts, folder / file_name_of({}));
   } catch (const RecordFileError& wrong) {
-    return refused(Refusal::Why::input, wrong);
+    return refused(wrong);
   }
 }
 
@@ -70,7 +71,7 @@ std::variant<Summary, Refusal> summary_of(const Study& study, const fs::path& fo
   try {
     return summarise(study, std::get<std::vector<Output>>(outputs), folder / file_name_of({}));
   } catch (const RecordFileError& wrong) {
-    return refused(Refusal::Why::input, wrong);
+    return refused(wrong);
   }
 }
 

@@ -103,8 +103,9 @@ RecordKind Study::kind() const {
   return {hash.value(), static_cast<std::uint32_t>(sample_bytes(persons()))};
 }
 
-Progress Study::run(SampleRange range, const std::filesystem::path& file, int threads,
+Progress Study::run(const SampleRange& asked, const std::filesystem::path& file, int threads,
                     const std::function<void(const Progress&)>& progress) const {
+  SampleRange range = asked;
   RecordWriter writer(file, kind());
   if (writer.last()) {
     RecordReader reader(file);
@@ -115,7 +116,11 @@ Progress Study::run(SampleRange range, const std::filesystem::path& file, int th
                                         first->sample, range.begin));
     range.begin = *writer.last() + 1;
   }
-  if (range.begin >= range.end) return {};
+  const auto finish = [&] {
+    // A file that goes on beyond what is asked for was made for more samples, and stays as it is.
+    if (!writer.last() || *writer.last() < range.end) writer.finish({range.end, plan_.size()});
+  };
+  if (range.begin >= range.end) return finish(), Progress{};
   EnsembleOptions options;
   options.threads = threads;
   options.progress = progress;
@@ -132,7 +137,7 @@ Progress Study::run(SampleRange range, const std::filesystem::path& file, int th
         writer.add(result.index, bytes);
       },
       options);
-  writer.flush();
+  finish();
   return done;
 }
 
@@ -144,7 +149,14 @@ void Study::read(const std::filesystem::path& file, const Sink& sink) const {
     const Record* record = reader.next();
     if (!record || record->sample != k)
       throw RecordFileError(file, fmt::format("sample {} of {} is missing", k, plan_.size()));
-    sink(read_sample(k, persons(), record->payload));
+    const auto result = [&] {
+      try {
+        return read_sample(k, persons(), record->payload);
+      } catch (const std::invalid_argument& wrong) {
+        throw RecordFileError(file, fmt::format("sample {}: {}", k, wrong.what()));
+      }
+    };
+    sink(result());
   }
 }
 

@@ -42,9 +42,9 @@ class Study {
   // many samples are asked for belongs to it only where sample k depends on it.
   RecordKind kind() const;
 
-  // Runs what the file does not hold yet of the range. Throws RecordFileError when the file is another
-  // study's or another shard's.
-  Progress run(SampleRange range, const std::filesystem::path& file, int threads,
+  // Runs what the file does not hold yet of the range, and marks it as whole. Throws RecordFileError when the
+  // file is another study's or another shard's.
+  Progress run(const SampleRange& asked, const std::filesystem::path& file, int threads,
                const std::function<void(const Progress&)>& progress = {}) const;
 
   // Every sample in order. Throws RecordFileError when one is missing.

@@ -1,32 +1,28 @@
 #include "bide/study/records/record_file.hpp"
 
-#include <fcntl.h>
-#include <sys/file.h>
-#include <sys/stat.h>
-#include <unistd.h>
+#include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <boost/crc.hpp>
 #include <boost/endian/conversion.hpp>
-#include <cerrno>
 #include <cstring>
-#include <system_error>
-#include <utility>
+#include <stdexcept>
+#include <string>
 
 namespace bide::study {
 namespace {
 
 using Path = std::filesystem::path;
-using Bytes = std::vector<std::byte>;
+using Fault = RecordFileError::Fault;
 
-constexpr std::string_view mark = "bidestd1";
-constexpr std::size_t header_bytes = 24, summed_header_bytes = 20, block_head_bytes = 8, sample_bytes = 8;
-// A length that no writer makes is a torn or foreign block, and is not worth the memory.
+constexpr std::string_view mark_of_format = "bidestd2";
+constexpr std::size_t header_bytes = 24, summed_header_bytes = 20, block_head_bytes = 8, sample_bytes = 8,
+                      end_mark_bytes = 24;
+// A length that no writer makes is a torn or foreign block.
 constexpr std::uint64_t most_block_bytes = std::uint64_t{1} << 28;
 
-[[noreturn]] void fail(const Path& file, const std::string& doing) {
-  throw RecordFileError(file, doing + ": " + std::generic_category().message(errno));
-}
+using Header = std::array<std::byte, header_bytes>;
 
 template <class T>
 void put(std::byte* at, T value) {
@@ -48,115 +44,70 @@ std::uint32_t sum(std::span<const std::byte> a, std::span<const std::byte> b = {
   return crc.checksum();
 }
 
-// Up to out.size() bytes from `at`; fewer only at the end of the file.
-std::size_t read_at(const Path& file, int descriptor, std::uint64_t at, std::span<std::byte> out) {
-  std::size_t done = 0;
-  while (done < out.size()) {
-    const auto got = ::pread(descriptor, out.data() + done, out.size() - done, static_cast<off_t>(at + done));
-    if (got < 0 && errno == EINTR) continue;
-    if (got < 0) fail(file, "cannot read");
-    if (got == 0) break;
-    done += static_cast<std::size_t>(got);
-  }
-  return done;
-}
-
-void write_at(const Path& file, int descriptor, std::uint64_t at, std::span<const std::byte> bytes) {
-  std::size_t done = 0;
-  while (done < bytes.size()) {
-    const auto put =
-        ::pwrite(descriptor, bytes.data() + done, bytes.size() - done, static_cast<off_t>(at + done));
-    if (put < 0 && errno == EINTR) continue;
-    if (put < 0) fail(file, "cannot write");
-    done += static_cast<std::size_t>(put);
-  }
-}
-
-// So that a rename outlives a power cut.
-void sync_folder_of(const Path& file) {
-  const Path folder = file.has_parent_path() ? file.parent_path() : Path(".");
-  const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-  if (descriptor < 0 || ::fsync(descriptor) != 0) {
-    const int reason = errno;
-    if (descriptor >= 0) ::close(descriptor);
-    errno = reason;
-    fail(folder, "cannot write the folder");
-  }
-  ::close(descriptor);
-}
-
-Path beside(const Path& file) {
-  Path other = file;
-  other += ".part";
-  return other;
-}
-
-void make_header(const Path& file, const RecordKind& kind) {
-  std::array<std::byte, header_bytes> header;
-  std::memcpy(header.data(), mark.data(), mark.size());
+Header header_of(const RecordKind& kind) {
+  Header header;
+  std::memcpy(header.data(), mark_of_format.data(), mark_of_format.size());
   put(header.data() + 8, kind.study);
   put(header.data() + 16, kind.payload_bytes);
   put(header.data() + summed_header_bytes, sum({header.data(), summed_header_bytes}));
-  const Path part = beside(file);
-  const int descriptor = ::open(part.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0644);
-  if (descriptor < 0) fail(part, "cannot make");
-  try {
-    write_at(part, descriptor, 0, header);
-    if (::fsync(descriptor) != 0) fail(part, "cannot write");
-  } catch (...) {
-    ::close(descriptor);
-    throw;
-  }
-  ::close(descriptor);
-  if (::rename(part.c_str(), file.c_str()) != 0) fail(file, "cannot rename to");
+  return header;
+}
+
+// A new file gets its header, and so does one whose making was cut short: it is empty, begins as its header
+// does and ends within it, or holds zeros, as some file systems leave after a power cut.
+void write_missing_header(const Path& file, const Descriptor& descriptor, const RecordKind& kind) {
+  const std::uint64_t size = bytes_in(file, descriptor);
+  if (size > header_bytes) return;
+  Header found{};
+  const std::span<std::byte> begun(found.data(), read_at(file, descriptor, 0, found));
+  const Header header = header_of(kind);
+  const bool zeros = std::all_of(begun.begin(), begun.end(), [](std::byte b) { return b == std::byte{0}; });
+  const bool cut_short =
+      begun.size() < header_bytes && std::equal(begun.begin(), begun.end(), header.begin());
+  if (!zeros && !cut_short) return;
+  write_at(file, descriptor, 0, header);
+  sync(file, descriptor);
   sync_folder_of(file);
 }
 
 }  // namespace
 
-RecordFileError::RecordFileError(const Path& file, const std::string& what)
-    : std::runtime_error(file.string() + ": " + what) {}
-
-RecordReader::RecordReader(const Path& file) : file_(file) {
-  std::array<std::byte, header_bytes> header;
-  descriptor_ = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
-  if (descriptor_ < 0) fail(file, "cannot open");
+RecordReader::RecordReader(const Path& file)
+    : file_(file), descriptor_(open_to_read(file)), size_(bytes_in(file, descriptor_)) {
+  Header header;
   const bool whole =
       read_at(file, descriptor_, 0, header) == header_bytes &&
-      std::memcmp(header.data(), mark.data(), mark.size()) == 0 &&
+      std::memcmp(header.data(), mark_of_format.data(), mark_of_format.size()) == 0 &&
       get<std::uint32_t>(header.data() + summed_header_bytes) == sum({header.data(), summed_header_bytes});
-  if (!whole) {
-    ::close(descriptor_);
-    throw RecordFileError(file, "not a file of study results, or its header is damaged");
-  }
+  if (!whole) throw RecordFileError(file, "not a file of study results, or its header is damaged");
   kind_ = {get<std::uint64_t>(header.data() + 8), get<std::uint32_t>(header.data() + 16)};
-  whole_ = header_bytes;
+  blocks_ = whole_ = header_bytes;
 }
 
-RecordReader::~RecordReader() {
-  if (descriptor_ >= 0) ::close(descriptor_);
+bool RecordReader::read_mark(std::span<const std::byte> head) {
+  std::array<std::byte, end_mark_bytes - block_head_bytes> rest;
+  if (read_at(file_, descriptor_, whole_ + head.size(), rest) < rest.size()) return false;
+  if (get<std::uint32_t>(head.data() + 4) != sum(head.first(4), rest)) return false;
+  const EndMark mark{get<std::uint64_t>(rest.data()), get<std::uint64_t>(rest.data() + 8)};
+  if (mark.end > mark.total || (last_ && *last_ >= mark.end))
+    throw RecordFileError(file_, "its end mark does not fit its samples");
+  mark_ = mark;
+  whole_ += end_mark_bytes;
+  return true;
 }
-
-RecordReader::RecordReader(RecordReader&& other) noexcept
-    : file_(std::move(other.file_)),
-      descriptor_(std::exchange(other.descriptor_, -1)),
-      kind_(other.kind_),
-      whole_(other.whole_),
-      block_(std::move(other.block_)),
-      at_(other.at_),
-      last_(other.last_),
-      record_(std::move(other.record_)) {}
 
 bool RecordReader::read_block() {
   std::array<std::byte, block_head_bytes> head;
-  if (read_at(file_, descriptor_, whole_, head) < head.size()) return false;
-  const std::uint64_t bytes =
-      std::uint64_t{get<std::uint32_t>(head.data())} * (sample_bytes + kind_.payload_bytes);
-  if (bytes == 0 || bytes > most_block_bytes) return false;
+  if (mark_ || read_at(file_, descriptor_, whole_, head) < head.size()) return false;
+  const std::uint64_t records = get<std::uint32_t>(head.data());
+  if (records == 0) return read_mark(head), false;
+  const std::uint64_t bytes = records * (sample_bytes + kind_.payload_bytes);
+  if (bytes > most_block_bytes || bytes > size_ - std::min(size_, whole_)) return false;
   block_.resize(bytes);
   if (read_at(file_, descriptor_, whole_ + head.size(), block_) < bytes) return false;
   if (get<std::uint32_t>(head.data() + 4) != sum({head.data(), 4}, block_)) return false;
   whole_ += head.size() + bytes;
+  blocks_ = whole_;
   at_ = 0;
   return true;
 }
@@ -176,33 +127,34 @@ const Record* RecordReader::next() {
   return &record_;
 }
 
+void RecordReader::expect_whole() const {
+  const std::string after = last_ ? fmt::format("after sample {}", *last_) : std::string("before any sample");
+  if (whole_ < size_)
+    throw RecordFileError(file_,
+                          fmt::format("cut or damaged {}: {} bytes from byte {} on cannot be used; run "
+                                      "this part again, which keeps what is whole",
+                                      after, size_ - whole_, whole_));
+  if (!mark_)
+    throw RecordFileError(file_, fmt::format("not done: it ends {} without an end mark; run this part again, "
+                                             "which takes it up there",
+                                             after));
+}
+
 RecordWriter::RecordWriter(const Path& file, const RecordKind& kind, std::size_t block_records)
     : file_(file), kind_(kind), per_block_(block_records) {
   if (per_block_ == 0 || per_block_ > most_block_bytes / (sample_bytes + kind.payload_bytes)) {
     throw std::invalid_argument("a block holds at least one record, and at most 256 MiB");
   }
-  if (!std::filesystem::exists(file)) make_header(file, kind);
-  descriptor_ = ::open(file.c_str(), O_RDWR | O_CLOEXEC);
-  if (descriptor_ < 0) fail(file, "cannot open");
-  try {
-    if (::flock(descriptor_, LOCK_EX | LOCK_NB) != 0) fail(file, "another process writes to it");
-    RecordReader reader(file);
-    if (reader.kind() != kind) throw RecordFileError(file, "holds results of another study");
-    while (const Record* record = reader.next()) last_ = record->sample;
-    end_ = reader.whole_bytes();
-    struct stat status {};
-    if (::fstat(descriptor_, &status) != 0) fail(file, "cannot read");
-    cut_off_ = static_cast<std::uint64_t>(status.st_size) - end_;
-    if (cut_off_ > 0 && ::ftruncate(descriptor_, static_cast<off_t>(end_)) != 0) fail(file, "cannot cut");
-  } catch (...) {
-    ::close(descriptor_);
-    throw;
-  }
+  descriptor_ = open_alone(file);
+  write_missing_header(file, descriptor_, kind);
+  RecordReader reader(file);
+  if (reader.kind() != kind) throw RecordFileError(file, "holds results of another study");
+  while (const Record* record = reader.next()) last_ = record->sample;
+  end_ = reader.block_bytes();
+  mark_ = reader.end_mark();
+  cut_off_ = reader.file_bytes() - reader.whole_bytes();
+  if (cut_off_ > 0) cut_to(file, descriptor_, reader.whole_bytes());
   block_.resize(block_head_bytes);
-}
-
-RecordWriter::~RecordWriter() {
-  ::close(descriptor_);
 }
 
 void RecordWriter::add(std::uint64_t sample, std::span<const std::byte> payload) {
@@ -218,57 +170,40 @@ void RecordWriter::add(std::uint64_t sample, std::span<const std::byte> payload)
 
 void RecordWriter::flush() {
   if (waiting_ == 0) return;
+  if (mark_) cut_to(file_, descriptor_, end_);
+  mark_.reset();
   put(block_.data(), waiting_);
   const std::span<const std::byte> all(block_);
   put(block_.data() + 4, sum(all.first(4), all.subspan(block_head_bytes)));
   write_at(file_, descriptor_, end_, block_);
-  if (::fdatasync(descriptor_) != 0) fail(file_, "cannot write");
+  sync(file_, descriptor_);
   end_ += block_.size();
   waiting_ = 0;
   block_.resize(block_head_bytes);
 }
 
-std::uint64_t merge_records(std::span<const Path> parts, const Path& merged) {
-  if (parts.empty()) throw std::invalid_argument("nothing to merge");
-  if (std::filesystem::exists(merged)) throw RecordFileError(merged, "is there already");
-  std::vector<RecordReader> readers;
-  std::vector<const Record*> heads;
-  for (const Path& part : parts) {
-    readers.emplace_back(part);
-    if (readers.back().kind() != readers.front().kind()) {
-      throw RecordFileError(part, "holds results of another study than " + parts.front().string());
-    }
-  }
-  for (auto& reader : readers) heads.push_back(reader.next());
-  Path whole = merged;
-  whole += ".merging";
-  std::filesystem::remove(whole);
-  std::uint64_t count = 0;
-  {
-    RecordWriter writer(whole, readers.front().kind());
-    while (true) {
-      const Record* lowest = nullptr;
-      for (const Record* head : heads) {
-        if (head && (!lowest || head->sample < lowest->sample)) lowest = head;
-      }
-      if (!lowest) break;
-      const Record taken = *lowest;
-      for (std::size_t i = 0; i < heads.size(); ++i) {
-        if (!heads[i] || heads[i]->sample != taken.sample) continue;
-        if (heads[i]->payload != taken.payload) {
-          throw RecordFileError(
-              parts[i], "sample " + std::to_string(taken.sample) + " has other results than in another part");
-        }
-        heads[i] = readers[i].next();
-      }
-      writer.add(taken.sample, taken.payload);
-      ++count;
-    }
-    writer.flush();
-  }
-  if (::rename(whole.c_str(), merged.c_str()) != 0) fail(merged, "cannot rename to");
-  sync_folder_of(merged);
-  return count;
+void RecordWriter::finish(const EndMark& mark) {
+  if (mark.end > mark.total || (last_ && *last_ >= mark.end))
+    throw std::invalid_argument("an end mark stands after all samples");
+  flush();
+  if (mark_ == mark) return;
+  std::array<std::byte, end_mark_bytes> bytes{};
+  put(bytes.data() + 8, mark.end);
+  put(bytes.data() + 16, mark.total);
+  const std::span<const std::byte> all(bytes);
+  put(bytes.data() + 4, sum(all.first(4), all.subspan(block_head_bytes)));
+  write_at(file_, descriptor_, end_, bytes);
+  sync(file_, descriptor_);
+  mark_ = mark;
+}
+
+void RecordWriter::restart() {
+  cut_to(file_, descriptor_, header_bytes);
+  end_ = header_bytes;
+  last_.reset();
+  mark_.reset();
+  waiting_ = 0;
+  block_.resize(block_head_bytes);
 }
 
 }  // namespace bide::study

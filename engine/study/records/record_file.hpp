@@ -2,12 +2,14 @@
 // may be killed at any moment and taken up again from what the file holds; parts made elsewhere are merged;
 // reading never holds more than a block of each file.
 //
-// The file: a header, written under another name and then renamed, so that it is there whole or not at all;
-// then blocks. Numbers are little-endian.
-//   header  8 bytes "bidestd1" | 8 study | 4 bytes of a record's payload | 4 CRC-32 of the 20 bytes before
-//   block   4 records n | 4 CRC-32 of n and the records | n records, each 8 sample + payload
+// The file: a header, then blocks, then an end mark once all is done. Numbers are little-endian.
+//   header  8 bytes "bidestd2" | 8 study | 4 bytes of a record's payload | 4 CRC-32 of the 20 bytes before
+//   block   4 records n, 1 or more | 4 CRC-32 of n and the records | n records, each 8 sample + payload
+//   end     4 zero | 4 CRC-32 of the zero and of what follows | 8 end | 8 total
 // Samples ascend strictly within a file. A block is whole or it is not there: the first block that is cut or
 // whose sum is wrong ends the file, and opening it to append cuts it off there. What was lost is run again.
+// The end mark says that nothing of this file's part is missing before sample `end`, and that the study has
+// `total` samples.
 #pragma once
 
 #include <cstddef>
@@ -15,17 +17,11 @@
 #include <filesystem>
 #include <optional>
 #include <span>
-#include <stdexcept>
-#include <string>
 #include <vector>
 
-namespace bide::study {
+#include "bide/study/records/disk.hpp"
 
-// What went wrong with which file.
-class RecordFileError : public std::runtime_error {
- public:
-  RecordFileError(const std::filesystem::path& file, const std::string& what);
-};
+namespace bide::study {
 
 // What is lost at most when a study is killed, beside what is being computed.
 inline constexpr std::size_t records_per_block = 64;
@@ -42,64 +38,83 @@ struct Record {
   std::vector<std::byte> payload;
 };
 
-// Reads the whole blocks of a file, in order.
+// The part that ends before sample `end` is whole, of a study of `total` samples.
+struct EndMark {
+  std::uint64_t end = 0, total = 0;
+  bool operator==(const EndMark&) const = default;
+};
+
+// Reads the whole blocks of a file, in order. Whatever the bytes, it reads nothing beyond them and asks for
+// no more memory than the file is long.
 class RecordReader {
  public:
+  // Throws RecordFileError when the file cannot be read or its header is not whole.
   explicit RecordReader(const std::filesystem::path& file);
-  ~RecordReader();
-  RecordReader(RecordReader&&) noexcept;
-  RecordReader& operator=(RecordReader&&) = delete;
   const RecordKind& kind() const { return kind_; }
-  // The next record, valid until the next call; none after the last whole block.
+  // The next record, valid until the next call; none after the last whole block. Throws RecordFileError when
+  // samples do not ascend.
   const Record* next();
-  // End of the last whole block read so far, in bytes; after next() gave none, the length worth keeping.
+  // After next() gave none: the end mark, if there is one.
+  const std::optional<EndMark>& end_mark() const { return mark_; }
+  // Bytes of the whole blocks read so far with the header, and with the end mark.
+  std::uint64_t block_bytes() const { return blocks_; }
   std::uint64_t whole_bytes() const { return whole_; }
+  std::uint64_t file_bytes() const { return size_; }
+  // After next() gave none. Throws RecordFileError, saying what is missing, unless the file ends with its end
+  // mark and nothing after it.
+  void expect_whole() const;
 
  private:
   bool read_block();
+  bool read_mark(std::span<const std::byte> head);
   std::filesystem::path file_;
-  int descriptor_ = -1;
+  Descriptor descriptor_;
   RecordKind kind_;
-  std::uint64_t whole_ = 0;
+  std::uint64_t size_ = 0, blocks_ = 0, whole_ = 0;
   std::vector<std::byte> block_;
   std::size_t at_ = 0;
   std::optional<std::uint64_t> last_;
+  std::optional<EndMark> mark_;
   Record record_;
 };
 
-// Appends to a file. One process at a time: a second one is refused.
+// Appends to a file. One process at a time: the others are refused.
 class RecordWriter {
  public:
   // Makes the file, or opens it, checks that its records are of this kind, and cuts a torn end off.
   RecordWriter(const std::filesystem::path& file, const RecordKind& kind,
                std::size_t block_records = records_per_block);
-  // Does not write what is not flushed: only flush() can say that it failed.
-  ~RecordWriter();
-  RecordWriter(const RecordWriter&) = delete;
-  RecordWriter& operator=(const RecordWriter&) = delete;
   // The last sample that the file held when it was opened, or that was added since.
   std::optional<std::uint64_t> last() const { return last_; }
   std::uint64_t bytes_cut_off() const { return cut_off_; }
   // Throws when the sample does not come after last() or the payload has another size.
   void add(std::uint64_t sample, std::span<const std::byte> payload);
-  // Writes what is waiting as a block and waits for the disk.
+  // Writes what is waiting as a block and waits for the disk. Nothing else says that this failed: what is not
+  // flushed when the writer goes is not there.
   void flush();
+  // Flushes, and marks the file as whole. Throws std::invalid_argument when it holds samples from `mark.end`
+  // on.
+  void finish(const EndMark& mark);
+  // Throws away all records.
+  void restart();
 
  private:
   std::filesystem::path file_;
   RecordKind kind_;
   std::size_t per_block_;
-  int descriptor_ = -1;
+  Descriptor descriptor_;
   std::uint64_t end_ = 0;
   std::uint64_t cut_off_ = 0;
   std::optional<std::uint64_t> last_;
+  std::optional<EndMark> mark_;
   std::uint32_t waiting_ = 0;
   std::vector<std::byte> block_;
 };
 
-// Merges files of one kind into a new one, in sample order. A sample that stands in several with the same
-// bytes is taken once; with different bytes it is an error. The result appears under its name when it is
-// whole. Returns the number of records.
+// Merges whole parts of one study into a new file, in sample order. A sample that stands in several with the
+// same bytes is taken once; with different bytes it is an error. Throws RecordFileError, and leaves no file,
+// when a part is cut, damaged or not done, and when the parts together lack a sample. The result appears
+// under its name when it is whole. Returns the number of records.
 std::uint64_t merge_records(std::span<const std::filesystem::path> parts,
                             const std::filesystem::path& merged);
 

@@ -1,7 +1,10 @@
 #include "bide/study/records/sample_bytes.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <boost/endian/conversion.hpp>
+#include <cmath>
 #include <cstring>
 #include <stdexcept>
 
@@ -32,6 +35,24 @@ void each_crew_number(Result& r, Visit visit) {
 }
 
 constexpr std::size_t state_bytes = 1, number_bytes = sizeof(double), cause_bytes = 1;
+
+[[noreturn]] void refuse(const std::string& why) {
+  throw std::invalid_argument(why);
+}
+
+// What sorts and sums them takes for granted.
+void check_numbers(SampleResult& result) {
+  const auto time = [](double s) {
+    if (!(s >= 0)) refuse(fmt::format("found {} s as a time; allowed 0 or more", s));
+  };
+  for (const double s : {result.horizon_s, result.water_out_s, result.food_out_s}) time(s);
+  for (PersonResult& person : result.persons) {
+    for (const double s : {person.able_until_s, person.alive_until_s, person.unconscious_s}) time(s);
+    each_number(person, [](double value) {
+      if (std::isnan(value)) refuse("a person's figure is no number");
+    });
+  }
+}
 
 }  // namespace
 
@@ -80,10 +101,12 @@ SampleResult read_sample(std::uint64_t index, std::size_t persons, std::span<con
     const auto text = bytes.subspan(state_bytes);
     const auto end = std::find(text.begin(), text.end(), std::byte{0});
     for (auto each = text.begin(); each != end; ++each) result.failure += static_cast<char>(*each);
+    if (result.failure.empty()) refuse("it failed for no reason");
+    if (std::any_of(end, text.end(), [](std::byte each) { return each != std::byte{0}; }))
+      refuse("something stands after the reason of its failure");
     return result;
   }
-  if (bytes[0] != static_cast<std::byte>(State::made))
-    throw std::invalid_argument("read_sample: the record holds no sample");
+  if (bytes[0] != static_cast<std::byte>(State::made)) refuse("it has neither figures nor a failure");
   std::size_t at = state_bytes;
   const auto number = [&](double& value) {
     std::uint64_t bits;
@@ -98,11 +121,12 @@ SampleResult read_sample(std::uint64_t index, std::size_t persons, std::span<con
     each_number(person, number);
     each_cause(person, [&](system::Limit& cause) {
       const auto held = static_cast<unsigned char>(bytes[at++]);
-      if (held > static_cast<unsigned char>(system::Limit::none))
-        throw std::invalid_argument("read_sample: a cause that does not exist");
+      constexpr auto last_cause = static_cast<unsigned char>(system::Limit::none);
+      if (held > last_cause) refuse(fmt::format("found {} as a cause; allowed 0 to {}", +held, +last_cause));
       cause = static_cast<system::Limit>(held);
     });
   }
+  check_numbers(result);
   return result;
 }
 

@@ -18,7 +18,8 @@ inline constexpr std::uint32_t sample_layout = 1;
 
 std::size_t sample_bytes(std::size_t persons);
 void write_sample(const SampleResult& result, std::span<std::byte> out);
-// Throws std::invalid_argument when the bytes are no such record.
+// Throws std::invalid_argument, saying why, when the bytes are no such record: every state, cause, time and
+// length is checked, so that a damaged or made-up file cannot reach what reads the results.
 SampleResult read_sample(std::uint64_t index, std::size_t persons, std::span<const std::byte> bytes);
 
 }  // namespace bide::study
