@@ -39,7 +39,7 @@ std::vector<Margin> margins(const Timeline& timeline, const Outcome& outcome,
     for (std::size_t p = 0; p < outcome.persons.size(); ++p) {
       const std::vector<double>* values = column_of(row.of, timeline, p);
       if (values == nullptr) break;
-      const bool shifted = row.own == system::Own::cold_shifted;
+      const bool shifted = row.by_person == system::ByPerson::cold_shifted;
       const double limit =
           *(stated.*row.stated) + (shifted ? scenario.scenario.crew[p].core_limit_shift_K.value_or(0) : 0);
       const double until_s = outcome.persons[p].alive.at_s.value_or(outcome.horizon_s);

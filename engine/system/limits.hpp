@@ -39,7 +39,7 @@ inline constexpr std::size_t level_count =
 
 enum class Meaning : unsigned char { unable, unconscious, lethal };
 enum class Side : unsigned char { below, above };  // where the quantity is past the limit
-enum class Own : unsigned char {
+enum class ByPerson : unsigned char {
   same,          // for everybody
   cold_shifted,  // by Build::core_limit_shift_K
   lean           // no more than a share of what the person had at the start
@@ -69,7 +69,7 @@ struct LimitRow {
   Meaning meaning;
   quantity::Id of;
   Side side;
-  Own own;
+  ByPerson by_person;
   std::optional<double> scenario::Limits::*stated;  // null: no key in a scenario, `level` holds
   double level;                                     // in the unit in which it is stated
   const char* cause;                                // in a word
@@ -81,7 +81,7 @@ inline constexpr std::array<LimitRow, level_count + 1> limits = [] {
   using enum Limit;
   using enum Meaning;
   using enum Side;
-  using enum Own;
+  using enum ByPerson;
   using namespace quantity;
   using S = scenario::Limits;
   namespace c = constants;
@@ -153,8 +153,8 @@ Levels<T> levels_of(const Levels<T>& common, const body::Build<T>& person) {
   Levels<T> out = common;
   for (std::size_t i = 0; i < level_count; ++i) {
     T& level = out.by_limit[i];
-    if (limits[i].own == Own::cold_shifted) level += person.core_limit_shift_K;
-    if (limits[i].own == Own::lean)
+    if (limits[i].by_person == ByPerson::cold_shifted) level += person.core_limit_shift_K;
+    if (limits[i].by_person == ByPerson::lean)
       level = smaller(level, T(T(constants::lethal_fat_share_of_start.value) * person.fat_kg));
   }
   return out;

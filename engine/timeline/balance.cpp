@@ -43,17 +43,17 @@ struct Balances : std::array<Balance<T>, system::ledger_names.size()> {
       Balance<T>& ledger = of(a.ledger);
       const T total = change(a.entry);
       switch (a.side) {
-        case system::Side::came:
+        case system::Entry::came:
           ledger.came(total);
           break;
-        case system::Side::went:
+        case system::Entry::went:
           ledger.went(total);
           break;
         // These cancel.
-        case system::Side::to_cabin:
+        case system::Entry::to_cabin:
           ledger.residual += total;
           break;
-        case system::Side::from_people:
+        case system::Entry::from_people:
           ledger.residual -= total;
           break;
       }
