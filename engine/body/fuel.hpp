@@ -187,19 +187,4 @@ inline T starved_basal_factor(T tissue_lost_kg, T starting_mass_kg) {
          T(basal_fall) * clamp(T(tissue_lost_kg / (T(basal_fall_at_loss) * starting_mass_kg)), 0.0, 1.0);
 }
 
-// How far starvation has gone, 0 to 1 at death: the larger of protein used over the lethal share of it, and
-// fat used over what can be used (Elia 1992).
-// @param lethal_protein_fraction_used share of the starting protein whose loss kills
-// @param lethal_fat_left_kg fat left at death
-template <class T>
-inline T starvation_progress(T protein_kg, T starting_protein_kg, T fat_kg, T starting_fat_kg,
-                             T lethal_protein_fraction_used, T lethal_fat_left_kg) {
-  constexpr double tiny_kg = 1e-6;  // a person who starts with less fat than that is judged by protein alone
-  const T by_protein =
-      (starting_protein_kg - protein_kg) / (starting_protein_kg * lethal_protein_fraction_used);
-  const T usable = starting_fat_kg - lethal_fat_left_kg;
-  const T by_fat = select(usable > T(tiny_kg), (starting_fat_kg - fat_kg) / larger(usable, T(tiny_kg)), T(0));
-  return larger(by_protein, by_fat);
-}
-
 }  // namespace bide::body

@@ -173,6 +173,15 @@ inline constexpr Sourced protein_per_lean_kg{0.2, "kg/kg", "elia1992", "12.2 kg 
                                              Trust::derived};
 inline constexpr Sourced lethal_fat_left_kg{
     1.0, "kg", "elia1992", "8 of 9 kg used at death, lean 70 kg man", Trust::derived, 0.5, 3.0};
+inline constexpr Sourced lethal_fat_share_of_start{
+    0.5,
+    "kg/kg",
+    "",
+    "of the fat at the start, for people who start with less than twice the fat left at death: nobody has"
+    " measured them",
+    Trust::judgement,
+    0.1,
+    0.9};
 inline constexpr Sourced basal_fall{
     0.39, "-", "keys1950", "basal heat -39 to -40 % at 25 % of mass lost; recalled", Trust::from_memory,
     0.30, 0.40};

@@ -1,18 +1,17 @@
-// Names of limits in plain words.
+// Limits in plain words.
 #pragma once
 
 #include <string>
-#include <string_view>
 
 #include "bide/scenario/scenario.hpp"
+#include "bide/system/limits.hpp"
 
 namespace bide::outcome {
 
-// "cold" for able_core_low, "water loss" for lethal_water_deficit; the name itself with blanks for
-// underscores when it is of no known kind; empty for an empty name.
-std::string short_cause(std::string_view limit);
+// "cold" for able_core_low, "water loss" for lethal_water_deficit; empty for none.
+std::string short_cause(system::Limit limit);
 
 // A clause with the limit's value: "cold: core temperature below 33 C".
-std::string plain_cause(std::string_view limit, const scenario::Limits& limits);
+std::string plain_cause(system::Limit limit, const scenario::Limits& limits);
 
 }  // namespace bide::outcome

@@ -34,16 +34,18 @@ double person_mean(const Timeline& timeline, std::vector<double> PersonSeries::*
 
 double first_death_s(const Timeline& timeline) {
   double at_s = timeline.horizon_s;
-  for (const timeline::PersonFate& fate : timeline.fates)
-    at_s = std::min(at_s, fate.alive_until_s.value_or(at_s));
+  for (const timeline::Fate& fate : timeline.fates) at_s = std::min(at_s, fate.alive_until_s.value_or(at_s));
   return at_s;
 }
 
-double boarded_s(const Timeline& timeline) {
-  const auto boarded = std::find_if(timeline.events.begin(), timeline.events.end(),
-                                    [](const timeline::Event& event) { return event.kind == "boarded"; });
-  return boarded == timeline.events.end() ? 0 : boarded->time_s;
+std::optional<Coldest> coldest_inside(const CabinOutcome& cabin, const Timeline& timeline) {
+  if (!cabin.coldest_inside_degC) return std::nullopt;
+  const Extreme& coldest = *cabin.coldest_inside_degC;
+  const auto sun_W_m2 = value_at(timeline.time_s, timeline.irradiance_W_m2, coldest.time_s);
+  return Coldest{coldest.value, coldest.time_s, !(sun_W_m2 > 0.0)};
 }
+
+constexpr auto no_limit = system::Limit::none;
 
 }  // namespace
 
@@ -60,30 +62,8 @@ Ahead later(const std::optional<double>& first_s, double first_horizon_s,
   return Ahead::not_told_apart;
 }
 
-std::optional<double> coldest_night_degC(const Timeline& timeline, double until_s) {
-  if (!timeline.in_raft) return std::nullopt;
-  std::optional<double> coldest;
-  double sum = 0, dark_s = 0;
-  const auto night_ends = [&] {
-    if (dark_s > 0) coldest = std::min(coldest.value_or(sum / dark_s), sum / dark_s);
-    sum = dark_s = 0;
-  };
-  for (std::size_t i = 1; i < timeline.time_s.size() && timeline.time_s[i] <= until_s; ++i) {
-    if (timeline.irradiance_W_m2[i] > 0) {
-      night_ends();
-      continue;
-    }
-    const double step_s = timeline.time_s[i] - timeline.time_s[i - 1];
-    sum += step_s * timeline.inside_air_degC[i];
-    dark_s += step_s;
-  }
-  night_ends();
-  return coldest;
-}
-
 Window common_window(const Timeline& first, const Timeline& second) {
-  return {std::max(boarded_s(first), boarded_s(second)),
-          std::min(first_death_s(first), first_death_s(second))};
+  return {std::max(first.boarded_s, second.boarded_s), std::min(first_death_s(first), first_death_s(second))};
 }
 
 CabinHeat cabin_heat(const Timeline& t, const Window& window) {
@@ -140,7 +120,8 @@ WaterFlows water_flows(const Timeline& timeline, const Window& window) {
   const auto persons = static_cast<double>(timeline.persons.size());
   if (timeline.persons.empty()) return out;
   for (const timeline::Event& event : timeline.events)
-    if (event.kind == "water_issued" && event.time_s <= window.to_s) out.drunk_L += event.given / persons;
+    if (event.kind == system::NoteKind::water_issued && event.time_s <= window.to_s)
+      out.drunk_L += event.given / persons;
   const Window whole{0, window.to_s};
   out.sweat_L = person_mean(timeline, &PersonSeries::sweat_kg_h, whole) * window.to_s / hour_s;
   for (const PersonSeries& person : timeline.persons) {
@@ -154,7 +135,7 @@ Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
   Figures out;
   out.able = outcome.able;
   out.alive = outcome.alive;
-  out.coldest_night_degC = coldest_night_degC(timeline, outcome.watched_s);
+  out.coldest_inside = coldest_inside(outcome.cabin, timeline);
   out.horizon_s = outcome.horizon_s;
   out.in_raft = timeline.in_raft;
   out.stores = outcome.stores;
@@ -162,12 +143,12 @@ Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
   out.highest_co2_ppm = outcome.cabin.highest_co2_ppm ? outcome.cabin.highest_co2_ppm->value : 0;
   bool any = false;
   for (const PersonOutcome& person : outcome.persons) {
-    if (person.able.at_s && person.able.at_s == outcome.able.first_s && out.able_limit.empty())
+    if (person.able.at_s && person.able.at_s == outcome.able.first_s && out.able_limit == no_limit)
       out.able_limit = person.able.limit;
-    if (person.alive.at_s && person.alive.at_s == outcome.alive.first_s && out.alive_limit.empty())
+    if (person.alive.at_s && person.alive.at_s == outcome.alive.first_s && out.alive_limit == no_limit)
       out.alive_limit = person.alive.limit;
-    if (!person.next_limit.empty() &&
-        (out.next_limit.empty() || person.next_margin_fraction < out.next_margin_fraction)) {
+    if (person.next_limit != no_limit &&
+        (out.next_limit == no_limit || person.next_margin_fraction < out.next_margin_fraction)) {
       out.next_limit = person.next_limit;
       out.next_margin_fraction = person.next_margin_fraction;
     }
@@ -188,14 +169,14 @@ Figures worse(const Figures& first, const Figures& second) {
   Figures out = first;
   if (earlier(first.able, second.able)) out.able_limit = second.able_limit;
   if (earlier(first.alive, second.alive)) out.alive_limit = second.alive_limit;
-  if (!second.next_limit.empty() &&
-      (first.next_limit.empty() || second.next_margin_fraction < first.next_margin_fraction)) {
+  if (second.next_limit != no_limit &&
+      (first.next_limit == no_limit || second.next_margin_fraction < first.next_margin_fraction)) {
     out.next_limit = second.next_limit;
     out.next_margin_fraction = second.next_margin_fraction;
   }
-  if (second.coldest_night_degC &&
-      (!first.coldest_night_degC || *second.coldest_night_degC < *first.coldest_night_degC))
-    out.coldest_night_degC = second.coldest_night_degC;
+  if (second.coldest_inside &&
+      (!first.coldest_inside || second.coldest_inside->degC < first.coldest_inside->degC))
+    out.coldest_inside = second.coldest_inside;
   out.lowest_core_degC = std::min(first.lowest_core_degC, second.lowest_core_degC);
   out.highest_core_degC = std::max(first.highest_core_degC, second.highest_core_degC);
   out.worst_water_deficit_pct = std::max(first.worst_water_deficit_pct, second.worst_water_deficit_pct);

@@ -7,7 +7,6 @@
 
 #include <array>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
@@ -21,9 +20,6 @@ enum class Ahead { first, second, not_told_apart };
 // that comes well before it, and two such times are not told apart.
 Ahead later(const std::optional<double>& first_s, double first_horizon_s,
             const std::optional<double>& second_s, double second_horizon_s);
-
-// The mean inside over each spell of darkness; the coldest of them. Nothing without a raft or a night.
-std::optional<double> coldest_night_degC(const timeline::Timeline& timeline, double until_s);
 
 // The time in which two runs are compared flow by flow: from when everybody is aboard in both until the first
 // death in either, or the nearer horizon.
@@ -67,13 +63,20 @@ struct WaterFlows {
 };
 WaterFlows water_flows(const timeline::Timeline& timeline, const Window& window);
 
+// The coldest air inside after boarding.
+struct Coldest {
+  double degC = 0, time_s = 0;
+  bool dark = false;  // no daylight outside
+};
+
 // What a comparison shows of one run.
 struct Figures {
   CrewTimes able, alive;
-  std::string able_limit, alive_limit;  // of the first person to reach one
-  std::string next_limit;               // nobody has reached it, and it is the nearest
-  double next_margin_fraction = 0;      // of the way to it that is left
-  std::optional<double> coldest_night_degC;
+  // Of the first person to reach one; and the nearest that somebody has not reached.
+  system::Limit able_limit = system::Limit::none, alive_limit = system::Limit::none,
+                next_limit = system::Limit::none;
+  double next_margin_fraction = 0;  // of the way to it that is left
+  std::optional<Coldest> coldest_inside;
   double lowest_core_degC = 0, highest_core_degC = 0, worst_water_deficit_pct = 0;
   double foul_air_h = 0;  // CO2 above the workday limit
   double highest_co2_ppm = 0;

@@ -19,8 +19,14 @@ struct Rule {
 
 constexpr unsigned of_body = topic_able | topic_alive;
 
-bool caused_by(const Facts& f, std::string_view word) {
-  return f.cause.find(word) != std::string::npos;
+using system::Side;
+namespace quantity = system::quantity;
+
+// It was a limit of this quantity, on this side, that ended it.
+bool caused_by(const Facts& f, quantity::Id what, Side side = Side::above) {
+  if (f.cause == system::Limit::none) return false;
+  const system::LimitRow& row = system::row_of(f.cause);
+  return row.of == what && row.side == side;
 }
 
 // The one place that says where the data end. A result no rule touches is `checked`.
@@ -32,14 +38,14 @@ const Rule rules[] = {
      "longer times in cold water are known from accidents only",
      [](const Facts& f) { return !f.in_raft && f.hours > limit::immersion_trial_h; }},
     {of_body | topic_hands, Grade::extrapolated, "core below 35 C, the measured range of the shivering law",
-     "the law rests on cores of 35.9 C with a spread of 0.9; the coldest single point was 33.3 C",
+     "the law rests on cores of 35.9 C with a spread of 0.9",
      [](const Facts& f) { return f.lowest_core_degC < limit::shivering_law_core_degC; }},
-    {of_body, Grade::extrapolated, "core below 33.3 C, colder than any person shivering was measured at",
+    {of_body, Grade::extrapolated, "core below 33.25 C, colder than any person shivering was measured at",
      "no volunteer is cooled further; what follows comes from casualties",
      [](const Facts& f) { return f.lowest_core_degC < limit::shivering_law_lowest_core_degC; }},
     {topic_alive, Grade::extrapolated, "death by cold: known from casualties, not from trials",
      "people have been revived from 13.7 C; the limit has a wide spread",
-     [](const Facts& f) { return caused_by(f, "core_low"); }},
+     [](const Facts& f) { return caused_by(f, quantity::core, Side::below); }},
     {of_body, Grade::extrapolated, "shivering for longer than 6.5 h",
      "the longest trial saw no fall within 6.5 h; whether and when it tires after that is not measured",
      [](const Facts& f) { return f.shivering_h > limit::longest_shivering_trial_h; }},
@@ -67,20 +73,22 @@ const Rule rules[] = {
      "the longest trial of people sitting in humid heat was 8 h at 35 C",
      [](const Facts& f) {
        return f.hottest_inside_degC > limit::humid_heat_trial_degC ||
-              (caused_by(f, "core_high") && f.hours > limit::humid_heat_trial_h);
+              (caused_by(f, quantity::core) && f.hours > limit::humid_heat_trial_h);
      }},
     {of_body | topic_thirst, Grade::extrapolated, "more than 5 % of body mass lost as water",
      "how people at rest sweat and what they can do at 5 to 10 % has not been measured",
      [](const Facts& f) { return f.worst_deficit_pct > limit::sweating_deficit_pct; }},
     {topic_alive, Grade::extrapolated, "death by water loss: estimated, not observed",
      "published limits run from 12 to 25 % of body mass",
-     [](const Facts& f) { return caused_by(f, "water_deficit"); }},
+     [](const Facts& f) { return caused_by(f, quantity::deficit); }},
     {of_body | topic_thirst, Grade::extrapolated, "blood saltier than 350 mOsm/kg",
      "the signs above this are recalled figures",
      [](const Facts& f) { return f.worst_osmolality_mOsm_kg > limit::recalled_osmolality_mOsm_kg; }},
     {topic_alive, Grade::extrapolated, "death by hunger: known from famine and hunger strikes",
      "the limits are averages with a wide spread",
-     [](const Facts& f) { return caused_by(f, "protein") || caused_by(f, "bmi") || caused_by(f, "starv"); }},
+     [](const Facts& f) {
+       return caused_by(f, quantity::protein_used) || caused_by(f, quantity::fat, Side::below);
+     }},
     {of_body | topic_hands | topic_cabin | topic_condensate, Grade::extrapolated,
      "canopy heat loss, never measured on a raft",
      "taken from film greenhouses and tents; no published U-value of a raft canopy is known",
@@ -90,7 +98,7 @@ const Rule rules[] = {
      [](const Facts& f) { return f.in_raft && f.under_canopy; }},
     {of_body, Grade::extrapolated, "foul air in a raft, never measured",
      "limits are known from industry; no CO2 series inside a closed raft is published",
-     [](const Facts& f) { return caused_by(f, "co2"); }},
+     [](const Facts& f) { return caused_by(f, quantity::co2); }},
     {topic_hands, Grade::no_data, "fingers below 15 C for hours",
      "no finger temperatures over hours at 0 to 15 C are published",
      [](const Facts& f) { return f.cold_fingers_h > limit::finger_curve_h; }},

@@ -9,6 +9,8 @@
 #include <string_view>
 #include <vector>
 
+#include "bide/system/limits.hpp"
+
 namespace bide::outcome {
 
 enum class Grade { checked, extrapolated, no_data };
@@ -52,7 +54,7 @@ struct Facts {
   double worst_deficit_pct = 0;
   double worst_osmolality_mOsm_kg = 0;
   double hottest_inside_degC = 20;
-  std::string cause;  // the limit that ended it; empty when not reached
+  system::Limit cause = system::Limit::none;  // the limit that ended it; none when not reached
 };
 
 Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& flags);

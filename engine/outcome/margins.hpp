@@ -4,7 +4,6 @@
 // peak between two of them is not seen; past 1 the limit was passed, if only for a while.
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
@@ -12,7 +11,7 @@
 namespace bide::outcome {
 
 struct Margin {
-  std::string limit;                  // as in timeline::Crossing
+  system::Limit limit = system::Limit::none;
   std::vector<double> used_fraction;  // one per person, the most of the stay; never below 0
 };
 

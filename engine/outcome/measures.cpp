@@ -9,7 +9,7 @@
 namespace bide::outcome {
 namespace {
 
-void require_same_length(const std::vector<double>& time_s, const std::vector<double>& values) {
+void require_same_length(const Column& time_s, const Column& values) {
   if (time_s.size() != values.size()) throw std::logic_error("a column is not as long as its time axis");
 }
 
@@ -20,8 +20,7 @@ double positive_share(double a, double b) {
   return std::max(a, b) / std::abs(b - a);
 }
 
-double hours_positive(const std::vector<double>& time_s, const std::vector<double>& values, double level,
-                      double sign, double until_s) {
+double hours_positive(const Column& time_s, const Column& values, double level, double sign, double until_s) {
   if (values.empty()) return 0;
   require_same_length(time_s, values);
   double sum_s = 0;
@@ -39,13 +38,13 @@ double hours_positive(const std::vector<double>& time_s, const std::vector<doubl
   return sum_s / hour_s;
 }
 
-std::optional<Extreme> extreme(const std::vector<double>& time_s, const std::vector<double>& values,
-                               double sign, double until_s) {
+std::optional<Extreme> extreme(const Column& time_s, const Column& values, double sign, double until_s,
+                               double after_s) {
   if (values.empty()) return {};
   require_same_length(time_s, values);
   std::optional<Extreme> best;
   for (std::size_t i = 0; i < time_s.size() && time_s[i] <= until_s; ++i) {
-    if (!std::isfinite(values[i])) continue;
+    if (time_s[i] <= after_s || !std::isfinite(values[i])) continue;
     if (!best || sign * values[i] > sign * best->value) best = Extreme{values[i], time_s[i]};
   }
   return best;
@@ -53,28 +52,23 @@ std::optional<Extreme> extreme(const std::vector<double>& time_s, const std::vec
 
 }  // namespace
 
-double hours_above(const std::vector<double>& time_s, const std::vector<double>& values, double level,
-                   double until_s) {
+double hours_above(const Column& time_s, const Column& values, double level, double until_s) {
   return hours_positive(time_s, values, level, 1, until_s);
 }
 
-double hours_below(const std::vector<double>& time_s, const std::vector<double>& values, double level,
-                   double until_s) {
+double hours_below(const Column& time_s, const Column& values, double level, double until_s) {
   return hours_positive(time_s, values, level, -1, until_s);
 }
 
-std::optional<Extreme> lowest(const std::vector<double>& time_s, const std::vector<double>& values,
-                              double until_s) {
-  return extreme(time_s, values, -1, until_s);
+std::optional<Extreme> lowest(const Column& time_s, const Column& values, double until_s, double after_s) {
+  return extreme(time_s, values, -1, until_s, after_s);
 }
 
-std::optional<Extreme> highest(const std::vector<double>& time_s, const std::vector<double>& values,
-                               double until_s) {
-  return extreme(time_s, values, 1, until_s);
+std::optional<Extreme> highest(const Column& time_s, const Column& values, double until_s, double after_s) {
+  return extreme(time_s, values, 1, until_s, after_s);
 }
 
-std::optional<double> value_at(const std::vector<double>& time_s, const std::vector<double>& values,
-                               double at_s) {
+std::optional<double> value_at(const Column& time_s, const Column& values, double at_s) {
   if (values.empty()) return {};
   require_same_length(time_s, values);
   const auto after = std::upper_bound(time_s.begin(), time_s.end(), at_s);
@@ -97,7 +91,7 @@ CrewTimes crew_times(std::vector<std::optional<double>> times_s) {
   if (reached_s.empty()) return crew;
   crew.first_s = reached_s.front();
   const std::size_t half = (times_s.size() + 1) / 2;
-  if (reached_s.size() >= half) crew.median_s = reached_s[half - 1];
+  if (reached_s.size() >= half) crew.half_s = reached_s[half - 1];
   if (reached_s.size() == times_s.size()) crew.last_s = reached_s.back();
   return crew;
 }

@@ -5,33 +5,33 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace bide::outcome {
 
+using Column = std::vector<double>;
+
 // Hours from the start to `until_s` during which the column lies above (below) `level`.
-double hours_above(const std::vector<double>& time_s, const std::vector<double>& values, double level,
-                   double until_s);
-double hours_below(const std::vector<double>& time_s, const std::vector<double>& values, double level,
-                   double until_s);
+double hours_above(const Column& time_s, const Column& values, double level, double until_s);
+double hours_below(const Column& time_s, const Column& values, double level, double until_s);
 
 struct Extreme {
   double value = 0, time_s = 0;
 };
-// Over output times up to `until_s`; nothing when there are none or all are not finite.
-std::optional<Extreme> lowest(const std::vector<double>& time_s, const std::vector<double>& values,
-                              double until_s);
-std::optional<Extreme> highest(const std::vector<double>& time_s, const std::vector<double>& values,
-                               double until_s);
+// Over output times after `after_s` and up to `until_s`; nothing when there are none or all are not finite.
+inline constexpr double from_start_s = -1;
+std::optional<Extreme> lowest(const Column& time_s, const Column& values, double until_s,
+                              double after_s = from_start_s);
+std::optional<Extreme> highest(const Column& time_s, const Column& values, double until_s,
+                               double after_s = from_start_s);
 
 // The column at `at_s`; nothing for an empty column.
-std::optional<double> value_at(const std::vector<double>& time_s, const std::vector<double>& values,
-                               double at_s);
+std::optional<double> value_at(const Column& time_s, const Column& values, double at_s);
 
-// When the first, at least half, and all of the crew have reached something; empty when they have not.
+// When the first, at least half ("half of the crew": two of four, two of three) and all of the crew have
+// reached something; empty when they have not.
 struct CrewTimes {
-  std::optional<double> first_s, median_s, last_s;
+  std::optional<double> first_s, half_s, last_s;
   int reached = 0, persons = 0;
 };
 CrewTimes crew_times(std::vector<std::optional<double>> times_s);

@@ -8,8 +8,6 @@
 namespace bide::outcome {
 namespace {
 
-constexpr double hand_task_possible = 0.5;  // of full ability: the middle of the sourced finger range
-
 using timeline::PersonSeries;
 using timeline::Timeline;
 
@@ -37,23 +35,26 @@ Facts facts_until(const Timeline& timeline, const PersonSeries& series, const sc
   facts.worst_deficit_pct = or_else(highest(t, series.water_deficit_pct, until_s), 0);
   facts.worst_osmolality_mOsm_kg = or_else(highest(t, series.osmolality_mOsm_kg, until_s), 0);
   facts.hottest_inside_degC =
-      or_else(highest(t, timeline.inside_air_degC, until_s), facts.hottest_inside_degC);
+      or_else(highest(t, timeline.inside_air_degC, until_s, timeline.boarded_s), facts.hottest_inside_degC);
   return facts;
 }
 
 PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenario::Person& person,
                           bool under_canopy) {
   const PersonSeries& series = timeline.persons[i];
-  const timeline::PersonFate& fate = timeline.fates[i];
+  const timeline::Fate& fate = timeline.fates[i];
   const auto& t = timeline.time_s;
   const double able_s = fate.able_until_s.value_or(timeline.horizon_s);
   const double alive_s = fate.alive_until_s.value_or(timeline.horizon_s);
 
   PersonOutcome out;
-  out.able.at_s = fate.able_until_s;
-  out.alive.at_s = fate.alive_until_s;
-  if (fate.able_until_s) out.able.limit = fate.able_cause;
-  if (fate.alive_until_s) out.alive.limit = fate.alive_cause;
+  static_cast<PersonFigures&>(out) =
+      person_figures(t,
+                     {series.core_degC, series.finger_degC, series.water_deficit_pct,
+                      series.osmolality_mOsm_kg, series.shivering_W, series.task_ability},
+                     fate, timeline.horizon_s);
+  out.able.at_s = fate.able_until_s, out.able.limit = fate.able_cause;
+  out.alive.at_s = fate.alive_until_s, out.alive.limit = fate.alive_cause;
   out.unconscious_s = fate.unconscious_s;
   out.next_limit = fate.next_cause;
   out.next_margin_fraction = fate.nearest_margin_fraction;
@@ -63,74 +64,32 @@ PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenari
   facts.cause = out.able.limit;
   out.able.evidence = judge(topic_able, facts, timeline.flags);
   out.able_h = able_s / hour_s;
-  out.hands_h = hours_above(t, series.task_ability, hand_task_possible, able_s);
 
   facts = facts_until(timeline, series, person, under_canopy, alive_s);
   facts.cause = out.alive.limit;
   out.alive.evidence = judge(topic_alive, facts, timeline.flags);
-  out.lowest_core_degC = facts.lowest_core_degC;
-  out.highest_core_degC = facts.highest_core_degC;
-  out.worst_water_deficit_pct = facts.worst_deficit_pct;
-  out.worst_osmolality_mOsm_kg = facts.worst_osmolality_mOsm_kg;
-  out.shivering_h = facts.shivering_h;
-  out.lowest_finger_degC = or_else(lowest(t, series.finger_degC, alive_s), 0);
   out.urine_kg = value_at(t, series.urine_kg_total, alive_s).value_or(0);
   return out;
 }
 
 struct StoreColumn {
   const char* name;
-  const char* word;  // found in the names of timeline::StoreOut
   const char* unit;
   std::vector<double> Timeline::*values;
 };
 constexpr StoreColumn store_columns[] = {
-    {"water", "water", "L", &Timeline::water_L},
-    {"food", "food", "kJ", &Timeline::food_kJ},
-    {"seasickness medicine", "medicine", "doses", &Timeline::medicine_doses},
-    {"flares", "flare", "", &Timeline::flares},
-    {"lamp", "lamp", "h", &Timeline::lamp_h},
-    {"beacon", "beacon", "h", &Timeline::beacon_h},
+    {"water", "L", &Timeline::water_L},
+    {"food", "kJ", &Timeline::food_kJ},
+    {"seasickness medicine", "doses", &Timeline::medicine_doses},
+    {"flares", "", &Timeline::flares},
+    {"lamp", "h", &Timeline::lamp_h},
+    {"beacon", "h", &Timeline::beacon_h},
 };
 
-// Every store with a column, and every store that ran out without one. A store refilled after running out is
-// listed with the first time.
 std::vector<StoreOutcome> read_stores(const Timeline& timeline) {
   std::vector<StoreOutcome> stores;
-  for (const StoreColumn& column : store_columns) {
-    const std::vector<double>& values = timeline.*column.values;
-    StoreOutcome store;
-    store.store = column.name;
-    store.unit = column.unit;
-    if (!values.empty()) {
-      store.at_start = values.front();
-      store.left = values.back();
-      if (or_else(highest(timeline.time_s, values, timeline.horizon_s), 0) > 0) {
-        store.state = StoreState::lasts;
-      }
-    }
-    stores.push_back(store);
-  }
-  for (const timeline::StoreOut& out : timeline.stores_out) {
-    auto found = stores.end();
-    for (std::size_t k = 0; k < std::size(store_columns); ++k) {
-      if (out.store.find(store_columns[k].word) != std::string::npos) {
-        found = stores.begin() + static_cast<std::ptrdiff_t>(k);
-        break;
-      }
-    }
-    if (found == stores.end()) {
-      found = std::find_if(stores.begin(), stores.end(),
-                           [&](const StoreOutcome& store) { return store.store == out.store; });
-    }
-    if (found == stores.end()) {
-      stores.push_back({out.store, StoreState::none_aboard, 0, 0, 0, ""});
-      found = std::prev(stores.end());
-    }
-    if (found->state == StoreState::runs_out && found->at_s <= out.at_s) continue;
-    found->state = StoreState::runs_out;
-    found->at_s = out.at_s;
-  }
+  for (const StoreColumn& each : store_columns)
+    stores.push_back({store_figures(timeline.time_s, timeline.*each.values), each.name, each.unit});
   return stores;
 }
 
@@ -138,12 +97,8 @@ CabinOutcome read_cabin(const Timeline& timeline, bool under_canopy, double unti
   const auto& t = timeline.time_s;
   CabinOutcome cabin;
   if (!timeline.in_raft) return cabin;
-  cabin.coldest_inside_degC = lowest(t, timeline.inside_air_degC, until_s);
-  cabin.warmest_inside_degC = highest(t, timeline.inside_air_degC, until_s);
-  cabin.co2_above_5000_ppm_h = hours_above(t, timeline.co2_ppm, constants::co2_workday_ppm, until_s);
-  cabin.co2_above_15000_ppm_h = hours_above(t, timeline.co2_ppm, constants::co2_headache_ppm, until_s);
-  cabin.co2_above_30000_ppm_h = hours_above(t, timeline.co2_ppm, constants::co2_short_term_ppm, until_s);
-  cabin.highest_co2_ppm = highest(t, timeline.co2_ppm, until_s);
+  static_cast<CabinFigures&>(cabin) =
+      cabin_figures(t, {timeline.inside_air_degC, timeline.co2_ppm}, timeline.boarded_s, until_s);
   if (const auto total_L = value_at(t, timeline.condensate_L_total, until_s); total_L && until_s > 0) {
     cabin.condensate_L_day = (*total_L - timeline.condensate_L_total.front()) / until_s * day_s;
   }

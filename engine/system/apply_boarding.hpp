@@ -4,7 +4,7 @@
 #include "bide/cabin/bilge.hpp"
 #include "bide/cabin/co2.hpp"
 #include "bide/constants/open.hpp"
-#include "bide/system/apply_moment.hpp"
+#include "bide/system/apply_people.hpp"
 
 namespace bide::system {
 
@@ -36,9 +36,11 @@ template <class T>
 void board(Moment<T>& m) {
   Held<T>& held = m.held();
   const T sea = m.system.forcings().at(m.stop.time_s).water_temperature_degC;
+  // Until now the sea was at their mouths: who has drowned does not come aboard alive.
+  for (int p = 0; p < m.structure().persons; ++p) check_person(m, p);
   held.afloat = T(1);
   held.enclosed = m.raft().has_canopy;
-  for (HeldPerson<T>& p : held.persons) p.in_water = T(0);
+  for (HeldPerson<T>& p : held.persons) p.in_water = p.airway_open_to_sea = T(0);
   for (int p = 0; p < m.structure().persons; ++p) {
     soak(m, p, m.amounts().wet_fraction, sea);
     held.persons[static_cast<std::size_t>(p)].wears_aid =

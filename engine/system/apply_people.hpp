@@ -107,33 +107,23 @@ void damp_clothes(Moment<T>& m) {
          sea);
 }
 
-// Conditions of one person.
+// Conditions of one person. An airway that was open since the last check counts too: whoever passed out
+// meanwhile has drowned.
 template <class T>
 void check_person(Moment<T>& m, int p) {
   HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
-  const LimitValues<T>& l = m.system.compiled().limits;
   const body::Build<T>& b = m.build(p);
-  const T* y = m.person(p);
-  const T core = core_degC(y), deficit = water_deficit_pct(b, y), osmolality = osmolality_mOsm_kg(b, y);
-  const T cold = core - b.core_limit_shift_K;  // against the limits of the cold
-  const T co2 = m.x[at::co2];
-  const T lost_protein = T(1) - y[body::at::protein_mass] / b.protein_kg;
-  const auto dead = (cold < l.lethal_core_low_degC) | (core > l.lethal_core_high_degC) |
-                    (deficit > l.lethal_water_deficit_pct) | (osmolality > l.lethal_osmolality_mOsm_kg) |
-                    (co2 > l.lethal_co2_fraction) | (lost_protein > l.lethal_protein_fraction_used) |
-                    (y[body::at::fat_mass] < smaller(l.lethal_fat_kg_left, T(T(0.5) * b.fat_kg)));
-  const auto out_cold = cold < l.unconscious_core_degC;
+  const Past<T> past =
+      past_limits(quantities_of(b, m.person(p), m.x[at::co2]), levels_of(m.system.compiled().limits, b));
   const T waves = m.system.forcings().at(m.stop.time_s).wave_height_m;
   const T washed = select(waves > T(constants::airway_wave_height_m.value), T(1), T(0));
+  const T was_open = h.airway_open_to_sea;
   h.airway_open_to_sea = h.in_water * larger(T(T(1) - b.has_lifejacket), washed);
-  const auto drowned = out_cold & (h.airway_open_to_sea > T(0));
+  const auto drowned = past.unconscious & (larger(was_open, h.airway_open_to_sea) > T(0));
   const T was_living = h.living, was_conscious = h.conscious, was_able = h.able;
-  h.living *= select(dead | drowned, T(0), T(1));
-  h.conscious = h.living * select(out_cold, T(0), T(1));
-  const auto unable = (h.conscious < T(0.5)) | (cold < l.able_core_low_degC) |
-                      (core > l.able_core_high_degC) | (deficit > l.able_water_deficit_pct) |
-                      (co2 > l.able_co2_fraction);
-  h.able = select(unable, T(0), T(1));
+  h.living *= select(past.lethal | drowned, T(0), T(1));
+  h.conscious = h.living * select(past.unconscious, T(0), T(1));
+  h.able = select(past.unable | (h.conscious < T(0.5)), T(0), T(1));
   if (lane(h.able, 0) < lane(was_able, 0)) m.note(NoteKind::unable, p);
   if (lane(h.able, 0) > lane(was_able, 0)) m.note(NoteKind::able_again, p);
   if (lane(h.conscious, 0) < lane(was_conscious, 0) && lane(h.living, 0) > 0)

@@ -45,10 +45,8 @@ void RangeFlags::look(const System<double>& system, const std::vector<double>& x
     if (system.held.persons[i].living <= 0) continue;
     const double* y = x.data() + person_offset(p);
     const body::Build<double>& b = compiled.persons[i];
-    constexpr double coldest_shivering_trial_degC = 33.25;  // Tikuisis & Giesbrecht 1999
     constexpr double warmest_control_degC = 40, driest_measured_pct = 10, longest_shivering_s = 6.5 * 3600;
     constexpr double tired = 0.5;
-    core_below_shivering_data_ = core_below_shivering_data_ || core_degC(y) < coldest_shivering_trial_degC;
     core_above_control_data_ = core_above_control_data_ || core_degC(y) > warmest_control_degC;
     deficit_above_data_ = deficit_above_data_ || water_deficit_pct(b, y) > driest_measured_pct;
     shivering_beyond_data_ =
@@ -62,7 +60,6 @@ void RangeFlags::look(const System<double>& system, const std::vector<double>& x
 
 std::vector<std::string> RangeFlags::sentences() const {
   std::vector<std::string> out;
-  if (core_below_shivering_data_) out.push_back("a core below 33.25 degC: no shivering trial went lower");
   if (core_above_control_data_) out.push_back("a core above 40 degC: no control law was measured there");
   if (deficit_above_data_)
     out.push_back("a water deficit above 10 % of body mass: nobody was measured there");

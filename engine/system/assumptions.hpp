@@ -26,8 +26,8 @@ class RangeFlags {
   std::vector<std::string> sentences() const;
 
  private:
-  bool core_below_shivering_data_ = false, core_above_control_data_ = false, deficit_above_data_ = false,
-       shivering_beyond_data_ = false, peak_beyond_data_ = false;
+  bool core_above_control_data_ = false, deficit_above_data_ = false, shivering_beyond_data_ = false,
+       peak_beyond_data_ = false;
 };
 
 }  // namespace bide::system

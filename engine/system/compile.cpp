@@ -100,21 +100,13 @@ void set_posture(scenario::InWater what, RaftBuild<double>& r) {
   }
 }
 
-LimitValues<double> limit_values(const scenario::Limits& in) {
-  LimitValues<double> l{};
-  l.able_core_low_degC = *in.able_core_low_degC;
-  l.able_core_high_degC = *in.able_core_high_degC;
-  l.able_water_deficit_pct = *in.able_water_deficit_pct;
-  l.unconscious_core_degC = *in.unconscious_core_degC;
-  l.lethal_core_low_degC = *in.lethal_core_low_degC;
-  l.lethal_core_high_degC = *in.lethal_core_high_degC;
-  l.lethal_water_deficit_pct = *in.lethal_water_deficit_pct;
-  l.lethal_osmolality_mOsm_kg = *in.lethal_osmolality_mOsm_kg;
-  l.able_co2_fraction = *in.able_co2_ppm * ppm;
-  l.lethal_co2_fraction = *in.lethal_co2_ppm * ppm;
-  l.lethal_fat_kg_left = constants::lethal_fat_left_kg;
-  l.lethal_protein_fraction_used = constants::lethal_protein_loss_pct * percent;
-  return l;
+Levels<double> common_levels(const scenario::Limits& in) {
+  Levels<double> out{};
+  for (std::size_t i = 0; i < level_count; ++i) {
+    const double stated = limits[i].stated != nullptr ? *(in.*limits[i].stated) : limits[i].level;
+    out.by_limit[i] = stated * quantities[limits[i].of].per_stated;
+  }
+  return out;
 }
 
 }  // namespace
@@ -128,7 +120,7 @@ Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record
       v.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
   c.amounts = build_amounts(v.scenario);
   set_posture(*v.scenario.boarding.in_water, c.raft);
-  c.limits = limit_values(*v.scenario.limits);
+  c.limits = common_levels(*v.scenario.limits);
   for (std::size_t p = 0; p < v.scenario.crew.size(); ++p) {
     c.persons.push_back(body::make_build(v.scenario.crew[p], *v.ensembles[p]));
     const cabin::SeatPad pad = cabin::seat_pad(*v.scenario.crew[p].seat);

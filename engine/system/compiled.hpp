@@ -12,6 +12,7 @@
 #include "bide/scenario/validate.hpp"
 #include "bide/stores/inventory.hpp"
 #include "bide/system/fitted.hpp"
+#include "bide/system/limits.hpp"
 #include "bide/system/schedule.hpp"
 #include "bide/weather/weather.hpp"
 
@@ -43,21 +44,12 @@ struct Amounts {
   T flares_per_night;
 };
 
-// Physiological limits in force.
-template <class T>
-struct LimitValues {
-  T able_core_low_degC, able_core_high_degC, able_water_deficit_pct, unconscious_core_degC;
-  T lethal_core_low_degC, lethal_core_high_degC, lethal_water_deficit_pct, lethal_osmolality_mOsm_kg;
-  T able_co2_fraction, lethal_co2_fraction;
-  T lethal_fat_kg_left, lethal_protein_fraction_used;
-};
-
 template <class T>
 struct Compiled {
   Structure structure;
   RaftBuild<T> raft;
   Amounts<T> amounts;
-  LimitValues<T> limits;
+  Levels<T> limits;
   Fitted<T> fitted;
   std::vector<body::Build<T>> persons;
   stores::Stock<T> stock;

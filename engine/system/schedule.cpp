@@ -120,6 +120,7 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
     aboard_routine(s, v, weather, stops);
   }
   every(stops, StopKind::check, 0, s.check_interval_s, s.end_s);
+  if (stops.back().time_s < s.end_s) stops.push_back({s.end_s, StopKind::check, 0});  // who dies last counts
   for (const double knot : weather.knots_s()) stops.push_back({knot, StopKind::knot, 0});
   std::erase_if(stops, [&](const ScheduledStop& stop) { return stop.time_s > s.end_s; });
   std::sort(stops.begin(), stops.end(), [](const ScheduledStop& a, const ScheduledStop& b) {

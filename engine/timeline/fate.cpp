@@ -9,10 +9,15 @@ namespace bide::timeline {
 
 namespace {
 
+using system::level_count;
+using system::Limit;
+using system::Meaning;
+
 // Share of the way from the normal value to a level that is left; negative beyond it.
-double margin(std::size_t i, const Levels<double>& levels, const Quantities& values) {
-  const LevelKind& kind = level_kinds[i];
-  return (values[static_cast<std::size_t>(kind.quantity)] - levels[i]) / (kind.normal - levels[i]);
+double margin(std::size_t i, const system::Levels<double>& levels, const system::Quantities<double>& values) {
+  const system::LimitRow& row = system::limits[i];
+  const double normal = system::quantities[row.of].normal, level = levels.by_limit[i];
+  return (values[row.of] - level) / (normal - level);
 }
 
 // Limits of ability that are passed now, and since when; the first lapse longer than allowed ends "able".
@@ -46,26 +51,22 @@ class Lapse {
   }
 };
 
-void pass(const Passing& c, Fate& fate, Lapse& lapse) {
-  const bool airway = c.limit == Limit::lost_airway;
-  const auto i = static_cast<std::size_t>(c.limit);
-  const bool into = airway || c.upward == level_kinds[i].bad_above;
-  if (airway || level_kinds[i].meaning == Meaning::lethal) {
-    if (into && !fate.alive_until_s) fate.alive_until_s = c.time_s, fate.alive_cause = c.limit;
-    return;
-  }
-  if (!into) return lapse.out_of(c.limit, c.time_s);
+void pass(const Crossing& c, Fate& fate, Lapse& lapse) {
+  const system::LimitRow& row = system::row_of(c.limit);
+  if (row.meaning == Meaning::lethal) return;  // deaths are found aboard
+  if (c.upward != (row.side == system::Side::above)) return lapse.out_of(c.limit, c.time_s);
   lapse.into(c.limit, c.time_s);
-  if (level_kinds[i].meaning == Meaning::unconscious && !fate.unconscious_s) fate.unconscious_s = c.time_s;
+  if (row.meaning == Meaning::unconscious && !fate.unconscious_s) fate.unconscious_s = c.time_s;
 }
 
 // Of the limits not passed, the one nearest at the time ability ends (or at the end).
-void find_next(Fate& fate, const Levels<double>& levels, const AtStops& stops, double end_s) {
+void find_next(Fate& fate, const system::Levels<double>& levels, const AtStops& stops, double end_s) {
   if (stops.time_s.empty()) return;
   const double when = fate.able_until_s.value_or(end_s);
   auto at = std::upper_bound(stops.time_s.begin(), stops.time_s.end(), when);
   if (at != stops.time_s.begin()) --at;
-  const Quantities& values = stops.values[static_cast<std::size_t>(at - stops.time_s.begin())];
+  const system::Quantities<double>& values =
+      stops.values[static_cast<std::size_t>(at - stops.time_s.begin())];
   fate.nearest_margin_fraction = 1;
   for (std::size_t i = 0; i < level_count; ++i) {
     const double left = margin(i, levels, values);
@@ -78,17 +79,13 @@ void find_next(Fate& fate, const Levels<double>& levels, const AtStops& stops, d
 
 }  // namespace
 
-Fate read_fate(int person, const std::vector<Passing>& passings, const Levels<double>& levels,
-               const AtStops& stops, double end_s) {
+Fate read_fate(int person, const std::vector<Crossing>& crossings, const system::Levels<double>& levels,
+               const AtStops& stops, const std::optional<Death>& death, double end_s) {
   Fate fate;
+  if (death) fate.alive_until_s = death->time_s, fate.alive_cause = death->limit;
   Lapse lapse(fate);
-  // Starting beyond a limit counts from the start.
-  for (std::size_t i = 0; i < level_count; ++i)
-    if (level_kinds[i].meaning != Meaning::lethal && !stops.time_s.empty() &&
-        margin(i, levels, stops.values.front()) < 0)
-      lapse.into(static_cast<Limit>(i), 0);
-  for (const Passing& c : passings)
-    if (c.person == person) pass(c, fate, lapse);
+  for (const Crossing& c : crossings)
+    if (c.person == person && c.time_s <= fate.alive_until_s.value_or(end_s)) pass(c, fate, lapse);
   lapse.end(end_s);
   if (fate.alive_until_s && (!fate.able_until_s || *fate.able_until_s > *fate.alive_until_s))
     fate.able_until_s = fate.alive_until_s, fate.able_cause = fate.alive_cause;

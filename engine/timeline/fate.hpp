@@ -1,25 +1,30 @@
-// What becomes of one person, read from the limits passed.
+// What becomes of one person, read from the limits passed and the death that followed.
 //
-// States: none. Inputs: passings in time order, levels, and what was watched at the stops while the person
-// lived. Source: the rule on short lapses is ours (constants/routine).
+// States: none. Inputs: crossings in time order, and what was watched at the stops while the person lived.
+// Source: the rule on short lapses is ours (constants/routine).
 #pragma once
 
+#include <optional>
 #include <vector>
 
-#include "bide/timeline/limits.hpp"
+#include "bide/timeline/series.hpp"
 
 namespace bide::timeline {
 
-using Quantities = std::array<double, quantity_count>;
-
-// What one person was like at stops, in time order: the first, the last one alive, and each that a passing
+// What one person was like at stops, in time order: the first, the last one alive, and each that a crossing
 // followed before the next; others between do not matter.
 struct AtStops {
   std::vector<double> time_s;
-  std::vector<Quantities> values;
+  std::vector<system::Quantities<double>> values;
 };
 
-Fate read_fate(int person, const std::vector<Passing>& passings, const Levels<double>& levels,
-               const AtStops& stops, double end_s);
+// When the limit was passed that the next check found passed.
+struct Death {
+  double time_s = 0;
+  system::Limit limit = system::Limit::none;
+};
+
+Fate read_fate(int person, const std::vector<Crossing>& crossings, const system::Levels<double>& levels,
+               const AtStops& stops, const std::optional<Death>& death, double end_s);
 
 }  // namespace bide::timeline

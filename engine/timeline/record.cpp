@@ -176,6 +176,10 @@ const char* failure_sentence(scenario::FailureKind kind) {
 
 }  // namespace
 
+const char* name_of(system::NoteKind kind) {
+  return sentence(kind).kind;
+}
+
 std::vector<Event> events_from(const std::vector<system::Note>& notes, const system::Structure& structure) {
   std::vector<Event> out;
   out.reserve(notes.size());
@@ -185,7 +189,7 @@ std::vector<Event> events_from(const std::vector<system::Note>& notes, const sys
     std::string text =
         failure ? failure_sentence(structure.failures[static_cast<std::size_t>(n.index)].kind) : s.text;
     if (n.person >= 0) text = person_label(n.person) + " " + text;
-    out.push_back({n.time_s, n.person, s.kind, std::move(text), n.asked, n.given, s.unit});
+    out.push_back({n.time_s, n.person, n.kind, std::move(text), n.asked, n.given, s.unit});
   }
   return out;
 }

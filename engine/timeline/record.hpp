@@ -30,6 +30,8 @@ class Recorder {
   std::vector<double> last_x_;
 };
 
+const char* name_of(system::NoteKind kind);  // "water_issued"
+
 // Turns what events left behind into sentences.
 std::vector<Event> events_from(const std::vector<system::Note>& notes, const system::Structure& structure);
 

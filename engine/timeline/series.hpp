@@ -11,6 +11,9 @@
 #include <string>
 #include <vector>
 
+#include "bide/system/limits.hpp"
+#include "bide/system/notes.hpp"
+
 namespace bide::timeline {
 
 // One person, one value per output time.
@@ -21,11 +24,11 @@ struct PersonSeries {
       heat_loss_water_W, heat_loss_evaporation_W, heat_loss_breath_W, task_ability;
 };
 
-// Something that happened at a stop time. `kind` is lower_snake_case, `text` a sentence for people.
+// Something that happened at a stop time; `text` is a sentence for people.
 struct Event {
   double time_s = 0;
   int person = -1;  // -1: nobody in particular
-  std::string kind;
+  system::NoteKind kind = system::NoteKind::failure;
   std::string text;
   double asked = 0, given = 0;
   std::string unit;
@@ -39,28 +42,22 @@ struct Ledger {
   double relative() const { return throughput > 0 ? residual / throughput : residual; }
 };
 
-// A quantity passing a limit inside a step, e.g. "able_core_low", "lethal_water_deficit".
+// A quantity passing a limit, inside a step or at a stop.
 struct Crossing {
   int person = -1;
-  std::string limit;
+  system::Limit limit = system::Limit::none;
   double time_s = 0;
   double slope_per_h = 0;
   bool grazing = false;  // so flat that the time is poorly determined
   bool upward = false;
 };
 
-// Empty optionals: not reached within the horizon.
-struct PersonFate {
+// What becomes of one person. Empty optionals: not reached within the horizon.
+struct Fate {
   std::optional<double> able_until_s, alive_until_s, unconscious_s;
-  std::string able_cause, alive_cause;  // names of limits, as in Crossing
-  double nearest_margin_fraction =
-      0;  // of the way from the normal value to the next limit that is still left
-  std::string next_cause;
-};
-
-struct StoreOut {
-  std::string store;
-  double at_s = 0;
+  system::Limit able_cause = system::Limit::none, alive_cause = system::Limit::none;
+  double nearest_margin_fraction = 0;  // of the way from the normal value to the next limit, still left
+  system::Limit next_cause = system::Limit::none;
 };
 
 struct Timeline {
@@ -81,12 +78,12 @@ struct Timeline {
   std::vector<PersonSeries> persons;
   std::vector<Event> events;  // in time order
   std::vector<Ledger> ledgers;
-  std::vector<Crossing> crossings;  // in time order, every entry and exit
-  std::vector<PersonFate> fates;    // one per person
-  std::vector<StoreOut> stores_out;
+  std::vector<Crossing> crossings;       // in time order, every entry and exit
+  std::vector<Fate> fates;               // one per person
   std::vector<std::string> flags;        // sticky: correlations used outside their published range
   std::vector<std::string> assumptions;  // e.g. "canopy heat loss at the middle of its unmeasured range"
   double horizon_s = 0;
+  double boarded_s = 0;  // 0: aboard from the start, or never
   bool in_raft = true;
 };
 

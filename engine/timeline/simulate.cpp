@@ -82,47 +82,12 @@ class Observer {
   std::vector<system::Note> notes_;
 };
 
-// First time each store was empty; a store that was empty from the start is not listed.
-std::vector<StoreOut> stores_out(const Timeline& t) {
-  std::vector<StoreOut> out;
-  const auto look = [&](const char* name, const std::vector<double>& left) {
-    if (left.empty() || left.front() <= 0) return;
-    for (std::size_t i = 0; i < left.size(); ++i)
-      if (left[i] <= 0) {
-        out.push_back({name, t.time_s[i]});
-        return;
-      }
-  };
-  look("water", t.water_L);
-  look("food", t.food_kJ);
-  look("medicine", t.medicine_doses);
-  look("flares", t.flares);
-  look("lamp", t.lamp_h);
-  look("beacon", t.beacon_h);
-  return out;
-}
-
 template <class Advance>
 void march(System& system, State& x, Advance& advance, Observer& observer, double step_scale) {
   march::StepPlan plan;
   for (double& step : plan.graded_s) step *= step_scale;
   plan.longest_s *= step_scale;
   drive(system, x, plan, advance, observer);
-}
-
-std::vector<Crossing> crossings_of(const std::vector<Passing>& passings) {
-  std::vector<Crossing> out;
-  for (const Passing& c : passings)
-    out.push_back({c.person, name_of(c.limit), c.time_s, c.slope_per_h, c.grazing, c.upward});
-  return out;
-}
-
-std::vector<PersonFate> fates_of(const std::vector<Fate>& fates) {
-  std::vector<PersonFate> out;
-  for (const Fate& f : fates)
-    out.push_back({f.able_until_s, f.alive_until_s, f.unconscious_s, name_of(f.able_cause),
-                   name_of(f.alive_cause), f.nearest_margin_fraction, name_of(f.next_cause)});
-  return out;
 }
 
 }  // namespace
@@ -138,6 +103,7 @@ std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario
   timeline.scenario_name = scenario.scenario.name;
   timeline.start_unix_s = scenario.start_unix_s;
   timeline.horizon_s = structure.end_s;
+  timeline.boarded_s = structure.has_raft ? structure.boarding_s : 0;
   timeline.in_raft = structure.has_raft;
   timeline.persons.resize(static_cast<std::size_t>(structure.persons));
 
@@ -157,9 +123,10 @@ std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario
   timeline.ledgers = ledgers(system, start, x)[0];
   if (auto failure = broken(timeline.ledgers, structure.end_s / day_s)) return *failure;
   timeline.events = events_from(observer.noted(), structure);
-  timeline.crossings = crossings_of(observer.watch().passings());
-  timeline.fates = fates_of(observer.watch().fates(structure.end_s));
-  timeline.stores_out = stores_out(timeline);
+  timeline.crossings = observer.watch().crossings();
+  std::stable_sort(timeline.crossings.begin(), timeline.crossings.end(),
+                   [](const Crossing& a, const Crossing& b) { return a.time_s < b.time_s; });
+  timeline.fates = observer.watch().fates(structure.end_s);
   timeline.flags = observer.flags().sentences();
   timeline.assumptions = system::assumptions(scenario, weather);
   return timeline;

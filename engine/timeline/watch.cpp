@@ -14,50 +14,58 @@ namespace {
 // The accuracy claimed for core temperature, and the share and time that a located time may be off by.
 constexpr double core_error_K = 0.02, time_share = 0.01, time_error_s = 60;
 
-constexpr std::array<const char*, level_count + 2> names{"able_core_low",      "able_core_high",
-                                                         "able_water_deficit", "able_co2",
-                                                         "unconscious_core",   "lethal_core_low",
-                                                         "lethal_core_high",   "lethal_water_deficit",
-                                                         "lethal_osmolality",  "lethal_co2",
-                                                         "lethal_fat",         "lethal_protein",
-                                                         "lost_airway",        ""};
+using system::level_count;
+using system::Limit;
+using system::limits;
+using system::Meaning;
+using system::quantity::core;
+
+// One lane's values at a stop, once.
+template <class T>
+void keep(AtStops& kept, double stop_s, const system::Quantities<T>& all, int l) {
+  if (!kept.time_s.empty() && kept.time_s.back() == stop_s) return;
+  kept.time_s.push_back(stop_s);
+  system::Quantities<double>& values = kept.values.emplace_back();
+  for (std::size_t q = 0; q < system::quantity::count; ++q) values[q] = lane(all[q], l);
+}
 
 // Somewhere between the two ends a level lies, in some lane.
 template <class T>
-bool passed(const std::array<T, quantity_count>& from, const std::array<T, quantity_count>& to,
-            const Levels<T>& levels) {
+bool crossed(const system::Quantities<T>& from, const system::Quantities<T>& to,
+             const system::Levels<T>& levels) {
   Mask<T> found = T(0) > T(0);
   for (std::size_t i = 0; i < level_count; ++i) {
-    const auto q = static_cast<std::size_t>(level_kinds[i].quantity);
-    const Mask<T> above = from[q] > levels[i], now_above = to[q] > levels[i];
-    found = found | (above & !now_above) | (now_above & !above);
+    const Mask<T> was = beyond(limits[i], from[limits[i].of], levels.by_limit[i]),
+                  is = beyond(limits[i], to[limits[i].of], levels.by_limit[i]);
+    found = found | (was & !is) | (is & !was);
   }
   return any(found);
 }
 
-}  // namespace
-
-const char* name_of(Limit limit) {
-  return names[static_cast<std::size_t>(limit)];
+// Those limits that one lane crosses between two states, with both values and the level.
+template <class T, class Visit>
+void each_crossed(int l, const system::Quantities<T>& from, const system::Quantities<T>& to,
+                  const system::Levels<T>& levels, Visit visit) {
+  for (std::size_t i = 0; i < level_count; ++i) {
+    const auto q = limits[i].of;
+    const double level = lane(levels.by_limit[i], l), y0 = lane(from[q], l), y1 = lane(to[q], l);
+    if (beyond(limits[i], y0, level) != beyond(limits[i], y1, level)) visit(limits[i], y0, y1, level);
+  }
 }
+
+}  // namespace
 
 template <class T>
 Watch<T>::Watch(const system::Compiled<T>& compiled)
     : compiled_(&compiled), persons_(static_cast<std::size_t>(compiled.structure.persons)) {
-  for (const body::Build<T>& person : compiled.persons) levels_.push_back(levels_of(compiled.limits, person));
-  for (Person& person : persons_) person.living.fill(true);
+  for (const body::Build<T>& person : compiled.persons)
+    levels_.push_back(system::levels_of(compiled.limits, person));
 }
 
 template <class T>
-void Watch<T>::read(int person, const std::vector<T>& x, std::array<T, quantity_count>& values) const {
-  const auto& build = compiled_->persons[static_cast<std::size_t>(person)];
-  const T* block = x.data() + system::person_offset(person);
-  values[core] = system::core_degC(block);
-  values[deficit] = system::water_deficit_pct(build, block);
-  values[osmolality] = system::osmolality_mOsm_kg(build, block);
-  values[co2] = x[system::at::co2];
-  values[fat] = block[body::at::fat_mass];
-  values[protein_used] = T(1) - block[body::at::protein_mass] / build.protein_kg;
+system::Quantities<T> Watch<T>::read(int person, const std::vector<T>& x) const {
+  return system::quantities_of(compiled_->persons[static_cast<std::size_t>(person)],
+                               x.data() + system::person_offset(person), x[system::at::co2]);
 }
 
 template <class T>
@@ -65,47 +73,77 @@ void Watch<T>::begin(double t, const std::vector<T>& x, const system::Held<T>& h
   const bool first = stop_s_ < 0;
   for (std::size_t p = 0; p < persons_.size(); ++p) {
     Person& person = persons_[p];
-    read(static_cast<int>(p), x, person.value);
+    const system::Quantities<T> now = read(static_cast<int>(p), x);
+    if (first)  // whoever starts beyond a limit passes it at the start
+      for (const system::QuantityRow& each : system::quantities) person.value[each.id] = T(each.normal);
+    for (int i = 0; i < lanes; ++i)
+      if (!first && lane(held.persons[p].living, i) <= 0 && !person.death[static_cast<std::size_t>(i)])
+        keep(person.kept[static_cast<std::size_t>(i)], stop_s_, person.at_stop, i);
+    if (crossed(person.value, now, levels_[p])) carried(static_cast<int>(p), t, now);
+    person.value = person.at_stop = now;
     person.before_s = 0;  // a stop may have bent the curve
     for (int i = 0; i < lanes; ++i) {
-      const auto l = static_cast<std::size_t>(i);
-      if (lane(held.persons[p].living, i) > 0 || !person.living[l]) continue;
-      if (!first) keep_stop(person, i, person.kept[l]);
-      // Dead without having passed a lethal level: the sea rose over an unconscious person.
-      if (!person.died[l]) {
-        passings_[l].push_back({static_cast<int>(p), Limit::lost_airway, t, 0, false, false});
-        person.died[l] = true;
-      }
-      person.living[l] = false;
+      std::optional<Death>& death = person.death[static_cast<std::size_t>(i)];
+      if (lane(held.persons[p].living, i) <= 0 && !death) death = date(static_cast<int>(p), i, t, now);
     }
-    person.at_stop = person.value;
   }
   stop_s_ = t;
   if (first)
     for (Person& person : persons_)
-      for (int i = 0; i < lanes; ++i) keep_stop(person, i, person.kept[static_cast<std::size_t>(i)]);
+      for (int i = 0; i < lanes; ++i) keep(person.kept[static_cast<std::size_t>(i)], t, person.at_stop, i);
 }
 
+// What happens at a stop may carry a value across a level: food salts the blood, a capsize changes the air.
 template <class T>
-void Watch<T>::keep_stop(const Person& person, int l, AtStops& kept) const {
-  if (!kept.time_s.empty() && kept.time_s.back() == stop_s_) return;
-  kept.time_s.push_back(stop_s_);
-  Quantities& values = kept.values.emplace_back();
-  for (std::size_t q = 0; q < quantity_count; ++q) values[q] = lane(person.at_stop[q], l);
+void Watch<T>::carried(int index, double t, const system::Quantities<T>& now) {
+  Person& person = persons_[static_cast<std::size_t>(index)];
+  for (int i = 0; i < lanes; ++i) {
+    const auto l = static_cast<std::size_t>(i);
+    if (person.death[l]) continue;
+    each_crossed(i, person.value, now, levels_[static_cast<std::size_t>(index)],
+                 [&](const system::LimitRow& row, double y0, double y1, double) {
+                   keep(person.kept[l], t, now, i);
+                   crossings_[l].push_back({index, row.id, t, 0, false, y1 > y0});
+                 });
+  }
+}
+
+// A check has found somebody dead: since when, and of what. Of the lethal limits that are passed, the one
+// passed first; where none is, the sea took the airway of an unconscious person, then or when it rose.
+template <class T>
+Death Watch<T>::date(int index, int l, double t, const system::Quantities<T>& now) {
+  const system::Levels<T>& levels = levels_[static_cast<std::size_t>(index)];
+  std::vector<Crossing>& found = crossings_[static_cast<std::size_t>(l)];
+  Death death{t, Limit::lost_airway};
+  for (std::size_t i = 0; i < level_count; ++i) {
+    if (limits[i].meaning != Meaning::lethal ||
+        !beyond(limits[i], lane(now[limits[i].of], l), lane(levels.by_limit[i], l)))
+      continue;
+    const auto into = std::find_if(found.rbegin(), found.rend(), [&](const Crossing& c) {
+      return c.person == index && c.limit == limits[i].id;
+    });
+    if (into != found.rend() && (death.limit == Limit::lost_airway || into->time_s < death.time_s))
+      death = {into->time_s, limits[i].id};
+  }
+  const std::optional<double>& under_s =
+      persons_[static_cast<std::size_t>(index)].went_under_s[static_cast<std::size_t>(l)];
+  if (under_s && *under_s < death.time_s) death = {*under_s, Limit::lost_airway};
+  if (death.limit == Limit::lost_airway)
+    found.push_back({index, Limit::lost_airway, death.time_s, 0, false, false});
+  return death;
 }
 
 template <class T>
 void Watch<T>::after_step(double t0, double t1, const std::vector<T>& x, const std::vector<T>& slopes,
                           const system::Held<T>& held) {
-  std::array<T, quantity_count> now;
   for (std::size_t p = 0; p < persons_.size(); ++p) {
     Person& person = persons_[p];
     const int index = static_cast<int>(p);
-    read(index, x, now);
+    const system::Quantities<T> now = read(index, x);
     const T* core_slope = slopes.empty() ? nullptr
                                          : slopes.data() + system::person_offset(index) +
                                                body::at::node(body::trunk, body::core);
-    if (passed(person.value, now, levels_[p]))
+    if (crossed(person.value, now, levels_[p]))
       for (int i = 0; i < lanes; ++i)
         if (lane(held.persons[p].living, i) > 0) locate(index, i, t0, t1, now, core_slope, held.persons[p]);
     person.core_slope = core_slope != nullptr ? *core_slope : (now[core] - person.value[core]) / T(t1 - t0);
@@ -116,46 +154,43 @@ void Watch<T>::after_step(double t0, double t1, const std::vector<T>& x, const s
 }
 
 template <class T>
-void Watch<T>::locate(int index, int l, double t0, double t1, const std::array<T, quantity_count>& now,
+void Watch<T>::locate(int index, int l, double t0, double t1, const system::Quantities<T>& now,
                       const T* core_slope, const system::HeldPerson<T>& held) {
   Person& person = persons_[static_cast<std::size_t>(index)];
-  const Levels<T>& levels = levels_[static_cast<std::size_t>(index)];
-  auto& found = passings_[static_cast<std::size_t>(l)];
-  for (std::size_t i = 0; i < level_count; ++i) {
-    const LevelKind& kind = level_kinds[i];
-    const auto q = static_cast<std::size_t>(kind.quantity);
-    const double level = lane(levels[i], l), y0 = lane(person.value[q], l), y1 = lane(now[q], l);
-    if ((y0 > level) == (y1 > level)) continue;
-    const double rate = (y1 - y0) / (t1 - t0);
-    // Only temperature bends enough within a step for the cubic to matter; the rest follow their chords.
-    double end = rate, start = rate;
-    if (person.before_s > 0) start = (y0 - lane(person.before[q], l)) / person.before_s;
-    if (kind.quantity == core) {
-      if (core_slope != nullptr) end = lane(*core_slope, l);
-      start = person.before_s > 0 ? lane(person.core_slope, l) : 2 * rate - end;
-    }
-    keep_stop(person, l, person.kept[static_cast<std::size_t>(l)]);
-    const double at = march::crossing_time(t0, y0, start, t1, y1, end, level);
-    const bool grazing =
-        kind.quantity == core && core_error_K / std::abs(rate) > std::max(time_share * at, time_error_s);
-    found.push_back({index, static_cast<Limit>(i), at, rate * hour_s, grazing, y1 > y0});
-    const bool drowning =
-        kind.meaning == Meaning::unconscious && y1 < y0 && lane(held.airway_open_to_sea, l) > 0;
-    if (drowning) found.push_back({index, Limit::lost_airway, at, rate * hour_s, grazing, false});
-    if (drowning || kind.meaning == Meaning::lethal) person.died[static_cast<std::size_t>(l)] = true;
-  }
+  each_crossed(l, person.value, now, levels_[static_cast<std::size_t>(index)],
+               [&](const system::LimitRow& row, double y0, double y1, double level) {
+                 const double rate = (y1 - y0) / (t1 - t0);
+                 // Only temperature bends enough within a step for the cubic to matter; the rest follow their
+                 // chords.
+                 double end = rate, start = rate;
+                 if (person.before_s > 0) start = (y0 - lane(person.before[row.of], l)) / person.before_s;
+                 if (row.of == core) {
+                   if (core_slope != nullptr) end = lane(*core_slope, l);
+                   start = person.before_s > 0 ? lane(person.core_slope, l) : 2 * rate - end;
+                 }
+                 keep(person.kept[static_cast<std::size_t>(l)], stop_s_, person.at_stop, l);
+                 const double at = march::crossing_time(t0, y0, start, t1, y1, end, level);
+                 const bool grazing = row.of == core &&
+                                      core_error_K / std::abs(rate) > std::max(time_share * at, time_error_s);
+                 crossings_[static_cast<std::size_t>(l)].push_back(
+                     {index, row.id, at, rate * hour_s, grazing, y1 > y0});
+                 if (row.meaning != Meaning::unconscious) return;
+                 const bool under = y1 < y0 && lane(held.airway_open_to_sea, l) > 0;
+                 person.went_under_s[static_cast<std::size_t>(l)] = under ? std::optional(at) : std::nullopt;
+               });
 }
 
 template <class T>
 std::vector<Fate> Watch<T>::fates(double end_s, int l) const {
-  Levels<double> levels;
+  system::Levels<double> levels;
   std::vector<Fate> out;
   for (std::size_t p = 0; p < persons_.size(); ++p) {
-    for (std::size_t i = 0; i < level_count; ++i) levels[i] = lane(levels_[p][i], l);
+    for (std::size_t i = 0; i < level_count; ++i) levels.by_limit[i] = lane(levels_[p].by_limit[i], l);
     const Person& person = persons_[p];
+    const std::optional<Death>& death = person.death[static_cast<std::size_t>(l)];
     AtStops stops = person.kept[static_cast<std::size_t>(l)];
-    if (person.living[static_cast<std::size_t>(l)]) keep_stop(person, l, stops);
-    out.push_back(read_fate(static_cast<int>(p), passings(l), levels, stops, end_s));
+    if (!death) keep(stops, stop_s_, person.at_stop, l);
+    out.push_back(read_fate(static_cast<int>(p), crossings(l), levels, stops, death, end_s));
   }
   return out;
 }

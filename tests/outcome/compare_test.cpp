@@ -72,18 +72,18 @@ TEST_CASE("a cabin as cold as the outside has no loss for each kelvin") {
   CHECK_FALSE(outcome::warmer_because(warm, cold));
 }
 
-// Inside 10 C + 0.1 K per h. Dark from 10 to 20 h and from 50 to 60 h: means of 11.5 and 15.5 C, but for half
-// an output time, as a row stands for the ten minutes before it.
-TEST_CASE("the coldest night is the coldest mean of a spell of darkness") {
-  timeline::Timeline t = test::synthetic_timeline(1);
-  for (std::size_t i = 0; i < t.time_s.size(); ++i) {
-    const double h = t.time_s[i] / hour_s;
-    t.irradiance_W_m2[i] = (h > 10 && h <= 20) || (h > 50 && h <= 60) ? 0 : 300;
+// Inside 10 C + 0.1 K per h, so coldest in the first row, ten minutes after the start.
+TEST_CASE("the coldest inside says whether it was dark") {
+  for (const bool dark : {true, false}) {
+    timeline::Timeline t = test::synthetic_timeline(1);
+    t.irradiance_W_m2.assign(t.time_s.size(), 300);
+    if (dark) t.irradiance_W_m2[1] = 0;
+    const auto figures = outcome::figures_of(outcome::read_outcome(t, test::valid_scenario(1)), t);
+    REQUIRE(figures.coldest_inside);
+    CHECK(figures.coldest_inside->degC == doctest::Approx(10 + 0.1 / 6));
+    CHECK(figures.coldest_inside->time_s == 600);
+    CHECK(figures.coldest_inside->dark == dark);
   }
-  const auto night = outcome::coldest_night_degC(t, 60 * hour_s);
-  REQUIRE(night);
-  CHECK(*night == doctest::Approx(11.5).epsilon(0.002));
-  CHECK_FALSE(outcome::coldest_night_degC(test::synthetic_timeline(1), 9 * hour_s));  // no darkness in it
 }
 
 TEST_CASE("flows are compared from when all are aboard to the first death") {

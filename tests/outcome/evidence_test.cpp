@@ -7,6 +7,7 @@
 #include "bide/outcome/cause.hpp"
 
 using namespace bide::outcome;
+using bide::system::Limit;
 
 namespace {
 
@@ -44,7 +45,7 @@ TEST_CASE("each limit of the data is named when it is passed") {
   passed([](Facts& f) { f.hours = 2.6; }, topic_able, "2.5 h");
   passed([](Facts& f) { f.in_raft = false, f.hours = 7; }, topic_alive, "immersion trials");
   passed([](Facts& f) { f.lowest_core_degC = 34.9; }, topic_able, "core below 35 C");
-  passed([](Facts& f) { f.lowest_core_degC = 33; }, topic_alive, "core below 33.3 C");
+  passed([](Facts& f) { f.lowest_core_degC = 33; }, topic_alive, "core below 33.25 C");
   passed([](Facts& f) { f.shivering_h = 6.6; }, topic_able, "shivering for longer than 6.5 h");
   passed([](Facts& f) { f.wet_clothing_h = 3.1; }, topic_able, "wet clothes");
   passed([](Facts& f) { f.age_years = 17; }, topic_able, "under 18");
@@ -55,9 +56,11 @@ TEST_CASE("each limit of the data is named when it is passed") {
   passed([](Facts& f) { f.hottest_inside_degC = 36; }, topic_able, "humid heat");
   passed([](Facts& f) { f.worst_deficit_pct = 6; }, topic_thirst, "5 % of body mass");
   passed([](Facts& f) { f.worst_osmolality_mOsm_kg = 360; }, topic_thirst, "350 mOsm/kg");
-  passed([](Facts& f) { f.cause = "lethal_core_low"; }, topic_alive, "death by cold");
-  passed([](Facts& f) { f.cause = "lethal_water_deficit"; }, topic_alive, "death by water loss");
-  passed([](Facts& f) { f.cause = "able_co2"; }, topic_able, "foul air");
+  passed([](Facts& f) { f.cause = Limit::lethal_core_low; }, topic_alive, "death by cold");
+  passed([](Facts& f) { f.cause = Limit::lethal_water_deficit; }, topic_alive, "death by water loss");
+  passed([](Facts& f) { f.cause = Limit::lethal_fat; }, topic_alive, "death by hunger");
+  passed([](Facts& f) { f.cause = Limit::lethal_protein; }, topic_alive, "death by hunger");
+  passed([](Facts& f) { f.cause = Limit::able_co2; }, topic_able, "foul air");
   passed([](Facts& f) { f.under_canopy = true; }, topic_able, "canopy heat loss");
   passed([](Facts& f) { f.under_canopy = true; }, topic_co2, "leakage");
 }
@@ -88,11 +91,12 @@ TEST_CASE("names of limits become plain words with their values") {
   limits.lethal_core_low_degC = 24;
   limits.lethal_co2_ppm = 100000;
   limits.able_water_deficit_pct = 10;
-  CHECK(plain_cause("able_core_low", limits) == "cold: core temperature below 33 C");
-  CHECK(plain_cause("lethal_core_low", limits) == "cold: core temperature below 24 C");
-  CHECK(plain_cause("lethal_co2", limits) == "foul air: CO2 above 100,000 ppm");
-  CHECK(plain_cause("able_water_deficit", limits) == "water loss: more than 10 % of body mass");
-  CHECK(plain_cause("some_new_limit", limits) == "some new limit");
-  CHECK(short_cause("lethal_osmolality") == "salt in the blood");
-  CHECK(short_cause("").empty());
+  CHECK(plain_cause(Limit::able_core_low, limits) == "cold: core temperature below 33 C");
+  CHECK(plain_cause(Limit::lethal_core_low, limits) == "cold: core temperature below 24 C");
+  CHECK(plain_cause(Limit::lethal_co2, limits) == "foul air: CO2 above 100,000 ppm");
+  CHECK(plain_cause(Limit::able_water_deficit, limits) == "water loss: more than 10 % of body mass");
+  CHECK(plain_cause(Limit::lethal_fat, limits) == "hunger: body fat used up");
+  CHECK(plain_cause(Limit::lost_airway, limits) == "loss of airway protection");
+  CHECK(short_cause(Limit::lethal_osmolality) == "salt in the blood");
+  CHECK(short_cause(Limit::none).empty());
 }

@@ -10,7 +10,7 @@ using namespace bide;
 
 namespace {
 
-double used(const std::vector<outcome::Margin>& all, const std::string& limit, std::size_t person) {
+double used(const std::vector<outcome::Margin>& all, system::Limit limit, std::size_t person) {
   const auto at =
       std::find_if(all.begin(), all.end(), [&](const outcome::Margin& each) { return each.limit == limit; });
   REQUIRE(at != all.end());
@@ -34,9 +34,9 @@ TEST_CASE("a margin is the most of the way from a well person to the limit, whil
   person.water_deficit_pct.assign(n, 0);
   person.water_deficit_pct[5] = 1.5 * *limits.able_water_deficit_pct;  // past it
   const auto all = outcome::margins(timeline, outcome, scenario);
-  CHECK(used(all, "able_core_low", 0) == doctest::Approx(0.25));
-  CHECK(used(all, "able_core_high", 0) == 0);
-  CHECK(used(all, "able_water_deficit", 0) == doctest::Approx(1.5));
+  CHECK(used(all, system::Limit::able_core_low, 0) == doctest::Approx(0.25));
+  CHECK(used(all, system::Limit::able_core_high, 0) == 0);
+  CHECK(used(all, system::Limit::able_water_deficit, 0) == doctest::Approx(1.5));
 }
 
 TEST_CASE("without a cabin there is no margin of its air") {
@@ -44,5 +44,6 @@ TEST_CASE("without a cabin there is no margin of its air") {
   timeline::Timeline timeline = test::synthetic_timeline(1, false);
   timeline.co2_ppm.clear();
   const auto all = outcome::margins(timeline, outcome::read_outcome(timeline, scenario), scenario);
-  CHECK(std::none_of(all.begin(), all.end(), [](const auto& each) { return each.limit == "able_co2"; }));
+  CHECK(std::none_of(all.begin(), all.end(),
+                     [](const auto& each) { return each.limit == system::Limit::able_co2; }));
 }

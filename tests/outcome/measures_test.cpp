@@ -45,17 +45,17 @@ TEST_CASE("a value between output times is interpolated, outside them held") {
   CHECK_FALSE(value_at({0, 10}, {}, 5));
 }
 
-TEST_CASE("first, median and last of a crew, some of whom never reach it") {
+TEST_CASE("first, half and last of a crew, some of whom never reach it") {
   const auto four = crew_times({4.0, 1.0, std::nullopt, 2.0});
   CHECK(*four.first_s == 1);
-  CHECK(*four.median_s == 2);  // two of four
+  CHECK(*four.half_s == 2);  // two of four
   CHECK_FALSE(four.last_s);
   CHECK(four.reached == 3);
   const auto three = crew_times({std::nullopt, 5.0, std::nullopt});
   CHECK(*three.first_s == 5);
-  CHECK_FALSE(three.median_s);
+  CHECK_FALSE(three.half_s);
   const auto all = crew_times({3.0, 2.0, 1.0});
-  CHECK(*all.median_s == 2);
+  CHECK(*all.half_s == 2);
   CHECK(*all.last_s == 3);
   const auto none = crew_times({std::nullopt, std::nullopt});
   CHECK_FALSE(none.first_s);

@@ -80,7 +80,7 @@ TEST_CASE("near times are not told apart, and times beyond the horizon are told 
   a.times({}, {});
   b.times({}, {});
   a.timeline.fates[0].nearest_margin_fraction = 0.2;
-  a.timeline.fates[0].next_cause = "able_core_low";
+  a.timeline.fates[0].next_cause = system::Limit::able_core_low;
   CHECK(has(said(of(a, b)), "not told apart (not reached within 5 d, not reached within 5 d)."));
   CHECK(has(said(of(a, b)),
             "To the nearest limit, option 1 has 20 % of the way to cold left, option 2 38 % of the way to "

@@ -97,7 +97,6 @@ TEST_CASE("hostile strings and numbers that are not finite stay valid JSON in pl
   scenario.file = test::hostile;
   timeline.events[0].text = test::hostile;
   timeline.events[0].asked = std::numeric_limits<double>::quiet_NaN();
-  timeline.fates[0].able_cause = test::hostile;
   timeline.flags.push_back(test::hostile);
   const std::string text = result(scenario, timeline);
   CHECK(std::all_of(text.begin(), text.end(), [](char l) { return l == '\n' || (l >= 32 && l < 127); }));

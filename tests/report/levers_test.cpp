@@ -23,7 +23,7 @@ study::LeversTried levers(LeverTried first, LeverTried second) {
   out.base.horizon_s = 120 * 3600.0;
   out.base.able = {40 * 3600.0, {}, {}, 1, 2};
   out.base.alive = {60 * 3600.0, {}, {}, 1, 2};
-  out.base.able_limit = "able_core_low";
+  out.base.able_limit = system::Limit::able_core_low;
   out.base_co2_low_ppm = 1000;
   out.base_co2_high_ppm = 3000;
   out.tried = {std::move(first), std::move(second)};
@@ -83,7 +83,7 @@ TEST_CASE("what a lever buys is told at both ends of what nobody has measured") 
   // No limit as it is, but one where the raft loses most.
   LeverTried far = tried(litre, 0);
   far.gained = {{0, false, true, false}, {0, false, true, false}, 0.04};
-  far.figures.next_limit = "able_core_low";
+  far.figures.next_limit = system::Limit::able_core_low;
   far.figures.next_margin_fraction = 0.5;
   far.ends = {far.gained, {{9, false, false, true}, {0, false, true, false}, 0}};
   CHECK(has(report::bought_words(far, 120 * 3600.0),

@@ -111,8 +111,6 @@ TEST_CASE("hostile names and texts are printed harmlessly") {
   c.timeline.events[0].text = test::hostile;
   c.timeline.assumptions.push_back(test::hostile);
   c.timeline.flags.push_back(test::hostile);
-  c.timeline.stores_out.push_back({test::hostile, 3600});
-  c.timeline.fates[0].able_cause = test::hostile;
   c.scenario.cautions.push_back({"f.json", test::hostile, test::hostile});
   for (const bool utf8 : {true, false}) {
     const std::string text = summary(c, utf8);

@@ -53,13 +53,13 @@ TEST_CASE("people are letters") {
   CHECK(person_column_prefix(1) == "person_b_");
 }
 
-TEST_CASE("clock times are as coarse as the duration they stand for") {
+TEST_CASE("a clock time is the start plus the time as its duration shows it") {
   const double start = 1927908000;  // 2031-02-03T18:00:00Z
   CHECK(clock(start, 0, 0) == "3 Feb 18:00");
-  CHECK(clock(start, 62 * 60, 0) == "3 Feb 19:00");            // to 5 min
-  CHECK(clock(start, 3 * 3600 + 7 * 60, 0) == "3 Feb 21:10");  // to 10 min
-  CHECK(clock(start, 14.4 * 3600, 0) == "4 Feb 08:00");        // to the hour
-  CHECK(clock(start, 101 * 3600, 0) == "8 Feb 00:00");         // 7 Feb 23:00, to 6 h
+  CHECK(clock(start, 62 * 60, 0) == "3 Feb 19:02");            // "62 min"
+  CHECK(clock(start, 3 * 3600 + 7 * 60, 0) == "3 Feb 21:06");  // "3.1 h"
+  CHECK(clock(start, 14.4 * 3600, 0) == "4 Feb 08:00");        // "14 h"
+  CHECK(clock(start, 176.2 * 3600, 0) == "11 Feb 06:00");      // "180 h": seven and a half days
 }
 
 TEST_CASE("UTC and ship's time side by side") {

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "bide/core/units.hpp"
+#include "bide/outcome/figures.hpp"
 #include "scenarios/shipped.hpp"
 
 using namespace bide;
@@ -18,7 +19,7 @@ struct Issued {
 Issued water_issued(const timeline::Timeline& run) {
   Issued out;
   for (const auto& event : run.events) {
-    if (event.kind != "water_issued" || event.given <= 0) continue;
+    if (event.kind != system::NoteKind::water_issued || event.given <= 0) continue;
     if (out.first_h < 0) out.first_h = event.time_s / hour_s;
     out.last_h = event.time_s / hour_s;
     out.total_L += event.given;
@@ -44,13 +45,9 @@ TEST_CASE("the longer pack's water runs out when the arithmetic says") {
   CHECK(run.water_L.front() == doctest::Approx(6).epsilon(1e-9));
   CHECK(run.water_L[test::row_at(run, 80)] > 0.5);
   CHECK(run.water_L[test::row_at(run, 90)] < 1e-9);
-  bool listed = false;
-  for (const auto& out : run.stores_out)
-    if (out.store == "water") {
-      listed = true;
-      CHECK(out.at_s / hour_s == doctest::Approx(88).epsilon(1e-9));
-    }
-  CHECK(listed);
+  const auto water = outcome::store_figures(run.time_s, run.water_L);
+  CHECK(water.state == outcome::StoreState::runs_out);
+  CHECK(water.at_s / hour_s == doctest::Approx(88).epsilon(1e-9));
 }
 
 TEST_CASE("without water the shorter pack's crew dries out sooner") {
@@ -70,7 +67,7 @@ TEST_CASE("without water the shorter pack's crew dries out sooner") {
   for (std::size_t p = 0; p < brief.fates.size(); ++p) {
     CAPTURE(p);
     REQUIRE(brief.fates[p].able_until_s);
-    CHECK(brief.fates[p].able_cause.find("water_deficit") != std::string::npos);
+    CHECK(brief.fates[p].able_cause == system::Limit::able_water_deficit);
     CHECK(longer.fates[p].able_until_s.value_or(longer.horizon_s) > *brief.fates[p].able_until_s);
   }
 }

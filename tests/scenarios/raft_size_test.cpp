@@ -141,7 +141,7 @@ TEST_CASE("in the warm the oversized raft's water keeps people able longer") {
                                    << " h in the eight-person raft");
   for (const auto& fate : four.fates) {
     REQUIRE(fate.able_until_s);
-    CHECK(fate.able_cause.find("water_deficit") != std::string::npos);
+    CHECK(fate.able_cause == system::Limit::able_water_deficit);
   }
   CHECK(mean_able_h(eight) > mean_able_h(four));
 }
@@ -163,7 +163,7 @@ TEST_CASE("in the cold the right-sized raft keeps people able longer") {
                                    << " h in the eight-person raft");
   for (const auto& fate : eight.fates) {
     REQUIRE(fate.able_until_s);
-    CHECK(fate.able_cause.find("core_low") != std::string::npos);
+    CHECK(fate.able_cause == system::Limit::able_core_low);
   }
   CHECK(mean_able_h(four) > mean_able_h(eight));
 }

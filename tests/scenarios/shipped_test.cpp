@@ -92,9 +92,11 @@ TEST_CASE("a tight cabin near its threshold: entrances once opened for air stay 
   const auto run = test::simulated(test::valid(json));
   std::vector<timeline::Event> turns;
   for (const auto& event : run.events)
-    if (event.kind == "opened_for_air" || event.kind == "closed_again") turns.push_back(event);
+    if (event.kind == system::NoteKind::opened_for_air || event.kind == system::NoteKind::closed_again)
+      turns.push_back(event);
   REQUIRE(turns.size() >= 4);
   CHECK(turns.size() <= 2 * 24);
   for (std::size_t i = 1; i < turns.size(); ++i)
-    if (turns[i].kind == "closed_again") CHECK(turns[i].time_s - turns[i - 1].time_s >= hour_s);
+    if (turns[i].kind == system::NoteKind::closed_again)
+      CHECK(turns[i].time_s - turns[i - 1].time_s >= hour_s);
 }

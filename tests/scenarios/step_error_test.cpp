@@ -16,7 +16,7 @@ namespace {
 constexpr double core_bar_K = 0.02, share_bar = 0.01, least_bar_s = 60;
 
 // The passing that a fate was read from: of that person and limit, nearest in time.
-std::optional<timeline::Crossing> passing(const timeline::Timeline& run, int person, const std::string& limit,
+std::optional<timeline::Crossing> passing(const timeline::Timeline& run, int person, system::Limit limit,
                                           double at_s) {
   std::optional<timeline::Crossing> nearest;
   for (const auto& each : run.crossings)

@@ -137,9 +137,9 @@ TEST_CASE("a sample's figures are those of its scenario run by itself") {
       same_time(r.able_until_s, e.able.at_s);
       same_time(r.alive_until_s, e.alive.at_s);
       same_time(r.unconscious_s, e.unconscious_s);
-      CHECK(timeline::name_of(r.able_cause) == e.able.limit);
-      CHECK(timeline::name_of(r.alive_cause) == e.alive.limit);
-      CHECK(timeline::name_of(r.next_cause) == e.next_limit);
+      CHECK(r.able_cause == e.able.limit);
+      CHECK(r.alive_cause == e.alive.limit);
+      CHECK(r.next_cause == e.next_limit);
       near(r.next_margin_fraction, e.next_margin_fraction);
       near(r.lowest_core_degC, e.lowest_core_degC);
       near(r.highest_core_degC, e.highest_core_degC);
@@ -173,7 +173,7 @@ TEST_CASE("the times of limits are those of the scenario run by itself") {
     CHECK(std::abs(result.persons[p].able_until_s - *fates[p].able_until_s) < 1e-4);
     CHECK(result.persons[p].alive_until_s ==
           doctest::Approx(fates[p].alive_until_s.value_or(study::beyond_horizon)));
-    CHECK(timeline::name_of(result.persons[p].alive_cause) == fates[p].alive_cause);
+    CHECK(result.persons[p].alive_cause == fates[p].alive_cause);
   }
 }
 

@@ -11,7 +11,7 @@
 
 using namespace bide;
 using bide::test::Near;
-using timeline::Limit;
+using system::Limit;
 
 namespace {
 
@@ -44,7 +44,7 @@ TEST_CASE("first, middle and last are taken in the order in which people come to
   const study::Future f = study::future_of(r, {7, 3, false});
   CHECK(f.able_h[study::first_person] == 1);
   CHECK(f.able_cause[study::first_person] == Limit::able_co2);
-  CHECK(f.able_h[study::middle_person] == 2);  // by then half of four have come to it
+  CHECK(f.able_h[study::half_of_crew] == 2);  // by then half of four have come to it
   CHECK(f.able_h[study::last_person] == beyond);
   CHECK(f.rescue_h == 7);
   CHECK(f.held_back_h == 3);

@@ -62,7 +62,7 @@ TEST_CASE("futures come back from their file as they went in, as often as asked,
     study::Future f;
     f.sample = k;
     f.able_h = {static_cast<float>(k), std::numeric_limits<float>::infinity(), 1};
-    f.alive_cause[study::last_person] = timeline::Limit::able_co2;
+    f.alive_cause[study::last_person] = system::Limit::able_co2;
     f.no_weather_for_help = k % 2 == 1;
     file.add(f);
     if (k != 2499 && k != 4999) continue;
@@ -71,8 +71,8 @@ TEST_CASE("futures come back from their file as they went in, as often as asked,
       file.each([&](const study::Future& back) {
         REQUIRE(back.sample == seen);
         REQUIRE(back.able_h[study::first_person] == static_cast<float>(seen));
-        REQUIRE(std::isinf(back.able_h[study::middle_person]));
-        REQUIRE(back.alive_cause[study::last_person] == timeline::Limit::able_co2);
+        REQUIRE(std::isinf(back.able_h[study::half_of_crew]));
+        REQUIRE(back.alive_cause[study::last_person] == system::Limit::able_co2);
         REQUIRE(back.no_weather_for_help == (seen % 2 == 1));
         ++seen;
       });

@@ -207,8 +207,8 @@ TEST_CASE("a result comes back from its bytes as it was, also one beyond the hor
   study::SampleResult result;
   result.index = 12;
   result.persons.resize(2);
-  result.persons[0].able_until_s = 1234.5, result.persons[0].able_cause = timeline::Limit::able_core_low;
-  result.persons[1].cold_feet_h = 7, result.persons[1].next_cause = timeline::Limit::lethal_osmolality;
+  result.persons[0].able_until_s = 1234.5, result.persons[0].able_cause = system::Limit::able_core_low;
+  result.persons[1].cold_feet_h = 7, result.persons[1].next_cause = system::Limit::lethal_osmolality;
   result.water_left_L = 0.25;
   std::vector<std::byte> bytes(study::sample_bytes(2));
   study::write_sample(result, bytes);
@@ -219,8 +219,8 @@ TEST_CASE("a result comes back from its bytes as it was, also one beyond the hor
     CHECK((before == after || (std::isnan(before) && std::isnan(after))));
   }
   CHECK(std::isinf(back.persons[1].able_until_s));
-  CHECK(back.persons[0].able_cause == timeline::Limit::able_core_low);
-  CHECK(back.persons[1].next_cause == timeline::Limit::lethal_osmolality);
+  CHECK(back.persons[0].able_cause == system::Limit::able_core_low);
+  CHECK(back.persons[1].next_cause == system::Limit::lethal_osmolality);
 
   study::SampleResult failed;
   failed.failure = "/crew/0/mass_kg: found 500; allowed a number from 8 to 250 kg";

@@ -86,23 +86,23 @@ inline timeline::Timeline synthetic_timeline(int persons, bool in_raft = true) {
     }
   }
   t.fates[0].able_until_s = 40 * 3600.0;
-  t.fates[0].able_cause = "able_core_low";
+  t.fates[0].able_cause = system::Limit::able_core_low;
   t.fates[0].alive_until_s = 60 * 3600.0;
-  t.fates[0].alive_cause = "lethal_core_low";
+  t.fates[0].alive_cause = system::Limit::lethal_core_low;
   for (std::size_t p = 1; p < t.fates.size(); ++p) {
     t.fates[p].nearest_margin_fraction = 0.38;
-    t.fates[p].next_cause = "able_water_deficit";
+    t.fates[p].next_cause = system::Limit::able_water_deficit;
   }
-  t.events = {{0, -1, "boarding", "Boarded dry.", 0, 0, ""},
-              {3600, 0, "water_issue", "Water for Person A.", 0.17, 0.17, "L"},
-              {7200, 0, "water_issue", "Water for Person A.", 0.17, 0.17, "L"},
-              {10800, 0, "water_issue", "Water for Person A.", 0.17, 0.17, "L"},
-              {14400, 0, "water_issue", "Water for Person A.", 0.17, 0.1, "L"},
-              {40 * 3600.0, 0, "unable", "Person A can no longer help themselves.", 0, 0, ""},
-              {60 * 3600.0, 0, "dead", "Person A dies of cold.", 0, 0, ""}};
+  using Kind = system::NoteKind;
+  t.events = {{0, -1, Kind::boarded, "Boarded dry.", 0, 0, ""},
+              {3600, 0, Kind::water_issued, "Water for Person A.", 0.17, 0.17, "L"},
+              {7200, 0, Kind::water_issued, "Water for Person A.", 0.17, 0.17, "L"},
+              {10800, 0, Kind::water_issued, "Water for Person A.", 0.17, 0.17, "L"},
+              {14400, 0, Kind::water_issued, "Water for Person A.", 0.17, 0.1, "L"},
+              {40 * 3600.0, 0, Kind::unable, "Person A can no longer help themselves.", 0, 0, ""},
+              {60 * 3600.0, 0, Kind::died, "Person A dies of cold.", 0, 0, ""}};
   t.ledgers = {{"heat", 1e-6, 1e7}, {"water", 1e-12, 20}};
-  t.crossings = {{0, "able_core_low", 40 * 3600.0, -0.1, false, false}};
-  t.stores_out = {{"water", 60 * 3600.0}};
+  t.crossings = {{0, system::Limit::able_core_low, 40 * 3600.0, -0.1, false, false}};
   t.assumptions = {"canopy heat loss at the middle of its unmeasured range"};
   return t;
 }

@@ -6,7 +6,7 @@
 
 #include "bide/body/build.hpp"
 #include "bide/scenario/validate.hpp"
-#include "bide/timeline/limits.hpp"
+#include "bide/system/limits.hpp"
 
 using namespace bide;
 using doctest::Approx;
@@ -41,15 +41,12 @@ TEST_CASE("factors of one person multiply the average") {
 }
 
 TEST_CASE("a shift moves one person's limits of the cold and no other") {
-  system::LimitValues<double> limits{};
-  limits.able_core_low_degC = 34, limits.unconscious_core_degC = 30, limits.lethal_core_low_degC = 24;
-  limits.able_core_high_degC = 39, limits.lethal_core_high_degC = 42;
-  const auto common = timeline::levels_of(limits);
-  const auto own = timeline::levels_of(limits, build(R"(, "core_limit_shift_K": -1.5)"));
-  for (std::size_t i = 0; i < timeline::level_count; ++i) {
-    const auto limit = static_cast<timeline::Limit>(i);
-    const bool cold = limit == timeline::Limit::able_core_low || limit == timeline::Limit::unconscious_core ||
-                      limit == timeline::Limit::lethal_core_low;
-    CHECK(own[i] == Approx(common[i] + (cold ? -1.5 : 0)));
-  }
+  system::Levels<double> common{};
+  common[system::Limit::able_core_low] = 34, common[system::Limit::unconscious_core] = 30;
+  common[system::Limit::lethal_core_low] = 24, common[system::Limit::able_core_high] = 39;
+  const auto own = system::levels_of(common, build(R"(, "core_limit_shift_K": -1.5)"));
+  CHECK(own[system::Limit::able_core_low] == Approx(32.5));
+  CHECK(own[system::Limit::unconscious_core] == Approx(28.5));
+  CHECK(own[system::Limit::lethal_core_low] == Approx(22.5));
+  CHECK(own[system::Limit::able_core_high] == 39);
 }

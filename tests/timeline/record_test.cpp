@@ -24,14 +24,14 @@ TEST_CASE("people are called by letters, events without a person by nobody") {
   const auto events = timeline::events_from(notes, structure);
   REQUIRE(events.size() == 5);
   CHECK(events[0].text == "Person A is given water");
-  CHECK(events[0].kind == "water_issued");
+  CHECK(events[0].kind == system::NoteKind::water_issued);
   CHECK(events[0].unit == "L");
   CHECK(events[0].asked == 0.5);
   CHECK(events[0].given == 0.25);
   CHECK(events[1].text.rfind("Person Z ", 0) == 0);   // the 26th
   CHECK(events[2].text.rfind("Person AA ", 0) == 0);  // the 27th
   CHECK(events[3].text.rfind("Person", 0) == std::string::npos);
-  CHECK(events[4].kind == "failure");
+  CHECK(events[4].kind == system::NoteKind::failure);
   CHECK(events[4].text == "the raft capsizes and is righted");
   CHECK(events[4].time_s == 300);
 }

@@ -52,10 +52,15 @@ struct Story {
   void dry_out(int p, double share) {
     const auto& b = run.compiled.persons[static_cast<std::size_t>(p)];
     double* y = x.data() + system::person_offset(p);
-    const double loss_kg = share * run.compiled.limits.able_water_deficit_pct / 100 * b.mass_kg;
+    const double loss_kg = share * run.compiled.limits[system::Limit::able_water_deficit] / 100 * b.mass_kg;
     y[body::at::body_water] -= loss_kg;
     y[body::at::extracellular_osmoles] -=
         loss_kg / b.body_water_kg * (b.extracellular_osmoles_mOsm + b.intracellular_osmoles_mOsm);
+  }
+  // A check finds somebody dead.
+  void dies(int p) {
+    held.persons[static_cast<std::size_t>(p)].living = 0;
+    watch.after_stop(t, x, held);
   }
   timeline::Fate fate(int p) const { return watch.fates(t)[static_cast<std::size_t>(p)]; }
 };
@@ -64,9 +69,9 @@ struct Story {
 struct Levels {
   double able, unconscious, lethal;
   explicit Levels(const Story& s)
-      : able(s.run.compiled.limits.able_core_low_degC),
-        unconscious(s.run.compiled.limits.unconscious_core_degC),
-        lethal(s.run.compiled.limits.lethal_core_low_degC) {}
+      : able(s.run.compiled.limits[system::Limit::able_core_low]),
+        unconscious(s.run.compiled.limits[system::Limit::unconscious_core]),
+        lethal(s.run.compiled.limits[system::Limit::lethal_core_low]) {}
 };
 
 }  // namespace
@@ -74,7 +79,7 @@ struct Levels {
 TEST_CASE("nothing passed, nothing said") {
   Story s;
   s.go(0, 36.9, hour_s);
-  CHECK(s.watch.passings().empty());
+  CHECK(s.watch.crossings().empty());
   const auto fate = s.fate(0);
   CHECK(!fate.able_until_s);
   CHECK(!fate.alive_until_s);
@@ -95,18 +100,18 @@ TEST_CASE("a lapse of less than half an hour does not end ability, a longer one 
     s.go(0, down, hour_s + below_s);
     s.go(0, up, hour_s + below_s + 10 * minute_s);
     s.go(0, up, 4 * hour_s);
-    REQUIRE(s.watch.passings().size() == 2);
-    CHECK(s.watch.passings()[0].limit == timeline::Limit::able_core_low);
-    CHECK(!s.watch.passings()[0].upward);
-    CHECK(s.watch.passings()[0].time_s == Approx(hour_s + 5 * minute_s));
-    CHECK(s.watch.passings()[0].slope_per_h == Approx(-6.0));  // one kelvin in ten minutes
-    CHECK(s.watch.passings()[1].upward);
-    CHECK(s.watch.passings()[1].time_s == Approx(hour_s + below_s + 5 * minute_s));
+    REQUIRE(s.watch.crossings().size() == 2);
+    CHECK(s.watch.crossings()[0].limit == system::Limit::able_core_low);
+    CHECK(!s.watch.crossings()[0].upward);
+    CHECK(s.watch.crossings()[0].time_s == Approx(hour_s + 5 * minute_s));
+    CHECK(s.watch.crossings()[0].slope_per_h == Approx(-6.0));  // one kelvin in ten minutes
+    CHECK(s.watch.crossings()[1].upward);
+    CHECK(s.watch.crossings()[1].time_s == Approx(hour_s + below_s + 5 * minute_s));
     const auto fate = s.fate(0);
     CHECK(fate.able_until_s.has_value() == (below_s > lapse));
     if (fate.able_until_s) {
       CHECK(*fate.able_until_s == Approx(hour_s + 5 * minute_s));
-      CHECK(fate.able_cause == timeline::Limit::able_core_low);
+      CHECK(fate.able_cause == system::Limit::able_core_low);
     }
     CHECK(!fate.alive_until_s);
     CHECK(!s.fate(1).able_until_s);  // the other person is not concerned
@@ -118,6 +123,7 @@ TEST_CASE("death ends ability, however short the lapse before it") {
   const Levels level(s);
   s.go(0, level.able + 1, hour_s);
   s.go(0, level.lethal - 1, hour_s + 20 * minute_s);
+  s.dies(0);
   const auto fate = s.fate(0);
   REQUIRE(fate.alive_until_s);
   REQUIRE(fate.able_until_s);
@@ -127,8 +133,8 @@ TEST_CASE("death ends ability, however short the lapse before it") {
   CHECK(*fate.able_until_s == Approx(hour_s + 1 / rate));
   CHECK(*fate.unconscious_s == Approx(hour_s + (level.able + 1 - level.unconscious) / rate));
   CHECK(*fate.alive_until_s == Approx(hour_s + 20 * minute_s - 1 / rate));
-  CHECK(fate.alive_cause == timeline::Limit::lethal_core_low);
-  CHECK(fate.able_cause == timeline::Limit::able_core_low);
+  CHECK(fate.alive_cause == system::Limit::lethal_core_low);
+  CHECK(fate.able_cause == system::Limit::able_core_low);
 }
 
 TEST_CASE("unconscious in the water without a lifejacket the airway is lost at that moment") {
@@ -139,10 +145,11 @@ TEST_CASE("unconscious in the water without a lifejacket the airway is lost at t
   s.watch.begin(0, s.x, s.held);
   for (int p = 0; p < 2; ++p) s.core(p) = level.unconscious - 1;
   s.go(1, level.unconscious - 1, hour_s);
+  s.dies(1);
   const auto open = s.fate(1), kept = s.fate(0);
   REQUIRE(open.alive_until_s);
   CHECK(*open.alive_until_s == Approx(hour_s / 2));
-  CHECK(open.alive_cause == timeline::Limit::lost_airway);
+  CHECK(open.alive_cause == system::Limit::lost_airway);
   CHECK(!kept.alive_until_s);
   CHECK(kept.unconscious_s.value_or(0) == Approx(hour_s / 2));
 }
@@ -159,9 +166,9 @@ TEST_CASE("a flat passing is flagged, a steep one is not") {
     s.t = hour_s / 2;
     s.watch.begin(s.t, s.x, s.held);
     s.go(0, level - slope_K_h / 2, 1.5 * hour_s);
-    REQUIRE(s.watch.passings().size() == 1);
-    CHECK(s.watch.passings()[0].time_s == Approx(hour_s));
-    CHECK(s.watch.passings()[0].grazing == (slope_K_h < 1));
+    REQUIRE(s.watch.crossings().size() == 1);
+    CHECK(s.watch.crossings()[0].time_s == Approx(hour_s));
+    CHECK(s.watch.crossings()[0].grazing == (slope_K_h < 1));
   }
 }
 
@@ -177,12 +184,12 @@ TEST_CASE("the limit that comes next is the one nearest at the last stop before 
   const auto fate = s.fate(0);
   REQUIRE(fate.able_until_s);
   CHECK(*fate.able_until_s == Approx(2.5 * hour_s));
-  CHECK(fate.next_cause == timeline::Limit::able_water_deficit);
+  CHECK(fate.next_cause == system::Limit::able_water_deficit);
   CHECK(fate.nearest_margin_fraction == Approx(0.25));
   // Of somebody to whom nothing happens it is read at the end.
   s.dry_out(1, 0.5);
   s.go(1, 37, 9 * hour_s);
-  CHECK(s.fate(1).next_cause == timeline::Limit::able_water_deficit);
+  CHECK(s.fate(1).next_cause == system::Limit::able_water_deficit);
   CHECK(s.fate(1).nearest_margin_fraction == Approx(0.5));
 }
 
@@ -194,5 +201,33 @@ TEST_CASE("water deficit ends ability by its own name") {
   const auto fate = s.watch.fates(3 * hour_s)[0];
   REQUIRE(fate.able_until_s);
   CHECK(*fate.able_until_s == Approx(hour_s / 2));
-  CHECK(fate.able_cause == timeline::Limit::able_water_deficit);
+  CHECK(fate.able_cause == system::Limit::able_water_deficit);
+}
+
+TEST_CASE("what a stop carries across a level is a crossing at that stop") {
+  Story s;
+  s.dry_out(0, 1.2);
+  s.watch.after_stop(hour_s, s.x, s.held);
+  s.t = hour_s;
+  s.go(0, 37, 2 * hour_s);
+  s.dry_out(0, -1.2);  // and back
+  s.watch.after_stop(2 * hour_s, s.x, s.held);
+  REQUIRE(s.watch.crossings().size() == 2);
+  CHECK(s.watch.crossings()[0].time_s == hour_s);
+  CHECK(s.watch.crossings()[1].time_s == 2 * hour_s);
+  const auto fate = s.watch.fates(9 * hour_s)[0];
+  CHECK(fate.able_until_s == hour_s);
+  CHECK(fate.able_cause == system::Limit::able_water_deficit);
+}
+
+TEST_CASE("a death is dated by the lethal limit that is still passed when it is found") {
+  Story s;
+  const double lethal = Levels(s).lethal;
+  s.go(0, lethal + 1, hour_s);
+  s.go(0, lethal - 1, 2 * hour_s);
+  s.go(0, lethal + 1, 3 * hour_s);  // and back before anybody looked: no death
+  CHECK(!s.fate(0).alive_until_s);
+  s.go(0, lethal - 1, 4 * hour_s);
+  s.dies(0);
+  CHECK(s.fate(0).alive_until_s.value_or(0) == Approx(3.5 * hour_s));
 }

@@ -28,7 +28,7 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include "bide/report/study/study_text.hpp"
 #include "bide/report/words/file.hpp"
 #include "bide/study/questions/outputs.hpp"
-#include "bide/timeline/limits.hpp"
+#include "bide/system/limits.hpp"
 
 namespace bide::tool {
 namespace {
@@ -133,12 +133,12 @@ std::vector<Variable> variables(const study::Study& study) {
                      return row.result.failure.empty() ? output.of(row.result) : study::not_there;
                    }});
   for (std::size_t p = 0; p < study.persons(); ++p) {
-    const auto cause = [&](const char* what, timeline::Limit study::PersonResult::*why) {
+    const auto cause = [&](const char* what, system::Limit study::PersonResult::*why) {
       out.push_back({fmt::format("person_{}_{}_cause", p + 1, what),
                      fmt::format("what ends person {} being {}", p + 1, what), "1", Kind::flag,
                      [p, why](const Row& row) {
                        const auto limit =
-                           row.result.failure.empty() ? row.result.persons[p].*why : timeline::Limit::none;
+                           row.result.failure.empty() ? row.result.persons[p].*why : system::Limit::none;
                        return static_cast<double>(limit);
                      }});
     };
@@ -171,8 +171,8 @@ void define(const File& file, int dimension, Variable& variable) {
   if (variable.kind == Kind::flag) {
     std::vector<signed char> values;
     std::string meanings;
-    for (int i = 0; i <= static_cast<int>(timeline::Limit::none); ++i) {
-      const std::string name = timeline::name_of(static_cast<timeline::Limit>(i));
+    for (int i = 0; i <= static_cast<int>(system::Limit::none); ++i) {
+      const std::string name = system::name_of(static_cast<system::Limit>(i));
       values.push_back(static_cast<signed char>(i));
       meanings += (i == 0 ? "" : " ") + (name.empty() ? "none" : name);
     }

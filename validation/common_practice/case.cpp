@@ -53,8 +53,8 @@ double ended_by_thirst() {
   r.wind_sea = true;
   r.stores = R"({"pack": "iso_9650_less_than_24_h"})";
   double count = 0;
-  for (const timeline::PersonFate& fate : timeline_of(scenario_of(r, 60)).fates)
-    if (fate.able_cause == "able_water_deficit") count += 1;
+  for (const timeline::Fate& fate : timeline_of(scenario_of(r, 60)).fates)
+    if (fate.able_cause == system::Limit::able_water_deficit) count += 1;
   return count;
 }
 

@@ -39,14 +39,14 @@ double model_days(const Line& line, double stock_L, double longest_days) {
              R"(}, {"kind": "thermal_protective_aid"}]})";
   const Run run = run_case(scenario_of(r, 60), hour_s);
   const body::Build<double>& b = run.compiled.persons[0];
-  const system::LimitValues<double>& limits = run.compiled.limits;
+  const system::Levels<double>& limits = run.compiled.limits;
   const auto deficit = [&b](const double* x) { return system::water_deficit_pct(b, x); };
   const auto osmolality = [&b](const double* x) { return system::osmolality_mOsm_kg(b, x); };
   const auto core = [](const double* x) { return system::core_degC(x); };
-  return std::min({time_reached_s(run, deficit, limits.lethal_water_deficit_pct, true),
-                   time_reached_s(run, osmolality, limits.lethal_osmolality_mOsm_kg, true),
-                   time_reached_s(run, core, limits.lethal_core_high_degC, true),
-                   time_reached_s(run, core, limits.lethal_core_low_degC, false)}) /
+  return std::min({time_reached_s(run, deficit, limits[system::Limit::lethal_water_deficit], true),
+                   time_reached_s(run, osmolality, limits[system::Limit::lethal_osmolality], true),
+                   time_reached_s(run, core, limits[system::Limit::lethal_core_high], true),
+                   time_reached_s(run, core, limits[system::Limit::lethal_core_low], false)}) /
          day_s;
 }
 

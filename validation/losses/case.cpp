@@ -110,7 +110,7 @@ double open_boat_days() {
   const body::Build<double>& b = run.compiled.persons[0];
   return time_reached_s(
              run, [&b](const double* x) { return system::water_deficit_pct(b, x); },
-             run.compiled.limits.lethal_water_deficit_pct, true) /
+             run.compiled.limits[system::Limit::lethal_water_deficit], true) /
          day_s;
 }
 

@@ -19,6 +19,7 @@ Starved starve(const std::string& who, double fixed_W, double share_day) {
   constexpr double longest_days = 400;
   const Run built = run_case(scenario_of(fasting_rest(who, 1), 60), hour_s);
   const body::Build<double>& b = built.compiled.persons[0];
+  const system::Levels<double> levels = system::levels_of(built.compiled.limits, b);
   double glycogen = b.glycogen_kJ, fat = b.fat_kg, protein = b.protein_kg, t = 0, share = 0;
   while (t < longest_days * day_s) {
     const double lost = b.fat_kg - fat + b.protein_kg - protein;
@@ -34,9 +35,8 @@ Starved starve(const std::string& who, double fixed_W, double share_day) {
     fat += hour_s * r.fat_kg_s;
     protein += hour_s * r.protein_kg_s;
     t += hour_s;
-    if (body::starvation_progress(protein, b.protein_kg, fat, b.fat_kg,
-                                  built.compiled.limits.lethal_protein_fraction_used,
-                                  constants::lethal_fat_left_kg.value) >= 1)
+    if (fat <= levels[system::Limit::lethal_fat] ||
+        protein <= b.protein_kg * (1 - levels[system::Limit::lethal_protein]))
       break;
   }
   const double fat_used = b.fat_kg - fat, protein_used = b.protein_kg - protein;

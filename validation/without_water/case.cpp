@@ -20,10 +20,10 @@ double days_alive(Rest r) {
   const auto& limits = run.compiled.limits;
   return std::min(time_reached_s(
                       run, [&b](const double* x) { return system::water_deficit_pct(b, x); },
-                      limits.lethal_water_deficit_pct, true),
+                      limits[system::Limit::lethal_water_deficit], true),
                   time_reached_s(
                       run, [&b](const double* x) { return system::osmolality_mOsm_kg(b, x); },
-                      limits.lethal_osmolality_mOsm_kg, true)) /
+                      limits[system::Limit::lethal_osmolality], true)) /
          day_s;
 }
 

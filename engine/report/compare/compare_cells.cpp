@@ -17,8 +17,9 @@ std::string cell(const std::optional<double>& at_s, double horizon_s) {
 }
 
 std::string ended_by(const Figures& figures) {
-  if (!figures.able_limit.empty()) return outcome::short_cause(figures.able_limit);
-  return figures.next_limit.empty() ? "nothing" : "next: " + outcome::short_cause(figures.next_limit);
+  constexpr auto none = system::Limit::none;
+  if (figures.able_limit != none) return outcome::short_cause(figures.able_limit);
+  return figures.next_limit == none ? "nothing" : "next: " + outcome::short_cause(figures.next_limit);
 }
 
 std::string stores_out(const Figures& figures) {
@@ -30,6 +31,11 @@ std::string stores_out(const Figures& figures) {
   for (const outcome::StoreOutcome& store : out)
     text += fmt::format("{}{} {}", text.empty() ? "" : ", ", store.store, duration(store.at_s));
   return text.empty() ? "none" : text;
+}
+
+std::string coldest_inside(const Figures& figures) {
+  if (!figures.coldest_inside) return "none";
+  return temperature(figures.coldest_inside->degC) + (figures.coldest_inside->dark ? ", night" : ", day");
 }
 
 std::string foul_air(const Figures& figures) {

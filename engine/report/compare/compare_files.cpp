@@ -33,9 +33,19 @@ Json hours(const std::optional<double>& at_s) {
 Json times_json(const outcome::CrewTimes& times, double horizon_s) {
   const bool all = times.last_s.has_value();
   return {
-      {"first_h", hours(times.first_s)}, {"median_h", hours(times.median_s)},
+      {"first_h", hours(times.first_s)}, {"half_h", hours(times.half_s)},
       {"last_h", hours(times.last_s)},   {"reached_count", times.reached},
       {"persons_count", times.persons},  {"null_means", all ? Json(nullptr) : Json(not_reached(horizon_s))}};
+}
+
+Json cause(system::Limit limit) {
+  return limit == system::Limit::none ? Json(nullptr) : Json(outcome::short_cause(limit));
+}
+
+Json coldest_json(const std::optional<outcome::Coldest>& coldest) {
+  if (!coldest) return nullptr;
+  return {
+      {"degC", json_number(coldest->degC)}, {"at_h", hours(coldest->time_s)}, {"by_night", coldest->dark}};
 }
 
 Json figures_json(const Figures& f) {
@@ -43,22 +53,20 @@ Json figures_json(const Figures& f) {
   for (const outcome::StoreOutcome& store : f.stores)
     if (store.state == outcome::StoreState::runs_out)
       stores.push_back({{"store", plain(store.store)}, {"at_h", hours(store.at_s)}});
-  return {
-      {"able_until", times_json(f.able, f.horizon_s)},
-      {"alive_until", times_json(f.alive, f.horizon_s)},
-      {"able_ended_by", f.able_limit.empty() ? Json(nullptr) : Json(outcome::short_cause(f.able_limit))},
-      {"alive_ended_by", f.alive_limit.empty() ? Json(nullptr) : Json(outcome::short_cause(f.alive_limit))},
-      {"next_limit", f.next_limit.empty() ? Json(nullptr) : Json(outcome::short_cause(f.next_limit))},
-      {"next_limit_margin_left_fraction", json_number(f.next_margin_fraction)},
-      {"coldest_night_inside_degC",
-       f.coldest_night_degC ? json_number(*f.coldest_night_degC) : Json(nullptr)},
-      {"lowest_core_degC", json_number(f.lowest_core_degC)},
-      {"highest_core_degC", json_number(f.highest_core_degC)},
-      {"worst_water_deficit_pct", json_number(f.worst_water_deficit_pct)},
-      {"co2_above_5000_ppm_h", f.in_raft ? json_number(f.foul_air_h) : Json(nullptr)},
-      {"highest_co2_ppm", f.in_raft ? json_number(f.highest_co2_ppm) : Json(nullptr)},
-      {"stores_out", stores},
-      {"horizon_h", json_number(f.horizon_s / hour_s)}};
+  return {{"able_until", times_json(f.able, f.horizon_s)},
+          {"alive_until", times_json(f.alive, f.horizon_s)},
+          {"able_ended_by", cause(f.able_limit)},
+          {"alive_ended_by", cause(f.alive_limit)},
+          {"next_limit", cause(f.next_limit)},
+          {"next_limit_margin_left_fraction", json_number(f.next_margin_fraction)},
+          {"coldest_inside", coldest_json(f.coldest_inside)},
+          {"lowest_core_degC", json_number(f.lowest_core_degC)},
+          {"highest_core_degC", json_number(f.highest_core_degC)},
+          {"worst_water_deficit_pct", json_number(f.worst_water_deficit_pct)},
+          {"co2_above_5000_ppm_h", f.in_raft ? json_number(f.foul_air_h) : Json(nullptr)},
+          {"highest_co2_ppm", f.in_raft ? json_number(f.highest_co2_ppm) : Json(nullptr)},
+          {"stores_out", stores},
+          {"horizon_h", json_number(f.horizon_s / hour_s)}};
 }
 
 Json differences_json(const std::vector<scenario::Difference>& differences, const char* name) {
@@ -122,8 +130,9 @@ std::string comparison_csv(const Comparison& comparison) {
   fmt::format_to(to, "# An empty time is not reached within horizon_h.\n");
   fmt::format_to(
       to,
-      "option,label,stores,horizon_h,able_first_h,able_median_h,able_last_h,alive_first_h,alive_median_h,"
-      "alive_last_h,able_ended_by,coldest_night_inside_degC,lowest_core_degC,worst_water_deficit_pct,"
+      "option,label,stores,horizon_h,able_first_h,able_half_h,able_last_h,alive_first_h,alive_half_h,"
+      "alive_last_h,able_ended_by,coldest_inside_degC,coldest_inside_h,lowest_core_degC,worst_water_deficit_"
+      "pct,"
       "co2_above_5000_ppm_h,stores_out,futures,able_longer_than_option_1_in,able_shorter_than_option_1_in,"
       "able_median_difference_h\n");
   const auto time = [&](const std::optional<double>& at_s) {
@@ -137,13 +146,14 @@ std::string comparison_csv(const Comparison& comparison) {
                    f.horizon_s / hour_s);
     for (const outcome::CrewTimes* times : {&f.able, &f.alive}) {
       time(times->first_s);
-      time(times->median_s);
+      time(times->half_s);
       time(times->last_s);
     }
-    fmt::format_to(
-        to, ",{},{},{:.6g},{:.6g},{},", f.able_limit.empty() ? "" : outcome::short_cause(f.able_limit),
-        f.coldest_night_degC ? fmt::format("{:.6g}", *f.coldest_night_degC) : "", f.lowest_core_degC,
-        f.worst_water_deficit_pct, f.in_raft ? fmt::format("{:.6g}", f.foul_air_h) : "");
+    fmt::format_to(to, ",{},{},{},{:.6g},{:.6g},{},", outcome::short_cause(f.able_limit),
+                   f.coldest_inside ? fmt::format("{:.6g}", f.coldest_inside->degC) : "",
+                   f.coldest_inside ? fmt::format("{:.6g}", f.coldest_inside->time_s / hour_s) : "",
+                   f.lowest_core_degC, f.worst_water_deficit_pct,
+                   f.in_raft ? fmt::format("{:.6g}", f.foul_air_h) : "");
     std::string stores_out;
     for (const outcome::StoreOutcome& store : f.stores)
       if (store.state == outcome::StoreState::runs_out)

@@ -103,14 +103,12 @@ html::Table figures_table(const std::string& caption, const std::vector<Shown>& 
   }
   using outcome::CrewTimes;
   add("able until, first person", time_of(&Figures::able, &CrewTimes::first_s));
-  add("able until, median", time_of(&Figures::able, &CrewTimes::median_s));
+  add("able until, half of the crew", time_of(&Figures::able, &CrewTimes::half_s));
   add("able until, last person", time_of(&Figures::able, &CrewTimes::last_s));
   add("able ended by", [](const Shown& s) { return ended_by(*s.figures); });
   add("alive until, first person", time_of(&Figures::alive, &CrewTimes::first_s));
   add("alive until, last person", time_of(&Figures::alive, &CrewTimes::last_s));
-  add("coldest night inside", [](const Shown& s) {
-    return s.figures->coldest_night_degC ? temperature(*s.figures->coldest_night_degC) : std::string("none");
-  });
+  add("coldest inside, by night or by day", [](const Shown& s) { return coldest_inside(*s.figures); });
   add("lowest core", [](const Shown& s) { return temperature(s.figures->lowest_core_degC); });
   add("worst water deficit, of body mass",
       [](const Shown& s) { return percent(s.figures->worst_water_deficit_pct); });
@@ -196,7 +194,7 @@ html::Section futures_section(const Comparison& comparison) {
 // The person whose ability ends first; where nobody's does, the one nearest to a limit.
 std::size_t first_to_fail(const timeline::Timeline& timeline) {
   const auto& fates = timeline.fates;
-  const auto key = [&](const timeline::PersonFate& fate) {
+  const auto key = [&](const timeline::Fate& fate) {
     return std::pair(fate.able_until_s.value_or(timeline.horizon_s), fate.nearest_margin_fraction);
   };
   return static_cast<std::size_t>(
@@ -225,7 +223,7 @@ html::Section course_section(const Comparison& comparison) {
     const std::string name = option_name(i);
     horizon_s = std::max(horizon_s, t.horizon_s);
     double last_s = 0;
-    for (const timeline::PersonFate& fate : t.fates)
+    for (const timeline::Fate& fate : t.fates)
       last_s = std::max(last_s, fate.alive_until_s.value_or(t.horizon_s));
     if (t.in_raft) {
       inside.push_back({name, &t.time_s, &t.inside_air_degC, last_s});

@@ -40,13 +40,13 @@ struct Row {
 void print_times(Page& page, const char* title, const std::vector<Row>& rows,
                  const outcome::CrewTimes Figures::*times, bool causes) {
   page.line();
-  page.line(fmt::format("  {:<13} {:>12} {:>12} {:>12}{}", title, "first", "median", "last",
+  page.line(fmt::format("  {:<13} {:>12} {:>12} {:>12}{}", title, "first", "half", "last",
                         causes ? "   ended by" : ""));
   for (const Row& row : rows) {
     const outcome::CrewTimes& t = row.figures->*times;
     const double h = row.figures->horizon_s;
     page.line(fmt::format("  option {:<6} {:>12} {:>12} {:>12}{}", row.number, cell(t.first_s, h),
-                          cell(t.median_s, h), cell(t.last_s, h),
+                          cell(t.half_s, h), cell(t.last_s, h),
                           causes ? "   " + ended_by(*row.figures) : ""));
   }
 }
@@ -57,12 +57,11 @@ void print_table(Page& page, const std::vector<Row>& rows) {
   page.line();
   page.line(fmt::format("  {:<13} {:>12} {:>12} {:>12} {:>14}", "", "coldest", "lowest", "worst water",
                         "CO2 above"));
-  page.line(fmt::format("  {:<13} {:>12} {:>12} {:>12} {:>14}", "", "night inside", "core", "deficit",
-                        "5,000 ppm"));
+  page.line(
+      fmt::format("  {:<13} {:>12} {:>12} {:>12} {:>14}", "", "inside", "core", "deficit", "5,000 ppm"));
   for (const Row& row : rows) {
     const Figures& f = *row.figures;
-    page.line(fmt::format("  option {:<6} {:>12} {:>12} {:>12} {:>14}", row.number,
-                          f.coldest_night_degC ? temperature(*f.coldest_night_degC) : "none",
+    page.line(fmt::format("  option {:<6} {:>12} {:>12} {:>12} {:>14}", row.number, coldest_inside(f),
                           temperature(f.lowest_core_degC), percent(f.worst_water_deficit_pct), foul_air(f)));
   }
   page.line();

@@ -49,7 +49,7 @@ std::string at_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const
 }
 
 std::string margin(const Figures& figures) {
-  if (figures.next_limit.empty()) return "no limit in sight";
+  if (figures.next_limit == system::Limit::none) return "no limit in sight";
   return fmt::format("{} of the way to {} left",
                      percent(100 * std::clamp(figures.next_margin_fraction, 0.0, 1.0)),
                      outcome::short_cause(figures.next_limit));
@@ -62,7 +62,8 @@ std::string margins(const Pair& pair) {
   std::string text = fmt::format(" To the nearest limit, {} has {}, {} {}", pair.first_name, margin(a),
                                  pair.second_name, margin(b));
   const double gap = b.next_margin_fraction - a.next_margin_fraction;
-  if (std::abs(gap) < constants::margins_apart_fraction || a.next_limit.empty() || b.next_limit.empty())
+  if (std::abs(gap) < constants::margins_apart_fraction || a.next_limit == system::Limit::none ||
+      b.next_limit == system::Limit::none)
     return text + ".";
   return text + fmt::format(": {} has more in hand.", gap > 0 ? pair.second_name : pair.first_name);
 }
@@ -78,8 +79,8 @@ std::string time_sentence(const char* what, const outcome::CrewTimes Figures::*t
   const auto &late = one ? first : second, &early = one ? second : first;
   const double late_horizon_s = one ? a.horizon_s : b.horizon_s,
                early_horizon_s = one ? b.horizon_s : a.horizon_s;
-  const std::string limit = one ? (times == &Figures::able ? b.able_limit : b.alive_limit)
-                                : (times == &Figures::able ? a.able_limit : a.alive_limit);
+  const system::Limit limit = one ? (times == &Figures::able ? b.able_limit : b.alive_limit)
+                                  : (times == &Figures::able ? a.able_limit : a.alive_limit);
   return fmt::format("{}: {} is ahead by {}{}: {}, against {} ({}).", what, pair.name(ahead),
                      late ? "" : "more than ", duration(late.value_or(late_horizon_s) - *early),
                      time_words(late, late_horizon_s), time_words(early, early_horizon_s),

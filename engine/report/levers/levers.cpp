@@ -86,10 +86,11 @@ std::string levers_text(const study::LeversTried& levers, const scenario::ValidS
   page.line();
   page.paragraph(page.outside(scenario.scenario.name));
   const double h = levers.base.horizon_s;
-  page.paragraph(fmt::format(
-      "As it is: able until {}, alive until {} (first person){}.", first_words(levers.base.able, h),
-      first_words(levers.base.alive, h),
-      levers.base.able_limit.empty() ? "" : "; ended by " + outcome::short_cause(levers.base.able_limit)));
+  page.paragraph(fmt::format("As it is: able until {}, alive until {} (first person){}.",
+                             first_words(levers.base.able, h), first_words(levers.base.alive, h),
+                             levers.base.able_limit == system::Limit::none
+                                 ? ""
+                                 : "; ended by " + outcome::short_cause(levers.base.able_limit)));
   print_tried(page, levers, 1, "WHAT BUYS TIME, OR MARGIN WHERE NO LIMIT IS REACHED; the most first");
   print_tried(page, levers, -1, "WHAT WOULD COST TIME OR MARGIN HERE");
   print_tried(page, levers, 0, "NOT TOLD APART FROM DOING NOTHING");

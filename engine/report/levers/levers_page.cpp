@@ -25,7 +25,7 @@ html::Page levers_page(const study::LeversTried& levers, const scenario::ValidSc
       html::Paragraph{fmt::format("Able until, first person: {}. Alive until, first person: {}.",
                                   first_words(levers.base.able, h), first_words(levers.base.alive, h)),
                       true});
-  if (!levers.base.able_limit.empty())
+  if (levers.base.able_limit != system::Limit::none)
     as_it_is.blocks.push_back(
         html::Paragraph{"Ended by " + outcome::short_cause(levers.base.able_limit) + "."});
   page.sections = {std::move(as_it_is), levers_section(levers)};

@@ -65,7 +65,7 @@ std::string bought_words(const LeverTried& tried, double horizon_s) {
   std::string text = fmt::format("no limit within {} either way", horizon(horizon_s));
   const bool some_end_reached =
       std::any_of(tried.ends.begin(), tried.ends.end(), [](const Gains& end) { return !end.able.unreached; });
-  if (!tried.figures.next_limit.empty()) {
+  if (tried.figures.next_limit != system::Limit::none) {
     std::vector<std::string> ends;
     for (const Gains& end : tried.ends) ends.push_back(points(end));
     text += fmt::format("; {} of the way to {} left, {} points{}",

@@ -39,7 +39,7 @@ Json of(const study::Window& w) {
 
 Json of(const std::array<study::Window, study::who_count>& windows) {
   return {{"first_person", of(windows[study::first_person])},
-          {"middle_person", of(windows[study::middle_person])},
+          {"half_of_crew", of(windows[study::half_of_crew])},
           {"last_person", of(windows[study::last_person])}};
 }
 
@@ -114,7 +114,7 @@ std::string odds_json(const study::OddsAnswer& m) {
   Json causes = Json::array();
   for (const study::CausesBy& c : o.causes) {
     Json ended = Json::object();
-    for (const auto& [limit, part] : c.ended) ended[name_of(limit)] = part;
+    for (const auto& [limit, part] : c.ended) ended[system::name_of(limit)] = part;
     causes.push_back({{"by_h", c.by_h}, {"first_able_ended_by", ended}});
   }
   out["causes"] = causes;

@@ -22,13 +22,15 @@ html::Axis hours(const char* label, double horizon_h) {
   return {label, "h", true, horizon_h >= long_h ? day_h : 0};
 }
 
-// First, middle and last person: the span of 8 in 10 futures, of half of them, and the middle one.
+// First person, half of the crew and last person: the span of 8 in 10 futures, of half of them, and the
+// middle one.
 html::Chart windows_chart(const study::OddsAnswer& m) {
   html::Chart out;
   const double horizon_h = m.odds.horizon_h;
   out.title = "The endurance window";
   out.sentence = fmt::format(
-      "Until when the first, the middle and the last person are able and alive: 8 in 10 futures, the middle "
+      "Until when the first person, half of the crew and the last person are able and alive: 8 in 10 "
+      "futures, the middle "
       "half of "
       "them, and the middle one. A span that reaches {} goes on beyond it.",
       horizon(horizon_h * hour_s));
@@ -136,7 +138,7 @@ html::Section causes_section(const study::OddsAnswer& m) {
   std::vector<std::string> names;
   for (const study::CausesBy& by : m.odds.causes)
     for (const auto& [limit, part] : by.ended)
-      if (const std::string name = outcome::short_cause(name_of(limit));
+      if (const std::string name = outcome::short_cause(limit);
           std::find(names.begin(), names.end(), name) == names.end())
         names.push_back(name);
   html::Section out{"What ends it", {}};
@@ -150,8 +152,7 @@ html::Section causes_section(const study::OddsAnswer& m) {
     chart.categories.push_back("by " + duration(by.by_h * hour_s));
     for (std::vector<double>& each : shares) each.push_back(0);
     for (const auto& [limit, part] : by.ended) {
-      const auto at =
-          std::find(names.begin(), names.end(), outcome::short_cause(name_of(limit))) - names.begin();
+      const auto at = std::find(names.begin(), names.end(), outcome::short_cause(limit)) - names.begin();
       shares[static_cast<std::size_t>(at)].back() += pct * part;
     }
   }

@@ -66,8 +66,7 @@ void causes(Page& page, const study::OddsAnswer& m) {
   for (const study::CausesBy& c : m.odds.causes) {
     std::string text;
     for (const auto& [limit, part] : c.ended)
-      text +=
-          fmt::format("{}{} {}", text.empty() ? "" : ", ", outcome::short_cause(name_of(limit)), share(part));
+      text += fmt::format("{}{} {}", text.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
     page.item(fmt::format("by {}: {}", duration(c.by_h * hour_s), text.empty() ? "none ended" : text));
   }
 }

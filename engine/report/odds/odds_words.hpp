@@ -10,7 +10,7 @@
 
 namespace bide::report {
 
-inline constexpr std::array crew_order{"first person", "middle person", "last person"};
+inline constexpr std::array crew_order{"first person", "half of the crew", "last person"};
 
 std::string odds_hours(const std::optional<double>& h, double horizon_h);  // "14 h", "beyond 5 d"
 std::string share(double value);                                           // "12 %", "under 1 %"

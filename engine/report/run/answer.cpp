@@ -22,22 +22,22 @@ struct Clock {
   }
 };
 
-// The person who reaches it first (or last); -1 when nobody does.
-int who(const outcome::Outcome& outcome, Until PersonOutcome::*which, const std::optional<double>& at_s) {
-  if (!at_s) return -1;
+// The person who reaches it first (or last); empty when nobody does.
+std::string who(const outcome::Outcome& outcome, Until PersonOutcome::*which,
+                const std::optional<double>& at_s) {
+  if (!at_s) return "";
   for (std::size_t i = 0; i < outcome.persons.size(); ++i) {
-    if ((outcome.persons[i].*which).at_s == at_s) return static_cast<int>(i);
+    if ((outcome.persons[i].*which).at_s == at_s) return person_label(static_cast<int>(i));
   }
-  return -1;
+  return "";
 }
 
-void row(Page& page, const char* name, int person, const std::optional<double>& at_s, double horizon_s,
-         const Clock& clock) {
-  const std::string label = person >= 0 ? person_label(person) : "";
+void row(Page& page, const char* name, const std::string& label, const std::optional<double>& at_s,
+         double horizon_s, const Clock& clock) {
   if (at_s) {
-    page.line(fmt::format("  {:<7} {:<10} {:>8}   {}", name, label, duration(*at_s), clock(*at_s)));
+    page.line(fmt::format("  {:<5} {:<11} {:>8}   {}", name, label, duration(*at_s), clock(*at_s)));
   } else {
-    page.line(fmt::format("  {:<7} {:<10} {}", name, label, not_reached(horizon_s)));
+    page.line(fmt::format("  {:<5} {:<11} {}", name, label, not_reached(horizon_s)));
   }
 }
 
@@ -46,11 +46,11 @@ void block(Page& page, const Material& m, const char* title, const outcome::Crew
   page.heading(fmt::format("{}  [{}]", title, outcome::to_string(evidence.grade)));
   const double horizon_s = m.outcome.horizon_s;
   if (times.persons == 1) {
-    row(page, "", 0, times.first_s, horizon_s, clock);
+    row(page, "", person_label(0), times.first_s, horizon_s, clock);
     return;
   }
   row(page, "first", who(m.outcome, which, times.first_s), times.first_s, horizon_s, clock);
-  row(page, "median", -1, times.median_s, horizon_s, clock);
+  row(page, "half", "of the crew", times.half_s, horizon_s, clock);
   row(page, "last", who(m.outcome, which, times.last_s), times.last_s, horizon_s, clock);
   if (times.reached > 0 && times.reached < times.persons) {
     page.line(

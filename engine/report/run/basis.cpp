@@ -79,7 +79,7 @@ void print_events(Page& page, const Material& m) {
     const timeline::Event& event = *pick.event;
     const std::string when = clock(m.timeline.start_unix_s, event.time_s, 0);
     const std::string local = clock(m.timeline.start_unix_s, event.time_s, zone_h);
-    std::string text = page.outside(event.text.empty() ? event.kind : event.text);
+    std::string text = page.outside(event.text);
     if (pick.of_its_kind > 1) text += fmt::format(" (first of {})", pick.of_its_kind);
     page.paragraph(text, fmt::format("  {:>12} ({})  ", when, local.substr(local.size() - 5)), "    ");
   }

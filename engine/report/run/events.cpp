@@ -6,27 +6,30 @@
 namespace bide::report {
 namespace {
 
-bool has(const std::string& text, const char* word) {
-  return text.find(word) != std::string::npos;
-}
+using Kind = system::NoteKind;
 
-// 0 first. States of persons, then loss and damage, then the rest.
-int rank(const timeline::Event& event) {
-  for (const char* word : {"able", "conscious", "dead", "died", "death", "dies", "alive", "rescue"}) {
-    if (has(event.kind, word)) return 0;
+// 0 first. States of persons, then what befalls the raft, then the rest.
+int rank(Kind kind) {
+  switch (kind) {
+    case Kind::unable:
+    case Kind::able_again:
+    case Kind::unconscious:
+    case Kind::died:
+      return 0;
+    case Kind::failure:
+    case Kind::boarded:
+    case Kind::opened_for_air:
+      return 1;
+    default:
+      return 2;
   }
-  for (const char* word : {"out", "empty", "fail", "torn", "lost", "leak", "capsize", "board", "release",
-                           "co2", "for_air", "not_inflated"}) {
-    if (has(event.kind, word)) return 1;
-  }
-  return 2;
 }
 
 }  // namespace
 
 std::vector<PickedEvent> pick_events(const std::vector<timeline::Event>& events, std::size_t most) {
   constexpr int often = 3;
-  std::map<std::string, int> of_kind;
+  std::map<Kind, int> of_kind;
   for (const auto& event : events) ++of_kind[event.kind];
 
   struct Candidate {
@@ -34,9 +37,9 @@ std::vector<PickedEvent> pick_events(const std::vector<timeline::Event>& events,
     int rank;
   };
   std::vector<Candidate> candidates;
-  std::map<std::string, bool> shown;
+  std::map<Kind, bool> shown;
   for (const auto& event : events) {
-    const int place = rank(event);
+    const int place = rank(event.kind);
     const int count = of_kind[event.kind];
     if (place > 0 && count > often) {
       if (shown[event.kind]) continue;

@@ -8,6 +8,7 @@
 #include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
+#include "bide/timeline/record.hpp"
 
 namespace bide::report {
 namespace {
@@ -47,7 +48,7 @@ Json until_json(const std::optional<double>& at_s, const timeline::Timeline& tim
 Json caused_json(const outcome::Until& until, const timeline::Timeline& timeline,
                  const scenario::Limits& limits) {
   Json json = until_json(until.at_s, timeline);
-  json["limit"] = until.at_s ? Json(plain(until.limit)) : Json(nullptr);
+  json["limit"] = until.at_s ? Json(system::name_of(until.limit)) : Json(nullptr);
   json["cause"] = until.at_s ? Json(plain(outcome::plain_cause(until.limit, limits))) : Json(nullptr);
   json["evidence"] = evidence_json(until.evidence);
   return json;
@@ -60,7 +61,7 @@ Json person_json(const PersonOutcome& person, int index, const timeline::Timelin
   json["able_until"] = caused_json(person.able, timeline, limits);
   json["alive_until"] = caused_json(person.alive, timeline, limits);
   json["unconscious"] = until_json(person.unconscious_s, timeline);
-  json["next_limit"] = {{"limit", plain(person.next_limit)},
+  json["next_limit"] = {{"limit", system::name_of(person.next_limit)},
                         {"words", plain(outcome::short_cause(person.next_limit))},
                         {"margin_left_fraction", number(person.next_margin_fraction)}};
   json["hands_possible_h"] = number(person.hands_h);
@@ -79,7 +80,7 @@ Json person_json(const PersonOutcome& person, int index, const timeline::Timelin
 Json crew_json(const outcome::CrewTimes& times, const Evidence& evidence,
                const timeline::Timeline& timeline) {
   return {{"first", until_json(times.first_s, timeline)},
-          {"median", until_json(times.median_s, timeline)},
+          {"half", until_json(times.half_s, timeline)},
           {"last", until_json(times.last_s, timeline)},
           {"reached_count", times.reached},
           {"persons_count", times.persons},
@@ -135,7 +136,7 @@ Json events_json(const timeline::Timeline& timeline) {
     events.push_back({{"hours", hours(event.time_s)},
                       {"utc", iso_minute(timeline.start_unix_s + event.time_s)},
                       {"person", person_or_null(event.person)},
-                      {"kind", plain(event.kind)},
+                      {"kind", timeline::name_of(event.kind)},
                       {"text", plain(event.text, Letters::utf8, 400)},
                       {"asked", number(event.asked)},
                       {"given", number(event.given)},
@@ -148,7 +149,7 @@ Json crossings_json(const timeline::Timeline& timeline) {
   Json crossings = Json::array();
   for (const auto& crossing : timeline.crossings) {
     crossings.push_back({{"person", person_or_null(crossing.person)},
-                         {"limit", plain(crossing.limit)},
+                         {"limit", system::name_of(crossing.limit)},
                          {"hours", hours(crossing.time_s)},
                          {"slope_per_h", number(crossing.slope_per_h)},
                          {"upward", crossing.upward},

@@ -83,7 +83,7 @@ Json person() {
 
 Json crew_times() {
   return object({{"first", object(until())},
-                 {"median", described(object(until()), "when at least half the crew has reached it")},
+                 {"half", described(object(until()), "when at least half of the crew have reached it")},
                  {"last", object(until())},
                  {"reached_count", type("integer")},
                  {"persons_count", type("integer")},

@@ -60,7 +60,9 @@ html::Table times_table(const RunMaterial& material) {
   const struct {
     const char* word;
     Which which;
-  } rows[] = {{"first", &CrewTimes::first_s}, {"median", &CrewTimes::median_s}, {"last", &CrewTimes::last_s}};
+  } rows[] = {{"first person", &CrewTimes::first_s},
+              {"half of the crew", &CrewTimes::half_s},
+              {"last person", &CrewTimes::last_s}};
   for (const auto& [name, times, evidence] : {std::tuple{"able until", &able, &m.outcome.able_evidence},
                                               std::tuple{"alive until", &alive, &m.outcome.alive_evidence}})
     for (const auto& row : rows) {

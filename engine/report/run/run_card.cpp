@@ -24,8 +24,8 @@ std::map<int, std::vector<Given>> given(const Material& m) {
   std::map<int, std::vector<Given>> out;
   for (const timeline::Event& event : m.timeline.events) {
     if (event.person < 0) continue;
-    const bool water = event.kind == "water_issued";
-    if (!water && event.kind != "food_issued") continue;
+    const bool water = event.kind == system::NoteKind::water_issued;
+    if (!water && event.kind != system::NoteKind::food_issued) continue;
     std::vector<Given>& day = out[static_cast<int>(event.time_s / day_s)];
     day.resize(m.outcome.persons.size());
     Given& one = day[static_cast<std::size_t>(event.person)];

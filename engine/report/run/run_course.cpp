@@ -49,7 +49,8 @@ void add_band(Chart& chart, const Material& m, const std::vector<Curve>& curves)
     if (alive.empty()) break;
     std::sort(alive.begin(), alive.end());
     const double hours = time_s / hour_s;
-    middle.points.push_back({hours, alive[alive.size() / 2]});
+    const std::size_t low = (alive.size() - 1) / 2, high = alive.size() / 2;
+    middle.points.push_back({hours, 0.5 * (alive[low] + alive[high])});
     band.points.push_back({hours, Point::none, alive.front(), alive.back(), ""});
   }
   chart.series.push_back(std::move(band));
@@ -71,16 +72,26 @@ Chart of_persons(const Material& m, const char* title, const char* sentence, con
   return out;
 }
 
-// A level across the whole chart, once something came more than half of the way to it from `normal`.
-void add_limit(Chart& chart, const Material& m, const std::string& name, double limit, double normal) {
-  const auto near = [&](double y) { return (y - normal) / (limit - normal) > 0.5; };
-  const bool wanted = std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& series) {
-    return std::any_of(series.points.begin(), series.points.end(), [&](const Point& point) {
-      return near(point.y) || (series.kind == Kind::band && (near(point.low) || near(point.high)));
-    });
-  });
-  if (!wanted) return;
-  chart.series.push_back({name, Kind::line, {{0, limit}, {m.timeline.horizon_s / hour_s, limit}}, 5});
+// The limits of being able on what the chart shows, each across the whole of it once something came more than
+// half of the way there.
+void add_limits(Chart& chart, const Material& m, system::quantity::Id shown) {
+  const scenario::Limits stated = m.scenario.scenario.limits.value_or(scenario::Limits{});
+  std::vector<Series> marks;
+  for (const system::LimitRow& row : system::limits) {
+    if (row.of != shown || row.meaning != system::Meaning::unable || row.stated == nullptr) continue;
+    const double limit = (stated.*row.stated).value(), normal = system::quantities[shown].normal;
+    const auto near = [&](double y) { return (y - normal) / (limit - normal) > 0.5; };
+    if (std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& series) {
+          return std::any_of(series.points.begin(), series.points.end(), [&](const Point& point) {
+            return near(point.y) || (series.kind == Kind::band && (near(point.low) || near(point.high)));
+          });
+        }))
+      marks.push_back({fmt::format("limit of being able, {}", row.cause),
+                       Kind::line,
+                       {{0, limit}, {m.timeline.horizon_s / hour_s, limit}},
+                       5});
+  }
+  for (Series& mark : marks) chart.series.push_back(std::move(mark));
 }
 
 Chart temperatures(const Material& m) {
@@ -96,14 +107,9 @@ Chart temperatures(const Material& m) {
 }
 
 Chart core(const Material& m) {
-  constexpr double well_degC = 37;
   Chart out = of_persons(m, "Core temperature", "Deep body temperature of each person while alive.",
                          {"core", "degC"}, &PersonSeries::core_degC);
-  const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
-  if (limits.able_core_low_degC)
-    add_limit(out, m, "limit of being able, cold", *limits.able_core_low_degC, well_degC);
-  if (limits.able_core_high_degC)
-    add_limit(out, m, "limit of being able, heat", *limits.able_core_high_degC, well_degC);
+  add_limits(out, m, system::quantity::core);
   return out;
 }
 
@@ -111,9 +117,7 @@ Chart deficit(const Material& m) {
   Chart out = of_persons(m, "Water lost and not replaced",
                          "Water deficit of each person, in per cent of body mass, while alive.",
                          {"water deficit", "% of body mass", true}, &PersonSeries::water_deficit_pct);
-  const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
-  if (limits.able_water_deficit_pct)
-    add_limit(out, m, "limit of being able", *limits.able_water_deficit_pct, 0);
+  add_limits(out, m, system::quantity::deficit);
   return out;
 }
 
@@ -129,8 +133,7 @@ Chart foul_air(const Material& m) {
   Chart out = base(m, "Carbon dioxide inside",
                    "Carbon dioxide in the air of the raft; outside has about 420 ppm.", {"CO2", "ppm", true});
   add_lines(out, {{"inside the raft", &m.timeline.time_s, &m.timeline.co2_ppm, m.outcome.watched_s}});
-  const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
-  if (limits.able_co2_ppm) add_limit(out, m, "limit of being able", *limits.able_co2_ppm, 0);
+  add_limits(out, m, system::quantity::co2);
   return out;
 }
 

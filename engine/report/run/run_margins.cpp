@@ -10,8 +10,8 @@
 namespace bide::report::pages {
 namespace {
 
-std::string name_of(const std::string& limit) {
-  const bool lethal = limit.find("lethal") != std::string::npos;
+std::string title_of(system::Limit limit) {
+  const bool lethal = system::row_of(limit).meaning == system::Meaning::lethal;
   return fmt::format("{}: {}", lethal ? "alive" : "able", outcome::short_cause(limit));
 }
 
@@ -28,7 +28,7 @@ html::Section margins_section(const Material& m) {
   chart.x = {"limit"};
   chart.y = {"of the way to the limit", "%", true};
   const std::vector<outcome::Margin> all = outcome::margins(m.timeline, m.outcome, m.scenario);
-  for (const outcome::Margin& each : all) chart.categories.push_back(name_of(each.limit));
+  for (const outcome::Margin& each : all) chart.categories.push_back(title_of(each.limit));
   const std::size_t persons = m.outcome.persons.size();
   if (persons <= most_lines) {
     for (std::size_t p = 0; p < persons; ++p) {

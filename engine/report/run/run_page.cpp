@@ -49,10 +49,10 @@ html::Series nights(const Material& material) {
     if (to > from) out.points.push_back({from / hour_s, html::Point::none, from / hour_s, to / hour_s, ""});
   };
   for (const timeline::Event& event : material.timeline.events) {
-    if (event.kind == "darkness") {
+    if (event.kind == system::NoteKind::darkness) {
       dark = true;
       from_s = event.time_s;
-    } else if (event.kind == "daylight") {
+    } else if (event.kind == system::NoteKind::daylight) {
       if (dark || first) add(from_s, event.time_s);  // before the first event: since the start
       dark = false;
     } else {

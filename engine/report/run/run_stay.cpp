@@ -42,7 +42,7 @@ void add_light(const Material& m, Rows& rows, Series& light) {
   add(light, row, from_s, m.timeline.horizon_s);
 }
 
-// Each person of a small crew, else the first, the median and the last.
+// Each person of a small crew, else the first, half of the crew and the last.
 void add_persons(const Material& m, Rows& rows, Series& able, Series& unable) {
   const auto add_row = [&](const std::string& name, const std::optional<double>& able_s,
                            const std::optional<double>& alive_s) {
@@ -53,7 +53,7 @@ void add_persons(const Material& m, Rows& rows, Series& able, Series& unable) {
   const outcome::CrewTimes &able_s = m.outcome.able, &alive_s = m.outcome.alive;
   if (m.outcome.persons.size() > most_persons) {
     add_row("first of the crew", able_s.first_s, alive_s.first_s);
-    add_row("median of the crew", able_s.median_s, alive_s.median_s);
+    add_row("half of the crew", able_s.half_s, alive_s.half_s);
     add_row("last of the crew", able_s.last_s, alive_s.last_s);
     return;
   }
@@ -75,10 +75,10 @@ void add_air(const Material& m, Rows& rows, Series& open) {
   bool is_open = false;
   double from_s = 0;
   for (const timeline::Event& event : m.timeline.events) {
-    if (event.kind == "opened_for_air" && !is_open) {
+    if (event.kind == system::NoteKind::opened_for_air && !is_open) {
       is_open = true;
       from_s = event.time_s;
-    } else if (event.kind == "closed_again" && is_open) {
+    } else if (event.kind == system::NoteKind::closed_again && is_open) {
       is_open = false;
       add(open, rows.row("opened for air"), from_s, event.time_s);
     }
@@ -116,7 +116,7 @@ html::Table events(const Material& m) {
   out.columns = {{"when", false}, {"hours", true}, {"what", false}};
   for (const PickedEvent& pick : picked) {
     const timeline::Event& event = *pick.event;
-    std::string text = event.text.empty() ? event.kind : event.text;
+    std::string text = event.text;
     if (pick.of_its_kind > 1) text += fmt::format(" (first of {})", pick.of_its_kind);
     out.rows.push_back({both_clocks(m.timeline.start_unix_s, event.time_s, zone_h),
                         two_figures(event.time_s / hour_s), text});

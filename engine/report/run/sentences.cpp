@@ -22,7 +22,7 @@ std::string until_words(const Until& until, double horizon_s, const scenario::Li
 }
 
 std::string next_words(const PersonOutcome& person) {
-  if (person.next_limit.empty()) return "";
+  if (person.next_limit == system::Limit::none) return "";
   const double left = std::clamp(person.next_margin_fraction, 0.0, 1.0);
   return fmt::format(" Next limit: {}, {} of the way to it left.", outcome::short_cause(person.next_limit),
                      percent(100 * left));

@@ -110,11 +110,11 @@ std::optional<std::string> write_study_csv(const study::Study& study, const std:
       const double value = made ? output.of(result) : study::not_there;
       row += std::isfinite(value) ? fmt::format(",{:.10g}", value) : ",";
     }
-    const auto cause = [&](double study::PersonResult::*time, timeline::Limit study::PersonResult::*why) {
+    const auto cause = [&](double study::PersonResult::*time, system::Limit study::PersonResult::*why) {
       if (!made) return "";
       const auto first = std::min_element(result.persons.begin(), result.persons.end(),
                                           [&](const auto& a, const auto& b) { return a.*time < b.*time; });
-      return timeline::name_of((*first).*why);
+      return system::name_of((*first).*why);
     };
     row += fmt::format(",{},{},{}\n",
                        cause(&study::PersonResult::able_until_s, &study::PersonResult::able_cause),

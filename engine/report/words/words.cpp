@@ -12,22 +12,26 @@
 namespace bide::report {
 namespace {
 
-// The step a clock time is rounded to: about half the last figure that `duration` shows.
-double clock_step_s(double since_start_s) {
-  if (since_start_s < 2 * hour_s) return 5 * minute_s;
-  if (since_start_s < 10 * hour_s) return 10 * minute_s;
-  if (since_start_s < 100 * hour_s) return hour_s;
-  return 6 * hour_s;
+// To two significant figures.
+double rounded_to_two(double value) {
+  if (value == 0 || !std::isfinite(value)) return value;
+  const double unit = std::pow(10.0, std::floor(std::log10(std::abs(value))) - 1);
+  return std::round(value / unit) * unit;
+}
+
+// As `duration` shows it.
+double as_shown_s(double seconds) {
+  if (seconds >= 2 * hour_s) return rounded_to_two(seconds / hour_s) * hour_s;
+  const double minutes = std::round(seconds / minute_s);
+  return (minutes < 10 ? minutes : rounded_to_two(minutes)) * minute_s;
 }
 
 constexpr const char* months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                   "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 
-CivilTime rounded(double start_unix_s, double since_start_s, int zone_h) {
-  const double step_s = clock_step_s(since_start_s);
-  // Rounded in UTC, so that both clocks differ by whole hours.
-  const double utc_s = std::round((start_unix_s + since_start_s) / step_s) * step_s;
-  return civil_from_unix_s(utc_s + zone_h * hour_s);
+CivilTime clock_of(double start_unix_s, double since_start_s, int zone_h) {
+  return civil_from_unix_s(std::round((start_unix_s + as_shown_s(since_start_s)) / minute_s) * minute_s +
+                           zone_h * hour_s);
 }
 
 }  // namespace
@@ -88,15 +92,15 @@ std::string zone_name(int zone_h) {
 }
 
 std::string clock(double start_unix_s, double since_start_s, int zone_h) {
-  const CivilTime time = rounded(start_unix_s, since_start_s, zone_h);
+  const CivilTime time = clock_of(start_unix_s, since_start_s, zone_h);
   return fmt::format("{} {} {:02d}:{:02d}", time.day, months[time.month - 1], time.hour, time.minute);
 }
 
 std::string both_clocks(double start_unix_s, double since_start_s, int zone_h) {
   const std::string utc = clock(start_unix_s, since_start_s, 0) + " UTC";
   if (zone_h == 0) return utc;
-  const CivilTime there = rounded(start_unix_s, since_start_s, zone_h);
-  const CivilTime here = rounded(start_unix_s, since_start_s, 0);
+  const CivilTime there = clock_of(start_unix_s, since_start_s, zone_h);
+  const CivilTime here = clock_of(start_unix_s, since_start_s, 0);
   const std::string date =
       there.day == here.day ? "" : fmt::format("{} {} ", there.day, months[there.month - 1]);
   return fmt::format("{} ({}{:02d}:{:02d} local)", utc, date, there.hour, there.minute);

@@ -1,8 +1,8 @@
 // How results are put into words, so that no number looks better than it is.
 //
 // Rules: two significant figures; temperatures in whole degrees; minutes only under two hours; a limit not
-// reached says "not reached within 5 d"; people are Person A, B...; a clock time is as coarse as its
-// duration.
+// reached says "not reached within 5 d"; people are Person A, B...; a clock time is the start plus the time
+// as its duration shows it, so that the two on one line agree.
 #pragma once
 
 #include <optional>
@@ -30,7 +30,7 @@ std::string person_column_prefix(int index);  // index from 0: "person_a_"
 int zone_hours(double longitude_deg);
 std::string zone_name(int zone_h);  // "UTC+3"
 
-// An instant, coarse as a time `since_start_s` after the start is: "3 Feb 18:05", "3 Feb 18:00".
+// The start plus `since_start_s` as duration() shows it: "3 Feb 18:05".
 std::string clock(double start_unix_s, double since_start_s, int zone_h);
 // "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
 std::string both_clocks(double start_unix_s, double since_start_s, int zone_h);

@@ -6,9 +6,7 @@
 #include <utility>
 
 #include "bide/body/hands.hpp"
-#include "bide/constants/evidence.hpp"
 #include "bide/core/units.hpp"
-#include "bide/outcome/measures.hpp"
 #include "bide/system/readings.hpp"
 #include "bide/timeline/balance.hpp"
 
@@ -17,7 +15,6 @@ namespace bide::study {
 namespace {
 
 constexpr double ppm = 1e6;
-constexpr double hand_task_possible = 0.5;  // of full ability, as in the outcome of a single run
 
 // Columns of a row: the cabin's, then each person's.
 enum CabinColumn : std::size_t { inside_air, co2_ppm, water, food, cabin_columns };
@@ -36,14 +33,16 @@ std::size_t place(std::size_t person, PersonColumn column) {
   return cabin_columns + person * person_columns + column;
 }
 
-double value_or(const std::optional<outcome::Extreme>& extreme, double otherwise) {
-  return extreme ? extreme->value : otherwise;
-}
-
-// First time a store was empty: 0 when there was none, beyond the horizon when it lasts.
-double out_at_s(const std::vector<double>& time_s, const std::vector<double>& left) {
-  const auto empty = std::find_if(left.begin(), left.end(), [](double v) { return v <= 0; });
-  return empty == left.end() ? beyond_horizon : time_s[static_cast<std::size_t>(empty - left.begin())];
+// When a store runs out: 0 when there was none, beyond the horizon when it lasts.
+double out_at_s(const outcome::StoreFigures& store) {
+  switch (store.state) {
+    case outcome::StoreState::none_aboard:
+      return 0;
+    case outcome::StoreState::runs_out:
+      return store.at_s;
+    default:
+      return beyond_horizon;
+  }
 }
 
 // The most output times there are: the grid from 0, and the end.
@@ -128,37 +127,33 @@ std::vector<double> BlockRecord::column(int l, std::size_t at, std::size_t rows)
 
 PersonResult BlockRecord::read_person(int l, std::size_t p, const std::vector<double>& time_s,
                                       const timeline::Fate& fate) const {
-  PersonResult r;
-  const double end_s = time_s.back();
-  const double able_s = fate.able_until_s.value_or(end_s), alive_s = fate.alive_until_s.value_or(end_s);
+  const double end_s = time_s.back(), alive_s = fate.alive_until_s.value_or(end_s);
   const auto of = [&](PersonColumn c) { return column(l, place(p, c), time_s.size()); };
+  PersonResult r{outcome::person_figures(
+      time_s, {of(core), of(finger), of(deficit), of(osmolality), of(shivering), of(ability)}, fate, end_s)};
   r.able_until_s = fate.able_until_s.value_or(beyond_horizon);
   r.alive_until_s = fate.alive_until_s.value_or(beyond_horizon);
   r.unconscious_s = fate.unconscious_s.value_or(beyond_horizon);
   r.able_cause = fate.able_cause, r.alive_cause = fate.alive_cause, r.next_cause = fate.next_cause;
   r.next_margin_fraction = fate.nearest_margin_fraction;
-  const std::vector<double> core_degC = of(core);
-  r.lowest_core_degC = value_or(outcome::lowest(time_s, core_degC, alive_s), core_degC.front());
-  r.highest_core_degC = value_or(outcome::highest(time_s, core_degC, alive_s), core_degC.front());
-  r.lowest_finger_degC = value_or(outcome::lowest(time_s, of(finger), alive_s), 0);
-  r.worst_water_deficit_pct = value_or(outcome::highest(time_s, of(deficit), alive_s), 0);
-  r.worst_osmolality_mOsm_kg = value_or(outcome::highest(time_s, of(osmolality), alive_s), 0);
-  r.hands_h = outcome::hours_above(time_s, of(ability), hand_task_possible, able_s);
-  r.shivering_h = outcome::hours_above(time_s, of(shivering), constants::shivering_counted_W, alive_s);
   r.cold_feet_h = outcome::value_at(time_s, of(cold_feet), alive_s).value_or(0) / hour_s;
   return r;
 }
 
 void BlockRecord::read_cabin(int l, const std::vector<double>& time_s, double until_s,
                              SampleResult& out) const {
-  const std::vector<double> inside = column(l, inside_air, time_s.size()),
-                            co2 = column(l, co2_ppm, time_s.size());
-  out.coldest_inside_degC = value_or(outcome::lowest(time_s, inside, until_s), inside.front());
-  out.warmest_inside_degC = value_or(outcome::highest(time_s, inside, until_s), inside.front());
-  out.highest_co2_ppm = value_or(outcome::highest(time_s, co2, until_s), co2.front());
-  out.co2_above_5000_ppm_h = outcome::hours_above(time_s, co2, constants::co2_workday_ppm, until_s);
-  out.co2_above_15000_ppm_h = outcome::hours_above(time_s, co2, constants::co2_headache_ppm, until_s);
-  out.co2_above_30000_ppm_h = outcome::hours_above(time_s, co2, constants::co2_short_term_ppm, until_s);
+  const outcome::CabinFigures cabin = outcome::cabin_figures(
+      time_s, {column(l, inside_air, time_s.size()), column(l, co2_ppm, time_s.size())},
+      system_->compiled().structure.boarding_s, until_s);
+  const auto value = [](const std::optional<outcome::Extreme>& extreme) {
+    return extreme ? extreme->value : not_there;
+  };
+  out.coldest_inside_degC = value(cabin.coldest_inside_degC);
+  out.warmest_inside_degC = value(cabin.warmest_inside_degC);
+  out.highest_co2_ppm = value(cabin.highest_co2_ppm);
+  out.co2_above_5000_ppm_h = cabin.co2_above_5000_ppm_h;
+  out.co2_above_15000_ppm_h = cabin.co2_above_15000_ppm_h;
+  out.co2_above_30000_ppm_h = cabin.co2_above_30000_ppm_h;
 }
 
 SampleResult BlockRecord::read(int l, const timeline::Watch<T>& watch) const {
@@ -174,10 +169,10 @@ SampleResult BlockRecord::read(int l, const timeline::Watch<T>& watch) const {
     out.persons.push_back(read_person(l, p, time_s, fates[p]));
     last_alive_s = std::max(last_alive_s, out.persons.back().alive_until_s);
   }
-  const std::vector<double> water_L = column(l, water, end.rows);
-  out.water_out_s = out_at_s(time_s, water_L);
-  out.food_out_s = out_at_s(time_s, column(l, food, end.rows));
-  out.water_left_L = water_L.back();
+  const outcome::StoreFigures water_L = outcome::store_figures(time_s, column(l, water, end.rows));
+  out.water_out_s = out_at_s(water_L);
+  out.water_left_L = water_L.left;
+  out.food_out_s = out_at_s(outcome::store_figures(time_s, column(l, food, end.rows)));
   if (system_->compiled().structure.has_raft)
     read_cabin(l, time_s, std::min(last_alive_s, time_s.back()), out);
   return out;

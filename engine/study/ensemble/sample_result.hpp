@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-#include "bide/timeline/limits.hpp"
+#include "bide/outcome/figures.hpp"
 
 namespace bide::study {
 
@@ -20,15 +20,12 @@ inline constexpr double beyond_horizon = std::numeric_limits<double>::infinity()
 // The figure does not exist for this simulation.
 inline constexpr double not_there = std::numeric_limits<double>::quiet_NaN();
 
-struct PersonResult {
+struct PersonResult : outcome::PersonFigures {
   double able_until_s = beyond_horizon, alive_until_s = beyond_horizon, unconscious_s = beyond_horizon;
-  timeline::Limit able_cause = timeline::Limit::none, alive_cause = timeline::Limit::none;
-  timeline::Limit next_cause = timeline::Limit::none;  // the nearest limit not yet reached
-  double next_margin_fraction = 0;                     // of the way to it that is left
-  double lowest_core_degC = 0, highest_core_degC = 0, lowest_finger_degC = 0;
-  double worst_water_deficit_pct = 0, worst_osmolality_mOsm_kg = 0;
-  double hands_h = 0;  // able, and a hand task is possible
-  double shivering_h = 0, cold_feet_h = 0;
+  system::Limit able_cause = system::Limit::none, alive_cause = system::Limit::none;
+  system::Limit next_cause = system::Limit::none;  // the nearest limit not yet reached
+  double next_margin_fraction = 0;                 // of the way to it that is left
+  double cold_feet_h = 0;
 };
 
 struct SampleResult {

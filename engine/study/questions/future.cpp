@@ -10,7 +10,7 @@ namespace {
 
 template <class Time, class Cause>
 void in_order(const std::vector<PersonResult>& persons, Time time, Cause cause,
-              std::array<float, who_count>& hours, std::array<timeline::Limit, who_count>& causes) {
+              std::array<float, who_count>& hours, std::array<system::Limit, who_count>& causes) {
   std::vector<const PersonResult*> sorted;
   for (const PersonResult& p : persons) sorted.push_back(&p);
   std::stable_sort(sorted.begin(), sorted.end(),

@@ -14,13 +14,13 @@
 
 namespace bide::study {
 
-// The middle person is the one by whom half of the crew, or just over, have come to it.
-enum Who : std::size_t { first_person, middle_person, last_person, who_count };
+// half_of_crew: the person by whom at least half of the crew have come to it, as in outcome::CrewTimes.
+enum Who : std::size_t { first_person, half_of_crew, last_person, who_count };
 
 struct Future {
   std::uint64_t sample = 0;
   std::array<float, who_count> able_h{}, alive_h{};
-  std::array<timeline::Limit, who_count> able_cause{}, alive_cause{};
+  std::array<system::Limit, who_count> able_cause{}, alive_cause{};
   float rescue_h = std::numeric_limits<float>::infinity();  // infinite: no help comes, or not considered
   float held_back_h = 0;                                    // of help, as in Help
   bool no_weather_for_help = false;

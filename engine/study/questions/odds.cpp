@@ -77,7 +77,7 @@ void read_quantiles(const Futures& futures, std::size_t cases, Hours hours, std:
 }
 
 std::vector<CausesBy> causes_by(const Futures& futures, std::size_t cases, std::vector<CausesBy> by) {
-  std::vector<std::array<std::size_t, static_cast<std::size_t>(timeline::Limit::none) + 1>> counts(by.size());
+  std::vector<std::array<std::size_t, static_cast<std::size_t>(system::Limit::none) + 1>> counts(by.size());
   futures([&](const Future& f) {
     for (std::size_t i = 0; i < by.size(); ++i)
       if (hour(f, &Future::able_h, first_person) <= by[i].by_h)
@@ -87,7 +87,7 @@ std::vector<CausesBy> causes_by(const Futures& futures, std::size_t cases, std::
     auto& ended = by[i].ended;
     for (std::size_t cause = 0; cause < counts[i].size(); ++cause)
       if (counts[i][cause] > 0)
-        ended.emplace_back(static_cast<timeline::Limit>(cause),
+        ended.emplace_back(static_cast<system::Limit>(cause),
                            static_cast<double>(counts[i][cause]) / static_cast<double>(cases));
     std::stable_sort(ended.begin(), ended.end(),
                      [](const auto& a, const auto& b) { return a.second > b.second; });

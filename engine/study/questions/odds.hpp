@@ -45,7 +45,7 @@ struct Window {
 struct CausesBy {
   double by_h = 0;
   // Share of futures in which the first person's ability has ended by then, by what ended it; largest first.
-  std::vector<std::pair<timeline::Limit, double>> ended;
+  std::vector<std::pair<system::Limit, double>> ended;
 };
 
 // Shares at one time: the first person still able, somebody still able, everybody alive, somebody alive.

@@ -41,7 +41,7 @@ std::size_t sample_bytes(std::size_t persons) {
   PersonResult person;
   each_crew_number(result, [&](double) { bytes += number_bytes; });
   each_number(person, [&](double) { bytes += persons * number_bytes; });
-  each_cause(person, [&](timeline::Limit) { bytes += persons * cause_bytes; });
+  each_cause(person, [&](system::Limit) { bytes += persons * cause_bytes; });
   return bytes;
 }
 
@@ -67,7 +67,7 @@ void write_sample(const SampleResult& result, std::span<std::byte> out) {
   each_crew_number(result, number);
   for (const PersonResult& person : result.persons) {
     each_number(person, number);
-    each_cause(person, [&](timeline::Limit cause) { out[at++] = static_cast<std::byte>(cause); });
+    each_cause(person, [&](system::Limit cause) { out[at++] = static_cast<std::byte>(cause); });
   }
 }
 
@@ -96,11 +96,11 @@ SampleResult read_sample(std::uint64_t index, std::size_t persons, std::span<con
   result.persons.resize(persons);
   for (PersonResult& person : result.persons) {
     each_number(person, number);
-    each_cause(person, [&](timeline::Limit& cause) {
+    each_cause(person, [&](system::Limit& cause) {
       const auto held = static_cast<unsigned char>(bytes[at++]);
-      if (held > static_cast<unsigned char>(timeline::Limit::none))
+      if (held > static_cast<unsigned char>(system::Limit::none))
         throw std::invalid_argument("read_sample: a cause that does not exist");
-      cause = static_cast<timeline::Limit>(held);
+      cause = static_cast<system::Limit>(held);
     });
   }
   return result;
