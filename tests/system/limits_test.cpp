@@ -1,0 +1,67 @@
+#include "bide/system/limits.hpp"
+
+#include <doctest/doctest.h>
+
+#include <set>
+#include <string>
+
+#include "support/runs.hpp"
+
+using namespace bide;
+using system::Limit;
+
+TEST_CASE("every limit has a name of its own, a cause and a clause") {
+  std::set<std::string> names;
+  for (const system::LimitRow& row : system::limits) {
+    CAPTURE(row.name);
+    CHECK(names.insert(row.name).second);
+    CHECK(std::string(row.cause) != "");
+    CHECK((row.id == Limit::lost_airway || std::string(row.clause) != ""));
+  }
+  CHECK(std::string(system::name_of(Limit::none)).empty());
+}
+
+// The scenario's parts per million are fractions in the state, its percent of protein too.
+TEST_CASE("levels in force are those of the scenario in the units of the state") {
+  const test::Run run = test::load_run(test::minimal_text);
+  CHECK(run.compiled.limits[Limit::able_co2] == doctest::Approx(0.04));
+  CHECK(run.compiled.limits[Limit::lethal_protein] == doctest::Approx(0.38));
+  CHECK(run.compiled.limits[Limit::able_core_low] == 33);
+}
+
+// Elia 1992: 1 kg of fat left at death. Who starts with 1.5 kg dies with half of it, 0.75 kg.
+TEST_CASE("the very lean die with half of their fat") {
+  const test::Run run = test::load_run(test::minimal_text);
+  body::Build<double> person = run.compiled.persons[0];
+  for (const auto& [start_kg, left_kg] : {std::pair{9.0, 1.0}, {2.5, 1.0}, {1.5, 0.75}, {0.9, 0.45}}) {
+    person.fat_kg = start_kg;
+    CHECK(system::levels_of(run.compiled.limits, person)[Limit::lethal_fat] == doctest::Approx(left_kg));
+  }
+}
+
+TEST_CASE("a value on the level is not past it, on either side") {
+  CHECK_FALSE(system::beyond(system::row_of(Limit::able_core_low), 33.0, 33.0));
+  CHECK(system::beyond(system::row_of(Limit::able_core_low), 32.9, 33.0));
+  CHECK_FALSE(system::beyond(system::row_of(Limit::able_core_high), 40.0, 40.0));
+  CHECK(system::beyond(system::row_of(Limit::able_core_high), 40.1, 40.0));
+}
+
+TEST_CASE("lanes past different limits do not mix") {
+  const test::Run run = test::load_run(test::minimal_text);
+  system::Levels<BlockLanes> levels;
+  system::Quantities<BlockLanes> values;
+  for (std::size_t i = 0; i < system::level_count; ++i)
+    levels.by_limit[i] = BlockLanes(run.compiled.limits.by_limit[i]);
+  for (const auto& each : system::quantities) values[each.id] = BlockLanes(each.normal);
+  set_lane(values[system::quantity::core], 1, 32.0);
+  set_lane(values[system::quantity::core], 2, 23.0);
+  const auto past = system::past_limits(values, levels);
+  const auto is = [](const auto& mask, int l) {
+    return lane(select(mask, BlockLanes(1), BlockLanes(0)), l) > 0;
+  };
+  CHECK_FALSE(is(past.unable, 0));
+  CHECK(is(past.unable, 1));
+  CHECK_FALSE(is(past.lethal, 1));
+  CHECK(is(past.lethal, 2));
+  CHECK(is(past.unconscious, 2));
+}
