@@ -89,7 +89,7 @@ TEST_CASE("the coldest inside says whether it was dark") {
 TEST_CASE("flows are compared from when all are aboard to the first death") {
   timeline::Timeline a = test::synthetic_timeline(2), b = test::synthetic_timeline(2);
   b.fates[0].alive_until_s.reset();
-  b.events.insert(b.events.begin(), {1200, -1, "boarded", "", 0, 0, ""});
+  b.boarded_s = 1200;
   const outcome::Window window = outcome::common_window(a, b);
   CHECK(window.from_s == 1200);
   CHECK(window.to_s == 60 * hour_s);
@@ -103,9 +103,9 @@ TEST_CASE("flows are compared from when all are aboard to the first death") {
 // Person A 6 %, Person B 2.4 % at 60 h; two persons drank 3 L and 1 L.
 TEST_CASE("water is counted for each person in the mean") {
   timeline::Timeline t = test::synthetic_timeline(2);
-  t.events = {{3600, 0, "water_issued", "", 3, 3, "L"},
-              {7200, 1, "water_issued", "", 3, 1, "L"},
-              {61 * hour_s, 1, "water_issued", "", 9, 9, "L"}};
+  t.events = {{3600, 0, system::NoteKind::water_issued, "", 3, 3, "L"},
+              {7200, 1, system::NoteKind::water_issued, "", 3, 1, "L"},
+              {61 * hour_s, 1, system::NoteKind::water_issued, "", 9, 9, "L"}};
   const outcome::WaterFlows water = outcome::water_flows(t, {0, 60 * hour_s});
   CHECK(water.drunk_L == doctest::Approx(2));
   CHECK(water.deficit_pct == doctest::Approx(4.2));

@@ -80,9 +80,12 @@ std::string random_scenario(unsigned seed) {
         "wind_speed_m_s": {:.1f}}},
       {}"crew": [{}], "boarding": {{"kind": "{}"{}}}, "stores": {{"pack": "none"}},
       "limits": {{"lethal_water_deficit_pct": {:.1f}, "lethal_core_low_degC": {:.1f}}}}})",
-      d.between(5, 120), hot ? d.between(28, 42) : d.between(0, 15), hot ? d.between(24, 31) : d.between(1, 15),
-      d.between(1, 18), raft ? R"("raft": {"kind": "offshore_4"}, )" : "", crew,
-      !raft ? "none" : swim ? "swim" : "dry",
+      d.between(5, 120), hot ? d.between(28, 42) : d.between(0, 15),
+      hot ? d.between(24, 31) : d.between(1, 15), d.between(1, 18),
+      raft ? R"("raft": {"kind": "offshore_4"}, )" : "", crew,
+      !raft  ? "none"
+      : swim ? "swim"
+             : "dry",
       raft && swim ? fmt::format(R"(, "minutes_in_water": {:.1f})", d.between(3, 200)) : "",
       d.between(11, 20), d.between(22, 28));
 }
