@@ -132,9 +132,11 @@ void check_boarding(Rules& r) {
     r.reader.report("/boarding/minutes_in_water",
                     fmt::format("found 0 min with boarding kind {}; allowed above 0, or boarding kind dry",
                                 word(b.kind)));
-  // Water wets whoever swims in it, whatever is stated.
-  r.only_with(b.kind == BoardingKind::dry, false, b.wet_fraction.has_value(), "/boarding/wet_fraction",
-              "boarding kind dry");
+  // Water wets whoever swims in it: 1 is what stands then, and what is written back.
+  if (b.kind != BoardingKind::dry && b.wet_fraction.value_or(1) < 1 && r.sound({"/boarding/wet_fraction"}))
+    r.reader.report("/boarding/wet_fraction",
+                    fmt::format("found {} with boarding kind {}; allowed 1, since water soaks all clothing",
+                                *b.wet_fraction, word(b.kind)));
   constexpr double minutes_per_hour = 60;
   const double duration_min = r.scenario.duration_h * minutes_per_hour;
   if (b.kind == BoardingKind::none && b.minutes_in_water.value_or(duration_min) < duration_min &&

@@ -65,7 +65,7 @@ constexpr bool fits(int total, bool from_a_node, bool to_a_node, const std::arra
     if (a.entry == total)
       return a.side == Entry::came   ? !from_a_node
              : a.side == Entry::went ? !to_a_node
-                                    : from_a_node && to_a_node;
+                                     : from_a_node && to_a_node;
   return true;
 }
 

@@ -42,7 +42,7 @@ TEST_CASE("an outcome is read off a timeline of straight lines") {
 
   const auto& b = o.persons[1];
   CHECK_FALSE(b.able.at_s);
-  CHECK(b.able.limit != system::Limit::none);
+  CHECK(b.able.limit == system::Limit::none);
   CHECK(b.able_h == doctest::Approx(120));
   CHECK(b.hands_h == doctest::Approx(40));
   CHECK(b.next_limit == system::Limit::able_water_deficit);

@@ -25,6 +25,7 @@ void print_air() {
 
 // sun: time, place, then apparent elevation and azimuth. day: the same, then rise, noon and set.
 void print_sun() {
+  using namespace bide;
   using namespace bide::weather;
   constexpr double start_unix_s = 1924992000;  // 2031-01-01 00:00 UTC
   constexpr double degrees_per_hour = 15;

@@ -14,7 +14,7 @@ using study::LeverTried;
 
 namespace {
 
-const scenario::Lever shut = {"shut", "entrance nearly shut", "judgement", {}, {}, {}, 0, 0, true};
+const scenario::Lever shut = {"shut", "entrance nearly shut", "judgement", {}, {}, {}, 0, 0, false, true};
 const scenario::Lever litre = {"litre", "one more litre each", "judgement", {}, {}, {}, 2.2, 2.4, false};
 
 // As it is 40 h able, 60 h alive within five days.

@@ -28,14 +28,15 @@ std::optional<timeline::Crossing> passing(const timeline::Timeline& run, int per
 
 void compare_until(const char* what, int person, const timeline::Timeline& production,
                    const timeline::Timeline& reference, const std::optional<double>& got,
-                   const std::optional<double>& wanted, const std::string& limit) {
+                   const std::optional<double>& wanted, system::Limit limit) {
+  const std::string name = system::name_of(limit);
   CAPTURE(what);
   CAPTURE(person);
-  CAPTURE(limit);
+  CAPTURE(name);
   if (!got && !wanted) return;
   if (const auto at = passing(got ? production : reference, person, limit, got ? *got : *wanted);
       at && at->grazing) {
-    MESSAGE(what << " of person " << person << " grazes " << limit << " at " << at->time_s / hour_s
+    MESSAGE(what << " of person " << person << " grazes " << name << " at " << at->time_s / hour_s
                  << " h: not compared");
     return;
   }
@@ -43,7 +44,7 @@ void compare_until(const char* what, int person, const timeline::Timeline& produ
   if (!got || !wanted) return;
   double bar_s = std::max(share_bar * *wanted, least_bar_s);
   const auto at = passing(reference, person, limit, *wanted);
-  if (at && limit.find("core") != std::string::npos && at->slope_per_h != 0)
+  if (at && system::row_of(limit).of == system::quantity::core && at->slope_per_h != 0)
     bar_s = std::max(bar_s, core_bar_K / std::abs(at->slope_per_h) * hour_s);
   CAPTURE(*got);
   CAPTURE(*wanted);

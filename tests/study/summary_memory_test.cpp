@@ -1,5 +1,5 @@
-// What a summary takes of memory, of few and of many samples: two processes of their own, since a process
-// remembers its greatest need only.
+// What a summary takes of memory, of few and of many samples: in processes of their own, since a process
+// remembers its greatest need only, and begins with what its parent has not given back.
 #include <doctest/doctest.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -42,18 +42,15 @@ void make_records(const study::Study& study, const fs::path& file) {
   writer.flush();
 }
 
-// Peak memory of a process that only summarises, in kB.
-long peak_kB(const study::Study& study, const fs::path& file) {
+// What `work` gives, done by a process of its own.
+template <class Work>
+long in_a_child(const Work& work) {
   int ends[2];
   REQUIRE(pipe(ends) == 0);
   const pid_t child = fork();
   REQUIRE(child >= 0);
   if (child == 0) {
-    const auto outputs = std::get<std::vector<study::Output>>(study::outputs_of(study));
-    const study::Summary summary = study::summarise(study, outputs, file);
-    rusage used{};
-    getrusage(RUSAGE_SELF, &used);
-    const long answer = summary.samples == study.plan().size() ? used.ru_maxrss : -1;
+    const long answer = work();
     _exit(write(ends[1], &answer, sizeof answer) == sizeof answer ? 0 : 1);
   }
   close(ends[1]);
@@ -64,6 +61,17 @@ long peak_kB(const study::Study& study, const fs::path& file) {
   waitpid(child, &status, 0);
   CHECK(status == 0);
   return answer;
+}
+
+// Peak memory of a process that only summarises, in kB.
+long peak_kB(const study::Study& study, const fs::path& file) {
+  return in_a_child([&]() -> long {
+    const auto outputs = std::get<std::vector<study::Output>>(study::outputs_of(study));
+    const study::Summary summary = study::summarise(study, outputs, file);
+    rusage used{};
+    getrusage(RUSAGE_SELF, &used);
+    return summary.samples == study.plan().size() ? used.ru_maxrss : -1;
+  });
 }
 
 }  // namespace
@@ -84,7 +92,7 @@ TEST_CASE("three times the samples take no more memory to summarise" * doctest::
   std::array<long, 2> peak{};
   for (const std::size_t i : {0, 1}) {
     const study::Study study = study_of(folder, i == 0 ? 110'000 : 330'000);
-    make_records(study, folder / "made");
+    REQUIRE(in_a_child([&] { return make_records(study, folder / "made"), 1L; }) == 1);
     peak[i] = peak_kB(study, folder / "made");
     fs::remove(folder / "made");
   }

@@ -35,9 +35,9 @@ std::string who(const outcome::Outcome& outcome, Until PersonOutcome::*which,
 void row(Page& page, const char* name, const std::string& label, const std::optional<double>& at_s,
          double horizon_s, const Clock& clock) {
   if (at_s) {
-    page.line(fmt::format("  {:<5} {:<11} {:>8}   {}", name, label, duration(*at_s), clock(*at_s)));
+    page.line(fmt::format("  {:<7} {:<10} {:>8}   {}", name, label, duration(*at_s), clock(*at_s)));
   } else {
-    page.line(fmt::format("  {:<5} {:<11} {}", name, label, not_reached(horizon_s)));
+    page.line(fmt::format("  {:<7} {:<10} {}", name, label, not_reached(horizon_s)));
   }
 }
 
@@ -50,7 +50,7 @@ void block(Page& page, const Material& m, const char* title, const outcome::Crew
     return;
   }
   row(page, "first", who(m.outcome, which, times.first_s), times.first_s, horizon_s, clock);
-  row(page, "half", "of the crew", times.half_s, horizon_s, clock);
+  row(page, "half of", "the crew", times.half_s, horizon_s, clock);
   row(page, "last", who(m.outcome, which, times.last_s), times.last_s, horizon_s, clock);
   if (times.reached > 0 && times.reached < times.persons) {
     page.line(
