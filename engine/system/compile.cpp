@@ -12,7 +12,7 @@ namespace bide::system {
 
 namespace {
 
-constexpr double ppm = 1e-6, percent = 0.01;
+constexpr double ppm = 1e-6;
 
 // Without a raft the "cabin" is a metre or two of the open around people.
 RaftBuild<double> open_water(double persons) {

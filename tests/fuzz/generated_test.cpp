@@ -159,7 +159,7 @@ TEST_CASE("more water aboard never makes anybody thirsty earlier") {
       const auto& before = little->timeline.persons[p].water_deficit_pct;
       const auto& after = much->timeline.persons[p].water_deficit_pct;
       const auto first = [](const std::vector<double>& deficit) {
-        return std::find_if(deficit.begin(), deficit.end(), [](double pct) { return pct > 2; }) -
+        return std::find_if(deficit.begin(), deficit.end(), [](double value) { return value > 2; }) -
                deficit.begin();
       };
       CHECK(first(after) >= first(before));

@@ -108,7 +108,8 @@ TEST_CASE("contradicting rows name each other, and what holds is attainable") {
     for (const std::string& other : r.conflicts_with) named.insert({r.id(), other});
   }
   CHECK_FALSE(named.empty());
-  for (const auto& [one, other] : named) {
+  for (const auto& pair : named) {
+    const std::string &one = pair.first, &other = pair.second;  // a capture takes no binding
     CAPTURE(one);
     CHECK(named.count({other, one}) == 1);
     CHECK(one != other);
