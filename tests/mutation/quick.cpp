@@ -1,8 +1,8 @@
 // The tests that hold the fluxes, with the system they test, in one translation unit: a change to any header
 // of the model costs one compilation.
-#include "system/system_double.cpp"
+#include "bide/system/system_double.cpp"
 
-#include "timeline/balance.cpp"
+#include "bide/timeline/balance.cpp"
 
 #include "system/surfaces_test.cpp"
 
