@@ -1,6 +1,8 @@
 // Studies from their file to their records: designs, shards, being taken up again, and what is refused.
 
 #include <doctest/doctest.h>
+#include <fmt/core.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <cmath>
@@ -22,7 +24,8 @@ namespace {
 // A folder of its own with the smallest scenario in it.
 struct Work {
   fs::path folder;
-  explicit Work(const std::string& name) : folder(fs::temp_directory_path() / ("bide_study_test_" + name)) {
+  explicit Work(const std::string& name)
+      : folder(fs::temp_directory_path() / fmt::format("bide_study_test_{}_{}", name, ::getpid())) {
     fs::remove_all(folder);
     fs::create_directories(folder);
     fs::copy(fs::path(BIDE_SOURCE_DIR) / "tests/scenario/minimal.json", folder / "minimal.json");

@@ -2,6 +2,7 @@
 #include "bide/weather/cache.hpp"
 
 #include <doctest/doctest.h>
+#include <unistd.h>
 
 #include <array>
 #include <bit>
@@ -95,7 +96,8 @@ TEST_CASE("drawn weather does not pile up, and what gave way is built again") {
 }
 
 TEST_CASE("a file is read once, and one that cannot be read is refused as without a cache") {
-  const std::filesystem::path folder = std::filesystem::temp_directory_path() / "bide_cache_test";
+  const std::filesystem::path folder =
+      std::filesystem::temp_directory_path() / ("bide_cache_test_" + std::to_string(::getpid()));
   std::filesystem::remove_all(folder);
   std::filesystem::create_directories(folder);
   scenario::ValidScenario valid = shipped("three_weeks_by_buoy");
