@@ -113,7 +113,7 @@ CabinOutcome read_cabin(const Timeline& timeline, bool under_canopy, double unti
 
 bool has_canopy(const scenario::ValidScenario& scenario) {
   const auto& raft = scenario.scenario.raft;
-  return raft && raft->canopy.value_or(scenario::CanopyKind::one_skin) != scenario::CanopyKind::none;
+  return raft && raft->canopy.value() != scenario::CanopyKind::none;
 }
 
 }  // namespace

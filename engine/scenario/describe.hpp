@@ -11,6 +11,7 @@
 #include "bide/scenario/describe_uncertain.hpp"
 #include "bide/scenario/field.hpp"
 #include "bide/scenario/scenario.hpp"
+#include "bide/scenario/sea_water.hpp"
 
 namespace bide::scenario {
 
@@ -27,8 +28,8 @@ void describe(As<WeatherFallback>, V&& v) {
   constexpr Absent none = stays_empty("a long gap in this quantity is an error");
   v(&W::air_temperature_degC,
     number("air_temperature_degC", "degC", -50, 60, none, "Air temperature in long gaps."));
-  v(&W::water_temperature_degC,
-    number("water_temperature_degC", "degC", -2, 40, none, "Sea surface temperature in long gaps."));
+  v(&W::water_temperature_degC, number("water_temperature_degC", "degC", coldest_sea_degC, warmest_sea_degC,
+                                       none, "Sea surface temperature in long gaps."));
   v(&W::dew_point_degC, number("dew_point_degC", "degC", -60, 40, none, "Dew point in long gaps."));
   v(&W::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0, 60, none, "Wind speed at 10 m in long gaps."));
   v(&W::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100, none, "Air pressure in long gaps."));
@@ -42,8 +43,8 @@ void describe(As<Weather>, V&& v) {
   v(&W::kind, word_of("kind", required, "Steady, a daily cycle, or a file of observations."));
   v(&W::air_temperature_degC, number("air_temperature_degC", "degC", -50, 60, stated,
                                      "Air temperature; the daily mean for daily_cycle."));
-  v(&W::water_temperature_degC,
-    number("water_temperature_degC", "degC", -2, 40, stated, "Sea surface temperature."));
+  v(&W::water_temperature_degC, number("water_temperature_degC", "degC", coldest_sea_degC, warmest_sea_degC,
+                                       stated, "Sea surface temperature."));
   v(&W::relative_humidity_pct, number("relative_humidity_pct", "%", 0, 100,
                                       by_rule("80 for constant and daily_cycle, else from the file"),
                                       "Relative humidity of the outside air, over water."));

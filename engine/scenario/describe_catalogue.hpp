@@ -4,6 +4,7 @@
 #include "bide/scenario/catalogue.hpp"
 #include "bide/scenario/describe.hpp"
 #include "bide/scenario/sea_areas.hpp"
+#include "bide/scenario/sea_water.hpp"
 
 namespace bide::scenario {
 
@@ -101,7 +102,8 @@ void describe(As<SeaArea>, V&& v) {
   detail::describe_heading<A>(v);
   v(&A::latitude_deg, number("latitude_deg", "deg", -90, 90, required, "Of the table's cell."));
   v(&A::longitude_deg, number("longitude_deg", "deg", -180, 180, required, "Of the table's cell."));
-  v(&A::water_temperature_degC, number("water_temperature_degC", "degC", -2, 40, required, "By month."));
+  v(&A::water_temperature_degC,
+    number("water_temperature_degC", "degC", coldest_sea_degC, warmest_sea_degC, required, "By month."));
   v(&A::air_temperature_degC, number("air_temperature_degC", "degC", -50, 60, required, "By month."));
   v(&A::relative_humidity_pct, number("relative_humidity_pct", "%", 0, 100, required, "By month."));
   v(&A::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0, 60, required, "By month, mean scalar wind."));

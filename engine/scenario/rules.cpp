@@ -227,10 +227,12 @@ void check_body(Rules& r, const Person& person, const std::string& here) {
   const double shortest_m =
       std::min(c::shortest_adult_m.value, c::shortest_infant_m + c::shortest_growth_m_year * years);
   const double tallest_m = c::tallest_infant_m + c::tallest_growth_m_year * years;
-  if (person.height_m < shortest_m || person.height_m > tallest_m)
-    return r.reader.report(here + "/height_m",
-                           fmt::format("found {} m at {} years; allowed {:.3g} to {:.3g} m at that age",
-                                       person.height_m, person.age_years, shortest_m, tallest_m));
+  const bool too_short = person.height_m < shortest_m;
+  if (too_short || person.height_m > tallest_m)
+    return r.reader.report(
+        here + "/height_m",
+        fmt::format("found {} m at {} years; allowed at {} {:.3g} m at that age", person.height_m,
+                    person.age_years, too_short ? "least" : "most", too_short ? shortest_m : tallest_m));
   const double bmi = person.mass_kg / (person.height_m * person.height_m);
   if (bmi < c::least_bmi || bmi > c::greatest_bmi)
     r.reader.report(

@@ -78,7 +78,7 @@ Amounts<double> build_amounts(const scenario::Scenario& in) {
   a.wet_fraction = in.boarding.wet_fraction.value_or(in.boarding.kind != scenario::BoardingKind::dry ? 1 : 0);
   if (!in.raft) return a;
   a.water_shipped_kg = *in.boarding.water_shipped_L;
-  a.water_L_per_day = *in.rationing->water_L_per_day;
+  a.water_L_per_day = in.rationing->water_L_per_day.value_or(0);  // unread by other rules
   a.food_kJ_per_day = *in.rationing->food_kJ_per_day;
   a.flares_per_night = *in.routine->flares_per_night;
   return a;

@@ -1,9 +1,10 @@
 // What the end of a step puts right, so that no amount is taken that is not there.
 //
 // The implicit step is linear and of second order, and no such method keeps every amount positive (Bolley &
-// Crouzeix 1978): where the air is renewed many times within a step it overshoots, and a surface that dries
-// within it gives off more water than it held. Each flux named here is limited by what there was to move; the
-// amount goes back the way it came, and the running totals with it, so that the ledgers close as before.
+// Crouzeix 1978, from memory): where the air is renewed many times within a step it overshoots, and a surface
+// that dries within it gives off more water than it held. Each flux named here is limited by what there was
+// to move; the amount goes back the way it came, and the running totals with it, so that the ledgers close as
+// before.
 //
 // States read and written: vapour, CO2 and temperature of the air; water on floor, canopy, clothing and in
 // the body; running totals. Inputs: the coefficients of the step, the length of the step, mean slopes over

@@ -5,13 +5,15 @@
 #include <algorithm>
 
 #include "bide/core/time_utc.hpp"
+#include "bide/scenario/sea_water.hpp"
 
 namespace bide::weather {
 namespace {
 
 constexpr std::array<QuantityFacts, quantity_count> all_facts{{
     {"air temperature", "air_temperature_degC", "degC", -70, 60},
-    {"water temperature", "water_temperature_degC", "degC", -3, 45},
+    {"water temperature", "water_temperature_degC", "degC", scenario::coldest_sea_degC,
+     scenario::warmest_sea_degC},
     {"dew point", "dew_point_degC", "degC", -90, 45},
     {"relative humidity", "relative_humidity_pct", "%", 0, 110},
     {"wind speed", "wind_speed_m_s", "m/s", 0, 98},

@@ -112,15 +112,14 @@ std::string rule_words(const scenario::Rationing& r) {
 }
 
 html::List rules(const Material& m) {
-  const scenario::Rationing r = m.scenario.scenario.rationing.value_or(scenario::Rationing{});
+  const scenario::Rationing r = m.scenario.scenario.rationing.value();
   html::List out;
   out.items.push_back(rule_words(r));
   out.items.push_back(fmt::format(
       "Food: {} kJ a day for each person{}.", two_figures(r.food_kJ_per_day.value_or(0)),
-      r.food_only_with_water.value_or(true) ? ", and none to a person who has had no water in the last 24 h"
-                                            : ""));
-  out.items.push_back(fmt::format("Given out {} times a day.", r.issues_per_day.value_or(1)));
-  if (r.injured_first.value_or(true)) out.items.push_back("The injured come first.");
+      r.food_only_with_water.value() ? ", and none to a person who has had no water in the last 24 h" : ""));
+  out.items.push_back(fmt::format("Given out {} times a day.", r.issues_per_day.value()));
+  if (r.injured_first.value()) out.items.push_back("The injured come first.");
   out.items.push_back("Sea water and urine are not drinking water.");
   out.items.push_back("Whoever has medical advice by radio follows that.");
   return out;
