@@ -1,6 +1,21 @@
 # bide_embed(TARGET NAMESPACE FILES...): each file becomes a `const std::string_view NAMESPACE::stem` in TARGET.
+# A file named *.bin is taken as bytes.
 # Run as a script (-P) it writes one such source.
 if(CMAKE_SCRIPT_MODE_FILE)
+  if(INPUT MATCHES "\\.bin$")
+    file(READ "${INPUT}" content HEX)
+    string(LENGTH "${content}" digits)
+    math(EXPR bytes "${digits} / 2")
+    string(REGEX REPLACE "(................................................................)" "\\1\"\n\"" content "${content}")
+    string(REGEX REPLACE "([0-9a-f][0-9a-f])" "\\\\x\\1" content "${content}")
+    file(WRITE "${OUTPUT}"
+      "#include <string_view>\n"
+      "namespace ${NAMESPACE} {\n"
+      "extern const std::string_view ${STEM};\n"
+      "const std::string_view ${STEM}(\"${content}\", ${bytes});\n"
+      "}\n")
+    return()
+  endif()
   file(READ "${INPUT}" content)
   set(delimiter "bide_embed")
   string(FIND "${content}" ")${delimiter}\"" clash)
