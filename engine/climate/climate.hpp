@@ -22,13 +22,13 @@ double distance_km(const Point& a, const Point& b);
 
 // In the order of the packed file.
 enum class Field {
-  sea_temperature,   // degC
-  air_temperature,   // degC
-  relative_humidity, // pct
-  wind_speed,        // mean of the speed at ship height, m/s
-  vector_wind,       // speed of the mean wind vector, m/s
-  cloud_cover,       // fraction
-  pressure           // at sea level, hPa
+  sea_temperature,    // degC
+  air_temperature,    // degC
+  relative_humidity,  // pct
+  wind_speed,         // mean of the speed at ship height, m/s
+  vector_wind,        // speed of the mean wind vector, m/s
+  cloud_cover,        // fraction
+  pressure            // at sea level, hPa
 };
 
 struct Mean {

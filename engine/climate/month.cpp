@@ -26,8 +26,12 @@ double between(double low, double high, const auto& f) {
   return (a + b) / 2;
 }
 
-// A number of the zones at a latitude.
-double by_latitude(Sourced constants::Zone::* number, double latitude_deg) {
+constexpr std::array<std::string_view, 7> names{"sea temperature", "air temperature", "humidity", "wind",
+                                                "prevailing wind", "cloud",           "pressure"};
+
+}  // namespace
+
+double by_latitude(Sourced constants::Zone::*number, double latitude_deg) {
   std::array<double, constants::zones.size()> at{}, values{};
   for (std::size_t i = 0; i < at.size(); ++i) {
     at[i] = constants::zones[i].middle_deg;
@@ -35,11 +39,6 @@ double by_latitude(Sourced constants::Zone::* number, double latitude_deg) {
   }
   return interpolate_linear(at, values, latitude_deg);
 }
-
-constexpr std::array<std::string_view, 7> names{"sea temperature", "air temperature", "humidity", "wind",
-                                                "prevailing wind", "cloud",           "pressure"};
-
-}  // namespace
 
 double mean_speed_m_s(double spread_m_s, double vector_speed_m_s) {
   if (!(spread_m_s > 0)) return vector_speed_m_s;
@@ -58,7 +57,8 @@ double component_spread_m_s(double mean_m_s, double vector_speed) {
 
 double vector_speed_m_s(double mean_m_s, double spread_m_s) {
   if (mean_m_s <= no_prevailing * spread_m_s) return 0;
-  return between(0, mean_m_s * (1 + 1e-9), [&](double v) { return mean_speed_m_s(spread_m_s, v) - mean_m_s; });
+  return between(0, mean_m_s * (1 + 1e-9),
+                 [&](double v) { return mean_speed_m_s(spread_m_s, v) - mean_m_s; });
 }
 
 std::variant<Month, std::string> month_at(const Point& place, int month) {

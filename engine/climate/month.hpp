@@ -11,6 +11,7 @@
 #include <variant>
 
 #include "bide/climate/climate.hpp"
+#include "bide/constants/climate.hpp"
 
 namespace bide::climate {
 
@@ -29,6 +30,10 @@ struct Month {
 // @return the month; or why there is none, as words after the place's name: land, with the nearest sea, or
 //         what nobody reported within 1,000 km (cloud: 3,000)
 std::variant<Month, std::string> month_at(const Point& place, int month);
+
+// A number of the zones of latitude.
+// @param latitude_deg [-90, 90]; beyond the last middles the last value is returned
+double by_latitude(Sourced constants::Zone::*number, double latitude_deg);
 
 // Standard deviation of each of two equally spread normal components whose speed has this mean: the root of
 // mean = s sqrt(pi/2) exp(-x/2) ((1 + x) I0(x/2) + x I1(x/2)), x = v^2 / (2 s^2) (Rice 1945).

@@ -1,8 +1,8 @@
 #include "bide/scenario/catalogue.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
-#include <numbers>
 
 #include "bide/scenario/embedded.hpp"
 #include "bide/scenario/sea_areas.hpp"
@@ -49,28 +49,21 @@ double pack_quantity(const PackItem& item, int capacity_persons) {
   return std::max(item.at_least, std::ceil(item.per_person * capacity_persons + item.per_raft + more));
 }
 
-const std::vector<SeaArea>& sea_areas() {
+const SeaAreas& sea_areas() {
   static const SeaAreas all = read_embedded<SeaAreas>({embedded::sea_areas});
-  return all.sea_areas;
+  return all;
 }
 
-const SeaArea* find_sea_area(std::string_view key) {
-  return find_key(sea_areas(), key);
-}
-
-NearestArea nearest_sea_area(double latitude_deg, double longitude_deg) {
-  constexpr double earth_radius_km = 6371, rad = std::numbers::pi / 180;
-  NearestArea best;
-  for (const SeaArea& area : sea_areas()) {
-    // Haversine: exact on the sphere, well conditioned for short distances.
-    const double south_north = std::sin((area.latitude_deg - latitude_deg) * rad / 2);
-    const double west_east = std::sin((area.longitude_deg - longitude_deg) * rad / 2);
-    const double h = south_north * south_north +
-                     std::cos(latitude_deg * rad) * std::cos(area.latitude_deg * rad) * west_east * west_east;
-    const double distance_km = 2 * earth_radius_km * std::asin(std::sqrt(std::min(h, 1.0)));
-    if (!best.area || distance_km < best.distance_km) best = {&area, distance_km};
-  }
-  return best;
+const SeaArea* find_sea_area(std::string_view name) {
+  const auto same = [](std::string_view a, std::string_view b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](unsigned char x, unsigned char y) { return std::tolower(x) == std::tolower(y); });
+  };
+  const auto& all = sea_areas().sea_areas;
+  const auto at = std::find_if(all.begin(), all.end(), [&](const SeaArea& area) {
+    return same(area.title, name) || same(area.key, name);
+  });
+  return at == all.end() ? nullptr : &*at;
 }
 
 }  // namespace bide::scenario

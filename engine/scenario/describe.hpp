@@ -38,32 +38,47 @@ void describe(As<WeatherFallback>, V&& v) {
 template <class V>
 void describe(As<Weather>, V&& v) {
   using W = Weather;
-  constexpr Absent stated = stays_empty("required for constant and daily_cycle, refused for csv and ndbc");
-  constexpr Absent daily = stays_empty("required for daily_cycle, refused for every other kind");
-  v(&W::kind, word_of("kind", required, "Steady, a daily cycle, or a file of observations."));
+  constexpr Absent stated =
+      stays_empty("required for constant, daily_cycle and variable, refused for csv and ndbc");
+  constexpr Absent steady = stays_empty("worked out from the wind; refused for variable, csv and ndbc");
+  constexpr Absent daily =
+      by_rule("required for daily_cycle, 0.5 for variable, refused for every other kind");
+  v(&W::kind, word_of("kind", required,
+                      "Steady, a daily cycle, hours that vary about means, or a file of observations."));
   v(&W::air_temperature_degC, number("air_temperature_degC", "degC", -50, 60, stated,
-                                     "Air temperature; the daily mean for daily_cycle."));
+                                     "Air temperature; the mean for daily_cycle and variable."));
   v(&W::water_temperature_degC, number("water_temperature_degC", "degC", coldest_sea_degC, warmest_sea_degC,
                                        stated, "Sea surface temperature."));
-  v(&W::relative_humidity_pct, number("relative_humidity_pct", "%", 0, 100,
-                                      by_rule("80 for constant and daily_cycle, else from the file"),
-                                      "Relative humidity of the outside air, over water."));
-  v(&W::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0, 60, stated, "Mean wind speed at 10 m."));
-  v(&W::cloud_cover_fraction,
-    number("cloud_cover_fraction", "1", 0, 1, otherwise(0.7), "Share of the sky covered by cloud."));
-  v(&W::rain_mm_h, number("rain_mm_h", "mm/h", 0, 200, otherwise(0), "Rain rate."));
-  v(&W::wave_height_m,
-    number("wave_height_m", "m", 0, 25, stays_empty("worked out from the wind"), "Significant wave height."));
-  v(&W::wave_period_s, number("wave_period_s", "s", 1, 25, stays_empty("worked out from the wind"),
-                              "Mean zero-crossing wave period."));
-  v(&W::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100,
-                             by_rule("1013.25 for constant and daily_cycle, else from the file"),
+  v(&W::relative_humidity_pct,
+    number("relative_humidity_pct", "%", 0, 100, by_rule("80 unless it is from the file"),
+           "Relative humidity of the outside air, over water."));
+  v(&W::wind_speed_m_s,
+    number("wind_speed_m_s", "m/s", 0, 60, stated, "Wind speed at 10 m; the mean for variable."));
+  v(&W::cloud_cover_fraction, number("cloud_cover_fraction", "1", 0, 1, otherwise(0.7),
+                                     "Share of the sky covered by cloud; the mean for variable."));
+  v(&W::rain_mm_h, number("rain_mm_h", "mm/h", 0, 200, otherwise(0),
+                          "Rain rate; for variable the mean over all hours, dry ones too."));
+  v(&W::wave_height_m, number("wave_height_m", "m", 0, 25, steady, "Significant wave height."));
+  v(&W::wave_period_s, number("wave_period_s", "s", 1, 25, steady, "Mean zero-crossing wave period."));
+  v(&W::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100, by_rule("1013.25 unless it is from the file"),
                              "Air pressure at sea level."));
   v(&W::air_temperature_swing_K, number("air_temperature_swing_K", "K", 0, 20, daily,
                                         "Half the difference between the day's highest and lowest."));
   v(&W::warmest_hour_local_h,
-    number("warmest_hour_local_h", "h", 0, 24, by_rule("14 for daily_cycle, else unused"),
+    number("warmest_hour_local_h", "h", 0, 24, by_rule("14 for daily_cycle and variable, else unused"),
            "Local solar time of the day's highest air temperature."));
+  v(&W::wind_spread_fraction,
+    number(
+        "wind_spread_fraction", "1", 0, 0.798, by_rule("0.798 for variable, else unused"),
+        "Spread of each component of the wind over the mean speed; 0.798 without a prevailing direction."));
+  v(&W::air_temperature_spread_K,
+    number("air_temperature_spread_K", "K", 0, 10, by_rule("by latitude for variable, else unused"),
+           "Standard deviation of the hourly air temperature, the daily cycle apart."));
+  v(&W::rain_hours_fraction,
+    number("rain_hours_fraction", "1", 0.001, 1, by_rule("by latitude for variable, else unused"),
+           "Share of the hours in which it rains."));
+  v(&W::seed, number("seed", "1", 0, 2147483647, by_rule("1 for variable, else unused"),
+                     "Which of the many weathers of these means: the same number, the same hours."));
   v(&W::file, text("file", stays_empty("required for csv and ndbc, refused for every other kind"),
                    "Observations, relative to the folder of the scenario file."));
   v(&W::longest_gap_h, number("longest_gap_h", "h", 0, 72, by_rule("3 for csv and ndbc, else unused"),

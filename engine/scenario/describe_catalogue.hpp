@@ -4,7 +4,6 @@
 #include "bide/scenario/catalogue.hpp"
 #include "bide/scenario/describe.hpp"
 #include "bide/scenario/sea_areas.hpp"
-#include "bide/scenario/sea_water.hpp"
 
 namespace bide::scenario {
 
@@ -99,21 +98,16 @@ void describe(As<ItemKind>, V&& v) {
 template <class V>
 void describe(As<SeaArea>, V&& v) {
   using A = SeaArea;
-  detail::describe_heading<A>(v);
-  v(&A::latitude_deg, number("latitude_deg", "deg", -90, 90, required, "Of the table's cell."));
-  v(&A::longitude_deg, number("longitude_deg", "deg", -180, 180, required, "Of the table's cell."));
-  v(&A::water_temperature_degC,
-    number("water_temperature_degC", "degC", coldest_sea_degC, warmest_sea_degC, required, "By month."));
-  v(&A::air_temperature_degC, number("air_temperature_degC", "degC", -50, 60, required, "By month."));
-  v(&A::relative_humidity_pct, number("relative_humidity_pct", "%", 0, 100, required, "By month."));
-  v(&A::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0, 60, required, "By month, mean scalar wind."));
-  v(&A::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100, required, "By month."));
-  v(&A::cloud_cover_fraction, number("cloud_cover_fraction", "1", 0, 1, required, "By month."));
+  v(&A::key, text("key", required, "The word a scenario uses."));
+  v(&A::title, text("title", required, "Its name."));
+  v(&A::latitude_deg, number("latitude_deg", "deg", -90, 90, required, "Of a place inside it."));
+  v(&A::longitude_deg, number("longitude_deg", "deg", -180, 180, required, "Of a place inside it."));
 }
 
 template <class V>
 void describe(As<SeaAreas>, V&& v) {
-  v(&SeaAreas::sea_areas, list("sea_areas", 1, longest_array, required, "Climate tables."));
+  v(&SeaAreas::source, text("source", required, "Where names and positions are from."));
+  v(&SeaAreas::sea_areas, list("sea_areas", 1, longest_array, required, "Names and places."));
 }
 
 template <class V>

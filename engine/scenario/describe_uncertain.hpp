@@ -129,6 +129,8 @@ void describe(As<Uncertain>, V&& v) {
   v(&U::person_spread,
     yes_or_no("person_spread", stays_empty("false"),
               "Shivering, resting heat, sweat and cold limits differ from person to person."));
+  v(&U::weather, yes_or_no("weather", stays_empty("false"),
+                           "Another weather of the same means for each sample; with weather kind variable."));
   v(&U::unmeasured, yes_or_no("unmeasured", stays_empty("false"),
                               "Canopy heat loss, leakage and the law of shivering are drawn."));
   v(&U::rescue, object("rescue", stays_empty("help is not considered"), "When help arrives."));

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bide/climate/month.hpp"
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/units.hpp"
@@ -65,14 +66,24 @@ struct Filler {
   }
 };
 
-void fill_weather(Filler& fill, Weather& weather) {
+void fill_weather(Filler& fill, Weather& weather, double latitude_deg) {
   constexpr double humidity_pct = 80, standard_pressure_hPa = 1013.25, warmest_local_h = 14, gap_h = 3;
   constexpr double ndbc_height_m = 5, csv_height_m = 10;
-  if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle) {
+  const bool varies = weather.kind == WeatherKind::variable;
+  if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle || varies) {
     fill.rule(weather.relative_humidity_pct, "/weather/relative_humidity_pct", humidity_pct);
     fill.rule(weather.pressure_hPa, "/weather/pressure_hPa", standard_pressure_hPa);
-    if (weather.kind == WeatherKind::daily_cycle)
+    if (weather.kind != WeatherKind::constant)
       fill.rule(weather.warmest_hour_local_h, "/weather/warmest_hour_local_h", warmest_local_h);
+    if (!varies) return;
+    constexpr double open_sea_swing_K = 0.5, no_prevailing_direction = 0.798;
+    fill.rule(weather.air_temperature_swing_K, "/weather/air_temperature_swing_K", open_sea_swing_K);
+    fill.rule(weather.wind_spread_fraction, "/weather/wind_spread_fraction", no_prevailing_direction);
+    fill.rule(weather.air_temperature_spread_K, "/weather/air_temperature_spread_K",
+              climate::by_latitude(&constants::Zone::air_temperature_spread_K, latitude_deg));
+    fill.rule(weather.rain_hours_fraction, "/weather/rain_hours_fraction",
+              climate::by_latitude(&constants::Zone::rain_share, latitude_deg));
+    fill.rule(weather.seed, "/weather/seed", 1);
     return;
   }
   fill.rule(weather.longest_gap_h, "/weather/longest_gap_h", gap_h);
@@ -193,7 +204,7 @@ void fill_defaults(const Node& root, const RaftKind* raft_kind, Scenario& scenar
                    std::vector<std::string>& defaults) {
   Filler fill{defaults};
   fill.stated_values(&root, "", shape_of<Scenario>(), &scenario);
-  fill_weather(fill, scenario.weather);
+  fill_weather(fill, scenario.weather, scenario.position.latitude_deg);
   if (scenario.raft && raft_kind) fill_raft(fill, *scenario.raft, *raft_kind);
   fill_crew(fill, scenario.crew);
   fill_boarding(fill, scenario, scenario.boarding);

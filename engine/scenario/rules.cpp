@@ -56,20 +56,27 @@ void check_heading(Rules& r) {
 void check_weather(Rules& r, const std::filesystem::path& folder) {
   if (!r.sound({"/weather/kind"})) return;
   const Weather& w = r.scenario.weather;
-  const bool stated = w.kind == WeatherKind::constant || w.kind == WeatherKind::daily_cycle;
-  const bool daily = w.kind == WeatherKind::daily_cycle;
+  const bool varies = w.kind == WeatherKind::variable, daily = w.kind == WeatherKind::daily_cycle;
+  const bool steady = w.kind == WeatherKind::constant || daily, stated = steady || varies;
   const auto at = [](const char* key) { return fmt::format("/weather/{}", key); };
-  const std::string fixed = "weather kind constant or daily_cycle", from_file = "weather kind csv or ndbc";
+  const std::string fixed = "weather kind constant, daily_cycle or variable",
+                    from_file = "weather kind csv or ndbc";
+  const std::string waves = "weather kind constant or daily_cycle";
   r.only_with(stated, true, w.air_temperature_degC.has_value(), at("air_temperature_degC"), fixed);
   r.only_with(stated, true, w.water_temperature_degC.has_value(), at("water_temperature_degC"), fixed);
   r.only_with(stated, true, w.wind_speed_m_s.has_value(), at("wind_speed_m_s"), fixed);
   r.only_with(stated, false, w.relative_humidity_pct.has_value(), at("relative_humidity_pct"), fixed);
   r.only_with(stated, false, w.pressure_hPa.has_value(), at("pressure_hPa"), fixed);
-  r.only_with(stated, false, w.wave_height_m.has_value(), at("wave_height_m"), fixed);
-  r.only_with(stated, false, w.wave_period_s.has_value(), at("wave_period_s"), fixed);
-  const std::string cycle = "weather kind daily_cycle";
-  r.only_with(daily, true, w.air_temperature_swing_K.has_value(), at("air_temperature_swing_K"), cycle);
-  r.only_with(daily, false, w.warmest_hour_local_h.has_value(), at("warmest_hour_local_h"), cycle);
+  r.only_with(steady, false, w.wave_height_m.has_value(), at("wave_height_m"), waves);
+  r.only_with(steady, false, w.wave_period_s.has_value(), at("wave_period_s"), waves);
+  const std::string cycle = "weather kind daily_cycle or variable", varying = "weather kind variable";
+  r.only_with(daily || varies, daily, w.air_temperature_swing_K.has_value(), at("air_temperature_swing_K"),
+              daily ? "weather kind daily_cycle" : cycle);
+  r.only_with(daily || varies, false, w.warmest_hour_local_h.has_value(), at("warmest_hour_local_h"), cycle);
+  r.only_with(varies, false, w.wind_spread_fraction.has_value(), at("wind_spread_fraction"), varying);
+  r.only_with(varies, false, w.air_temperature_spread_K.has_value(), at("air_temperature_spread_K"), varying);
+  r.only_with(varies, false, w.rain_hours_fraction.has_value(), at("rain_hours_fraction"), varying);
+  r.only_with(varies, false, w.seed.has_value(), at("seed"), varying);
   r.only_with(!stated, true, w.file.has_value(), at("file"), from_file);
   r.only_with(!stated, false, w.longest_gap_h.has_value(), at("longest_gap_h"), from_file);
   r.only_with(!stated, false, w.anemometer_height_m.has_value(), at("anemometer_height_m"), from_file);

@@ -31,23 +31,29 @@ struct WeatherFallback {
   bool operator==(const WeatherFallback&) const = default;
 };
 
-enum class WeatherKind { constant, daily_cycle, csv, ndbc };
+enum class WeatherKind { constant, daily_cycle, variable, csv, ndbc };
 
 struct Weather {
   WeatherKind kind = WeatherKind::constant;
-  // constant and daily_cycle; with csv and ndbc these are errors, except cloud and rain (never in ndbc
-  // files).
+  // constant, daily_cycle and variable (there they are means); with csv and ndbc these are errors, except
+  // cloud and rain (never in ndbc files).
   std::optional<double> air_temperature_degC;  // daily mean for daily_cycle
   std::optional<double> water_temperature_degC;
-  std::optional<double> relative_humidity_pct;    // default 80
-  std::optional<double> wind_speed_m_s;           // at 10 m
-  std::optional<double> cloud_cover_fraction;     // default 0.7
-  std::optional<double> rain_mm_h;                // default 0
-  std::optional<double> wave_height_m;            // significant; default from wind
-  std::optional<double> wave_period_s;            // mean zero-crossing; default from wind
-  std::optional<double> pressure_hPa;             // default 1013.25
-  std::optional<double> air_temperature_swing_K;  // daily_cycle: half the difference of day and night
-  std::optional<double> warmest_hour_local_h;     // daily_cycle: local solar time, default 14
+  std::optional<double> relative_humidity_pct;  // default 80
+  std::optional<double> wind_speed_m_s;         // at 10 m
+  std::optional<double> cloud_cover_fraction;   // default 0.7
+  std::optional<double> rain_mm_h;              // default 0
+  std::optional<double> wave_height_m;          // significant; default from wind
+  std::optional<double> wave_period_s;          // mean zero-crossing; default from wind
+  std::optional<double> pressure_hPa;           // default 1013.25
+  // daily_cycle and variable
+  std::optional<double> air_temperature_swing_K;  // half the difference of day and night
+  std::optional<double> warmest_hour_local_h;     // local solar time, default 14
+  // variable
+  std::optional<double> wind_spread_fraction;      // of each component, over the mean speed
+  std::optional<double> air_temperature_spread_K;  // standard deviation without the daily cycle
+  std::optional<double> rain_hours_fraction;       // share of hours with rain
+  std::optional<int> seed;                         // which of many weathers
   // csv and ndbc
   std::optional<std::string> file;            // relative to the scenario file
   std::optional<double> longest_gap_h;        // interpolated up to here, default 3

@@ -1,37 +1,28 @@
-// Monthly climate of a few sea areas, for scenarios that have no weather of their own.
+// Places at sea by name, for scenarios that give no position.
 //
-// Validity: monthly means of ship reports; wind is the mean scalar speed, so gales and calms are not in it.
-// Source: scenarios/catalogue/sea_areas.json, which names the climatology of each table.
+// Validity: one place inside each area; its climate is that of the place (climate/month.hpp). Source:
+// scenarios/catalogue/sea_areas.json.
 #pragma once
 
-#include <array>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace bide::scenario {
 
-using Months = std::array<double, 12>;
-
 struct SeaArea {
-  std::string key, title, source;
+  std::string key, title;
   double latitude_deg = 0, longitude_deg = 0;
-  Months water_temperature_degC{}, air_temperature_degC{}, relative_humidity_pct{}, wind_speed_m_s{},
-      pressure_hPa{}, cloud_cover_fraction{};
 };
 
 struct SeaAreas {
+  std::string source;
   std::vector<SeaArea> sea_areas;
 };
 
-const std::vector<SeaArea>& sea_areas();
-const SeaArea* find_sea_area(std::string_view key);
-
-// The table whose cell is nearest, and how far it is along the great circle.
-struct NearestArea {
-  const SeaArea* area = nullptr;
-  double distance_km = 0;
-};
-NearestArea nearest_sea_area(double latitude_deg, double longitude_deg);
+const SeaAreas& sea_areas();
+// By name or key; capital letters do not matter.
+// @return null when there is none
+const SeaArea* find_sea_area(std::string_view name);
 
 }  // namespace bide::scenario

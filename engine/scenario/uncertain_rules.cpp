@@ -303,6 +303,9 @@ struct UncertainRules {
     alternatives(u);
     people(u);
     if (u.rescue) rescue(*u.rescue);
+    if (u.weather.value_or(false) && scenario.weather.kind != WeatherKind::variable)
+      report(child(at, "weather"), fmt::format("found true with weather kind {}; allowed with kind variable",
+                                               word(scenario.weather.kind)));
   }
 };
 

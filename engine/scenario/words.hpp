@@ -20,8 +20,8 @@ inline constexpr auto words_of = nullptr;
 
 using Words = std::string_view;
 template <>
-inline constexpr std::array words_of<WeatherKind>{Words("constant"), Words("daily_cycle"), Words("csv"),
-                                                  Words("ndbc")};
+inline constexpr std::array words_of<WeatherKind>{Words("constant"), Words("daily_cycle"), Words("variable"),
+                                                  Words("csv"), Words("ndbc")};
 template <>
 inline constexpr std::array words_of<FloorKind>{Words("single"), Words("inflated"), Words("foam")};
 template <>

@@ -7,6 +7,7 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
 #include "bide/scenario/document.hpp"
+#include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/writer.hpp"
 
 namespace bide::scenario {
@@ -123,6 +124,7 @@ std::string write_catalogue(std::string_view part) {
   Json out = {{"notice", fmt::format("{} {}", standing_notice, standing_advice)}};
   for (const auto& [name, entries] : all.items())
     if (part.empty() || part == name) out[name] = entries;
+  if (part.empty() || part == "seas") out["seas"] = object_to_json(sea_areas());
   return out.dump(2) + "\n";
 }
 

@@ -15,6 +15,7 @@
 #include "bide/weather/gaps.hpp"
 #include "bide/weather/ndbc.hpp"
 #include "bide/weather/sun.hpp"
+#include "bide/weather/variable.hpp"
 
 namespace bide::weather {
 namespace {
@@ -166,6 +167,58 @@ void note_dew_above_air(const Columns& c, Span run, std::vector<std::string>& no
     notes.push_back(fmt::format("dew point: {} values above air temperature, taken as saturation", above));
 }
 
+Atmosphere atmosphere_of(const Hour& before, const Hour& after, double share, const Climate& climate) {
+  const auto between = [&](double Hour::*number) {
+    return before.*number + share * (after.*number - before.*number);
+  };
+  Atmosphere air{};
+  air.air_temperature_degC = between(&Hour::air_temperature_degC);
+  air.water_temperature_degC = climate.water_temperature_degC;
+  air.vapour_pressure_Pa =
+      saturation_pressure_Pa(air.air_temperature_degC) * between(&Hour::relative_humidity_pct) / percent;
+  air.wind_10m_m_s = between(&Hour::wind_10m_m_s);
+  air.pressure_Pa = pascals_per_hPa * climate.pressure_hPa;
+  air.cloud_cover_fraction = between(&Hour::cloud_cover_fraction);
+  air.rain_kg_m2_s = rain_kg_m2_s(between(&Hour::rain_mm_h));
+  air.sea = before.sea;  // waves change by the hour
+  return air;
+}
+
+std::variant<Record, Diagnostics> varying_weather(const scenario::Weather& w, const Site& site,
+                                                  const SunTrack& track) {
+  Diagnostics problems;
+  const auto of = [&](const std::optional<double>& value, const char* key) {
+    return required(value, key, problems);
+  };
+  Climate c{};
+  c.air_temperature_degC = of(w.air_temperature_degC, "air_temperature_degC");
+  c.water_temperature_degC = of(w.water_temperature_degC, "water_temperature_degC");
+  c.relative_humidity_pct = of(w.relative_humidity_pct, "relative_humidity_pct");
+  c.wind_speed_m_s = of(w.wind_speed_m_s, "wind_speed_m_s");
+  c.wind_spread_m_s = c.wind_speed_m_s * of(w.wind_spread_fraction, "wind_spread_fraction");
+  c.cloud_cover_fraction = of(w.cloud_cover_fraction, "cloud_cover_fraction");
+  c.pressure_hPa = of(w.pressure_hPa, "pressure_hPa");
+  c.rain_mm_h = of(w.rain_mm_h, "rain_mm_h");
+  c.rain_share = of(w.rain_hours_fraction, "rain_hours_fraction");
+  c.air_temperature_spread_K = of(w.air_temperature_spread_K, "air_temperature_spread_K");
+  c.air_temperature_swing_K = of(w.air_temperature_swing_K, "air_temperature_swing_K");
+  c.warmest_hour_local_h = of(w.warmest_hour_local_h, "warmest_hour_local_h");
+  if (!w.seed) problems.push_back({{}, "/weather/seed", "missing"});
+  if (!problems.empty()) return problems;
+  c.seed = static_cast<std::uint32_t>(*w.seed);
+  const std::vector<Hour> hours = variable_hours(c, site);
+  std::vector<double> times_s;
+  for (std::size_t i = 0; i < hours.size(); ++i) times_s.push_back(hour_s * static_cast<double>(i));
+  return RecordBuilder::build(
+      site, track, std::move(times_s),
+      [&](double t_s, const SunPosition&) {
+        const double hour = std::clamp(t_s / hour_s, 0.0, static_cast<double>(hours.size() - 1));
+        const std::size_t i = std::min(static_cast<std::size_t>(hour), hours.size() - 2);
+        return atmosphere_of(hours[i], hours[i + 1], hour - static_cast<double>(i), c);
+      },
+      {fmt::format("weather: one of many that the month may bring (seed {}); another would differ", c.seed)});
+}
+
 }  // namespace
 
 std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
@@ -224,6 +277,7 @@ std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather,
                                                const ParsedFile& parsed) {
   if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle)
     return stated_weather(weather, site, sun);
+  if (weather.kind == WeatherKind::variable) return varying_weather(weather, site, sun);
   Diagnostics missing;
   required(weather.longest_gap_h, "longest_gap_h", missing);
   required(weather.anemometer_height_m, "anemometer_height_m", missing);

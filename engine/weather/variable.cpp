@@ -115,8 +115,7 @@ Waves blown(Waves w, double wind_10m_m_s, double hours) {
   if (!(scale_m > 0)) return w;
   const double blown_for = wave_growth_time * std::pow(w.wind_sea_m / scale_m, 1 / height_power) +
                            gravity_m_s2 * hours * hour_s / wind_10m_m_s;
-  w.wind_sea_m =
-      std::min(full.wave_height_m, scale_m * std::pow(blown_for / wave_growth_time, height_power));
+  w.wind_sea_m = std::min(full.wave_height_m, scale_m * std::pow(blown_for / wave_growth_time, height_power));
   return w;
 }
 
@@ -139,8 +138,9 @@ std::vector<Hour> variable_hours(const Climate& c, const Site& site) {
     const double unix_s = site.start_unix_s + hour * hour_s;
     const SunPosition sun = sun_position(unix_s, site.latitude_deg, site.longitude_deg);
     constexpr double hours_per_day = 24;
-    const double phase = (solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min) -
-                          c.warmest_hour_local_h) * (2 * std::numbers::pi / hours_per_day);
+    const double phase =
+        (solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min) - c.warmest_hour_local_h) *
+        (2 * std::numbers::pi / hours_per_day);
     // Half of the variance is the front's; the difference from what it was has half of its own.
     const double anomaly = std::sqrt(0.5) * air + (front - latent.behind);
     out.push_back({c.air_temperature_degC + c.air_temperature_spread_K * anomaly +

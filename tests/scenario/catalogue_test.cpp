@@ -6,6 +6,7 @@
 #include <numeric>
 #include <set>
 
+#include "bide/climate/month.hpp"
 #include "bide/scenario/resolve.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "scenario/support.hpp"
@@ -55,7 +56,6 @@ TEST_CASE("keys are unique, sources are named, references exist") {
   keys_and_sources(catalogue().packs);
   keys_and_sources(catalogue().ensembles);
   keys_and_sources(catalogue().items);
-  keys_and_sources(sea_areas());
   for (const RaftKind& raft : catalogue().rafts) CHECK(find_pack(raft.pack) != nullptr);
   for (const PackKind& pack : catalogue().packs)
     for (const PackItem& item : pack.items) {
@@ -163,16 +163,15 @@ TEST_CASE("soaked heavy clothing holds the measured water") {
   CHECK(held <= 4.5);
 }
 
-TEST_CASE("climate tables: spot values and the nearest table") {
-  const SeaArea& north = *find_sea_area("northern_ocean");
-  // COADS cell 49 N 21 W: January 11.959 / 10.663 degC, 11.50 m/s; July 16.076 degC.
-  CHECK(north.water_temperature_degC[0] == Approx(11.959).epsilon(0.005));
-  CHECK(north.air_temperature_degC[0] == Approx(10.663).epsilon(0.005));
-  CHECK(north.wind_speed_m_s[0] == Approx(11.5).epsilon(0.005));
-  CHECK(north.water_temperature_degC[6] == Approx(16.076).epsilon(0.005));
-  const NearestArea here = nearest_sea_area(49, -21);
-  CHECK(here.area == &north);
-  CHECK(here.distance_km == Approx(0).epsilon(1e-6));
-  // One degree of latitude is 111.19 km on a sphere of 6371 km.
-  CHECK(nearest_sea_area(50, -21).distance_km == Approx(111.19).epsilon(1e-3));
+TEST_CASE("every named sea is at sea, and has a climate in every month") {
+  for (const SeaArea& area : sea_areas().sea_areas) {
+    CAPTURE(area.title);
+    for (int month = 1; month <= 12; ++month) {
+      const auto found = bide::climate::month_at({area.latitude_deg, area.longitude_deg}, month);
+      if (const std::string* wrong = std::get_if<std::string>(&found)) FAIL_CHECK(*wrong);
+    }
+  }
+  CHECK(find_sea_area("biscay") == find_sea_area("Biscay"));
+  CHECK(find_sea_area("south_east_iceland") == find_sea_area("South-east Iceland"));
+  CHECK(find_sea_area("Biscay ") == nullptr);
 }

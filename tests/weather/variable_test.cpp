@@ -44,7 +44,8 @@ double mean_of(const std::vector<Hour>& hours, const std::function<double(const 
   return sum / static_cast<double>(hours.size());
 }
 
-double correlation(const std::vector<Hour>& hours, std::size_t lag, const std::function<double(const Hour&)>& f) {
+double correlation(const std::vector<Hour>& hours, std::size_t lag,
+                   const std::function<double(const Hour&)>& f) {
   const double mean = mean_of(hours, f);
   double together = 0, alone = 0;
   for (std::size_t i = 0; i < hours.size(); ++i) {
@@ -55,7 +56,9 @@ double correlation(const std::vector<Hour>& hours, std::size_t lag, const std::f
   return together / alone;
 }
 
-double wind(const Hour& h) { return h.wind_10m_m_s; }
+double wind(const Hour& h) {
+  return h.wind_10m_m_s;
+}
 
 }  // namespace
 
@@ -66,7 +69,8 @@ TEST_CASE("variable weather has the month's means") {
   CHECK(mean_of(hours, [](const Hour& h) { return h.air_temperature_degC; }) == Approx(10.7).epsilon(0.01));
   CHECK(mean_of(hours, [](const Hour& h) { return h.cloud_cover_fraction; }) == Approx(0.76).epsilon(0.02));
   CHECK(mean_of(hours, [](const Hour& h) { return h.rain_mm_h; }) == Approx(0.13).epsilon(0.06));
-  CHECK(mean_of(hours, [](const Hour& h) { return h.rain_mm_h > 0 ? 1.0 : 0.0; }) == Approx(0.15).epsilon(0.05));
+  CHECK(mean_of(hours, [](const Hour& h) { return h.rain_mm_h > 0 ? 1.0 : 0.0; }) ==
+        Approx(0.15).epsilon(0.05));
   // Saturation cuts the damp end off: the mean falls a little short.
   CHECK(std::abs(mean_of(hours, [](const Hour& h) { return h.relative_humidity_pct; }) - 82) < 1);
   // Spread and daily swing are independent: variances add, half the square of the swing.
@@ -84,7 +88,8 @@ TEST_CASE("wind speed follows the Rice law, and forgets in a day") {
   const boost::math::non_central_chi_squared law(2, std::pow(v / c.wind_spread_m_s, 2));
   for (const double share : {0.05, 0.5, 0.95}) {
     const double expected = c.wind_spread_m_s * std::sqrt(boost::math::quantile(law, share));
-    const double below = mean_of(hours, [&](const Hour& h) { return h.wind_10m_m_s <= expected ? 1.0 : 0.0; });
+    const double below =
+        mean_of(hours, [&](const Hour& h) { return h.wind_10m_m_s <= expected ? 1.0 : 0.0; });
     CHECK(below == Approx(share).epsilon(0.1));
   }
   // Without a prevailing wind the square of the speed is correlated by the square of the components' own

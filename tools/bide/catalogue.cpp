@@ -1,4 +1,4 @@
-// bide catalogue: rafts, packs, clothing and items by kind, with the source of each.
+// bide catalogue: rafts, packs, clothing, items and seas, with the source of each.
 #include "bide/scenario/catalogue.hpp"
 
 #include <fmt/core.h>
@@ -6,6 +6,7 @@
 #include <memory>
 
 #include "bide/core/notice.hpp"
+#include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 #include "commands.hpp"
@@ -97,6 +98,13 @@ std::string items() {
   return out;
 }
 
+std::string seas() {
+  std::string out = "SEAS\n";
+  for (const scenario::SeaArea& area : scenario::sea_areas().sea_areas)
+    out += fmt::format("{:<28} {:g},{:g}\n", area.title, area.latitude_deg, area.longitude_deg);
+  return out + fmt::format("  source: {}\n", scenario::sea_areas().source);
+}
+
 int show(const std::string& part, bool json) {
   if (json) return put(scenario::write_catalogue(part), "", false);
   std::string text;
@@ -104,6 +112,7 @@ int show(const std::string& part, bool json) {
   if (part.empty() || part == "packs") text += packs();
   if (part.empty() || part == "ensembles") text += ensembles();
   if (part.empty() || part == "items") text += items();
+  if (part.empty() || part == "seas") text += seas();
   text += fmt::format("\n{}\n{}\n", standing_notice, standing_advice);
   return put(text, "", false);
 }
@@ -114,9 +123,9 @@ void add_catalogue(Program& program) {
   auto part = std::make_shared<std::string>();
   auto json = std::make_shared<bool>(false);
   Command command =
-      program.command("catalogue", "List rafts, packs, clothing and items, each with its source");
-  command.word("part", *part, {"rafts", "packs", "ensembles", "items"},
-               "rafts, packs, ensembles or items; all if left out");
+      program.command("catalogue", "List rafts, packs, clothing, items and seas, each with its source");
+  command.word("part", *part, {"rafts", "packs", "ensembles", "items", "seas"},
+               "rafts, packs, ensembles, items or seas; all if left out");
   command.flag("--json", *json, "As JSON");
   command.does([part, json] { return show(*part, *json); });
 }

@@ -1,17 +1,22 @@
-// bide new: writes a scenario from the catalogue, a climate table and a few answers or flags.
+// bide new: writes a scenario from the catalogue, the climate of a place and a few answers or flags.
 #include <fmt/core.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <charconv>
+#include <cmath>
 #include <functional>
 #include <iostream>
 #include <limits>
 #include <memory>
 #include <optional>
 
+#include "bide/climate/month.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
+#include "bide/scenario/nearest.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
@@ -28,6 +33,7 @@ struct Answers {
   std::optional<int> crew, month;
   std::optional<double> days;
   std::optional<std::string> raft, pack, place, season, clothing, boarding;
+  std::string weather = "variable";
   std::optional<double> air_degC, water_degC, wind_m_s;
   std::string name = "unnamed scenario", output;
   bool force = false;
@@ -65,37 +71,56 @@ T ask(const std::optional<T>& given, const std::string& question, const T& usual
 }
 
 struct Place {
-  double latitude_deg = 0, longitude_deg = 0;
-  const scenario::SeaArea* area = nullptr;  // its climate; null when every quantity was given
+  climate::Point point;
   std::string words;
 };
 
-std::string area_keys() {
-  std::string out;
-  for (const scenario::SeaArea& area : scenario::sea_areas()) out += (out.empty() ? "" : ", ") + area.key;
+std::vector<std::string_view> area_names() {
+  std::vector<std::string_view> out;
+  for (const scenario::SeaArea& area : scenario::sea_areas().sea_areas) out.push_back(area.title);
   return out;
 }
 
-Place place_of(const std::string& text, bool climate_needed) {
+Place place_of(const std::string& text) {
   if (const scenario::SeaArea* area = scenario::find_sea_area(text))
-    return {area->latitude_deg, area->longitude_deg, area, area->title};
+    return {{area->latitude_deg, area->longitude_deg}, area->title};
   const std::size_t comma = text.find(',');
   const std::size_t second = comma == std::string::npos ? comma : text.find_first_not_of(' ', comma + 1);
-  if (second == std::string::npos)
-    throw BadAnswer(fmt::format("place {}: give \"latitude,longitude\" or one of {}", text, area_keys()));
-  const auto latitude = number_in<double>(std::string_view(text).substr(0, comma));
-  const auto longitude = number_in<double>(std::string_view(text).substr(second));
-  if (!latitude || !longitude || !(std::abs(*latitude) <= 90) || !(std::abs(*longitude) <= 180))
-    throw BadAnswer(fmt::format("place {}: latitude is -90 to 90, longitude -180 to 180", text));
-  if (!climate_needed) return {*latitude, *longitude, nullptr, "open sea"};
-  constexpr double reach_km = 1000;  // beyond this the table says little about the place
-  const scenario::NearestArea nearest = scenario::nearest_sea_area(*latitude, *longitude);
-  if (nearest.distance_km > reach_km)
+  const auto latitude =
+      second == std::string::npos ? std::nullopt : number_in<double>(std::string_view(text).substr(0, comma));
+  if (!latitude)
     throw BadAnswer(
-        fmt::format("place {}: the nearest climate table is {:.0f} km off; give --air, --water and --wind",
-                    text, nearest.distance_km));
-  return {*latitude, *longitude, nearest.area,
-          fmt::format("{}, table {:.0f} km away", nearest.area->title, nearest.distance_km)};
+        fmt::format("place {}: give \"latitude,longitude\" or the name of a sea (bide catalogue seas){}",
+                    text, scenario::did_you_mean(text, area_names())));
+  const auto longitude = number_in<double>(std::string_view(text).substr(second));
+  if (!longitude || !(std::abs(*latitude) <= 90) || !(std::abs(*longitude) <= 180))
+    throw BadAnswer(fmt::format("place {}: latitude is -90 to 90, longitude -180 to 180", text));
+  return {{*latitude, *longitude}, fmt::format("{:g},{:g}", *latitude, *longitude)};
+}
+
+// The climate of a place and month; none when every quantity it would give was given.
+std::optional<climate::Month> climate_of(const Place& place, int month, bool needed) {
+  if (!needed) return std::nullopt;
+  auto found = climate::month_at(place.point, month);
+  if (const std::string* why = std::get_if<std::string>(&found))
+    throw BadAnswer(fmt::format("place {} {}; or give --air, --water and --wind", place.words, *why));
+  return std::get<climate::Month>(found);
+}
+
+// "Biscay in February": takes the month off the end of the place.
+// @return 1 to 12, or empty when no month is named
+std::optional<int> take_month(std::string& place) {
+  constexpr std::array<std::string_view, 12> names{"january",   "february", "march",    "april",
+                                                   "may",       "june",     "july",     "august",
+                                                   "september", "october",  "november", "december"};
+  const std::size_t in = place.rfind(" in ");
+  if (in == std::string::npos) return std::nullopt;
+  std::string word = place.substr(in + std::string_view(" in ").size());
+  for (char& letter : word) letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
+  const auto at = std::find(names.begin(), names.end(), word);
+  if (at == names.end()) return std::nullopt;
+  place.resize(in);
+  return static_cast<int>(at - names.begin()) + 1;
 }
 
 int month_of(const Answers& answers, double latitude_deg) {
@@ -136,21 +161,53 @@ std::vector<scenario::Person> crew_of(int persons, const std::string& clothing) 
   return crew;
 }
 
-scenario::Weather weather_of(const Answers& answers, const Place& place, int month) {
+// The climate is not known better, and a file is easier to read.
+double in_hundredths(double value) {
+  constexpr double hundredths = 100;
+  return std::round(value * hundredths) / hundredths;
+}
+
+scenario::Weather weather_of(const Answers& answers, const std::optional<climate::Month>& month) {
   scenario::Weather weather;
-  const auto index = static_cast<std::size_t>(month - 1);
-  if (const scenario::SeaArea* area = place.area) {
-    weather.air_temperature_degC = area->air_temperature_degC[index];
-    weather.water_temperature_degC = area->water_temperature_degC[index];
-    weather.wind_speed_m_s = area->wind_speed_m_s[index];
-    weather.relative_humidity_pct = area->relative_humidity_pct[index];
-    weather.pressure_hPa = area->pressure_hPa[index];
-    weather.cloud_cover_fraction = area->cloud_cover_fraction[index];
+  const bool varies = answers.weather == "variable";
+  constexpr double no_prevailing_direction = 0.798;  // the largest spread of a component over the mean speed
+  if (varies) weather.kind = scenario::WeatherKind::variable;
+  if (month) {
+    weather.air_temperature_degC = in_hundredths(month->air_temperature_degC);
+    weather.water_temperature_degC = in_hundredths(month->sea_temperature_degC);
+    weather.wind_speed_m_s = in_hundredths(month->wind_speed_m_s);
+    weather.relative_humidity_pct = in_hundredths(month->relative_humidity_pct);
+    weather.pressure_hPa = in_hundredths(month->pressure_hPa);
+    weather.cloud_cover_fraction = in_hundredths(month->cloud_cover_fraction);
+    if (varies) {
+      weather.rain_mm_h = in_hundredths(month->rain_mm_h);
+      weather.rain_hours_fraction = in_hundredths(month->rain_share);
+      weather.wind_spread_fraction =
+          std::min(in_hundredths(month->wind_spread_m_s / month->wind_speed_m_s), no_prevailing_direction);
+      weather.air_temperature_spread_K = in_hundredths(month->air_temperature_spread_K);
+    }
   }
   if (answers.air_degC) weather.air_temperature_degC = answers.air_degC;
   if (answers.water_degC) weather.water_temperature_degC = answers.water_degC;
   if (answers.wind_m_s) weather.wind_speed_m_s = answers.wind_m_s;
   return weather;
+}
+
+// What the reader of the file has to know about its weather.
+std::string setting_of(const Answers& answers, const Place& place, int month,
+                       const std::optional<climate::Month>& climate) {
+  std::string out = "Invented. ";
+  if (!climate) return out + "Weather as given.";
+  out += fmt::format("{} of month {} at {}, from ship reports",
+                     answers.weather == "variable" ? "Weather that varies about the means" : "Mean weather",
+                     month, place.words);
+  constexpr double near_km = 200;
+  if (climate->farthest_km > near_km)
+    out += fmt::format("; the nearest {} is {:.0f} km away", climate->farthest, climate->farthest_km);
+  constexpr double few_reports_deg = 60;
+  if (std::abs(place.point.latitude_deg) > few_reports_deg)
+    out += "; this far from the equator reports are few";
+  return out + ". Rain is a law of latitude and may be out by a factor of three.";
 }
 
 scenario::Scenario build(const Answers& answers) {
@@ -167,12 +224,16 @@ scenario::Scenario build(const Answers& answers) {
   out.stores.pack =
       ask(answers.pack, "Pack (see bide catalogue packs)", kind ? kind->pack : std::string("none"));
   const bool climate_needed = !(answers.air_degC && answers.water_degC && answers.wind_m_s);
-  const Place place = place_of(
-      ask(answers.place, "Place, latitude,longitude or one of " + area_keys(), std::string("northern_ocean")),
-      climate_needed);
-  const int month = month_of(answers, place.latitude_deg);
+  std::string where =
+      ask(answers.place, "Place, latitude,longitude or the name of a sea", std::string("Biscay"));
+  const std::optional<int> named = take_month(where);
+  if (named && (answers.month || answers.season))
+    throw BadAnswer("the month is given twice: with the place, and by --month or --season");
+  const Place place = place_of(where);
+  const int month = named ? *named : month_of(answers, place.point.latitude_deg);
   if (month < months.low || month > months.high)
     throw BadAnswer(fmt::format("month {}: allowed 1 to 12", month));
+  const std::optional<climate::Month> climate = climate_of(place, month, climate_needed);
   const double days = ask(answers.days, "Days", usual_days);
   const std::string clothing =
       ask(answers.clothing, "Clothing (see bide catalogue ensembles)", std::string("temperate_sailing"));
@@ -183,13 +244,15 @@ scenario::Scenario build(const Answers& answers) {
     throw BadAnswer(fmt::format("boarding {}: allowed dry, swim or float_free", boarding));
   out.boarding.kind = static_cast<scenario::BoardingKind>(way - ways.begin());
   out.name = answers.name;
-  out.setting = place.area ? fmt::format("Invented. Mean weather of month {} by ship climatology: {}.", month,
-                                         place.words)
-                           : "Invented. Steady weather as given.";
+  out.setting = setting_of(answers, place, month, climate);
   out.start_time_utc = fmt::format("2031-{:02}-15T12:00:00Z", month);
   out.duration_h = days * hours_per_day;
-  out.position = {place.latitude_deg, place.longitude_deg};
-  out.weather = weather_of(answers, place, month);
+  out.position = {place.point.latitude_deg, place.point.longitude_deg};
+  out.weather = weather_of(answers, climate);
+  if (out.weather.kind == scenario::WeatherKind::variable) {
+    scenario::Uncertain& uncertain = out.uncertain.emplace();
+    uncertain.weather = uncertain.person_spread = uncertain.unmeasured = true;
+  }
   out.raft = raft;
   out.crew = crew_of(crew, clothing);
   return out;
@@ -236,7 +299,10 @@ void add_new(Program& program) {
   command.number("--crew", a.crew, crew_sizes, "Number of persons");
   command.text("--raft", a.raft, "Catalogue key of the raft");
   command.text("--pack", a.pack, "Catalogue key of the pack; the raft's usual one if left out");
-  command.text("--place", a.place, "\"latitude,longitude\" or one of " + area_keys());
+  command.text("--place", a.place,
+               "\"latitude,longitude\", or a sea, such as Biscay, or \"Biscay in February\"");
+  command.word("--weather", a.weather, {"variable", "constant"},
+               "Hours that vary about the month, or its means");
   const Argument month = command.number("--month", a.month, months, "In place of the season");
   command
       .word("--season", a.season, {"winter", "spring", "summer", "autumn"},
@@ -245,9 +311,9 @@ void add_new(Program& program) {
   command.number("--days", a.days, any_number, "Days simulated");
   command.text("--clothing", a.clothing, "Catalogue key of what everybody wears");
   command.word("--boarding", a.boarding, {"dry", "swim", "float_free"}, "How the raft is reached");
-  command.number("--air", a.air_degC, any_number, "Air temperature in place of the table's, degC");
-  command.number("--water", a.water_degC, any_number, "Sea temperature in place of the table's, degC");
-  command.number("--wind", a.wind_m_s, any_number, "Wind at 10 m in place of the table's, m/s");
+  command.number("--air", a.air_degC, any_number, "Air temperature in place of the month's, degC");
+  command.number("--water", a.water_degC, any_number, "Sea temperature in place of the month's, degC");
+  command.number("--wind", a.wind_m_s, any_number, "Wind at 10 m in place of the month's, m/s");
   command.text("--name", a.name, "Title");
   command.text("-o,--output", a.output, "File to write; standard output if left out");
   command.flag("--force", a.force, "Overwrite the file if it exists");

@@ -98,6 +98,13 @@ struct Sampler::Walk {
                                     : scenario::ShiveringEndurance::never_tires)));
   }
 
+  void weather() {
+    const std::string seed = "/weather/seed";
+    if (!sampler.uncertain_.weather.value_or(false) || !free(seed)) return;
+    constexpr double seeds = 2147483648;  // 0 to the largest
+    put(seed, std::floor(take(seed, FactorKind::variety) * seeds));
+  }
+
   void spread() {
     if (!sampler.uncertain_.person_spread.value_or(false)) return;
     for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) {
@@ -184,6 +191,7 @@ struct Sampler::Walk {
   void everything() {
     inputs();
     unmeasured();
+    weather();
     spread();
     people();
     events();
