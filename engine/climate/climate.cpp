@@ -103,12 +103,15 @@ bool land_cell(int row, int column) {
   return (packed().land[bit / bits_per_byte] >> (bit % bits_per_byte)) & 1;
 }
 
-// The nearest cell that has what is asked for: `has(row, column)`.
+// The nearest cell that has what is asked for: `has(row, column)`. Rows are taken outwards from the place's
+// own, until they are farther off than what was found.
 template <class Has>
 std::optional<Point> nearest(const Grid& grid, const Point& place, const Has& has) {
   std::optional<Point> best;
   double best_km = 0;
-  for (int row = 0; row < grid.rows; ++row)
+  const int home = grid.row_of(place.latitude_deg);
+  const auto look = [&](int row) {
+    if (row < 0 || row >= grid.rows) return;
     for (int column = 0; column < grid.columns; ++column) {
       if (!has(row, column)) continue;
       const Point middle = grid.middle(row, column);
@@ -117,6 +120,14 @@ std::optional<Point> nearest(const Grid& grid, const Point& place, const Has& ha
       best = middle;
       best_km = km;
     }
+  };
+  look(home);
+  for (int away = 1; away < grid.rows; ++away) {
+    const double nearest_row_deg = (away - 1) * grid.step_deg;  // the place may lie half a row from its own
+    if (best && distance_km({0, 0}, {std::min(nearest_row_deg, 180.0), 0}) > best_km) break;
+    look(home - away);
+    look(home + away);
+  }
   return best;
 }
 

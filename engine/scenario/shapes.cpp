@@ -173,7 +173,8 @@ template const Shape& shape_of<SeaAreas>();
 template const Shape& shape_of<LeverList>();
 
 std::string range_words(const Field& field) {
-  return fmt::format("{} to {}{}{}", field.low, field.high, field.unit.empty() ? "" : " ", field.unit);
+  const bool plain = field.unit.empty() || field.unit == "1";
+  return fmt::format("{} to {}{}{}", field.low, field.high, plain ? "" : " ", plain ? "" : field.unit);
 }
 
 std::string joined(std::span<const std::string_view> words) {

@@ -52,7 +52,8 @@ inline std::optional<Bounds> bounds_of(const std::string& name, const Coldest& c
   if (name == "inside_relative_humidity_pct") return Bounds{rounding, 101.01};
   if (is({"sickness_fraction", "task_ability_fraction"})) return Bounds{0, 1};
   if (is({"outside_air_degC", "sea_degC"})) return Bounds{-100, 100};
-  if (is({"inside_air_degC", "canopy_degC"})) return Bounds{coldest.around - a_little_K, 120};
+  // Wet floors and clothes that dry cool the air of an open raft below the air outside.
+  if (is({"inside_air_degC", "canopy_degC"})) return Bounds{coldest.wet - a_little_K, 120};
   if (is({"core_degC", "head_core_degC"})) return Bounds{coldest.wet - a_little_K, 50};
   if (name.size() > 5 && name.substr(name.size() - 5) == "_degC")
     return Bounds{coldest.wet - a_little_K, 120};

@@ -23,10 +23,11 @@ scenario::ValidScenario full() {
 }
 
 // The smallest scenario with this `uncertain`.
-scenario::ValidScenario with(const std::string& uncertain) {
+scenario::ValidScenario with(const std::string& uncertain, const std::string& weather = "constant") {
   const std::string text = R"({"format": "bide scenario 1", "start_time_utc": "2031-02-03T18:00:00Z",
     "duration_h": 24, "position": {"latitude_deg": 49, "longitude_deg": -21},
-    "weather": {"kind": "constant", "air_temperature_degC": 10, "water_temperature_degC": 11,
+    "weather": {"kind": ")" +
+                           weather + R"(", "air_temperature_degC": 10, "water_temperature_degC": 11,
                 "wind_speed_m_s": 8},
     "raft": {"kind": "offshore_4"},
     "crew": [{"sex": "male", "age_years": 35, "height_m": 1.75, "mass_kg": 75},
@@ -157,4 +158,24 @@ TEST_CASE("a shared draw is the same for all it is for; rescue is drawn beside t
   const study::Drawn s = sampler.draw(2, 2);
   CHECK(value(s, "/crew/0/hours_since_sleep_h") == value(s, "/crew/1/hours_since_sleep_h"));
   CHECK(s.rescue_h == 30);
+}
+
+TEST_CASE(
+    "drawn weather: another seed for each sample, the same for both of a pair, fixed where it is stated") {
+  const Sampler sampler(with(R"({"weather": true})", "variable"));
+  const Sampler other(with(R"({"weather": true, "person_spread": true})", "variable"));
+  std::set<double> seeds;
+  for (std::uint64_t k = 0; k < 100; ++k) {
+    const double seed = value(sampler.draw(3, k), "/weather/seed");
+    CHECK(seed == std::floor(seed));
+    CHECK(value(other.draw(3, k), "/weather/seed") == seed);
+    CHECK(std::holds_alternative<scenario::ValidScenario>(sampler.scenario_of(sampler.draw(3, k))));
+    seeds.insert(seed);
+  }
+  CHECK(seeds.size() == 100);
+  const Sampler drawn(
+      with(R"({"weather": true, "inputs": {"/weather/seed": {"kind": "discrete", "values": [4, 9]}}})",
+           "variable"));
+  CHECK(drawn.factors().size() == 1);
+  CHECK(Sampler(with("{}", "variable")).factors().empty());
 }

@@ -13,6 +13,7 @@
 #include "bide/core/time_utc.hpp"
 #include "bide/weather/sky.hpp"
 #include "bide/weather/sun.hpp"
+#include "bide/weather/variable.hpp"
 
 using namespace bide;
 using namespace bide::weather;
@@ -383,4 +384,32 @@ TEST_CASE("from a validated scenario") {
   REQUIRE(std::holds_alternative<scenario::Diagnostics>(broken));
   CHECK(scenario::to_string(std::get<scenario::Diagnostics>(broken).at(0))
             .find("grey_week.json: /weather/file: w.csv: line 2: time_utc \"now\"") == 0);
+}
+
+TEST_CASE("variable weather is that of its hours, on straight lines between them") {
+  scenario::Weather w = stated();
+  w.kind = WeatherKind::variable;
+  w.wind_spread_fraction = 0.7;
+  w.air_temperature_spread_K = 2;
+  w.air_temperature_swing_K = 0.5;
+  w.warmest_hour_local_h = 14;
+  w.rain_hours_fraction = 0.2;
+  w.seed = 5;
+  const Site here = site("2031-02-03T18:00:00Z", 30);
+  const Record record = std::get<Record>(load_weather(w, here, {}));
+  const Climate climate{12, 14, 80, 10, 7, 0.5, 1000, 3.6, 0.2, 2, 0.5, 14, 5};
+  const std::vector<Hour> hours = variable_hours(climate, here);
+  for (const std::size_t i : {0, 7, 29}) {
+    const Forcing<double> at = record.at(static_cast<double>(i) * hour);
+    CHECK(at.wind_10m_m_s == doctest::Approx(hours[i].wind_10m_m_s).epsilon(1e-9));
+    CHECK(at.air_temperature_degC == doctest::Approx(hours[i].air_temperature_degC).epsilon(1e-9));
+    CHECK(at.wave_height_m == doctest::Approx(hours[i].sea.wave_height_m).epsilon(1e-9));
+    const Forcing<double> half = record.at((static_cast<double>(i) + 0.5) * hour);
+    CHECK(half.wind_10m_m_s ==
+          doctest::Approx((hours[i].wind_10m_m_s + hours[i + 1].wind_10m_m_s) / 2).epsilon(1e-9));
+    CHECK(at.water_temperature_degC == 14);
+    CHECK(at.pressure_Pa == doctest::Approx(100000));
+  }
+  REQUIRE(record.notes().size() == 1);
+  CHECK(record.notes()[0].find("one of many") != std::string::npos);
 }
