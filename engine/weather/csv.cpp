@@ -11,6 +11,21 @@ namespace {
 
 constexpr std::string_view time_column = "time_utc";
 
+// The text with comment lines made empty, so that the lines keep their numbers.
+std::string without_comments(std::string_view text) {
+  constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF", line_ends = "\n\r";
+  if (text.substr(0, byte_order_mark.size()) == byte_order_mark) text.remove_prefix(byte_order_mark.size());
+  std::string out;
+  out.reserve(text.size());
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find_first_of(line_ends), text.size());
+    if (text.front() != '#') out += text.substr(0, end);
+    if (end < text.size()) out += text[end];
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return out;
+}
+
 struct Header {
   std::optional<std::size_t> time;                  // position of time_utc
   std::vector<std::optional<Quantity>> quantities;  // by position
@@ -88,7 +103,7 @@ void read_row(const CsvRow& fields, const Header& header, Rows& out) {
 
 Rows parse_weather_csv(std::string_view text) {
   Rows out;
-  const std::variant<std::vector<CsvRow>, CsvError> parsed = parse_csv(text);
+  const std::variant<std::vector<CsvRow>, CsvError> parsed = parse_csv(without_comments(text));
   if (const CsvError* error = std::get_if<CsvError>(&parsed)) {
     out.problems.push_back(fmt::format("line {}: {}", error->line, error->message));
     return out;

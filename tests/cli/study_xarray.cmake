@@ -1,15 +1,6 @@
 # A study's NetCDF file opens in xarray with its units, and holds what its CSV holds.   BIDE, WORK, STUDY
-foreach(candidate /usr/bin/python3 python3)
-  execute_process(COMMAND ${candidate} -c "import xarray, netCDF4" RESULT_VARIABLE result OUTPUT_QUIET ERROR_QUIET)
-  if(result EQUAL 0)
-    set(python ${candidate})
-    break()
-  endif()
-endforeach()
-if(NOT python)
-  message("skipped: no python3 here has xarray and netCDF4")
-  return()
-endif()
+include(${CMAKE_CURRENT_LIST_DIR}/python_with.cmake)
+python_with("xarray, netCDF4" python)
 file(REMOVE_RECURSE ${WORK})
 file(MAKE_DIRECTORY ${WORK})
 execute_process(COMMAND ${BIDE} study ${STUDY} --out made --csv --netcdf WORKING_DIRECTORY ${WORK}

@@ -33,6 +33,19 @@ TEST_CASE("columns in any order, empty fields missing") {
   CHECK(rows.rows[1].line == 3);
 }
 
+TEST_CASE("lines that begin with # are comments, whatever they hold, and keep their number") {
+  for (const std::string end : {"\n", "\r\n", "\r"}) {
+    const Rows rows =
+        parse_weather_csv("\xEF\xBB\xBF# from \"a, b.nc\"" + end + "#" + end + "time_utc,rain_mm_h" + end +
+                          "# one \" alone" + end + "2031-02-03T18:00Z,1" + end);
+    CHECK(rows.problems.empty());
+    REQUIRE(rows.rows.size() == 1);
+    CHECK(rows.rows[0].line == 5);
+  }
+  CHECK(only_problem("# a\ntime_utc,rain_mm_h\n2031-02-03T18:00Z,#\n") ==
+        "line 3: rain_mm_h \"#\" is no number");
+}
+
 TEST_CASE("problems name their line and the nearest column") {
   const std::string unknown = only_problem("time_utc,wind_speed_ms\n");
   CHECK(unknown.find("line 1: unknown column \"wind_speed_ms\"") == 0);

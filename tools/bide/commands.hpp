@@ -16,5 +16,6 @@ void add_study(Program& program);
 void add_merge(Program& program);
 void add_schema(Program& program);
 void add_validate(Program& program);
+void add_weather(Program& program);
 
 }  // namespace bide::tool

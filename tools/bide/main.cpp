@@ -16,6 +16,7 @@ int main(int argc, char** argv) {
                               +exit_ok, +exit_usage, +exit_input_refused, +exit_run_failed,
                               +exit_cannot_write, bide::standing_notice, bide::standing_advice));
   add_new(program);
+  add_weather(program);
   add_run(program);
   add_compare(program);
   add_levers(program);

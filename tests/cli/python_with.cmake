@@ -1,0 +1,15 @@
+# python_with(MODULES VARIABLE): the first python3 that can import the modules; without one, the script that asks says
+# so and is left.
+macro(python_with modules variable)
+  foreach(candidate /usr/bin/python3 python3)
+    execute_process(COMMAND ${candidate} -c "import ${modules}" RESULT_VARIABLE result OUTPUT_QUIET ERROR_QUIET)
+    if(result EQUAL 0)
+      set(${variable} ${candidate})
+      break()
+    endif()
+  endforeach()
+  if(NOT ${variable})
+    message("skipped: no python3 here has ${modules}")
+    return()
+  endif()
+endmacro()
