@@ -40,7 +40,8 @@ class Child final : public Watched {
   Board& board_;
 };
 
-[[noreturn]] void run_child(Board& board, const std::function<int(Watched&)>& work) {
+// What the work throws must not reach those who called for it: they go on in the other process.
+[[noreturn]] void run_child(Board& board, const std::function<int(Watched&)>& work) noexcept {
   const rlimit no_core{0, 0};
   ::setrlimit(RLIMIT_CORE, &no_core);
   for (const int signal : {SIGSEGV, SIGBUS, SIGFPE, SIGABRT, SIGPROF}) std::signal(signal, SIG_DFL);

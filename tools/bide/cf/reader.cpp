@@ -1,6 +1,7 @@
 #include "reader.hpp"
 
 #include <cmath>
+#include <map>
 #include <memory>
 #include <optional>
 
@@ -87,44 +88,61 @@ class Reader {
     each_variable([&](const Variable& variable) {
       if (variable.field != Field::sea_temperature || sea_ || times(variable).count == 0) return;
       sea_ = sea_cell(variable);
-      if (!sea_) refuse_far(variable);
+      if (!sea_) refuse_land(variable);
+      chosen_[variable.field] = sea_->centre;
     });
     if (!sea_) out_.notes.emplace_back("no sea temperature in the files: nothing tells land from sea");
   }
 
-  // Why a variable has no cell within reach.
-  [[noreturn]] void refuse_far(const Variable& variable) const {
-    constexpr double half_round_km = 20100;
-    const std::vector<Cell> all = cells_near(variable, request_.place, half_round_km);
-    const Cell& nearest = all.front();
-    if (nearest.distance_km > request_.reach_km)
-      refuse("{}: found the nearest cell {:.0f} km from the place; allowed {} km (--reach)",
-             variable.head.name, nearest.distance_km, request_.reach_km);
+  // Why a variable of the sea has no cell within reach.
+  [[noreturn]] void refuse_land(const Variable& variable) const {
+    const double nearest_km = nearest_from(variable, request_.place);
+    if (nearest_km > request_.reach_km) refuse_far(variable, nearest_km, "the place");
     refuse(
         "{}: found no cell of the sea with a value within {} km of the place, the nearest cell is {:.0f} km "
-        "off; allowed "
-        "a place at sea, or a longer --reach",
-        variable.head.name, request_.reach_km, nearest.distance_km);
+        "off; "
+        "allowed a place at sea, or a longer --reach",
+        variable.head.name, request_.reach_km, nearest_km);
   }
 
-  std::optional<Cell> cell(const Variable& variable) {
-    if (is_of_the_sea(variable.field)) return sea_cell(variable);
-    const Place& from = sea_ ? sea_->centre : request_.place;
+  [[noreturn]] void refuse_far(const Variable& variable, double nearest_km, const char* from) const {
+    refuse("{}: found the nearest cell {:.0f} km from {}; allowed {} km (--reach)", variable.head.name,
+           nearest_km, from, request_.reach_km);
+  }
+
+  static double nearest_from(const Variable& variable, const Place& from) {
+    constexpr double half_round_km = 20100;
+    return cells_near(variable, from, half_round_km).front().distance_km;
+  }
+
+  // The cell nearest to a place of the sea that was found before.
+  Cell cell_at(const Variable& variable, const Place& from, const char* words) const {
     std::vector<Cell> near = cells_near(variable, from, request_.reach_km);
-    if (near.empty()) return {};
+    if (near.empty()) refuse_far(variable, nearest_from(variable, from), words);
     near.front().distance_km = distance_km(near.front().centre, request_.place);
     return near.front();
+  }
+
+  Cell cell(const Variable& variable) {
+    const bool of_the_sea = is_of_the_sea(variable.field);
+    // One cell for a variable of the sea in all files: what is ice in one month need not be in the next.
+    if (const auto chosen = chosen_.find(variable.field); chosen != chosen_.end())
+      return cell_at(variable, chosen->second, "its cell in the file before");
+    if (!of_the_sea && sea_) return cell_at(variable, sea_->centre, "the cell of the sea temperature");
+    if (!of_the_sea) return cell_at(variable, request_.place, "the place");
+    const std::optional<Cell> found = sea_cell(variable);
+    if (!found) refuse_land(variable);
+    chosen_[variable.field] = found->centre;
+    return *found;
   }
 
   void read_variable(const Variable& variable) {
     Times when = times(variable);
     Series series;
     if (when.count > 0) {
-      const std::optional<Cell> where = cell(variable);
-      if (!where) refuse_far(variable);
       if (variable.field == Field::rain_amount && request_.running_rain && when.first > 0)
         --when.first, ++when.count;
-      series = read_series(file(), variable, *where, when, progress());
+      series = read_series(file(), variable, cell(variable), when, progress());
     } else {
       series.field = variable.field;
       series.variable = variable.head.name;
@@ -140,6 +158,7 @@ class Reader {
   std::vector<Source> sources_;
   std::size_t at_ = 0;
   std::optional<Cell> sea_;
+  std::map<Field, Place> chosen_;  // of the variables of the sea
   Reading out_;
 };
 

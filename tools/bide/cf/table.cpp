@@ -141,6 +141,7 @@ std::vector<std::string> left_to_the_scenario(const Columns& columns) {
   without(Quantity::rain, state + "/weather/rain_mm_h");
   without(Quantity::pressure, "a run takes 1013.25 hPa");
   without(Quantity::wave_height, "a run takes the sea that the wind raises in time");
+  without(Quantity::wave_period, "a run takes that of a fully developed sea of the wave height");
   return out;
 }
 
