@@ -15,6 +15,12 @@ namespace bide::tool {
 namespace {
 
 constexpr int longest_silence_s = 15;
+constexpr rlim_t most_bytes = rlim_t{4} << 30U;  // lengths in a damaged file asked the library for 13 GB
+#ifdef __SANITIZE_ADDRESS__
+constexpr bool limits_memory = false;  // the sanitizer reserves far more
+#else
+constexpr bool limits_memory = true;
+#endif
 
 // Shared by both processes.
 struct Board {
@@ -44,6 +50,8 @@ class Child final : public Watched {
 [[noreturn]] void run_child(Board& board, const std::function<int(Watched&)>& work) noexcept {
   const rlimit no_core{0, 0};
   ::setrlimit(RLIMIT_CORE, &no_core);
+  const rlimit memory{most_bytes, most_bytes};
+  if (limits_memory) ::setrlimit(RLIMIT_DATA, &memory);
   for (const int signal : {SIGSEGV, SIGBUS, SIGFPE, SIGABRT, SIGPROF}) std::signal(signal, SIG_DFL);
   Child child(board);
   child.at(0);
