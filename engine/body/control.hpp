@@ -14,8 +14,8 @@ namespace bide::body {
 
 template <class T>
 struct Commands {
-  T sweat_W;                           // evaporative heat commanded for the whole skin
-  T dilatation_L_h, constriction;      // of the whole skin, both at least 0
+  T sweat_W, greatest_sweat_W;     // evaporative heat of the whole skin: commanded, and what glands can give
+  T dilatation_L_h, constriction;  // of the whole skin, both at least 0
   std::array<T, segment_count> local;  // factor on flow by skin temperature, 2^(skin error / 10 K)
   T finger_local;                      // the same for the fingers
 };
@@ -38,15 +38,25 @@ inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K) {
   out.finger_local = exp(per_K * (x[at::finger] - b.finger_setpoint_degC));
   const T head_error = x[at::node(head, core)] - b.setpoint_degC[head][core];
   const T warm_error = head_error - core_shift_K;
-  out.sweat_W = b.sweat_factor * clamp(T(constants::sweat_per_head_core.value) * warm_error +
-                                           T(constants::sweat_per_skin.value) * skin_error,
-                                       T(0), T(constants::greatest_sweat.value) * b.area_total_m2);
+  out.sweat_W = b.sweat_factor * positive_part(T(constants::sweat_per_head_core.value) * warm_error +
+                                               T(constants::sweat_per_skin.value) * skin_error);
+  out.greatest_sweat_W = b.sweat_factor * T(constants::greatest_sweat.value) * b.area_total_m2;
   out.dilatation_L_h =
       b.dilatation_age_factor * positive_part(T(constants::dilatation_per_head_core.value) * warm_error +
                                               T(constants::dilatation_per_skin.value) * skin_error);
   out.constriction = positive_part(-(T(constants::constriction_per_head_core.value) * head_error) -
                                    T(constants::constriction_per_skin.value) * skin_error);
   return out;
+}
+
+// Sweat of a segment. The factor of a hot skin acts on the command, not on what glands can give.
+// @param sweat_share of the segment, [0, 1]
+// @param c           commands now
+// @param local       factor of the local skin temperature
+// @return evaporative heat, W
+template <class T>
+inline T sweat_W(T sweat_share, const Commands<T>& c, T local) {
+  return sweat_share * smaller(T(c.sweat_W * local), c.greatest_sweat_W);
 }
 
 // Factor that constriction leaves of a flow.

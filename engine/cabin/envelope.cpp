@@ -41,11 +41,9 @@ Geometry raft_geometry(double floor_area_m2, double canopy_height_m, double tube
   return g;
 }
 
-double air_volume_m3(const Geometry& geometry, double body_mass_kg) {
+double body_volume_m3(double mass_kg) {
   constexpr double body_density_kg_m3 = 1000;
-  const double air = geometry.volume_m3 - body_mass_kg / body_density_kg_m3;
-  if (!(air > 0)) throw std::invalid_argument("the people aboard fill the cabin: no air is left");
-  return air;
+  return mass_kg / body_density_kg_m3;
 }
 
 CanopySun canopy_sun(scenario::CanopyKind skins, double cloth_transmitted, double cloth_absorbed) {

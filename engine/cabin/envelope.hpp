@@ -30,12 +30,10 @@ struct Geometry {
 // @param tube_diameter_m of one tube, m, above 0
 Geometry raft_geometry(double floor_area_m2, double canopy_height_m, double tube_diameter_m);
 
-// Volume of air in the cabin: that under the canopy less the bodies in it (density 1,000 kg/m3 within 5 %).
-// Throws std::invalid_argument if the bodies leave none.
-// @param geometry     of the raft
-// @param body_mass_kg of all people together, kg, at least 0
+// Volume that bodies take of the air in the cabin (density 1,000 kg/m3 within 5 %).
+// @param mass_kg of all people together, kg, at least 0
 // @return m3
-double air_volume_m3(const Geometry& geometry, double body_mass_kg);
+double body_volume_m3(double mass_kg);
 
 namespace detail {
 inline constexpr double second_wind_m_s = 2, third_wind_m_s = 5, last_wind_m_s = 10;  // columns of the table

@@ -150,6 +150,18 @@ inline T dew_point_degC(T vapour_pressure_Pa) {
   return T(0.5 * buck_d_K) * (b - sqrt(b * b - T(four * buck_c_K / buck_d_K) * exponent));
 }
 
+// Temperature at which a vapour density is that of saturation: where a surface neither gains nor loses
+// vapour. The dew point, but for the expansion of the vapour between the two temperatures, which is taken in
+// one step (within 0.3 K from -20 to 80 degC in air up to 60 K warmer).
+// @param vapour_density_kg_m3 kg of vapour in a m3 of air, above 0
+// @param t_degC               air temperature, degC
+// @return degC
+template <class T>
+inline T saturation_at_degC(T vapour_density_kg_m3, T t_degC) {
+  const T dew = dew_point_degC(vapour_pressure_Pa(vapour_density_kg_m3, t_degC));
+  return dew_point_degC(vapour_pressure_Pa(vapour_density_kg_m3, dew));
+}
+
 // Mass of vapour over mass of dry air (ASHRAE 2017 ch. 1 eq. 20).
 // @param vapour_pressure_Pa partial pressure of the vapour, Pa, below pressure_Pa
 // @param pressure_Pa        total pressure, Pa

@@ -2,8 +2,8 @@
 //
 // gamma = 1 - 1/sqrt(2), stiffly accurate, L-stable, order 2 (Alexander 1977, SIAM J. Numer. Anal. 14:1006).
 // The midpoint state is extrapolated with slopes of the previous step (a fifth of the mean slope plus four
-// fifths of the slope at its end) or, right after a hard time event, by a backward-Euler half-step. A system
-// gives its frozen linear problem as:
+// fifths of the slope at its end) or, right after a hard time event or a much shorter step, by a
+// backward-Euler half-step. A system gives its frozen linear problem as:
 //
 //   freeze(t, x)      coefficients at a state
 //   factor(a)         prepare (I - a J)
@@ -52,6 +52,11 @@ class Sdirk2 {
   // 200 s overshoot in the sweating loop of a hot afternoon.
   static constexpr double damping = 0.2;
 
+  // A step may be so many times as long as the one before and still be extrapolated from it: the steps of a
+  // plan double. After the odd short step to a time event the slope of a fast entry says nothing of a long
+  // one.
+  static constexpr double greatest_growth = 2.5;
+
   // @param size number of state entries
   explicit Sdirk2(std::size_t size = 0) { resize(size); }
 
@@ -80,6 +85,8 @@ class Sdirk2 {
   void do_step(Wrapped&& wrapped, state_type& x, double t, double h) {
     auto& system = detail::unwrap(wrapped);
     if (mid_.size() != x.size()) resize(x.size());
+    has_slope_ = has_slope_ && h <= greatest_growth * last_s_;
+    last_s_ = h;
     midpoint(system, x, t, h);
     system.freeze(t + 0.5 * h, mid_);
     const double a = gamma * h;
@@ -115,6 +122,7 @@ class Sdirk2 {
   std::vector<T> slope_;  // mean over the step
   std::vector<T> ahead_;  // the slope that implicit entries are extrapolated with
   bool has_slope_ = false;
+  double last_s_ = 0;  // length of the step before
 
   // Running totals have no midpoint: nothing depends on them.
   template <class System>

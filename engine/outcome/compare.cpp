@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "bide/constants/evidence.hpp"
 #include "bide/core/units.hpp"
@@ -24,12 +25,24 @@ double mean_over(const std::vector<double>& time_s, const std::vector<double>& v
   return weight_s > 0 ? sum / weight_s : 0;
 }
 
+// Sorted first, so that the order of the crew does not change the last bits.
+double sum_of(std::vector<double> values) {
+  std::sort(values.begin(), values.end());
+  return std::accumulate(values.begin(), values.end(), 0.0);
+}
+
+// Mean over people of what `figure` reads off one.
+template <class Figure>
+double person_mean(const Timeline& timeline, Figure&& figure) {
+  std::vector<double> values;
+  for (const PersonSeries& person : timeline.persons) values.push_back(figure(person));
+  return values.empty() ? 0 : sum_of(values) / static_cast<double>(values.size());
+}
 double person_mean(const Timeline& timeline, std::vector<double> PersonSeries::*column,
                    const Window& window) {
-  double sum = 0;
-  for (const PersonSeries& person : timeline.persons)
-    sum += mean_over(timeline.time_s, person.*column, window);
-  return timeline.persons.empty() ? 0 : sum / static_cast<double>(timeline.persons.size());
+  return person_mean(timeline, [&](const PersonSeries& person) {
+    return mean_over(timeline.time_s, person.*column, window);
+  });
 }
 
 double first_death_s(const Timeline& timeline) {
@@ -119,15 +132,20 @@ WaterFlows water_flows(const Timeline& timeline, const Window& window) {
   WaterFlows out;
   const auto persons = static_cast<double>(timeline.persons.size());
   if (timeline.persons.empty()) return out;
+  std::vector<double> drunk_L;
   for (const timeline::Event& event : timeline.events)
     if (event.kind == system::NoteKind::water_issued && event.time_s <= window.to_s)
-      out.drunk_L += event.given / persons;
+      drunk_L.push_back(event.given);
+  out.drunk_L = sum_of(drunk_L) / persons;
   const Window whole{0, window.to_s};
   out.sweat_L = person_mean(timeline, &PersonSeries::sweat_kg_h, whole) * window.to_s / hour_s;
-  for (const PersonSeries& person : timeline.persons) {
-    out.urine_L += value_at(timeline.time_s, person.urine_kg_total, window.to_s).value_or(0) / persons;
-    out.deficit_pct += value_at(timeline.time_s, person.water_deficit_pct, window.to_s).value_or(0) / persons;
-  }
+  const auto at_the_end = [&](std::vector<double> PersonSeries::*column) {
+    return person_mean(timeline, [&](const PersonSeries& person) {
+      return value_at(timeline.time_s, person.*column, window.to_s).value_or(0);
+    });
+  };
+  out.urine_L = at_the_end(&PersonSeries::urine_kg_total);
+  out.deficit_pct = at_the_end(&PersonSeries::water_deficit_pct);
   return out;
 }
 
@@ -143,10 +161,11 @@ Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
   out.highest_co2_ppm = outcome.cabin.highest_co2_ppm ? outcome.cabin.highest_co2_ppm->value : 0;
   bool any = false;
   for (const PersonOutcome& person : outcome.persons) {
-    if (person.able.at_s && person.able.at_s == outcome.able.first_s && out.able_limit == no_limit)
-      out.able_limit = person.able.limit;
-    if (person.alive.at_s && person.alive.at_s == outcome.alive.first_s && out.alive_limit == no_limit)
-      out.alive_limit = person.alive.limit;
+    // Of several at one time, the limit that is listed first.
+    if (person.able.at_s && person.able.at_s == outcome.able.first_s)
+      out.able_limit = std::min(out.able_limit, person.able.limit);
+    if (person.alive.at_s && person.alive.at_s == outcome.alive.first_s)
+      out.alive_limit = std::min(out.alive_limit, person.alive.limit);
     if (person.next_limit != no_limit &&
         (out.next_limit == no_limit || person.next_margin_fraction < out.next_margin_fraction)) {
       out.next_limit = person.next_limit;

@@ -7,6 +7,7 @@
 #include "bide/constants/limits.hpp"
 #include "bide/constants/open.hpp"
 #include "bide/system/compiled.hpp"
+#include "bide/system/crew_order.hpp"
 
 namespace bide::system {
 
@@ -29,7 +30,8 @@ RaftBuild<double> open_water(double persons) {
   return r;
 }
 
-RaftBuild<double> build_raft(const scenario::ValidScenario& v) {
+// @param crew_kg mass of all people together
+RaftBuild<double> build_raft(const scenario::ValidScenario& v, double crew_kg) {
   const scenario::Scenario& in = v.scenario;
   if (!in.raft) return open_water(static_cast<double>(in.crew.size()));
   const scenario::Raft& raft = *in.raft;
@@ -38,11 +40,9 @@ RaftBuild<double> build_raft(const scenario::ValidScenario& v) {
   const bool canopy = *raft.canopy != scenario::CanopyKind::none;
   const cabin::Geometry g =
       cabin::raft_geometry(*raft.floor_area_m2, canopy ? *raft.canopy_height_m : 0, *raft.tube_diameter_m);
-  double mass = 0;
-  for (const scenario::Person& p : in.crew) mass += p.mass_kg;
   r.floor_area_m2 = *raft.floor_area_m2;
   r.canopy_area_m2 = g.canopy_area_m2;
-  r.volume_m3 = canopy ? cabin::air_volume_m3(g, mass)
+  r.volume_m3 = canopy ? g.volume_m3 - cabin::body_volume_m3(crew_kg)
                        : static_cast<double>(in.crew.size()) * constants::open_volume_m3;
   r.gap_m2K_W = *raft.canopy == scenario::CanopyKind::two_skins
                     ? cabin::air_gap_m2K_W(constants::canopy_gap_mm, cabin::HeatFlow::up)
@@ -109,24 +109,46 @@ Levels<double> common_levels(const scenario::Limits& in) {
   return out;
 }
 
+std::vector<Member> crew_of(const scenario::ValidScenario& v) {
+  std::vector<Member> crew;
+  for (std::size_t i = 0; i < v.scenario.crew.size(); ++i) {
+    const scenario::Person& p = v.scenario.crew[i];
+    Member& m = crew.emplace_back(Member{*p.injured, *p.thermal_protective_aid, *p.seasick_medicine,
+                                         body::make_build(p, *v.ensembles[i]), i});
+    const cabin::SeatPad pad = cabin::seat_pad(*p.seat);
+    m.build.seat_pad_m2K_W = pad.resistance_m2K_W;
+    m.build.seat_pad_cover = pad.cover;
+  }
+  sort_crew(crew);
+  return crew;
+}
+
+// @return their mass, kg
+double take_crew(const std::vector<Member>& crew, Compiled<double>& c) {
+  double mass_kg = 0;
+  for (const Member& m : crew) {
+    c.persons.push_back(m.build);
+    c.file_place.push_back(m.file_place);
+    c.structure.injured.push_back(m.injured);
+    c.structure.aid.push_back(m.aid);
+    c.structure.medicine.push_back(m.medicine);
+    mass_kg += m.build.mass_kg;
+  }
+  return mass_kg;
+}
+
 }  // namespace
 
 Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record& weather) {
   Compiled<double> c;
   c.structure = make_structure(v, weather);
   c.structure.aid_m2K_W = cabin::aid_resistance_m2K_W();
-  c.raft = build_raft(v);
+  c.raft = build_raft(v, take_crew(crew_of(v), c));
   c.raft.never_tires =
       v.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
   c.amounts = build_amounts(v.scenario);
   set_posture(*v.scenario.boarding.in_water, c.raft);
   c.limits = common_levels(*v.scenario.limits);
-  for (std::size_t p = 0; p < v.scenario.crew.size(); ++p) {
-    c.persons.push_back(body::make_build(v.scenario.crew[p], *v.ensembles[p]));
-    const cabin::SeatPad pad = cabin::seat_pad(*v.scenario.crew[p].seat);
-    c.persons.back().seat_pad_m2K_W = pad.resistance_m2K_W;
-    c.persons.back().seat_pad_cover = pad.cover;
-  }
   c.stock = stores::opening_stock(v);
   return c;
 }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <vector>
 
 #include "bide/body/build.hpp"
@@ -21,8 +22,9 @@ namespace bide::system {
 // Holds nothing but T.
 template <class T>
 struct RaftBuild {
-  T floor_area_m2, canopy_area_m2, volume_m3, gap_m2K_W, tube_side_area_m2, entrance_area_m2,
-      minimum_opening_m2;
+  T floor_area_m2, canopy_area_m2;
+  T volume_m3;  // of the air: 0 or less where people fill the cabin, which make_ready() refuses
+  T gap_m2K_W, tube_side_area_m2, entrance_area_m2, minimum_opening_m2;
   T catch_area_m2, capacity_persons;
   T canopy_position, leakage_position;  // in the unmeasured ranges, 0..1
   T has_canopy, two_skins, two_entrances, sky_view;
@@ -51,10 +53,13 @@ struct Compiled {
   Amounts<T> amounts;
   Levels<T> limits;
   Fitted<T> fitted;
-  std::vector<body::Build<T>> persons;
+  std::vector<body::Build<T>> persons;  // in the order of crew_order.hpp
   stores::Stock<T> stock;
+  std::vector<std::size_t> file_place;  // of each person, in the file's crew; empty for lanes, whose crews
+                                        // may be ordered differently
 };
 
+// Without a look at whether it can be run: make_ready() in ready.hpp has one.
 Compiled<double> compile(const scenario::ValidScenario& scenario, const weather::Record& weather);
 
 }  // namespace bide::system

@@ -25,6 +25,7 @@ namespace bide::system {
 template <class T>
 struct Surroundings {
   T air_degC, canopy_degC, vapour_kg_m3;
+  T saturated_at_degC;                                // at which the vapour would be at saturation
   T convection_W_m2K, radiation_W_m2K, transfer_m_s;  // of a seated body in the air
   T transfer_under_aid_m_s;                           // the same in a thermal protective aid
   T water_film_W_m2K;                                 // of a body in open water
@@ -193,6 +194,8 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
   s.air_degC = x[at::air];
   s.canopy_degC = x[at::canopy];
   s.vapour_kg_m3 = x[at::vapour];
+  constexpr double tiny_kg_m3 = 1e-9;
+  s.saturated_at_degC = saturation_at_degC(larger(x[at::vapour], T(tiny_kg_m3)), x[at::air]);
   const T seated = cabin::seated_film_W_m2K(cabin::cabin_air_speed_m_s(c.ventilation_m3_s, raft.volume_m3));
   const T windy = cabin::wind_film_W_m2K(w.wind_raft_m_s);
   s.convection_W_m2K = held.enclosed * seated + (T(1) - held.enclosed) * windy;

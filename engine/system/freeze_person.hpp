@@ -254,18 +254,18 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W));
-  freeze_saturation(y, c);
-  T drip(0), sweat_W(0);
+  freeze_saturation(y, around, c);
+  T drip(0), sweat_total_W(0);
   for (int s = 0; s < segment_count; ++s) {
     c.capacity_J_K[s][clothing] = clothing_capacity_J_K(b, s, y[own::clothing_water + s]);
-    const T sweat = cmd.sweat_W * b.sweat_share[s] * cmd.local[s];
-    sweat_W += sweat;
+    const T sweat = sweat_W(b.sweat_share[s], cmd, cmd.local[s]);
+    sweat_total_W += sweat;
     drip += freeze_segment_surfaces(b, s, y, around, h, worn, sweat, compiled.fitted, c);
   }
   freeze_finger(b, y, around, h, worn, compiled.fitted, c);
   freeze_clothing_water(b, y, around, h, drip, c);
   c.severity = severity(b, y, held, h, around);
-  freeze_fluids(b, y, h, cmd, T(sweat_W / around.latent_heat_J_kg), c.severity, c);
+  freeze_fluids(b, y, h, cmd, T(sweat_total_W / around.latent_heat_J_kg), c.severity, c);
   freeze_fuel(b, y, h, e, around, pressure_Pa, c);
   c.motion_dose_m2_s4 = dose_rate_m2_s4(around.weighted_acceleration_m_s2, y[own::motion_dose]);
   c.adaptation_per_s = adaptation_rate_per_s(around.weighted_acceleration_m_s2, y[own::adaptation]);

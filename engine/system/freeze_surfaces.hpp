@@ -104,21 +104,28 @@ inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Fitted<T
   return {b.covered[s], resistance, evaporating_share(wetness)};
 }
 
+// Saturation at a surface as a line in its temperature: the tangent, or, where vapour condenses, the chord to
+// the temperature at which it no longer does. The tangent at a cold surface in steam rises too slowly, and
+// would let the latent heat of one step carry the surface far beyond the air. The chord of a convex curve is
+// the steeper of the two just where vapour condenses.
 template <class Surface, class T>
-inline void set_saturation(Surface& s, T degC) {
+inline void set_saturation(Surface& s, T degC, const Surroundings<T>& around) {
+  constexpr double least_K = 0.1;  // below it the two are one
   const auto saturation = saturation_density_and_slope(degC);
-  s.density_slope_kg_m3_K = saturation.slope_kg_m3_K;
-  s.density_at_zero_kg_m3 = saturation.density_kg_m3 - saturation.slope_kg_m3_K * degC;
+  const T chord = (around.vapour_kg_m3 - saturation.density_kg_m3) /
+                  larger(T(around.saturated_at_degC - degC), T(least_K));
+  s.density_slope_kg_m3_K = larger(saturation.slope_kg_m3_K, chord);
+  s.density_at_zero_kg_m3 = saturation.density_kg_m3 - s.density_slope_kg_m3_K * degC;
 }
 
 // At every surface of a person.
 template <class T>
-inline void freeze_saturation(const T* x, body::PersonCoefficients<T>& out) {
+inline void freeze_saturation(const T* x, const Surroundings<T>& around, body::PersonCoefficients<T>& out) {
   for (int s = 0; s < segments; ++s) {
-    set_saturation(out.skin_surface[s], x[body::at::node(s, body::skin)]);
-    set_saturation(out.clothing_surface[s], x[body::at::node(s, body::clothing)]);
+    set_saturation(out.skin_surface[s], x[body::at::node(s, body::skin)], around);
+    set_saturation(out.clothing_surface[s], x[body::at::node(s, body::clothing)], around);
   }
-  set_saturation(out.finger_surface, x[body::at::finger]);
+  set_saturation(out.finger_surface, x[body::at::finger], around);
 }
 
 // Sea water against skin and clothing: a soaked ensemble insulates as its immersed insulation, wherever it

@@ -16,7 +16,8 @@ using Stops = std::vector<ScheduledStop>;
 void every(Stops& stops, StopKind kind, double first_s, double interval_s, double end_s) {
   if (interval_s <= 0) return;
   int index = 0;
-  for (double t = first_s; t <= end_s; t = first_s + interval_s * ++index) stops.push_back({t, kind, index});
+  for (double t = first_s; t <= end_s && stops.size() <= most_time_events; t = first_s + interval_s * ++index)
+    stops.push_back({t, kind, index});
 }
 
 // Times at which a condition that holds on `index` 1 begins and ends, on a grid of ten minutes.
@@ -95,12 +96,6 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
       cabin::canopy_sun(s.has_raft ? scenario::CanopyKind::one_skin : scenario::CanopyKind::none);
   s.two_skin_sun =
       cabin::canopy_sun(s.has_raft ? scenario::CanopyKind::two_skins : scenario::CanopyKind::none);
-  for (const scenario::Person& p : in.crew) {
-    s.injured.push_back(*p.injured);
-    s.lifejacket.push_back(*p.lifejacket);
-    s.aid.push_back(*p.thermal_protective_aid);
-    s.medicine.push_back(*p.seasick_medicine);
-  }
   Stops& stops = s.stops;
   for (std::size_t i = 0; i < in.failures.size(); ++i)
     stops.push_back({in.failures[i].at_h * hour_s, StopKind::failure, static_cast<int>(i)});

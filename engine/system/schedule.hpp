@@ -4,6 +4,7 @@
 // events at one time: by kind as listed, then by index (file order). Source: none, bookkeeping.
 #pragma once
 
+#include <cstddef>
 #include <vector>
 
 #include "bide/cabin/envelope.hpp"
@@ -55,7 +56,7 @@ struct Structure {
   double desalinator_h_per_day = 0;
   bool catch_rain = true, wring = true, damp_in_heat = false, inflate_floor = true, huddle = true;
   std::vector<scenario::Failure> failures;
-  std::vector<bool> injured, lifejacket, aid, medicine;  // by person
+  std::vector<bool> injured, aid, medicine;  // by person, as in Compiled::persons
   stores::Gear gear;
   cabin::CanopySun one_skin_sun, two_skin_sun;
   double aid_m2K_W = 0;              // resistance that a protective aid adds
@@ -63,7 +64,12 @@ struct Structure {
   bool operator==(const Structure&) const = default;
 };
 
-// Makes the structure of a scenario.
+// Of one run. The keys of a scenario come to 110,000 at most (60 days, a row a minute, all chores), so that
+// only weather files with many rows reach it. No kind of time event is scheduled beyond it, and make_ready()
+// refuses plans that have more.
+inline constexpr std::size_t most_time_events = 250000;
+
+// Makes the structure of a scenario, but what is told by person.
 // @param scenario a validated scenario
 // @param weather  of this scenario: for the sun and the rows of its file
 Structure make_structure(const scenario::ValidScenario& scenario, const weather::Record& weather);

@@ -40,6 +40,8 @@ struct StepEnd {
   }
 };
 
+inline constexpr double tiny_J_K = 1e-9;  // keeps 0/0 out of surfaces that are not there
+
 // CO2 acts on nothing within a step, so its balance is solved exactly.
 template <class T>
 void settle_co2(const CabinCoefficients<T>& c, StepEnd<T>& end) {
@@ -50,6 +52,17 @@ void settle_co2(const CabinCoefficients<T>& c, StepEnd<T>& end) {
   end.x[at::co2] = after;
   end.end_slopes[at::co2] = end.ahead[at::co2] =
       cabin::co2_rate_per_s(after, c.co2_made_m3_s, c.ventilation_m3_s, c.volume_m3, c.outside_co2);
+}
+
+// The latent heat of what a surface gave off beyond what it held, brought back to it until it is as warm as
+// the air: it dried within the step, and was cooled by water that it did not have.
+// @return J, the part of the heat that the surface takes
+template <class T>
+T warm_again_J(int node, T heat_J, T capacity_J_K, StepEnd<T>& end) {
+  const auto k = static_cast<std::size_t>(node);
+  const T taken = smaller(heat_J, T(capacity_J_K * positive_part(end.x[at::air] - end.x[k])));
+  end.shift(node, taken / (capacity_J_K + T(tiny_J_K)));
+  return taken;
 }
 
 // Water that a surface gave off beyond what it held; the surface is left dry.
@@ -72,14 +85,17 @@ T run_off_kg(const T* mean_slopes, T length_s, T in_water, T* y) {
   return (T(1) - in_water) * caught;
 }
 
-// Water back to dry surfaces as fog, then what the air holds: at most what a haze is (fog_width beyond
-// saturation), and never less than the driest of what it was, the outside, and saturation at the coldest
-// surface. More than that ventilation cannot have carried out.
+// Water back to dry surfaces as fog, with the part of its heat that they have not taken, then what the air
+// holds: at most what a haze is (fog_width beyond saturation), and never less than the driest of what it was,
+// the outside, and saturation at the coldest surface. More than that ventilation cannot have carried out.
 template <class T>
-void settle_vapour(const CabinCoefficients<T>& c, T enclosed, T fallen_back_kg, StepEnd<T>& end) {
-  const T capacity = c.capacity[at::air];
+void settle_vapour(const CabinCoefficients<T>& c, T enclosed, T fallen_back_kg, T fallen_back_J,
+                   StepEnd<T>& end) {
+  // Heat is given to the air all through the step, and air that is renewed carries its part out.
+  const T carried_J_K = T(end.length_s) * c.air_exchange_W_K;
+  const T capacity = c.capacity[at::air] + carried_J_K;
   const T start = end.start(at::vapour);
-  const T degC = end.x[at::air] + c.latent_heat_J_kg * fallen_back_kg / capacity;
+  const T degC = end.x[at::air] + fallen_back_J / capacity;
   const T vapour = end.x[at::vapour] - fallen_back_kg / c.volume_m3;
   const T haze(1 + constants::fog_width);
   const auto saturation = saturation_density_and_slope(degC);
@@ -93,21 +109,25 @@ void settle_vapour(const CabinCoefficients<T>& c, T enclosed, T fallen_back_kg, 
       smaller(smaller(start, c.outside_vapour_kg_m3), saturation_density_kg_m3(smaller(coldest, degC)));
   const T left_kg = (T(1) - enclosed) * excess * c.volume_m3;
   const T kept_in_kg = c.volume_m3 * positive_part(driest - vapour);
-  const T heat = c.latent_heat_J_kg * (fallen_back_kg + fog_kg);
+  const T heat = fallen_back_J + c.latent_heat_J_kg * fog_kg;
   end.shift(at::vapour, (kept_in_kg - left_kg - fog_kg - fallen_back_kg) / c.volume_m3);
-  end.shift(at::air, heat / capacity);
+  const T warmed_K = heat / capacity;
+  end.shift(at::air, warmed_K);
   end.x[at::water_mass] += fog_kg;
   end.x[at::total_vapour_out] += left_kg - kept_in_kg;
   end.x[at::total_latent] += heat;
-  end.x[at::total_stored] += heat;
+  end.x[at::total_stored] += c.capacity[at::air] * warmed_K;
+  end.x[at::total_by_air] += carried_J_K * warmed_K;
 }
 
 template <class T>
 void settle(const Coefficients<T>& c, const Held<T>& held, StepEnd<T>& end) {
   settle_co2(c.cabin, end);
+  const T latent = c.cabin.latent_heat_J_kg;
   const T film = overdrawn_kg(end.x[at::film_mass]);
   end.x[at::total_condensed] += film;
-  T fallen_back = film;
+  T fallen_back = film, to_cabin_J(0), to_people_J(0);
+  to_cabin_J += warm_again_J(at::canopy, T(latent * film), c.cabin.capacity[at::canopy], end);
   for (std::size_t p = 0; p < c.persons.size(); ++p) {
     const auto offset = static_cast<std::size_t>(person_offset(static_cast<int>(p)));
     T* y = end.x.data() + offset;
@@ -117,12 +137,20 @@ void settle(const Coefficients<T>& c, const Held<T>& held, StepEnd<T>& end) {
       const T cloth = overdrawn_kg(y[body::at::clothing_water + s]);
       y[body::at::total_clothing_evaporation] -= cloth;
       fallen_back += cloth;
+      const T taken = warm_again_J(static_cast<int>(offset) + body::at::node(s, body::clothing),
+                                   T(latent * cloth), c.persons[p].capacity_J_K[s][body::clothing], end);
+      y[body::at::total_evaporation] -= taken;
+      y[body::at::total_stored] += taken;
+      to_people_J += taken;
     }
   }
   const T floor = overdrawn_kg(end.x[at::water_mass]);
   end.x[at::total_floor_evaporation] -= floor;
   fallen_back += floor;
-  settle_vapour(c.cabin, held.enclosed, fallen_back, end);
+  to_cabin_J += warm_again_J(at::floor_water, T(latent * floor), c.cabin.capacity[at::floor_water], end);
+  end.x[at::total_latent] += to_cabin_J;
+  end.x[at::total_stored] += to_cabin_J;
+  settle_vapour(c.cabin, held.enclosed, fallen_back, T(latent * fallen_back - to_cabin_J - to_people_J), end);
 }
 
 }  // namespace bide::system

@@ -2,12 +2,17 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <optional>
+#include <tuple>
+#include <utility>
 
 #include "bide/core/units.hpp"
 #include "bide/march/reference.hpp"
 #include "bide/march/sdirk2.hpp"
 #include "bide/system/assumptions.hpp"
+#include "bide/system/crew_order.hpp"
+#include "bide/system/ready.hpp"
 #include "bide/timeline/balance.hpp"
 #include "bide/timeline/drive.hpp"
 #include "bide/timeline/record.hpp"
@@ -90,11 +95,34 @@ void march(System& system, State& x, Advance& advance, Observer& observer, doubl
   drive(system, x, plan, advance, observer);
 }
 
+// Notes and crossings by the places of the file; what befalls several people at one time, in that order.
+void to_file_order(const std::vector<std::size_t>& file_place, std::vector<system::Note>& notes,
+                   std::vector<Crossing>& crossings) {
+  const auto rename = [&](int& person) {
+    if (person >= 0) person = static_cast<int>(file_place.at(static_cast<std::size_t>(person)));
+  };
+  for (system::Note& note : notes) rename(note.person);
+  for (auto begin = notes.begin(); begin != notes.end();) {
+    const auto end = std::find_if(std::next(begin), notes.end(), [&](const system::Note& note) {
+      return note.person < 0 || begin->person < 0 || note.time_s != begin->time_s;
+    });
+    std::stable_sort(begin, end,
+                     [](const system::Note& a, const system::Note& b) { return a.person < b.person; });
+    begin = end;
+  }
+  for (Crossing& crossing : crossings) rename(crossing.person);
+  std::stable_sort(crossings.begin(), crossings.end(), [](const Crossing& a, const Crossing& b) {
+    return std::tie(a.time_s, a.person) < std::tie(b.time_s, b.person);
+  });
+}
+
 }  // namespace
 
-std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario,
-                                         const weather::Record& weather, const Options& options) {
-  const system::Compiled<double> compiled = system::compile(scenario, weather);
+Simulated simulate(const scenario::ValidScenario& scenario, const weather::Record& weather,
+                   const Options& options) {
+  auto ready = system::make_ready(scenario, weather);
+  if (auto* refused = std::get_if<scenario::Diagnostics>(&ready)) return std::move(*refused);
+  const auto& compiled = std::get<system::Compiled<double>>(ready);
   const system::Forcings<double> forcings(weather);
   System system(compiled, forcings);
   const system::Structure& structure = compiled.structure;
@@ -122,11 +150,13 @@ std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario
     if (!std::isfinite(value)) return Failure{"state", "a state variable is no longer a finite number"};
   timeline.ledgers = ledgers(system, start, x)[0];
   if (auto failure = broken(timeline.ledgers, structure.end_s / day_s)) return *failure;
-  timeline.events = events_from(observer.noted(), structure);
+  const std::vector<std::size_t>& file_place = compiled.file_place;
+  std::vector<system::Note> notes = observer.noted();
   timeline.crossings = observer.watch().crossings();
-  std::stable_sort(timeline.crossings.begin(), timeline.crossings.end(),
-                   [](const Crossing& a, const Crossing& b) { return a.time_s < b.time_s; });
-  timeline.fates = observer.watch().fates(structure.end_s);
+  to_file_order(file_place, notes, timeline.crossings);
+  timeline.events = events_from(notes, structure);
+  timeline.persons = system::in_file_order(std::move(timeline.persons), file_place);
+  timeline.fates = system::in_file_order(observer.watch().fates(structure.end_s), file_place);
   timeline.flags = observer.flags().sentences();
   timeline.assumptions = system::assumptions(scenario, weather);
   return timeline;

@@ -23,12 +23,15 @@ struct Options {
   double step_scale = 1;  // factor on all steps, above 0: for convergence checks
 };
 
+using Simulated = std::variant<Timeline, Failure, scenario::Diagnostics>;
+
 // Runs one scenario.
 // @param scenario a validated scenario
 // @param weather  of this scenario
 // @param options  progress, integrator, step scale
-// @return the timeline, or why it cannot be trusted: a ledger that does not close, or a state not finite
-std::variant<Timeline, Failure> simulate(const scenario::ValidScenario& scenario,
-                                         const weather::Record& weather, const Options& options = {});
+// @return the timeline; or why it cannot be trusted: a ledger that does not close, or a state not finite; or
+//         why it was not begun (system/ready.hpp)
+Simulated simulate(const scenario::ValidScenario& scenario, const weather::Record& weather,
+                   const Options& options = {});
 
 }  // namespace bide::timeline

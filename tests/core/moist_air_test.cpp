@@ -77,6 +77,12 @@ TEST_CASE("dew point undoes saturation pressure, and agrees with computed states
   CHECK(near(saturation_pressure_Pa(15.0) / saturation_pressure_Pa(20.0), 0.729196637746, 3e-4));
 }
 
+TEST_CASE("a vapour density is that of saturation at its own temperature") {
+  for (const double t : {-20.0, 0.0, 30.0, 80.0})
+    for (const double air_degC : {t, t + 20, t + 60})
+      CHECK(std::abs(saturation_at_degC(saturation_density_kg_m3(t), air_degC) - t) < 0.3);
+}
+
 TEST_CASE("humidity ratio, air density and latent heat") {
   // Computed with psychrolib 1.1.1: 25 degC, 60 %, 101325 Pa, p_v 1901.52988 Pa.
   CHECK(near(humidity_ratio_kg_kg(1901.52988209, 101325.0), 0.0118950485344, 1e-8));

@@ -3,10 +3,9 @@
 #include <doctest/doctest.h>
 
 #include <cstdlib>
-#include <stdexcept>
+#include <optional>
 #include <string>
 
-#include "bide/system/compiled.hpp"
 #include "bide/timeline/simulate.hpp"
 #include "fuzz/bounds.hpp"
 #include "fuzz/generator.hpp"
@@ -29,11 +28,15 @@ struct Ran {
   timeline::Timeline timeline;
 };
 
-// Empty for a refusal with its place, which some of the rules give when a scenario is made ready.
+// Empty for a refusal with its place, which some scenarios get when they are made ready.
 std::optional<Ran> run(const scenario::ValidScenario& valid) {
   auto loaded = weather::load(valid);
-  if (!std::holds_alternative<weather::Record>(loaded)) return std::nullopt;
+  REQUIRE(std::holds_alternative<weather::Record>(loaded));
   auto simulated = timeline::simulate(valid, std::get<weather::Record>(loaded));
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&simulated)) {
+    CHECK_FALSE(wrong->front().pointer.empty());
+    return std::nullopt;
+  }
   if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
     FAIL_CHECK(failure->ledger << ": " << failure->message);
     return std::nullopt;
@@ -48,62 +51,35 @@ scenario::ValidScenario valid_of(const nlohmann::json& file) {
   return std::get<scenario::ValidScenario>(std::move(validated));
 }
 
-// People whose bodies leave no air, by the limit of the engine: refused by name, but not by validation.
-bool people_fill_it(const scenario::ValidScenario& valid) {
-  auto loaded = weather::load(valid);
-  if (!std::holds_alternative<weather::Record>(loaded)) return false;
-  try {
-    static_cast<void>(system::compile(valid, std::get<weather::Record>(loaded)));
-  } catch (const std::invalid_argument&) {
-    return true;
+// No run fails, and no column leaves its bounds.
+// @param a_little_K by which steps may overshoot
+// @param at_least_in_ten scenarios that are not refused when they are made ready
+void check_all(Mode mode, double a_little_K, std::uint64_t at_least_in_ten) {
+  std::uint64_t ran = 0;
+  const std::uint64_t all = scenarios();
+  for (std::uint64_t k = 0; k < all; ++k) {
+    CAPTURE(k);
+    const auto made = test::any_scenario(mode, seed, k);
+    if (!made) continue;
+    CAPTURE(made->file.dump());
+    const auto done = run(made->valid);
+    if (!done) continue;
+    ++ran;
+    for (const std::string& wrong :
+         test::out_of_bounds(done->timeline, done->weather, made->valid, a_little_K))
+      FAIL_CHECK(wrong);
   }
-  return false;
+  CHECK(ran >= all * at_least_in_ten / 10);
 }
 
 }  // namespace
 
 TEST_CASE("generated scenarios: ordinary ranges") {
-  std::uint64_t drawn = 0;
-  const std::uint64_t all = scenarios();
-  for (std::uint64_t k = 0; k < all; ++k) {
-    CAPTURE(k);
-    const auto made = test::any_scenario(Mode::ordinary, seed, k);
-    if (!made || people_fill_it(made->valid)) continue;
-    ++drawn;
-    CAPTURE(made->file.dump());
-    const auto ran = run(made->valid);
-    if (!ran) continue;
-    for (const std::string& wrong : test::out_of_bounds(ran->timeline, ran->weather)) FAIL_CHECK(wrong);
-  }
-  CHECK(drawn >= all * 8 / 10);
+  check_all(Mode::ordinary, 0.2, 8);
 }
-
-// At the ends of the ranges amounts are held to what can be. Known to fail there, and left out: temperatures
-// and the water of a body in air far above 60 degC, where sweat and blood flow outrun the step. A few runs in
-// a thousand end in a stated failure.
+// People in steam whose vessels open and close from one step to the next: fingers swing by 10 K.
 TEST_CASE("generated scenarios: edges") {
-  std::uint64_t ran = 0, failed = 0;
-  for (std::uint64_t k = 0; k < scenarios(); ++k) {
-    CAPTURE(k);
-    const auto made = test::any_scenario(Mode::edges, seed, k);
-    if (!made || people_fill_it(made->valid)) continue;
-    CAPTURE(made->file.dump());
-    auto loaded = weather::load(made->valid);
-    REQUIRE(std::holds_alternative<weather::Record>(loaded));
-    const auto& record = std::get<weather::Record>(loaded);
-    const auto simulated = timeline::simulate(made->valid, record);
-    if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
-      CHECK_FALSE(failure->message.empty());
-      ++failed;
-      continue;
-    }
-    ++ran;
-    for (const std::string& wrong :
-         test::out_of_bounds(std::get<timeline::Timeline>(simulated), record, true))
-      FAIL_CHECK(wrong);
-  }
-  constexpr std::uint64_t one_in = 100;
-  CHECK(failed * one_in <= ran);
+  check_all(Mode::edges, 0.5, 6);
 }
 
 TEST_CASE("a warmer sea is never a colder cabin in calm dark") {
@@ -124,11 +100,11 @@ TEST_CASE("a warmer sea is never a colder cabin in calm dark") {
     file.erase("failures");
     const auto validated = scenario::validate_text(file.dump(), "generated.json", ".");
     if (!std::holds_alternative<scenario::ValidScenario>(validated)) continue;
-    if (people_fill_it(std::get<scenario::ValidScenario>(validated))) continue;
     nlohmann::json warmer = file;
     warmer["weather"]["water_temperature_degC"] = 14;
     const auto cold = run(std::get<scenario::ValidScenario>(validated)), warm = run(valid_of(warmer));
-    REQUIRE((cold && warm));
+    REQUIRE(cold.has_value() == warm.has_value());
+    if (!cold) continue;
     // Who shivers in the colder one warms the air a little, in open rafts by a thousandth of a kelvin.
     constexpr double by_shivering_K = 2e-3;
     for (std::size_t i = 0; i < cold->timeline.inside_air_degC.size(); ++i)
@@ -141,7 +117,7 @@ TEST_CASE("more water aboard never makes anybody thirsty earlier") {
   for (std::uint64_t k = 0; k < all; ++k) {
     CAPTURE(k);
     const auto made = test::any_scenario(Mode::ordinary, seed + 2, k);
-    if (!made || !made->valid.scenario.raft || people_fill_it(made->valid)) continue;
+    if (!made || !made->valid.scenario.raft) continue;
     // A low limit, so that it is passed within a short run.
     nlohmann::json file = made->file;
     file["duration_h"] = 24;
@@ -154,7 +130,8 @@ TEST_CASE("more water aboard never makes anybody thirsty earlier") {
     REQUIRE(std::holds_alternative<scenario::ValidScenario>(more_valid));
     const auto little = run(std::get<scenario::ValidScenario>(little_valid)),
                much = run(std::get<scenario::ValidScenario>(more_valid));
-    REQUIRE((little && much));
+    REQUIRE(little.has_value() == much.has_value());
+    if (!little) continue;
     for (std::size_t p = 0; p < little->timeline.persons.size(); ++p) {
       const auto& before = little->timeline.persons[p].water_deficit_pct;
       const auto& after = much->timeline.persons[p].water_deficit_pct;

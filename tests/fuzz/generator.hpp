@@ -225,12 +225,6 @@ class Generator {
     return out;
   }
 
-  // Ends of the ranges of these together make nobody who can be: they stay ordinary.
-  static bool of_a_body(const std::string& any) {
-    return any == "/crew/*/age_years" || any == "/crew/*/height_m" || any == "/crew/*/mass_kg" ||
-           any == "/crew/*/body_fat_pct" || any == "/crew/*/vo2max_mL_kg_min";
-  }
-
   double number(const json& field, const std::string& pointer) const {
     const std::string any = scenario::any_index(pointer);
     double low = field.at("minimum"), high = field.at("maximum");
@@ -244,7 +238,7 @@ class Generator {
       const double air = number(field_at("/weather/air_temperature_degC"), "/weather/air_temperature_degC");
       const Range* sea = find(ordinary_ranges, any);
       return std::clamp(air + colder_sea_K + u * (warmer_sea_K - colder_sea_K), sea->low, sea->high);
-    } else if (mode_ == Mode::edges && !of_a_body(any)) {
+    } else if (mode_ == Mode::edges) {
       if (u < third) return low;
       if (u > 1 - third) return high;
       return low + (high - low) * (u - third) / third;

@@ -61,6 +61,34 @@ TEST_CASE("entrances open on 16,000 ppm: the air is renewed fifty times and carb
   CHECK(t.x[at::total_co2_out] == Approx(0.0779).epsilon(1e-12));
 }
 
+TEST_CASE(
+    "a sleeve that dried within the step is warmed again first, up to the air, and the air by the rest") {
+  // 2 g x 2.5 MJ/kg = 5 kJ. Cloth of 500 J/K at 15 degC takes 2.5 kJ up to the 20 degC of the air, which
+  // takes the other 2.5 kJ: 0.25 K.
+  Cabin t;
+  t.c.persons[0].capacity_J_K[0][body::clothing] = 500;
+  t.of_person(body::at::node(0, body::clothing)) = 15;
+  t.of_person(body::at::clothing_water) = -0.002;
+  t.settle();
+  CHECK(t.of_person(body::at::node(0, body::clothing)) == Approx(20));
+  CHECK(t.x[at::air] == Approx(20.25));
+  CHECK(t.x[at::total_latent] == Approx(2500));
+  CHECK(t.x[at::total_stored] == Approx(2500));
+  CHECK(t.of_person(body::at::total_evaporation) == Approx(-2500));
+  CHECK(t.of_person(body::at::total_stored) == Approx(2500));
+}
+
+TEST_CASE("air that is renewed within the step carries out its part of the heat that comes back") {
+  // 4 g x 2.5 MJ/kg = 10 kJ into 10 kJ/K and 200 s x 50 W/K = 10 kJ/K: 0.5 K, and 5 kJ are carried out.
+  Cabin t;
+  t.c.cabin.air_exchange_W_K = 50;
+  t.x[at::film_mass] = -0.004;
+  t.settle();
+  CHECK(t.x[at::air] == Approx(20.5));
+  CHECK(t.x[at::total_by_air] == Approx(5000));
+  CHECK(t.x[at::total_stored] == Approx(5000));
+}
+
 TEST_CASE("a canopy, a floor and a sleeve that dried within the step get back what they did not hold") {
   // 5 + 1 + 2 g: vapour falls by 8 g in 5 m3, and 8 g x 2.5 MJ/kg = 20 kJ warm the air by 2 K.
   Cabin t;

@@ -45,7 +45,7 @@ struct Dressed {
   }
   system::Worn<double> worn() const { return system::wear(b, around, held, aid_m2K_W); }
   void freeze(int s) {
-    system::freeze_saturation(x.data(), out);
+    system::freeze_saturation(x.data(), around, out);
     runs_off_kg_s =
         system::freeze_segment_surfaces(b, s, x.data(), around, held, worn(), sweat_W, fitted, out);
   }
@@ -54,6 +54,22 @@ struct Dressed {
 };
 
 }  // namespace
+
+// A sleeve at -2 degC comes out of the sea into air of 74 degC with vapour that is saturated at
+// 70 degC: 31,200 Pa / (461.5 J/(kg K) x 343 K) = 0.197 kg/m3 there (steam tables). A tangent at -2 degC
+// rises by 0.0003 kg/(m3 K) and would let vapour condense up to some 600 degC.
+TEST_CASE("in steam the line of saturation at a cold surface ends where vapour no longer condenses") {
+  Dressed c;
+  c.clothe(arms);
+  c.x[bat::node(arms, body::clothing)] = -2;
+  c.around.vapour_kg_m3 = 0.197, c.around.saturated_at_degC = 70;
+  c.freeze(arms);
+  const auto density = [&](double degC) {
+    return c.cloth(arms).density_at_zero_kg_m3 + c.cloth(arms).density_slope_kg_m3_K * degC;
+  };
+  CHECK(density(-2) == doctest::Approx(0.0042).epsilon(0.02));  // 527 Pa over supercooled water
+  CHECK(density(70) == doctest::Approx(0.197).epsilon(1e-6));
+}
 
 TEST_CASE("a bare head: area times each film, and 0.06 of a wet skin's vapour") {
   Dressed c;

@@ -7,6 +7,7 @@
 #include "bide/bide.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/sampler.hpp"
+#include "bide/system/ready.hpp"
 #include "bide/weather/weather.hpp"
 #include "commands.hpp"
 #include "output.hpp"
@@ -25,6 +26,11 @@ int check(const std::string& path) {
   const auto& valid = std::get<scenario::ValidScenario>(result);
   const auto weather = weather::load(valid);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&weather)) {
+    complain(*wrong);
+    return exit_input_refused;
+  }
+  const auto ready = system::make_ready(valid, std::get<weather::Record>(weather));
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&ready)) {
     complain(*wrong);
     return exit_input_refused;
   }

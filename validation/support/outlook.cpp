@@ -19,6 +19,8 @@ timeline::Timeline timeline_of(const std::string& scenario_json) {
   auto loaded = weather::load(valid);
   if (std::holds_alternative<scenario::Diagnostics>(loaded)) throw std::runtime_error("weather refused");
   auto run = timeline::simulate(valid, std::get<weather::Record>(loaded));
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&run))
+    throw std::runtime_error(to_string(wrong->front()));
   if (const auto* failure = std::get_if<timeline::Failure>(&run))
     throw std::runtime_error(failure->ledger + ": " + failure->message);
   return std::get<timeline::Timeline>(std::move(run));

@@ -4,6 +4,7 @@
 
 #include "bide/march/sdirk2.hpp"
 #include "bide/study/ensemble/block_record.hpp"
+#include "bide/system/crew_order.hpp"
 #include "bide/system/gather.hpp"
 #include "bide/timeline/drive.hpp"
 
@@ -103,8 +104,11 @@ std::array<SampleResult, block_width> run_block(const std::array<const Sample*, 
   clock.add(&BlockTimes::gather_s, options.times);
   timeline::drive(system, x, march::StepPlan{}, stepper, observer);
   std::array<SampleResult, block_width> out;
-  for (int i = 0; i < block_width; ++i)
-    out[static_cast<std::size_t>(i)] = observer.record().read(i, observer.watch());
+  for (int i = 0; i < block_width; ++i) {
+    const auto l = static_cast<std::size_t>(i);
+    out[l] = observer.record().read(i, observer.watch());
+    out[l].persons = system::in_file_order(std::move(out[l].persons), compiled[l]->file_place);
+  }
   observer.clock().add(&BlockTimes::read_s, options.times);
   return out;
 }

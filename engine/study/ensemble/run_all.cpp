@@ -15,6 +15,8 @@ RunResult run_one(const scenario::ValidScenario& scenario,
   timeline::Options options;
   options.progress = progress;
   auto simulated = timeline::simulate(scenario, std::get<weather::Record>(loaded), options);
+  if (auto* refused = std::get_if<scenario::Diagnostics>(&simulated))
+    return Refusal{Refusal::Why::input, std::move(*refused)};
   if (const auto* failure = std::get_if<timeline::Failure>(&simulated))
     return refusal_of(scenario.file, *failure);
   auto& timeline = std::get<timeline::Timeline>(simulated);

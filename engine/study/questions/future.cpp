@@ -2,6 +2,7 @@
 #include "bide/core/units.hpp"
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 namespace bide::study {
@@ -13,8 +14,9 @@ void in_order(const std::vector<PersonResult>& persons, Time time, Cause cause,
               std::array<float, who_count>& hours, std::array<system::Limit, who_count>& causes) {
   std::vector<const PersonResult*> sorted;
   for (const PersonResult& p : persons) sorted.push_back(&p);
-  std::stable_sort(sorted.begin(), sorted.end(),
-                   [&](const PersonResult* a, const PersonResult* b) { return a->*time < b->*time; });
+  std::sort(sorted.begin(), sorted.end(), [&](const PersonResult* a, const PersonResult* b) {
+    return std::pair(a->*time, a->*cause) < std::pair(b->*time, b->*cause);
+  });
   const std::array<std::size_t, who_count> place{0, (sorted.size() + 1) / 2 - 1, sorted.size() - 1};
   for (std::size_t w = 0; w < who_count; ++w) {
     hours[w] = static_cast<float>(sorted[place[w]]->*time / hour_s);

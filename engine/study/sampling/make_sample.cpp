@@ -3,6 +3,8 @@
 #include <memory>
 #include <utility>
 
+#include "bide/system/ready.hpp"
+
 namespace bide::study {
 
 namespace {
@@ -19,8 +21,9 @@ std::variant<Sample, NotMade> make_sample(const scenario::Validated& validated, 
   auto loaded = cache.load(scenario);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&loaded)) return not_made(*wrong);
   auto& record = std::get<weather::Record>(loaded);
-  system::Compiled<double> compiled = system::compile(scenario, record);
-  return Sample{std::move(compiled), std::move(record)};
+  auto ready = system::make_ready(scenario, record);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&ready)) return not_made(*wrong);
+  return Sample{std::get<system::Compiled<double>>(std::move(ready)), std::move(record)};
 }
 
 MakeSample drawing(const Sampler& sampler, std::uint64_t seed, Made made) {
