@@ -5,6 +5,7 @@
 
 #include "bide/body/gas_exchange.hpp"
 #include "bide/constants/body.hpp"
+#include "bide/constants/control.hpp"
 #include "bide/constants/shivering.hpp"
 #include "bide/core/interpolate.hpp"
 #include "bide/core/scalar.hpp"
@@ -73,9 +74,17 @@ double shivering_ceiling_W(double mass_kg, double height_m, double age_years, do
   const double vo2max = vo2max_mL_kg_min * mass_kg / shivering_kg;
   const double regression =
       shiver_peak + shiver_peak_per_vo2max * vo2max - shiver_peak_per_bmi * bmi - shiver_peak_per_year * age;
-  const double floored = std::max(regression, shiver_least_peak_over_rest * shiver_rest_mL_kg_min);
+  const double spread = 2 * shiver_peak_share_spread;
+  const double bounded =
+      clamp(regression, (shiver_peak_share - spread) * vo2max, (shiver_peak_share + spread) * vo2max);
+  const double floored = std::max(bounded, shiver_least_peak_over_rest * shiver_rest_mL_kg_min);
   const double peak = std::min(floored, vo2max);
   return uptake_W(shivering_kg, std::max(peak - shiver_rest_mL_kg_min, 0.0), rq);
+}
+
+double sustained_shivering_W(double basal_W, double ceiling_W) {
+  return std::min((shiver_sustained_over_basal - awake_rest_factor) * basal_W,
+                  shiver_held_intensity * ceiling_W);
 }
 
 bool beyond_shivering_peak_trial(double mass_kg, double height_m, double age_years) {

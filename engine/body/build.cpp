@@ -7,6 +7,7 @@
 #include "bide/body/fuel.hpp"
 #include "bide/body/hands.hpp"
 #include "bide/body/stolwijk.hpp"
+#include "bide/body/vessels.hpp"
 #include "bide/body/water.hpp"
 #include "bide/constants/control.hpp"
 #include "bide/constants/starting.hpp"
@@ -46,12 +47,12 @@ void take_table(const BodyTable& table, const FingerNode& fingers, Build<double>
   b.dilatation_share[hands] -= b.finger_dilatation_share;
 }
 
-void add_exchangers(Build<double>& b) {
+void add_exchangers(double height_m, Build<double>& b) {
   b.countercurrent_W_K = {0,
                           0,
-                          constants::countercurrent_arms,
+                          arms_exchange_W_K(height_m),
                           constants::countercurrent_hands,
-                          constants::countercurrent_legs,
+                          legs_exchange_W_K(height_m),
                           constants::countercurrent_feet};
   b.finger_countercurrent_W_K = b.countercurrent_W_K[hands] * constants::finger_mass_share;
   b.countercurrent_W_K[hands] -= b.finger_countercurrent_W_K;
@@ -102,7 +103,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   BodyTable table = scaled_body_table(p.sex, p.age_years, p.mass_kg, p.height_m, *p.body_fat_pct);
   const FingerNode fingers = take_fingers(table);
   take_table(table, fingers, b);
-  add_exchangers(b);
+  add_exchangers(p.height_m, b);
   for (auto& segment : b.basal_W)
     for (double& node : segment) node *= *p.resting_metabolism_factor;
   b.finger_basal_W *= *p.resting_metabolism_factor;
@@ -122,6 +123,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, *p.vo2max_mL_kg_min,
                                               constants::shivering_quotient) *
                           *p.shivering_ceiling_factor;
+  b.shivering_sustained_W = sustained_shivering_W(b.basal_total_W, b.shivering_ceiling_W);
   b.beyond_shivering_peak_trial = beyond_shivering_peak_trial(p.mass_kg, p.height_m, p.age_years) ? 1 : 0;
   b.shivering_factor = shivering_age_factor(p.age_years) * *p.shivering_drive_factor;
   b.sweat_factor = sweat_age_factor(p.age_years) * *p.sweat_factor;

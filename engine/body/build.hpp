@@ -32,8 +32,9 @@ struct Build {
   T finger_dilatation_share, finger_countercurrent_W_K;
 
   T mass_kg, lean_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
-  T shivering_shift_K;                                    // of the core threshold, after too little sleep
-  T shivering_ceiling_W, shivering_factor, sweat_factor;  // by age and person
+  T shivering_shift_K;                           // of the core threshold, after too little sleep
+  T shivering_ceiling_W, shivering_sustained_W;  // above rest
+  T shivering_factor, sweat_factor;              // by age and person
   T dilatation_age_factor;
   T beyond_shivering_peak_trial;  // 1: outside the group on which the ceiling was measured
   T greatest_urine_osmolality_mOsm_kg;

@@ -73,6 +73,17 @@ inline T finger_flow_L_h(T commanded_L_h, T cold_dilatation_L_h, T capacity_J_K)
   return clamp(T(larger(commanded_L_h, least) + cold_dilatation_L_h), least, unit * T(finger_greatest_flow));
 }
 
+// Conductance from the fingers' mean to water past them: what is inside a finger in series with its film. A
+// thin cylinder has a greater film than a trunk, even where the water is still (Churchill & Chu 1975); faster
+// water counts by the film of the body.
+// @param water_film_W_m2K of the body in the water, W/(m2 K), above 0
+// @return W/(m2 K)
+template <class T>
+inline T finger_to_water_W_m2K(T water_film_W_m2K) {
+  using namespace constants;
+  return T(1) / (T(1 / finger_inside_W_m2K) + T(1) / larger(water_film_W_m2K, T(finger_still_film_W_m2K)));
+}
+
 // Rate of exposure to non-freezing cold injury: the wetness while skin is below 15 degC, else 0. Its integral
 // over time is the exposure, which has no effect on the model.
 // @param skin_degC skin temperature, degC

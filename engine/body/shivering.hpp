@@ -31,35 +31,45 @@ inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
   return positive_part(by_core + by_skin) / sqrt(body_fat_pct);
 }
 
-// Shivering heat above rest in air (Fiala 2001, regression over exposures to air of 5 to 50 degC), from the
-// errors of skin and core temperature:
-// {10 [tanh(0.48 dTs + 3.62) - 1] dTs - 27.9 dTc - 28.6} W on 1.86 m2, never negative; dTs counts as 0 above
-// neutral. Its term in the rate of skin cooling is left out: it acts in the first minutes. The law above,
-// applied to a mild skin over a warm core, predicts shivering at 18 degC, where none was observed. Fatness as
-// in air: by its square root (Tikuisis 1991). Written with tanh(x) - 1 = -2 / (1 + exp(2 x)).
-// @param core_error_K dTc, core less its neutral temperature, K
-// @param skin_error_K dTs, mean skin less its neutral temperature, K
-// @param body_fat_pct % of mass, above 0
+// Shivering heat above rest by skin and core together: a term of the skin alone below a threshold, and a
+// product of what core and skin lack (Stolwijk 1971), weakened by the root of fatness (Tikuisis 1991).
+//
+// The term of the skin is the slope of two-hour means in air of 15 to 25 degC (Timbal 1976); it starts the
+// shivering of the first minutes, before the core has fallen, for which the product alone asks for nothing.
+// The product waits for the core: over a warm core it asks for less than the law above, over a core that has
+// fallen by a kelvin for more.
+// @param core_degC      core, as the law above takes it, degC
+// @param mean_skin_degC mean skin, degC
+// @param skin_cold_K    what the skin lacks, summed by receptors and never negative, K
+// @param body_fat_pct   % of mass, above 0
 // @return W/m2 of skin, at least 0
 template <class T>
-inline T shivering_in_air_W_m2(T core_error_K, T skin_error_K, T body_fat_pct) {
+inline T shivering_by_skin_and_core_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K, T body_fat_pct) {
   using namespace constants;
-  const T cold_K = smaller(skin_error_K, T(0));
-  const T x = T(shiver_air_per_K) * cold_K + T(shiver_air_offset);
-  const T by_skin = -(T(2 * shiver_air_scale_W_K) * cold_K / (T(1) + exp(T(T(2) * x))));
-  const T heat_W = by_skin - T(shiver_air_per_core_W_K) * core_error_K - T(shiver_air_threshold_W);
-  static_assert(shiver_air_fat_power.value == 0.5);
-  return positive_part(heat_W) * T(1 / shiver_air_area_m2) * sqrt(T(T(shiver_air_fat_pct) / body_fat_pct));
+  const T by_skin =
+      T(shiver_per_cold_skin_W_m2K) * positive_part(T(T(shiver_cold_skin_degC) - mean_skin_degC));
+  const T by_both = T(shiver_product_W_K2 / standard_area_m2) *
+                    positive_part(T(T(shiver_core_degC) - core_degC)) * skin_cold_K;
+  static_assert(shiver_fat_power.value == 0.5);
+  return (by_skin + by_both) * sqrt(T(T(shiver_fat_pct) / body_fat_pct));
 }
 
-// Weight of the law in air aboard: 1 while the core is more than a spread above the mean of the other law's
-// data, 0 a spread below it, smooth between. The change from one law to the other is our choice; over half
-// this range it would be too steep for steps of 150 s and more (0.045 K off the reference in the core).
-// @param core_degC core temperature, degC
-// @return [0, 1]
+// Shivering heat above rest, in air and water alike: the smaller of the two laws. Each was measured where it
+// is the smaller: the first in cold water to low cores, where the product would run away, the second in air
+// and mild water over warm cores, where the first shivers at 22 degC in clothes. A core above 37 degC stops
+// it, wholly at 37.3, however cold the skin (Benzinger 1961).
+// @param core_degC      core, normal 37, degC
+// @param mean_skin_degC mean skin, degC
+// @param skin_cold_K    what the skin lacks, summed by receptors, K, at least 0
+// @param body_fat_pct   % of mass, above 0
+// @return W/m2 of skin, at least 0
 template <class T>
-inline T shivering_air_share(T core_degC) {
-  return smoothstep(core_degC, constants::shiver_air_to_core_degC, constants::shiver_air_from_core_degC);
+inline T shivering_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K, T body_fat_pct) {
+  using namespace constants;
+  const T warm = smoothstep(core_degC, shiver_core_degC, shiver_stops_warm_core_degC);
+  return (T(1) - warm) *
+         smaller(shivering_drive_W_m2(core_degC, mean_skin_degC, body_fat_pct),
+                 shivering_by_skin_and_core_W_m2(core_degC, mean_skin_degC, skin_cold_K, body_fat_pct));
 }
 
 // Factor of a cold core on shivering: 1 above 32 degC, 0 below 30, smooth between.
@@ -91,19 +101,18 @@ inline T alcohol_factor(T alcohol_mg_dL) {
   return T(1) - smaller(fall, T(shiver_alcohol_greatest_fall));
 }
 
-// Slope of the fatigue state in the endurance law "tires". Shivering at relative intensity r can go on for
-//   2.5 h x ((1 - r_s) / (r - r_s))^2,  r above r_s = 0.26,
-// and uses the endurance up in proportion to time; below r_s fatigue recovers, at rest with a time constant
-// of 12 h. Fatigue cannot exceed 1: shivering is then 0. Data: 2-3 h near the peak (Adolph & Molnar 1946), no
-// fall within 6.5 h at r = 0.56 (Tikuisis 2002), nine days at r_s; the rest is a judgement with wide bounds.
-// In the other law, "never tires", the factor of fatigue is 1.
+// Slope of the fatigue state. Shivering at relative intensity r can go on unweakened for a time of
+//   2.5 h x ((1 - s) / (r - s))^2,  r above the sustainable s,
+// and uses the endurance up in proportion to time; below s fatigue recovers, at rest with a time constant
+// of 12 h. Fatigue cannot exceed 1. Data: 2-3 h near the peak (Adolph & Molnar 1946), no fall within 6.5 h at
+// r = 0.56 (Tikuisis 2002), nine days at s; the rest is a judgement with wide bounds.
 // @param relative_intensity r, shivering after fatigue over the ceiling, both above rest, [0, 1]
 // @param fatigue            share of the endurance used, [0, 1]
+// @param sustained          s, the person's, (0, 1)
 // @return 1/s
 template <class T>
-inline T fatigue_rate_per_s(T relative_intensity, T fatigue) {
+inline T fatigue_rate_per_s(T relative_intensity, T fatigue, T sustained) {
   using namespace constants;
-  const T sustained(shiver_sustained_intensity);
   const T overload = positive_part(T((relative_intensity - sustained) / (T(1) - sustained)));
   static_assert(shiver_endurance_power.value == 2);
   const T tiring = overload * overload / T(shiver_peak_endurance_h * hour_s);
@@ -111,12 +120,25 @@ inline T fatigue_rate_per_s(T relative_intensity, T fatigue) {
   return tiring - idle * fatigue / T(shiver_recovery_h * hour_s);
 }
 
-// Factor of fatigue on shivering: 1 until half of the endurance is used, 0 when all is used, smooth between.
+// Factor of fatigue on the shivering that tires: 1 until half of the endurance is used, 0 when all is used,
+// smooth between.
 // @param fatigue share of the endurance used, [0, 1]
 // @return [0, 1]
 template <class T>
 inline T fatigue_factor(T fatigue) {
   return T(1) - smoothstep(fatigue, constants::shiver_fatigue_onset, 1.0);
+}
+
+// What fatigue leaves of shivering. Exhaustion takes away what lies above the sustainable intensity, the form
+// of critical power (Monod & Scherrer 1965): what can be kept up for days is not lost by having done more.
+// @param fresh_W     what would be made without fatigue, W, at least 0
+// @param fatigue     share of the endurance used, [0, 1]
+// @param sustained_W what can be kept up, W; 0: exhaustion takes all ("gives out")
+// @return W, at least 0
+template <class T>
+inline T shivering_left_W(T fresh_W, T fatigue, T sustained_W) {
+  const T kept = smaller(fresh_W, sustained_W);
+  return kept + (fresh_W - kept) * fatigue_factor(fatigue);
 }
 
 }  // namespace bide::body

@@ -1,6 +1,8 @@
 #include "bide/body/stolwijk.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 #include "bide/body/anthropometry.hpp"
 #include "bide/body/layout.hpp"
@@ -28,6 +30,37 @@ double scaled_conductance_W_K(double standard_W_K, double fat_part_K_W, const Ra
   const double whole = 1 / standard_W_K;
   const double fat_part = std::min(fat_part_K_W, whole);
   return r.area * r.area / (fat_part * r.fat + (whole - fat_part) * r.lean);
+}
+
+double volume_m3(int layer, double capacity_J_K) {
+  return layer == fat ? capacity_J_K / (fat_specific_heat_kcal_kgK * kcal_J * fat_density_kg_m3)
+                      : capacity_J_K / (lean_specific_heat_kcal_kgK * kcal_J * lean_density_kg_m3);
+}
+
+double resting_muscle_flow_L_h(double capacity_J_K) {
+  constexpr double g_per_kg = 1000, mL_per_L = 1000, g = 100;
+  const double muscle_kg = capacity_J_K / (lean_specific_heat_kcal_kgK * kcal_J);
+  return resting_muscle_flow_mL_100g_min * muscle_kg * g_per_kg / g / mL_per_L * hour_s / minute_s;
+}
+
+// The trunk as a cylinder: conductances between the radii that halve the volumes of its layers.
+void conduct_as_cylinder(BodyTable& t) {
+  const double conductivity[tissue_count] = {viscera_conductivity_W_mK, muscle_conductivity_W_mK,
+                                             fat_conductivity_W_mK, skin_conductivity_W_mK};
+  std::array<double, tissue_count> volume{}, middle{}, outer{};
+  double whole = 0;
+  for (int l = 0; l < tissue_count; ++l) whole += volume[l] = volume_m3(l, t.capacity_J_K[trunk][l]);
+  const double radius = 2 * whole / t.area_m2[trunk];
+  double within = 0;
+  for (int l = 0; l < tissue_count; ++l) {
+    middle[l] = radius * std::sqrt((within + 0.5 * volume[l]) / whole);
+    within += volume[l];
+    outer[l] = radius * std::sqrt(within / whole);
+  }
+  const double around_m = t.area_m2[trunk] / radius;  // 2 pi times the length
+  for (int l = 0; l < skin; ++l)
+    t.conductance_W_K[trunk][l] = around_m / (std::log(outer[l] / middle[l]) / conductivity[l] +
+                                              std::log(middle[l + 1] / outer[l]) / conductivity[l + 1]);
 }
 
 }  // namespace
@@ -78,11 +111,13 @@ BodyTable scaled_body_table(scenario::Sex sex, double age_years, double mass_kg,
       t.basal_flow_L_h[s][l] *= l == skin ? r.area : by_mass;
       t.basal_W[s][l] *= basal_ratio;
     }
+    t.basal_flow_L_h[s][muscle] = resting_muscle_flow_L_h(t.capacity_J_K[s][muscle]);
     const double half = half_fat_resistance_K_W(s);
     t.conductance_W_K[s][core] = scaled_conductance_W_K(t.conductance_W_K[s][core], 0, r);
     t.conductance_W_K[s][muscle] = scaled_conductance_W_K(t.conductance_W_K[s][muscle], half, r);
     t.conductance_W_K[s][fat] = scaled_conductance_W_K(t.conductance_W_K[s][fat], half, r);
   }
+  conduct_as_cylinder(t);
   t.blood_capacity_J_K *= r.lean;
   return t;
 }

@@ -2,13 +2,24 @@
 //
 // States: none; evaluated once, before a run. Inputs: sex, age, mass, height, body fat. Validity: adults; the
 // standard man (74.4 kg, 15 % fat, 1.8877 m2) gets the published table, except for basal heat, which is the
-// person's own. Source: Stolwijk 1971 (NASA CR-1855), numbers in constants/body.hpp; scaling below is ours.
+// person's own, the flow of resting muscle and the conductances of the trunk. Source: Stolwijk 1971 (NASA
+// CR-1855), numbers in constants/body.hpp; scaling below is ours.
+//
+// Muscle at rest has the flow measured in people, three times the table's: with the table's the trunk's
+// muscle hangs on the core by a tenth of what shivering opens, and core heat is dumped into a cold store when
+// it begins.
+//
+// The trunk is a cylinder of its own volumes and surface, with a node in each layer at the radius that halves
+// the layer's volume. The table's conductances are 2.9 (core to muscle) and 1.5 times (muscle to fat)
+// smaller, which made the trunk insulate better than the limbs; in people it is the other way round (Hayward
+// & Keatinge 1981). Limbs keep the table's.
 //
 // Scaling. With a = area ratio (Du Bois), l = lean mass ratio, f = fat mass ratio to the standard man:
-//  - areas and basal skin flow x a; lean capacities, blood, core and muscle flow x l; fat capacity and fat
-//    flow x f;
+//  - areas and basal skin flow x a; lean capacities, blood and core flow x l; fat capacity and fat flow x f;
+//    muscle flow goes with the muscle's own mass;
 //  - basal heat of every node x (own resting heat / table's sum);
-//  - a conductance between two layers is the inverse of a fat part and a tissue part in series. A fat
+//  - a conductance between two layers of head and limbs is the inverse of a fat part and a tissue part in
+//  series. A fat
 //    layer of mass m and area A has the thickness m / (rho A) and the resistance m / (rho k A^2), half of it
 //    on the inside (muscle to fat), half on the outside (fat to skin); it grows as f / a^2. The tissue part
 //    is a length over an area, the length like volume over area: it grows as (l / a) / a = l / a^2. Where

@@ -67,6 +67,31 @@ inline constexpr Sourced blood_capacity_kcal_K{2.25, "kcal/K", "stolwijk1971", "
 inline constexpr Sourced blood_setpoint_degC{36.71, "degC", "stolwijk1971", "central blood",
                                              Trust::second_hand};
 
+// ---- lean tissue of the table's nodes, and how well it conducts
+inline constexpr Sourced lean_specific_heat_kcal_kgK{
+    0.9,  "kcal/(kg K)", "stolwijk1971", "of muscle, viscera and skin, recalled", Trust::from_memory,
+    0.85, 0.92};
+inline constexpr Sourced lean_density_kg_m3{
+    1050, "kg/m3", "fiala1999", "muscle and viscera 1050 to 1090, recalled", Trust::from_memory, 1040, 1090};
+inline constexpr Sourced viscera_conductivity_W_mK{
+    0.53, "W/(m K)", "fiala1999", "abdominal viscera, recalled; lung has less, bone more", Trust::from_memory,
+    0.28, 0.75};
+inline constexpr Sourced muscle_conductivity_W_mK{
+    0.42, "W/(m K)", "fiala1999", "muscle, recalled", Trust::from_memory, 0.40, 0.54};
+inline constexpr Sourced skin_conductivity_W_mK{
+    0.47, "W/(m K)", "fiala1999", "skin, recalled", Trust::from_memory, 0.20, 0.47};
+
+// ---- blood flow of resting muscle
+inline constexpr Sourced resting_muscle_flow_mL_100g_min{
+    1.6,
+    "mL/(100 g min)",
+    "lassen1965",
+    "abstract: calf at rest by clearance of xenon; the whole calf had 3.0 by plethysmography, and the 1971"
+    " table's flows are 0.57",
+    Trust::seen,
+    1.0,
+    3.0};
+
 // ---- fat as an insulator
 inline constexpr Sourced fat_specific_heat_kcal_kgK{0.6003, "kcal/(kg K)", "stolwijk1971",
                                                     "fat layers 6.70 kcal/K over 11.16 kg", Trust::derived};

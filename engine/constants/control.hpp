@@ -34,14 +34,25 @@ inline constexpr Sourced greatest_sweat{500,
 inline constexpr Sourced neutral_core{37.0, "degC", "tikuisis1999", "reference core of the shivering law",
                                       Trust::second_hand};
 
-// Artery to vein counter-current exchange, W/K, both sides, from the 17-segment descendant (Takahashi et al.
-// 2021): upper arm and shoulder .537, forearm .351, hand .762; thigh .826, lower leg .444, foot .992, each
-// side.
-inline constexpr Sourced countercurrent_arms{1.776, "W/K", "takahashi2021", "2 x (.537 + .351)",
-                                             Trust::derived};
+// The day of the core.
+inline constexpr Sourced core_rhythm_range_K{
+    0.57,
+    "K",
+    "stephenson1984",
+    "abstract: threshold of sweating 0.57 K higher at 16 than at 04 h, resting core alike",
+    Trust::seen,
+    0.4,
+    0.8};
+inline constexpr Sourced least_core_solar_h{
+    5.0,         "h",
+    "baehr2000", "abstract: least core at 05:02 (03:50 to 06:01 by type); taken as solar time",
+    Trust::seen, 3.8,
+    6.0};
+
+// Artery to vein counter-current exchange of hands and feet, W/K, both sides, from the 17-segment descendant
+// (Takahashi et al. 2021), each side .762 and .992. That of arms and legs follows from their vessels
+// (constants/vessels.hpp); the descendant has 1.78 and 2.54 W/K there, both sides.
 inline constexpr Sourced countercurrent_hands{1.524, "W/K", "takahashi2021", "2 x .762", Trust::derived};
-inline constexpr Sourced countercurrent_legs{2.540, "W/K", "takahashi2021", "2 x (.826 + .444)",
-                                             Trust::derived};
 inline constexpr Sourced countercurrent_feet{1.984, "W/K", "takahashi2021", "2 x .992", Trust::derived};
 
 // Resting awake, sitting: about 1.15 of the basal rate (seated quiet 0.9 met = 52 W/m2 against the
@@ -51,8 +62,28 @@ inline constexpr Sourced awake_rest_factor{
 inline constexpr Sourced asleep_factor{0.95, "-", "kreider1987", "sleep metabolism 0.95 x basal",
                                        Trust::seen};
 
+inline constexpr Sourced sleep_depth_h{
+    2.0,
+    "h",
+    "milan1966",
+    "time constant; report: heat asleep fell through the night, 58 W/m2 at 2230 to 45 at 0600",
+    Trust::judgement,
+    0.5,
+    5.0};
+
 // The skin is never dry: 6 % of it loses water as if wet.
 inline constexpr Sourced least_wettedness{0.06, "-", "gagge1971", "skin diffusion", Trust::second_hand};
+
+// Flow of cold tissue at rest falls with its need of oxygen.
+inline constexpr Sourced muscle_flow_q10{
+    2.0,
+    "-",
+    "fiala1999",
+    "metabolism of tissue x 2 for 10 K and flow in proportion, recalled; a forearm kept for two hours at 13"
+    " degC had about a fifth of its flow at 35 degC (Barcroft & Edholm 1943, recalled)",
+    Trust::from_memory,
+    1.5,
+    2.5};
 
 // Deep veins take over from surface veins as the skin constricts; at a neutral state blood returns near the
 // surface.

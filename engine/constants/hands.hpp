@@ -23,6 +23,24 @@ inline constexpr Sourced finger_least_flow{
     0.5, "mL/(100 mL min)", "burton1939", "fully constricted finger, recalled", Trust::from_memory, 0.2, 1.0};
 inline constexpr Sourced finger_greatest_flow{
     90, "mL/(100 mL min)", "burton1939", "fully dilated finger, recalled", Trust::from_memory, 60, 120};
+// In water: a cylinder of 1.7 cm.
+inline constexpr Sourced finger_still_film_W_m2K{
+    520,
+    "W/(m2 K)",
+    "churchill1975",
+    "free convection about a level cylinder of 17 mm, 15 K, water of 12 degC: Ra 5.2e5, Nu 15, 0.59 W/(m K)",
+    Trust::derived,
+    350,
+    650};
+inline constexpr Sourced finger_inside_W_m2K{198,
+                                             "W/(m2 K)",
+                                             "incropera2007",
+                                             "mean to surface of an evenly heated cylinder, 8 k / D: 8 x "
+                                             "0.42 / 0.017; a finger that cools without heat"
+                                             " from within has 5.8 k / D = 143",
+                                             Trust::derived,
+                                             143,
+                                             254};
 // Cold-induced dilatation, the mean over its waves.
 inline constexpr Sourced cold_dilatation_flow{
     4.7,

@@ -14,29 +14,44 @@ inline constexpr Sourced shiver_per_skin2_W_m2K2{1.57, "W/(m2 K2)", "tikuisis199
                                                  Trust::second_hand};
 inline constexpr Sourced shiver_skin_degC{33.0, "degC", "tikuisis1999", "same", Trust::second_hand};
 
-// ---- drive in air: 10 [tanh(0.48 dTs + 3.62) - 1] dTs - 27.9 dTc - 28.6, W above rest of the standard
-// person, by errors from the neutral state
-inline constexpr Sourced shiver_air_scale_W_K{
-    10.0, "W/K", "fiala2001", "form and coefficients recalled, and the same in a public transcription",
-    Trust::second_hand};
-inline constexpr Sourced shiver_air_per_K{0.48, "1/K", "fiala2001", "same", Trust::second_hand};
-inline constexpr Sourced shiver_air_offset{3.62, "-", "fiala2001", "same", Trust::second_hand};
-inline constexpr Sourced shiver_air_per_core_W_K{27.9, "W/K", "fiala2001", "same", Trust::second_hand};
-inline constexpr Sourced shiver_air_threshold_W{28.6, "W", "fiala2001", "same", Trust::second_hand};
-inline constexpr Sourced shiver_air_area_m2{1.86, "m2", "fiala1999", "the standard person's skin",
-                                            Trust::from_memory};
-inline constexpr Sourced shiver_air_fat_pct{
-    14.0, "%", "fiala1999", "the standard person's fatness", Trust::from_memory, 12.0, 18.0};
-inline constexpr Sourced shiver_air_fat_power{0.5, "-", "tikuisis1991",
-                                              "abstract: for a given fall of mean skin temperature in air, "
-                                              "the rise is attenuated by the square root of fatness",
-                                              Trust::seen};
-// The laws are blended where the core is within one spread of the mean of the first law's data, 35.92 (0.93)
-// degC.
-inline constexpr Sourced shiver_air_from_core_degC{
-    36.85, "degC", "tikuisis1999", "abstract: mean and one spread above, 35.92 + 0.93", Trust::derived};
-inline constexpr Sourced shiver_air_to_core_degC{
-    34.99, "degC", "tikuisis1999", "abstract: mean and one spread below, 35.92 - 0.93", Trust::derived};
+// ---- drive by skin and core: 5.01 (31.4 - Ts) W/m2 and 24.4 dTc dTs W of the standard man
+inline constexpr Sourced shiver_product_W_K2{24.4, "W/K2", "stolwijk1971",
+                                             "PCHIL 21.0 kcal/(h K2), of head core and skin by receptors",
+                                             Trust::second_hand};
+inline constexpr Sourced shiver_per_cold_skin_W_m2K{
+    5.01,         "W/(m2 K)",
+    "timbal1976", "abstract: metabolic rate in air, 41.3 - 5.01 (Ts - Ts0) when steady",
+    Trust::seen,  2.5,
+    7.5};
+inline constexpr Sourced shiver_cold_skin_degC{31.4,
+                                               "degC",
+                                               "timbal1976",
+                                               "where 41.3 - 5.01 (Ts - 33.7) reaches the heat of a seated "
+                                               "man, 52.8 W/m2 (1.15 x 45.9); neutral skin 33.7"
+                                               " (Gagge 1971)",
+                                               Trust::derived,
+                                               29.5,
+                                               32.0};
+inline constexpr Sourced shiver_fat_pct{15.0,
+                                        "%",
+                                        "stolwijk1971",
+                                        "the standard man, of whom the product is; the other study's men are"
+                                        " not told of",
+                                        Trust::judgement,
+                                        12.0,
+                                        18.0};
+inline constexpr Sourced shiver_fat_power{0.5, "-", "tikuisis1991",
+                                          "abstract: for a given fall of mean skin temperature in air, "
+                                          "the rise is attenuated by the square root of fatness",
+                                          Trust::seen};
+inline constexpr Sourced shiver_stops_warm_core_degC{
+    37.3,
+    "degC",
+    "benzinger1961",
+    "a core above 37.1 degC suppresses the answer to a cold skin, recalled",
+    Trust::from_memory,
+    37.1,
+    37.5};
 
 // ---- ceiling: peak oxygen uptake, mL/(kg min), resting part included
 inline constexpr Sourced shiver_peak{
@@ -47,8 +62,6 @@ inline constexpr Sourced shiver_peak_per_bmi{0.909, "mL m2/(kg2 min)", "eyolfson
                                              Trust::seen};
 inline constexpr Sourced shiver_peak_per_year{0.233, "mL/(kg min year)", "eyolfson2001", "same, subtracted",
                                               Trust::seen};
-inline constexpr Sourced shiver_peak_over_rest{
-    4.9, "-", "eyolfson2001", "abstract: observed peak 4.9 (0.8) times rest", Trust::seen, 4.1, 5.7};
 inline constexpr Sourced shiver_rest_mL_kg_min{
     4.51, "mL/(kg min)", "eyolfson2001", "observed peak 22.1 over 4.9", Trust::derived, 3.5, 5.0};
 // Range of the people it was measured on, estimated from mean and spread in the abstract; the inputs of the
@@ -69,6 +82,12 @@ inline constexpr Sourced shiver_peak_lightest_bmi{
     21.0};
 inline constexpr Sourced shiver_peak_heaviest_bmi{
     28.0, "kg/m2", "eyolfson2001", "same; mass alone varies by a sixth", Trust::judgement, 26.0, 31.0};
+// What the peaks of that group were of their maximal oxygen uptake bounds it for others: nobody is given a
+// share beyond two spreads. Maximal uptake itself falls with age and is lower in women.
+inline constexpr Sourced shiver_peak_share{
+    0.417, "-", "eyolfson2001", "abstract: 41.7 (5.1) % of VO2max", Trust::seen, 0.366, 0.468};
+inline constexpr Sourced shiver_peak_share_spread{0.051, "-", "eyolfson2001", "abstract: 41.7 (5.1) %",
+                                                  Trust::seen};
 inline constexpr Sourced shiver_least_peak_over_rest{
     2.0,
     "-",
@@ -111,8 +130,6 @@ inline constexpr Sourced shiver_alcohol_greatest_fall{
 
 // ---- endurance. Measured: no fall in 105 to 388 min at 61 to 69 % of the peak. Beyond, two anchors and one
 // exponent make a law that is a judgement.
-inline constexpr Sourced shiver_held_h{6.5, "h", "tikuisis2002", "388 min, longest trial without a fall",
-                                       Trust::seen};
 inline constexpr Sourced shiver_held_intensity{
     0.56,
     "-",
@@ -121,14 +138,16 @@ inline constexpr Sourced shiver_held_intensity{
     Trust::derived,
     0.50,
     0.61};
-inline constexpr Sourced shiver_sustained_intensity{
-    0.26,
+inline constexpr Sourced shiver_sustained_over_basal{
+    2.3,
     "-",
     "coldnights1962",
-    "twice the resting rate kept up for nine days near-nude at 8 degC: (2 - 1) / (4.9 - 1)",
+    "all heat made over basal: twice the resting rate, 2 x 1.15, kept up for nine days near-nude at 8 degC; "
+    "people at large 2.2 to 2.5 (Westerterp 2001, abstract), events of weeks below 3 (Thurber 2019, "
+    "abstract)",
     Trust::derived,
-    0.13,
-    0.55};
+    2.2,
+    2.5};
 inline constexpr Sourced shiver_peak_endurance_h{
     2.5,
     "h",
@@ -141,7 +160,8 @@ inline constexpr Sourced shiver_endurance_power{
     2.0,
     "-",
     "",
-    "endurance = 2.5 h x (0.74 / (r - 0.26))^n: 15 h at r = 0.56; n above 1.06 is what 6.5 h there demands",
+    "of a young man, s = 0.26: 2.5 h x (0.74 / (r - 0.26))^n is 15 h at r = 0.56; n above 1.06 is what 6.5 h"
+    " there demands (Tikuisis 2002, longest trial without a fall)",
     Trust::judgement,
     1.06,
     4.0};

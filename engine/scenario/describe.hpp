@@ -298,7 +298,8 @@ template <class V>
 void describe(As<Model>, V&& v) {
   v(&Model::shivering_endurance,
     word_of("shivering_endurance", otherwise_word("tires"),
-            "Whether shivering fades with hours; nobody has measured beyond 6.5 h."));
+            "What exhaustion leaves of shivering: what can be kept up for days (tires), all (never_tires) or "
+            "nothing (gives_out); nobody has measured beyond 6.5 h."));
 }
 
 template <class V>

@@ -215,7 +215,7 @@ struct Limits {
   bool operator==(const Limits&) const = default;
 };
 
-enum class ShiveringEndurance { tires, never_tires };
+enum class ShiveringEndurance { tires, never_tires, gives_out };
 
 // Choices between published laws where nobody has measured, and coefficient factors for sensitivity work.
 struct Model {

@@ -44,7 +44,8 @@ inline constexpr std::array words_of<FailureKind>{
     Words("floor_not_inflated"), Words("canopy_torn"), Words("closure_lost"), Words("tube_leaking"),
     Words("pump_lost"),          Words("capsize"),     Words("bailer_lost"),  Words("desalinator_lost")};
 template <>
-inline constexpr std::array words_of<ShiveringEndurance>{Words("tires"), Words("never_tires")};
+inline constexpr std::array words_of<ShiveringEndurance>{Words("tires"), Words("never_tires"),
+                                                         Words("gives_out")};
 template <>
 inline constexpr std::array words_of<DistributionKind>{
     Words("uniform"),    Words("normal"),   Words("truncated_normal"), Words("lognormal"),

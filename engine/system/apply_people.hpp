@@ -36,7 +36,11 @@ void set_daylight(Moment<T>& m) {
 
 template <class T>
 void set_sleep(Moment<T>& m) {
-  for (HeldPerson<T>& p : m.held().persons) p.asleep = T(m.stop.index == 1 ? 1 : 0) * p.conscious;
+  for (HeldPerson<T>& p : m.held().persons) {
+    p.depth_at_turn = sleep_depth(p, T(m.stop.time_s));
+    p.turned_at_s = T(m.stop.time_s);
+    p.asleep = T(m.stop.index == 1 ? 1 : 0) * p.conscious;
+  }
   m.note(m.stop.index == 1 ? NoteKind::fell_asleep : NoteKind::woke);
 }
 

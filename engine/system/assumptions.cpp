@@ -17,6 +17,20 @@ std::string place(double position) {
   return fmt::format("at {:.0f} % of", 100 * position);
 }
 
+const char* endurance_words(scenario::ShiveringEndurance law) {
+  switch (law) {
+    case scenario::ShiveringEndurance::tires:
+      return "shivering tires to what can be kept up for days, by an estimated law (nobody has measured "
+             "beyond "
+             "6.5 h)";
+    case scenario::ShiveringEndurance::never_tires:
+      return "shivering never tires (nobody has measured beyond 6.5 h)";
+    case scenario::ShiveringEndurance::gives_out:
+      return "shivering gives out by an estimated law (nobody has measured beyond 6.5 h)";
+  }
+  return "";
+}
+
 }  // namespace
 
 std::vector<std::string> assumptions(const scenario::ValidScenario& v, const weather::Record& weather) {
@@ -30,9 +44,7 @@ std::vector<std::string> assumptions(const scenario::ValidScenario& v, const wea
         fmt::format("leakage of the shut cabin {} its unmeasured range", place(*s.raft->leakage_position)));
     out.push_back("spray, seat contact and wetting are our own estimates with wide ranges");
   }
-  out.push_back(s.model->shivering_endurance == scenario::ShiveringEndurance::never_tires
-                    ? "shivering never tires (nobody has measured beyond 6.5 h)"
-                    : "shivering tires by an estimated law (nobody has measured beyond 6.5 h)");
+  out.push_back(endurance_words(*s.model->shivering_endurance));
   out.push_back("seasickness is the expected share of people like this one, not a toss of a coin");
   for (const std::string& note : weather.notes()) out.push_back(note);
   return out;

@@ -144,9 +144,11 @@ Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record
   c.structure = make_structure(v, weather);
   c.structure.aid_m2K_W = cabin::aid_resistance_m2K_W();
   c.raft = build_raft(v, take_crew(crew_of(v), c));
-  c.raft.never_tires =
-      v.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
+  const scenario::ShiveringEndurance endurance = *v.scenario.model->shivering_endurance;
+  c.raft.never_tires = endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
+  c.raft.keeps_sustained = endurance == scenario::ShiveringEndurance::gives_out ? 0 : 1;
   c.amounts = build_amounts(v.scenario);
+  c.raft.rhythm = body::rhythm_from(weather.local_solar_hour(0));
   set_posture(*v.scenario.boarding.in_water, c.raft);
   c.limits = common_levels(*v.scenario.limits);
   c.stock = stores::opening_stock(v);

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "bide/body/build.hpp"
+#include "bide/body/rhythm.hpp"
 #include "bide/cabin/envelope.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/stores/inventory.hpp"
@@ -31,8 +32,9 @@ struct RaftBuild {
   T seated_m2K_W, free_m2K_W, flat_seated_m2K_W, flat_free_m2K_W;  // floor as built, and without its air
   T insulated_floor, foam_floor;  // an inflatable or a foam floor is built in
   T opening_fraction_day, opening_fraction_night, open_above_co2_fraction, open_above_degC;
-  T never_tires;                              // shivering law
-  T swims;                                    // while in the water
+  T never_tires, keeps_sustained;  // shivering's endurance
+  T swims;                         // while in the water
+  body::Rhythm<T> rhythm;
   std::array<T, body::segment_count> folded;  // share of each segment's skin that the posture in the water
                                               // keeps from it
 };

@@ -35,6 +35,8 @@ struct Surroundings {
   std::array<T, body::segment_count> folded;     // kept from open water by the posture
   T neighbours;                                  // factor on the shares that touch
   T sun_W, drip_kg_s, wetting_kg_s;              // each person
+  T core_rhythm_K;                               // of the core's set point and thresholds
+  T time_s;                                      // since the start
   T sea_degC, tube_degC, latent_heat_J_kg;
   T weighted_acceleration_m_s2, wave_height_m;
 };

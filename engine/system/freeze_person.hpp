@@ -32,36 +32,39 @@ inline T felt_core_degC(const body::Build<T>& b, const T* y) {
   return core_degC(y) + (T(constants::neutral_core.value) - b.core_setpoint_degC);
 }
 
+// What the skin lacks to its neutral state, by receptors, K.
+template <class T>
+inline T skin_cold_K(const body::Build<T>& b, const T* y) {
+  T sum(0);
+  for (int s = 0; s < body::segment_count; ++s)
+    sum += b.receptor[s] * positive_part(T(b.setpoint_degC[s][body::skin] - y[own::node(s, body::skin)]));
+  return sum;
+}
+
 template <class T>
 inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const HeldPerson<T>& h, const T* y,
-                        T carbohydrate_absorbed_W) {
+                        T carbohydrate_absorbed_W, const Surroundings<T>& around) {
   using namespace constants;
   Effort<T> e;
   const T lost_tissue = (b.fat_kg - y[own::fat_mass]) + (b.protein_kg - y[own::protein_mass]);
-  e.basal_factor = h.living * body::starved_basal_factor(lost_tissue, b.mass_kg) *
-                   (T(1) - T(1 - asleep_factor.value) * h.asleep);
+  e.basal_factor =
+      h.living * body::starved_basal_factor(lost_tissue, b.mass_kg) *
+      (T(awake_rest_factor.value) - T(awake_rest_factor - asleep_factor) * sleep_depth(h, around.time_s));
   const T swimming_W = h.in_water * h.able * raft.swims * T(swimming_met - resting_met) * b.basal_total_W *
                        T(awake_rest_factor.value);
-  e.work_W = h.living *
-             ((T(1) - h.asleep) * T(awake_rest_factor.value - 1) * b.basal_total_W + h.labour_W + swimming_W);
+  e.work_W = h.living * (h.labour_W + swimming_W);
   const T core = felt_core_degC(b, y);
-  const T felt = core + b.shivering_shift_K;
-  const T skin = mean_skin_degC(b, y);
-  const T by_water = body::shivering_drive_W_m2(felt, skin, b.body_fat_pct);
-  const T by_air = body::shivering_in_air_W_m2(T(felt - T(neutral_core.value)),
-                                               T(skin - b.mean_skin_setpoint_degC), b.body_fat_pct);
-  // The law of air only lowers: carried to a skin colder than people had in its air it asks for twice the
-  // other's.
-  const T in_air = (T(1) - h.in_water) * body::shivering_air_share(felt);
-  const T drive =
-      (by_water - in_air * positive_part(T(by_water - by_air))) * b.area_total_m2 * b.shivering_factor;
+  const T drive = b.area_total_m2 * b.shivering_factor *
+                  body::shivering_W_m2(T(core + b.shivering_shift_K - around.core_rhythm_K),
+                                       mean_skin_degC(b, y), skin_cold_K(b, y), b.body_fat_pct);
   const T glucose =
       body::blood_glucose_mmol_L(y[own::glycogen], b.glycogen_kJ, carbohydrate_absorbed_W, y[own::alcohol]);
   const T fresh = h.living * smaller(drive, b.shivering_ceiling_W) * body::shivering_core_cutoff(core) *
                   body::glucose_factor(glucose) * body::alcohol_factor(y[own::alcohol]);
-  const T tired = body::fatigue_factor(y[own::fatigue]);
+  const T left =
+      body::shivering_left_W(fresh, y[own::fatigue], T(b.shivering_sustained_W * raft.keeps_sustained));
   e.shivering_W = positive_part(
-      T(fresh * (tired + (T(1) - tired) * raft.never_tires) - T(work_replaces_shivering.value) * swimming_W));
+      T(left + (fresh - left) * raft.never_tires - T(work_replaces_shivering.value) * swimming_W));
   e.relative_shivering = e.shivering_W / b.shivering_ceiling_W;
   return e;
 }
@@ -76,9 +79,11 @@ inline void freeze_circulation(const body::Build<T>& b, const T* y, const body::
   for (int s = 0; s < segment_count; ++s) {
     const auto& basal = b.basal_flow_L_h[s];
     const T open = unconstricted(b.constriction_share[s], cmd);
+    const T cold = cold_tissue_factor(y[own::node(s, muscle)], b.setpoint_degC[s][muscle]);
     const std::array<T, tissue_count> flow{
         basal[core],
-        muscle_flow_L_h(basal[muscle], T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W)),
+        muscle_flow_L_h(T(basal[muscle] * cold),
+                        T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W)),
         fat_flow_L_h(basal[fat], open),
         skin_flow_L_h(basal[skin], b.dilatation_share[s], open, cmd, cmd.local[s])};
     const T total = flow[core] + flow[muscle] + flow[fat] + flow[skin];
@@ -133,9 +138,10 @@ inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Sur
     const T caught = falling * of_surface;
     c.catch_share[s] = of_surface;
     const T water = y[own::clothing_water + s];
-    const T puddle = cabin::wicking_kg_s(water, b.clothing_capacity_kg[s],
-                                         T(takes_up * shares(s, around, h.in_water).puddle)) *
-                     aboard;
+    const Shares<T> share = shares(s, around, h.in_water);
+    const T puddle =
+        cabin::wicking_kg_s(water, b.clothing_capacity_kg[s], T(takes_up * (share.puddle + share.wading))) *
+        aboard;
     c.clothing_gain_kg_s[s] = caught + puddle;
     c.clothing_drain_kg_s[s] = aboard * cabin::drain_kg_s(water, b.clothing_capacity_kg[s]);
     to_floor -= caught + puddle;
@@ -202,7 +208,8 @@ inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>
   c.osmole_rate_mOsm_s += tissue_salt_freed(tissue_water_freed(T(-c.protein_kg_s), T(-c.glycogen_kJ_s)));
   c.metabolic_water_kg_s = r.metabolic_water_kg_s;
   c.co2_m3_s = body::co2_m3_s(c.metabolic_W, respiratory_quotient(mix), around.air_degC, pressure_Pa);
-  c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_shivering, y[own::fatigue]);
+  c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_shivering, y[own::fatigue],
+                                                  T(b.shivering_sustained_W / b.shivering_ceiling_W));
   c.alcohol_mg_dL_s = h.living * alcohol_rate_mg_dL_s(y[own::alcohol]);
 }
 
@@ -240,7 +247,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.absorbed_fat_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_fat]);
   c.absorbed_protein_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_protein]);
   constexpr double W_per_kW = 1000;
-  const Effort<T> e = effort(b, compiled.raft, h, y, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)));
+  const Effort<T> e = effort(b, compiled.raft, h, y, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)), around);
   c.shivering_W = e.shivering_W;
   c.metabolic_W = b.basal_total_W * e.basal_factor + e.work_W + e.shivering_W;
   c.breath_dry_W = breath_dry_W(c.metabolic_W, around.air_degC);
@@ -249,7 +256,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.breath_water_kg_s = breath_water_kg_s(c.breath_latent_W);
   c.sun_W = around.sun_W;
 
-  Commands<T> cmd = commands(b, y, sweating_shift_K(system::water_deficit_pct(b, y)));
+  Commands<T> cmd = commands(b, y, sweating_shift_K(system::water_deficit_pct(b, y)), around.core_rhythm_K);
   cmd.sweat_W *= h.living;
   freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);
@@ -271,7 +278,9 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.adaptation_per_s = adaptation_rate_per_s(around.weighted_acceleration_m_s2, y[own::adaptation]);
   const T wet =
       smoothstep(T(y[own::clothing_water + feet] / (b.clothing_capacity_kg[feet] + T(tiny_W_K))), 0.0, 1.0);
-  c.cold_feet = h.living * cold_wet_exposure(y[own::node(feet, skin)], T(larger(wet, h.in_water)));
+  // Feet in the water on the floor are as wet as in the sea, but for a suit's.
+  const T under = larger(h.in_water, T((T(1) - b.waterproof) * around.submerged[feet]));
+  c.cold_feet = h.living * cold_wet_exposure(y[own::node(feet, skin)], T(larger(wet, under)));
 }
 
 }  // namespace bide::system

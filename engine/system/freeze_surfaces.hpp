@@ -13,6 +13,7 @@
 #include "bide/body/build.hpp"
 #include "bide/body/control.hpp"
 #include "bide/body/exchange.hpp"
+#include "bide/body/hands.hpp"
 #include "bide/constants/control.hpp"
 #include "bide/system/fitted.hpp"
 #include "bide/system/freeze_cabin.hpp"
@@ -233,9 +234,10 @@ inline void freeze_finger(const body::Build<T>& b, const T* x, const Surrounding
   const T through_glove = T(1) - c.covered + c.covered / (T(1) + all * c.resistance);
   f.to_air = exposed * film.convection_W_m2K * through_glove;
   f.to_canopy = exposed * film.radiation_W_m2K * through_glove;
-  f.to_sea = b.finger_area_m2 * under * (T(1) - c.covered) * around.water_film_W_m2K +
-             b.finger_area_m2 * under * c.covered *
-                 cabin::immersed_W_m2K(b.immersed_insulation_m2K_W, around.water_film_W_m2K);
+  const T in_water_W_m2K = finger_to_water_W_m2K(around.water_film_W_m2K);
+  f.to_sea = b.finger_area_m2 * under *
+             ((T(1) - c.covered) * in_water_W_m2K +
+              c.covered * cabin::immersed_W_m2K(b.immersed_insulation_m2K_W, in_water_W_m2K));
   f.evaporation_m3_s =
       exposed * (T(1) - c.covered) * T(constants::least_wettedness.value) * film.transfer_m_s;
 }

@@ -8,6 +8,9 @@
 #include <array>
 #include <vector>
 
+#include "bide/constants/control.hpp"
+#include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 #include "bide/stores/inventory.hpp"
 
 namespace bide::system {
@@ -17,7 +20,8 @@ inline constexpr double never_s = -1e9;  // long before any run
 template <class T>
 struct HeldPerson {
   T living{1}, conscious{1}, able{1}, asleep{0};
-  T in_water{0};            // immersed to the neck
+  T depth_at_turn{0}, turned_at_s{never_s};  // of sleep, when it last began or ended
+  T in_water{0};                             // immersed to the neck
   T airway_open_to_sea{0};  // in the water, without a lifejacket or in waves that wash over it
   T wears_aid{0};           // thermal protective aid
   T labour_W{0};            // heat of work beyond sitting still
@@ -26,6 +30,15 @@ struct HeldPerson {
   // Books of events
   T drunk_kg{0}, eaten_kJ{0}, eaten_salt_mOsm{0}, soaked_kg{0}, wrung_kg{0};
 };
+
+// How far heat made has sunk to that of sleep, or has not yet risen from it: neither jumps.
+// @param time_s since the start, s
+// @return 0 awake to 1 asleep
+template <class T>
+inline T sleep_depth(const HeldPerson<T>& p, T time_s) {
+  const T since = positive_part(T(time_s - p.turned_at_s));
+  return p.asleep + (p.depth_at_turn - p.asleep) * exp(-since / T(constants::sleep_depth_h * hour_s));
+}
 
 template <class T>
 struct Held {

@@ -53,6 +53,7 @@ std::vector<T> System<T>::start() {
   x[at::vapour] = w.vapour_density_kg_m3;
   x[at::co2] = T(cabin::outdoor_co2_fraction);
   if (!in_water) x[at::water_mass] = compiled_->amounts.water_shipped_kg;
+  const T rhythm = body::core_rhythm_K(compiled_->raft.rhythm, 0);
   for (int p = 0; p < s.persons; ++p) {
     const auto i = static_cast<std::size_t>(p);
     const body::Build<T>& b = compiled_->persons[i];
@@ -65,9 +66,10 @@ std::vector<T> System<T>::start() {
       y[at::clothing_water + seg] = (in_water ? T(1) : compiled_->amounts.wet_fraction) *
                                     b.clothing_capacity_kg[seg] * (T(1) - b.waterproof);
     }
-    y[at::node(body::trunk, body::core)] += b.starting_core_excess_K;
-    y[at::node(body::head, body::core)] += b.starting_core_excess_K;
-    y[at::blood] = b.blood_setpoint_degC + b.starting_core_excess_K;
+    const T above = b.starting_core_excess_K + rhythm;
+    y[at::node(body::trunk, body::core)] += above;
+    y[at::node(body::head, body::core)] += above;
+    y[at::blood] = b.blood_setpoint_degC + above;
     y[at::finger] = b.finger_setpoint_degC;
     y[at::body_water] = b.body_water_kg - b.starting_deficit_kg;
     y[at::gut_water] = b.starting_gut_water_kg;
@@ -96,6 +98,8 @@ void System<T>::freeze(double t_s, const std::vector<T>& x) {
   CabinCoefficients<T>& c = coefficients_.cabin;
   Surroundings<T> around;
   freeze_cabin(*compiled_, held, w, x.data(), c, around);
+  around.core_rhythm_K = body::core_rhythm_K(compiled_->raft.rhythm, t_s);
+  around.time_s = T(t_s);
   c.breath_dry_W = c.breath_water_kg_s = c.co2_made_m3_s = T(0);
   for (int p = 0; p < compiled_->structure.persons; ++p) {
     body::PersonCoefficients<T>& person = coefficients_.persons[static_cast<std::size_t>(p)];

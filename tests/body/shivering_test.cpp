@@ -26,28 +26,36 @@ TEST_CASE("drive of Tikuisis and Giesbrecht 1999, worked by hand from the publis
   CHECK(W(37, 33, 15) == 0);
 }
 
-TEST_CASE("drive in air of Fiala 2001, worked by hand from the published coefficients") {
-  const auto W = [](double core, double skin, double fat) { return shivering_in_air_W_m2(core, skin, fat); };
-  // Skin 10 K cold: x = -4.8 + 3.62 = -1.18, tanh x = -0.8275, 10 x 1.8275 x 10 = 182.75; less 28.6 is 154.15
-  // W on 1.86 m2.
-  CHECK(W(0, -10, 14) == Approx(82.88).epsilon(1e-3));
-  // Core 0.5 K cold: 13.95 W more. Skin 8 K cold: x = -0.22, tanh = -0.2165, 97.32 - 28.6 = 68.72 W.
-  CHECK(W(-0.5, -10, 14) == Approx(90.38).epsilon(1e-3));
-  CHECK(W(0, -8, 14) == Approx(36.95).epsilon(1e-3));
-  // A skin 5.5 K cold over a warm core, as two hours at 18 degC left it (Hardy & Stolwijk 1966): none, nor in
-  // warmth.
-  CHECK(W(0, -5.5, 14) == 0);
-  CHECK(W(0.5, 2, 14) == 0);
-  // A cold core alone: 27.9 x 2 - 28.6 = 27.2 W; a skin above neutral takes nothing from it.
-  CHECK(W(-2, 0, 14) == Approx(14.62).epsilon(1e-3));
-  CHECK(W(-2, 3, 14) == W(-2, 0, 14));
+TEST_CASE("drive by skin and core, worked by hand from the published coefficients") {
+  const auto W = [](double core, double skin, double cold, double fat) {
+    return shivering_by_skin_and_core_W_m2(core, skin, cold, fat);
+  };
+  // Skin alone: 5.01 x (31.4 - 25) = 32.064 W/m2; none above 31.4 degC.
+  CHECK(W(37, 25, 8, 15) == Approx(32.064).epsilon(1e-4));
+  CHECK(W(37, 31.4, 2, 15) == Approx(0));
+  CHECK(W(37, 33, 1, 15) == 0);
+  // A core 1 K low: 24.4 / 1.8877 x 1 x 8 = 103.406 W/m2 more.
+  CHECK(W(36, 25, 8, 15) == Approx(135.470).epsilon(1e-4));
+  // A warm core takes nothing from what the skin asks for.
+  CHECK(W(38, 25, 8, 15) == W(37, 25, 8, 15));
   // Four times the fatness, half the response (Tikuisis 1991).
-  CHECK(W(0, -10, 56) == Approx(41.44).epsilon(1e-3));
-  // By the core: all air at one spread above the mean of the other law's data, 35.92 (0.93), none at one
-  // below, half at the mean.
-  CHECK(shivering_air_share(36.85) == 1);
-  CHECK(shivering_air_share(35.92) == Approx(0.5));
-  CHECK(shivering_air_share(34.99) == Approx(0));
+  CHECK(W(36, 25, 8, 60) == Approx(67.735).epsilon(1e-4));
+}
+
+TEST_CASE("the smaller of two laws, and none over a warm core") {
+  const auto W = [](double core, double skin, double cold, double fat) {
+    return shivering_W_m2(core, skin, cold, fat);
+  };
+  // 37/25: 71.1 by the law of 1999, 32.064 by skin and core; 36/25: 111.3 and 135.5.
+  CHECK(W(37, 25, 8, 15) == Approx(32.064).epsilon(1e-4));
+  CHECK(W(36, 25, 8, 15) == Approx(111.3).epsilon(1e-3));
+  // Skin at 12 degC, core not yet fallen, as in the first minutes in 10 degC water: 5.01 x 19.4 = 97.2 and
+  // 351.8 / 3.873 = 90.8.
+  CHECK(W(37, 12, 20, 15) == Approx(90.8).epsilon(1e-3));
+  // Half way to 37.3: half of 32.064; none from there on.
+  CHECK(W(37.15, 25, 8, 15) == Approx(16.032).epsilon(1e-4));
+  CHECK(W(37.3, 10, 20, 15) == 0);
+  CHECK(W(38, 5, 25, 4) == 0);
 }
 
 TEST_CASE("what stops shivering") {
@@ -72,12 +80,15 @@ TEST_CASE("what stops shivering") {
 
 namespace {
 
+// What a young man keeps up: 0.26 of his ceiling.
+constexpr double keeps = 0.26;
+
 // Fatigue after `hours` of a demand met as far as fatigue allows, by small steps.
-double fatigue_after(double demand, double hours, double start = 0) {
+double fatigue_after(double demand, double hours, double start = 0, double sustained = keeps) {
   double fatigue = start;
   const double step_s = 20;
   for (double t = 0; t < hours * 3600; t += step_s)
-    fatigue += step_s * fatigue_rate_per_s(demand * fatigue_factor(fatigue), fatigue);
+    fatigue += step_s * fatigue_rate_per_s(shivering_left_W(demand, fatigue, sustained), fatigue, keeps);
   return fatigue;
 }
 
@@ -99,11 +110,23 @@ TEST_CASE("fatigue stays within its range, heals at rest, and leaves what can be
   const double spent = fatigue_after(0.9, 72);
   CHECK(spent > 0.8);
   CHECK(spent < 1);
-  const double left = 0.9 * fatigue_factor(spent);
-  CHECK(left < 0.5);
-  CHECK(left > 0.1);
+  // After three days what is left is what can be kept up, and a little: no cliff.
+  const double left = shivering_left_W(0.9, spent, keeps);
+  CHECK(left > keeps);
+  CHECK(left < keeps + 0.1);
+  CHECK(shivering_left_W(0.9, 1.0, keeps) == Approx(keeps));
+  CHECK(shivering_left_W(0.9, 0.4, keeps) == Approx(0.9));
+  CHECK(shivering_left_W(0.2, 1.0, keeps) == Approx(0.2));
+  // Half of the endurance weakens nothing, three quarters half of what is above: 0.26 + 0.5 x 0.64.
+  CHECK(shivering_left_W(0.9, 0.75, keeps) == Approx(0.58));
+  // Where exhaustion takes all, less is left than can be kept up, and fatigue begins to heal.
+  CHECK(shivering_left_W(0.9, 1.0, 0.0) == 0);
+  const double given_out = fatigue_after(0.9, 72, 0, 0);
+  CHECK(shivering_left_W(0.9, given_out, 0.0) < left);
   // Endurance at constant real intensity r = 0.63 is 2.5 x (0.74 / 0.37)^2 = 10 h.
-  CHECK(1 / fatigue_rate_per_s(0.63, 0.0) == Approx(10 * 3600));
+  CHECK(1 / fatigue_rate_per_s(0.63, 0.0, keeps) == Approx(10 * 3600));
+  // Of somebody who keeps up half of the ceiling: r = 0.75 for 2.5 x (0.5 / 0.25)^2 = 10 h.
+  CHECK(1 / fatigue_rate_per_s(0.75, 0.0, 0.5) == Approx(10 * 3600));
   // At rest fatigue falls to 1/e in 12 h.
   CHECK(fatigue_after(0.0, 12, 0.8) == Approx(0.8 * 0.36788).epsilon(2e-3));
   CHECK(fatigue_factor(0.0) == 1);
@@ -112,11 +135,15 @@ TEST_CASE("fatigue stays within its range, heals at rest, and leaves what can be
 
 TEST_CASE("lanes agree with double") {
   check_lanes(AS_LAMBDA(shivering_drive_W_m2), {{36, 25, 15}, {35, 10, 20}, {37.5, 34, 30}, {33, 22, 8}});
-  check_lanes(AS_LAMBDA(shivering_in_air_W_m2), {{0, -10, 15}, {-1, -3, 20}, {0.4, 1, 30}, {-2, -20, 8}});
-  check_lanes(AS_LAMBDA(shivering_air_share), {{37}, {36.5}, {36.2}, {35}});
+  check_lanes(AS_LAMBDA(shivering_by_skin_and_core_W_m2),
+              {{36, 25, 8, 15}, {37.5, 29, 4, 30}, {35, 12, 20, 8}, {37, 34, 0, 20}});
+  check_lanes(AS_LAMBDA(shivering_W_m2),
+              {{36, 25, 8, 15}, {37.2, 29, 4, 30}, {35, 12, 20, 8}, {38, 20, 9, 20}});
   check_lanes(AS_LAMBDA(shivering_core_cutoff), {{29}, {30.5}, {31.7}, {36}});
   check_lanes(AS_LAMBDA(glucose_factor), {{2}, {2.6}, {2.9}, {5}});
   check_lanes(AS_LAMBDA(alcohol_factor), {{0}, {50}, {82}, {300}});
-  check_lanes(AS_LAMBDA(fatigue_rate_per_s), {{0.1, 0.3}, {0.56, 0.2}, {1, 0.9}, {0.26, 0}});
+  check_lanes(AS_LAMBDA(fatigue_rate_per_s),
+              {{0.1, 0.3, 0.26}, {0.56, 0.2, 0.26}, {1, 0.9, 0.5}, {0.26, 0, 0.26}});
   check_lanes(AS_LAMBDA(fatigue_factor), {{0}, {0.55}, {0.8}, {1}});
+  check_lanes(AS_LAMBDA(shivering_left_W), {{300, 0, 90}, {300, 0.7, 90}, {60, 1, 90}, {300, 1, 0}});
 }

@@ -39,7 +39,8 @@ struct Resting {
     p.work_share[legs] = 0.5, p.shiver_share[trunk] = 0.25;
     p.sweat_share[trunk] = 0.5;
     p.finger_basal_flow_L_h = 10, p.finger_capacity_J_K = 3500, p.finger_setpoint_degC = 33;
-    p.shivering_ceiling_W = 400, p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = 1;
+    p.shivering_ceiling_W = 400, p.shivering_sustained_W = 104,
+    p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = 1;
     p.core_setpoint_degC = 37, p.mean_skin_setpoint_degC = 33, p.greatest_urine_osmolality_mOsm_kg = 1000,
     p.susceptibility = 1;
     p.permeability_index = 0.38;
@@ -69,7 +70,7 @@ struct Resting {
 TEST_CASE("heat made, breathed out and put where it is made") {
   Resting r;
   r.freeze();
-  // Basal 80, sitting awake 0.15 x 80 = 12.
+  // Basal 80, sitting awake 0.15 x 80 = 12, made where basal heat is.
   CHECK(r.c.metabolic_W == Near(92));
   CHECK(r.c.shivering_W == Near(0));
   // 0.0014 x 92 x (34 - 14).
@@ -78,9 +79,9 @@ TEST_CASE("heat made, breathed out and put where it is made") {
   // degC 2.42042e6.
   CHECK(r.c.breath_latent_W == Near(7.65534).epsilon(1e-5));
   CHECK(r.c.breath_water_kg_s == Near(3.16282e-6).epsilon(1e-5));
-  CHECK(r.c.source_W[trunk][core] == Near(60 - 2.576 - 7.65534).epsilon(1e-5));
-  CHECK(r.c.source_W[legs][muscle] == Near(19 + 0.5 * 12));
-  CHECK(r.c.finger_source_W == Near(1));
+  CHECK(r.c.source_W[trunk][core] == Near(69 - 2.576 - 7.65534).epsilon(1e-5));
+  CHECK(r.c.source_W[legs][muscle] == Near(19 * 1.15));
+  CHECK(r.c.finger_source_W == Near(1.15));
   CHECK(r.c.source_W[trunk][muscle] == 0);
 }
 
@@ -90,9 +91,20 @@ TEST_CASE("blood carries 1.163 W/K per litre an hour, and more to a working musc
   CHECK(r.c.perfusion_W_K[trunk][core] == Near(116.3));
   CHECK(r.c.perfusion_W_K[trunk][fat] == Near(2.326));
   CHECK(r.c.perfusion_W_K[trunk][skin] == Near(3.489));
-  // 10 L/h + 0.8598 x 6 W = 15.159 L/h.
-  CHECK(r.c.perfusion_W_K[legs][muscle] == Near(17.6297).epsilon(1e-5));
+  CHECK(r.c.perfusion_W_K[legs][muscle] == Near(11.63));
   CHECK(r.c.finger_perfusion_W_K == Near(11.63));
+  // Work of 40 W, half of it in the legs: 10 L/h + 0.8598 x 20 W.
+  r.held.persons[0].labour_W = 40;
+  r.freeze();
+  CHECK(r.c.perfusion_W_K[legs][muscle] == Near(1.163 * 27.196).epsilon(1e-5));
+  // Muscle 10 K cold: half of the resting flow (Q10 of 2), and all of what work asks for. Warm muscle: as it
+  // was.
+  r.x[bat::node(legs, muscle)] = 26;
+  r.freeze();
+  CHECK(r.c.perfusion_W_K[legs][muscle] == Near(1.163 * 22.196).epsilon(1e-5));
+  r.x[bat::node(legs, muscle)] = 38;
+  r.freeze();
+  CHECK(r.c.perfusion_W_K[legs][muscle] == Near(1.163 * 27.196).epsilon(1e-5));
 }
 
 TEST_CASE("cold: shivering from core and skin, in the muscles") {
@@ -101,17 +113,26 @@ TEST_CASE("cold: shivering from core and skin, in the muscles") {
   for (int s = 0; s < segment_count; ++s) r.x[bat::node(s, skin)] = 23;
   r.x[bat::finger] = 23;
   r.freeze();
-  // The law of cold cores: 155.5 x 0.5 + 47 x 10 - 1.57 x 100 = 390.75; over sqrt(12.9) = 108.794 W/m2. The
-  // law of air: 182.75 + 27.9 x 0.5 - 28.6 = 168.10 W; over 1.86, times sqrt(14 / 12.9) = 94.148 W/m2. Its
-  // share at 36.5 degC is u = 1.51 / 1.86, u^2 (3 - 2 u) = 0.90710. Times 2 m2.
-  const double shivering_W = 191.017;
+  // The law of 1999: 155.5 x 0.5 + 47 x 10 - 1.57 x 100 = 390.75; over sqrt(12.9) = 108.794 W/m2. Skin and
+  // core: 5.01 x 8.4 + 24.4 / 1.8877 x 0.5 x 10 = 106.713; times sqrt(15 / 12.9) = 115.072. The smaller, on 2
+  // m2.
+  const double shivering_W = 217.588;
   CHECK(r.c.shivering_W == Near(shivering_W).epsilon(1e-4));
   CHECK(r.c.metabolic_W == Near(92 + shivering_W).epsilon(1e-4));
   CHECK(r.c.source_W[trunk][muscle] == Near(0.25 * shivering_W).epsilon(1e-4));
   // The trunk's vessels have no share of the constriction here: local cooling alone, 3 x 2^(-10/10) L/h.
   CHECK(r.c.perfusion_W_K[trunk][skin] == Near(1.163 * 1.5).epsilon(1e-4));
-  // A skin colder than that of people in air: the law of cold cores, (77.75 + 351.75) / sqrt(12.9) = 119.583
-  // W/m2, not the 193 of the law of air.
+  // A core 0.2 K low: 344.1 / sqrt(12.9) = 95.805, and (42.084 + 25.8516) x 1.078327 = 73.257 W/m2.
+  r.x[bat::node(trunk, core)] = 36.8;
+  r.freeze();
+  CHECK(r.c.shivering_W == Near(146.514).epsilon(1e-4));
+  // The clock's set point 0.2 K lower: what was low is normal, and only the skin asks, 42.084 x 1.078327.
+  r.around.core_rhythm_K = -0.2;
+  r.freeze();
+  CHECK(r.c.shivering_W == Near(90.761).epsilon(1e-4));
+  r.around.core_rhythm_K = 0;
+  // A colder skin: (77.75 + 351.75) / sqrt(12.9) = 119.583 W/m2, below the 214 of skin and core.
+  r.x[bat::node(trunk, core)] = 36.5;
   for (int s = 0; s < segment_count; ++s) r.x[bat::node(s, skin)] = 15;
   r.x[bat::finger] = 15;
   r.freeze();

@@ -62,6 +62,7 @@ void two_hours(std::vector<Row>& out) {
   out.push_back(make_row(topic, "Comparison of shivering in air and water, 1976",
                          "metabolic rate per K of mean skin, 15 to 25 degC", "W/(m2 K)", -5.01, -7.5, -2.5,
                          per_K, "half of it either way: two-hour means"));
+  out.back().calibrated = true;
   const Run ten = run_at(10);
   out.push_back(make_row(topic, "Tikuisis, Bell & Jacobs 1991", "core change, 2 h at 10 degC", "K", 0, -0.5,
                          0.3, total(ten, 0, 2, rectal), "slight and not significant"));

@@ -154,7 +154,7 @@ void law_of_1976(std::vector<Row>& out) {
                          "heat in 24 less 32 degC water over what skin and rectal ask for", "-", 1, 0.5, 1.5,
                          (cool.heat_W_m2(60, 120) - warm.heat_W_m2(60, 120)) / asked_W_m2,
                          "half of it either way, as in air"));
-  out.back().seen_before = true;
+  out.back().calibrated = true;
 }
 
 }  // namespace
@@ -172,13 +172,11 @@ std::vector<Row> cool_water_rows() {
       {{"cooling in swimsuits",
         "heat made at rest is too much, and vessels close too well in mild water, so the core falls "
         "too slowly in the first hour"},
-       {"heat debt regained", "shivering tires after three hours here, and the debt then grows"},
-       {"heat over rest", "heat made at rest in the cold is too much"},
+       {"heat debt regained",
+        "shivering is three times rest at first and tires to what can be kept up, and the debt then grows"},
+       {"heat over rest", "heat made at rest in the cold is too much while it lasts"},
        {"core change in the first hour",
         "the core gives its heat to the limbs at once, where people's core holds first"},
-       {"core change from 1 to 6 h",
-        "shivering tires after three hours here; without fatigue the core falls by 0.5 K"},
-       {"time to an oesophageal", "as in swimsuits, the core falls too slowly in the first hour"},
        {"afterdrop",
         "muscle under the skin is too near the core, so little cold is left to reach it afterwards"},
        {"rewarming", "core and limbs warm together, by 2.4 K/h at most, where people's core warms first"},

@@ -117,6 +117,7 @@ std::vector<Row> effort_rows() {
         "the film of a swimmer, and the flow that work brings to the limbs, carry too much heat away"},
        {"cooling to 34", "the floater cools too slowly, and the swimmer's limbs carry too much heat away"},
        {"heat lost in an hour", "the swimmer's limbs carry too much heat away"},
+       {"fall of core in 2 h", "the swimmer's limbs carry too much heat away"},
        {"core after 90 min of breaststroke at 10", "the swimmer's limbs carry too much heat away"}});
   return out;
 }

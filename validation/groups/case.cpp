@@ -165,14 +165,13 @@ std::vector<Row> groups_rows() {
   basal_rate(out);
   blame_named(
       out,
-      {{"critical air temperature of lean women",
-        "fatness counts for too little in mild air, where women make less heat"},
-       {"critical air temperature, women",
-        "fatness counts for too little in mild air, where women make less heat"},
-       {"oesophageal after 90 min", "fatness counts for too little in cold air"},
-       {"heat while air falls",
-        "the law of shivering in air asks for nothing in the first hour, until skin or core has fallen "
-        "further"},
+      {{"critical air temperature",
+        "the skin's term begins at 31.4 degC for everybody, which near-nude skin passes "
+        "in air of 25"},
+       {"oesophageal after 90 min", "the fatter shiver less for the same cold, and their core pays for it"},
+       {"heat per area in 90 min", "the fatter shiver less for the same cold: by the root of fatness"},
+       {"mean skin after 90 min", "goes with the heat made, and with more fat under the skin"},
+       {"heat while air falls", "shivering begins only when the skin is below 31.4 degC, late in the hour"},
        {"core change while air falls",
         "vessels close well enough to warm a child's core, whose greater surface counts for too little"},
        {"mean skin after 2 h at 12",

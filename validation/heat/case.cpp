@@ -40,7 +40,7 @@ double humidity_pct(double air_degC, double wet_bulb_degC) {
 }
 
 // The mildest wet bulb, in quarters of a degree, at which the core of somebody at light household tasks (80
-// W/m2) still climbs by a tenth of a kelvin in the third hour.
+// W/m2) still climbs by a tenth of a kelvin in the third hour, beyond what the clock alone lifts it.
 double climbing_wet_bulb_degC(double air_degC) {
   constexpr double from_degC = 26, to_degC = 36, step_K = 0.25, climbs_K = 0.1, tasks_W_m2 = 80;
   for (double wet_bulb_degC = from_degC; wet_bulb_degC < to_degC; wet_bulb_degC += step_K) {
@@ -55,7 +55,10 @@ double climbing_wet_bulb_degC(double air_degC) {
       b.finger_basal_W *= factor;
       b.basal_total_W *= factor;
     });
-    if (t.change(rectal, 120, 180) >= climbs_K) return wet_bulb_degC;
+    const body::Rhythm<double>& day = t.run.compiled.raft.rhythm;
+    constexpr double from_s = 7200, to_s = 10800;
+    const double by_clock_K = body::core_rhythm_K(day, to_s) - body::core_rhythm_K(day, from_s);
+    if (t.change(rectal, 120, 180) - by_clock_K >= climbs_K) return wet_bulb_degC;
   }
   return to_degC;
 }

@@ -81,7 +81,7 @@ void nude(std::vector<Row>& out) {
                            "0.4 K: spread not stated"));
     out.back().trivial = 0;
     out.back().two_node = by_two_node(water_degC[i], low, hour_s, 0).core_degC - two_node_start_degC;
-    blame(out.back(), "closing of the skin's vessels seems to keep too much heat in the trunk in mild water");
+    blame(out.back(), "shivering answers too soon in mild water");
     const auto rise = [&](const Run& run, const char* who, double W) {
       out.push_back(make_row(topic, study, std::string("metabolic rise of ") + who + at.str(), "W", W,
                              0.65 * W, 1.35 * W,
@@ -105,7 +105,7 @@ std::vector<Row> immersion_rows() {
   out.push_back(make_row(topic, "Van Someren, Coleshaw, Mincer & Keatinge",
                          "core change, 3 h at 29 degC, nude", "K", -0.95, -1.4, -0.5,
                          change(mild, 0, 18, rectal), "range as printed; 14 % fat is a judgement"));
-  blame(out.back(), "shivering then holds the core, where theirs went on falling");
+  blame(out.back(), "shivering then holds the core, half a kelvin low; theirs went on falling");
   out.back().trivial = 0;
   return out;
 }

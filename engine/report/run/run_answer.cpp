@@ -83,7 +83,8 @@ std::string one_case_words(const RunMaterial& material) {
   return fmt::format(
       "The ranges are {} runs over what nobody has measured: heat loss and leakage of the canopy at both "
       "ends "
-      "of their ranges, shivering that tires and shivering that does not, where the file does not state "
+      "of their ranges, shivering that gives out and shivering that never tires, where the file does not "
+      "state "
       "them. "
       "{}",
       material.unmeasured.size() + 1, rest);

@@ -17,7 +17,8 @@ bool open_in(const ValidScenario& scenario, const char* pointer) {
 std::variant<std::vector<ValidScenario>, scenario::Diagnostics> both_endurances(
     const ValidScenario& scenario) {
   if (!open_in(scenario, "/model/shivering_endurance")) return std::vector<ValidScenario>{scenario};
-  auto read = scenario::read_variation("/model/shivering_endurance=tires,never_tires", "shivering_endurance");
+  auto read =
+      scenario::read_variation("/model/shivering_endurance=gives_out,never_tires", "shivering_endurance");
   if (auto* wrong = std::get_if<scenario::Diagnostic>(&read)) return scenario::Diagnostics{*wrong};
   return scenario::versions(scenario, {std::get<scenario::Variation>(read)});
 }

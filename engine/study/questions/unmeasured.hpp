@@ -1,5 +1,5 @@
 // One scenario over its unmeasured inputs: canopy heat loss and leakage at both ends of their ranges,
-// shivering that tires and shivering that does not. Inputs that the file states are not varied.
+// shivering that gives out and shivering that never tires. Inputs that the file states are not varied.
 //
 // Inputs: a validated scenario. Output: the runs at every combination of those ends, without the scenario as
 // it is; none where it states them all. Runs go over all processors.

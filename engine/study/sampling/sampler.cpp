@@ -4,6 +4,7 @@
 
 #include <Eigen/Cholesky>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <stdexcept>
 
@@ -92,10 +93,13 @@ struct Sampler::Walk {
       for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
         if (free(pointer)) put(pointer, take(pointer, FactorKind::ignorance));
     const std::string law = "/model/shivering_endurance";
-    if (free(law))
-      put(law, std::string(word(take(law, FactorKind::ignorance) < 0.5
-                                    ? scenario::ShiveringEndurance::tires
-                                    : scenario::ShiveringEndurance::never_tires)));
+    if (free(law)) {
+      // From the least to the most that people may keep, each as likely as the others.
+      using enum scenario::ShiveringEndurance;
+      constexpr std::array laws{gives_out, tires, never_tires};
+      const auto place = static_cast<std::size_t>(take(law, FactorKind::ignorance) * laws.size());
+      put(law, std::string(word(laws[std::min(place, laws.size() - 1)])));
+    }
   }
 
   void weather() {
