@@ -77,39 +77,39 @@ void starting_state(const scenario::Person& p, Build<double>& b) {
   const double osmoles = normal_osmolality_mOsm_kg * b.body_water_kg;
   b.extracellular_osmoles_mOsm = extracellular_share * osmoles;
   b.intracellular_osmoles_mOsm = osmoles - b.extracellular_osmoles_mOsm;
-  b.fat_kg = fat_mass_kg(p.mass_kg, *p.body_fat_pct);
+  b.fat_kg = fat_mass_kg(p.mass_kg, p.body_fat_pct);
   b.glycogen_kJ = normal_glycogen_kJ(b.lean_kg);
   b.protein_kg = body_protein_kg(b.lean_kg);
-  b.alcohol_mg_dL = *p.blood_alcohol_mg_dL;
-  b.fasted_s = *p.hours_since_meal_h * hour_s;
-  b.starting_deficit_kg = *p.water_deficit_pct / 100 * p.mass_kg;
-  b.starting_gut_water_kg = last_drink_L * std::exp(-*p.hours_since_drink_h / gut_emptying_h);
-  const double meal_kJ = last_meal_kJ * std::exp(-*p.hours_since_meal_h / food_absorption_h);
+  b.alcohol_mg_dL = p.blood_alcohol_mg_dL;
+  b.fasted_s = p.hours_since_meal_h * hour_s;
+  b.starting_deficit_kg = p.water_deficit_pct / 100 * p.mass_kg;
+  b.starting_gut_water_kg = last_drink_L * std::exp(-p.hours_since_drink_h / gut_emptying_h);
+  const double meal_kJ = last_meal_kJ * std::exp(-p.hours_since_meal_h / food_absorption_h);
   b.starting_gut_carbohydrate_kJ = meal_kJ * meal_carbohydrate_share;
   b.starting_gut_protein_kJ = meal_kJ * meal_protein_share;
   b.starting_gut_fat_kJ = meal_kJ - b.starting_gut_carbohydrate_kJ - b.starting_gut_protein_kJ;
   // In proportion beyond a usual day, as far as the trial went.
   b.shivering_shift_K =
       sleepless_shift_K *
-      std::clamp((*p.hours_since_sleep_h - usual_waking_h) / (sleepless_h - usual_waking_h), 0.0, 1.0);
-  b.already_sick = *p.already_seasick ? 1 : 0;
-  b.starting_core_excess_K = core_rise_K_per_met * std::max(0.0, *p.exertion_met - resting_met);
+      std::clamp((p.hours_since_sleep_h - usual_waking_h) / (sleepless_h - usual_waking_h), 0.0, 1.0);
+  b.already_sick = p.already_seasick ? 1 : 0;
+  b.starting_core_excess_K = core_rise_K_per_met * std::max(0.0, p.exertion_met - resting_met);
 }
 
 }  // namespace
 
 Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& ensemble) {
   Build<double> b{};
-  BodyTable table = scaled_body_table(p.sex, p.age_years, p.mass_kg, p.height_m, *p.body_fat_pct);
+  BodyTable table = scaled_body_table(p.sex, p.age_years, p.mass_kg, p.height_m, p.body_fat_pct);
   const FingerNode fingers = take_fingers(table);
   take_table(table, fingers, b);
   add_exchangers(p.height_m, b);
   for (auto& segment : b.basal_W)
-    for (double& node : segment) node *= *p.resting_metabolism_factor;
-  b.finger_basal_W *= *p.resting_metabolism_factor;
+    for (double& node : segment) node *= p.resting_metabolism_factor;
+  b.finger_basal_W *= p.resting_metabolism_factor;
   b.mass_kg = p.mass_kg;
-  b.body_fat_pct = *p.body_fat_pct;
-  b.lean_kg = lean_mass_kg(p.mass_kg, *p.body_fat_pct);
+  b.body_fat_pct = p.body_fat_pct;
+  b.lean_kg = lean_mass_kg(p.mass_kg, p.body_fat_pct);
   b.age_years = p.age_years;
   b.area_total_m2 = fingers.area_m2;
   b.basal_total_W = b.finger_basal_W;
@@ -120,18 +120,18 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.mean_skin_setpoint_degC = b.finger_area_m2 * b.finger_setpoint_degC / b.area_total_m2;
   for (int s = 0; s < segment_count; ++s)
     b.mean_skin_setpoint_degC += b.area_m2[s] * b.setpoint_degC[s][skin] / b.area_total_m2;
-  b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, *p.vo2max_mL_kg_min,
+  b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, p.vo2max_mL_kg_min,
                                               constants::shivering_quotient) *
-                          *p.shivering_ceiling_factor;
+                          p.shivering_ceiling_factor;
   b.shivering_sustained_W = sustained_shivering_W(b.basal_total_W, b.shivering_ceiling_W);
   b.beyond_shivering_peak_trial = beyond_shivering_peak_trial(p.mass_kg, p.height_m, p.age_years) ? 1 : 0;
-  b.shivering_factor = shivering_age_factor(p.age_years) * *p.shivering_drive_factor;
-  b.sweat_factor = sweat_age_factor(p.age_years) * *p.sweat_factor;
-  b.core_limit_shift_K = *p.core_limit_shift_K;
+  b.shivering_factor = shivering_age_factor(p.age_years) * p.shivering_drive_factor;
+  b.sweat_factor = sweat_age_factor(p.age_years) * p.sweat_factor;
+  b.core_limit_shift_K = p.core_limit_shift_K;
   b.dilatation_age_factor = dilatation_age_factor(p.age_years);
   b.greatest_urine_osmolality_mOsm_kg = greatest_urine_osmolality_mOsm_kg(p.age_years);
-  b.susceptibility = *p.seasick_susceptibility;
-  b.has_lifejacket = *p.lifejacket ? 1 : 0;
+  b.susceptibility = p.seasick_susceptibility;
+  b.has_lifejacket = p.lifejacket ? 1 : 0;
   dress(ensemble, b);
   starting_state(p, b);
   return b;

@@ -24,7 +24,7 @@ std::string plain_cause(system::Limit limit, const scenario::Limits& stated) {
   const system::LimitRow& row = system::row_of(limit);
   if (*row.clause != '\0') out += fmt::format(": {}", row.clause);
   if (row.stated != nullptr)
-    out += fmt::format(" {}{}", number((stated.*row.stated).value()), system::quantities[row.of].unit);
+    out += fmt::format(" {}{}", number(stated.*row.stated), system::quantities[row.of].unit);
   return out;
 }
 

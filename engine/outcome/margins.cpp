@@ -29,19 +29,17 @@ const std::vector<double>* column_of(system::quantity::Id quantity, const Timeli
 
 std::vector<Margin> margins(const Timeline& timeline, const Outcome& outcome,
                             const scenario::ValidScenario& scenario) {
-  const scenario::Limits stated = scenario.scenario.limits.value_or(scenario::Limits{});
+  const scenario::Limits& stated = scenario.scenario.limits;
   std::vector<Margin> out;
   for (const system::LimitRow& row : system::limits) {
-    if (row.stated == nullptr || !(stated.*row.stated) || row.meaning == system::Meaning::unconscious)
-      continue;
+    if (row.stated == nullptr || row.meaning == system::Meaning::unconscious) continue;
     const double normal = system::quantities[row.of].normal;
     Margin margin{row.id, {}};
     for (std::size_t p = 0; p < outcome.persons.size(); ++p) {
       const std::vector<double>* values = column_of(row.of, timeline, p);
       if (values == nullptr) break;
       const bool shifted = row.by_person == system::ByPerson::cold_shifted;
-      const double limit =
-          *(stated.*row.stated) + (shifted ? scenario.scenario.crew[p].core_limit_shift_K.value_or(0) : 0);
+      const double limit = stated.*row.stated + (shifted ? scenario.scenario.crew[p].core_limit_shift_K : 0);
       const double until_s = outcome.persons[p].alive.at_s.value_or(outcome.horizon_s);
       double most = 0;
       for (std::size_t i = 0; i < values->size() && timeline.time_s[i] <= until_s; ++i)

@@ -24,8 +24,8 @@ Facts facts_until(const Timeline& timeline, const PersonSeries& series, const sc
   facts.under_canopy = under_canopy;
   facts.age_years = person.age_years;
   facts.female = person.sex == scenario::Sex::female;
-  facts.injured = person.injured.value_or(false);
-  facts.blood_alcohol_mg_dL = person.blood_alcohol_mg_dL.value_or(0);
+  facts.injured = person.injured;
+  facts.blood_alcohol_mg_dL = person.blood_alcohol_mg_dL;
   facts.lowest_core_degC = or_else(lowest(t, series.core_degC, until_s), facts.lowest_core_degC);
   facts.highest_core_degC = or_else(highest(t, series.core_degC, until_s), facts.highest_core_degC);
   facts.shivering_h = hours_above(t, series.shivering_W, constants::shivering_counted_W, until_s);
@@ -113,7 +113,7 @@ CabinOutcome read_cabin(const Timeline& timeline, bool under_canopy, double unti
 
 bool has_canopy(const scenario::ValidScenario& scenario) {
   const auto& raft = scenario.scenario.raft;
-  return raft && raft->canopy.value() != scenario::CanopyKind::none;
+  return raft && raft->canopy != scenario::CanopyKind::none;
 }
 
 }  // namespace

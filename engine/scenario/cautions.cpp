@@ -43,7 +43,7 @@ std::string outside_words(double value, double low, double high) {
 void raft_and_pack(Cautions& c) {
   const Scenario& s = c.valid.scenario;
   if (!s.raft) return;
-  const int capacity = *s.raft->capacity_persons;
+  const int capacity = s.raft->capacity_persons;
   if (static_cast<int>(s.crew.size()) > capacity)
     c.say("/crew",
           fmt::format("{} persons in a raft for {}: overloaded; floor space, freeboard and air are outside "
@@ -86,17 +86,17 @@ void people(Cautions& c) {
     if (p.age_years > k::oldest_measured_years)
       c.say(here + "/age_years", fmt::format("{} is over {}: hardly anybody of that age was measured", name,
                                              k::oldest_measured_years.value));
-    if (*p.injured) c.say(here + "/injured", name + " is injured: the measurements are of the unhurt");
-    if (*p.body_fat_pct < k::leanest_measured_pct || *p.body_fat_pct > k::fattest_measured_pct)
+    if (p.injured) c.say(here + "/injured", name + " is injured: the measurements are of the unhurt");
+    if (p.body_fat_pct < k::leanest_measured_pct || p.body_fat_pct > k::fattest_measured_pct)
       c.say(here + "/body_fat_pct",
             fmt::format("{} has {} % body fat: outside {:g} to {:g} %, which was measured", name,
-                        outside_words(*p.body_fat_pct, k::leanest_measured_pct, k::fattest_measured_pct),
+                        outside_words(p.body_fat_pct, k::leanest_measured_pct, k::fattest_measured_pct),
                         k::leanest_measured_pct.value, k::fattest_measured_pct.value));
     const double bmi = p.mass_kg / (p.height_m * p.height_m);
     if (bmi < thin_bmi || bmi > heavy_bmi)
       c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {} kg/m2: outside {:g} to {:g}", name,
                                            outside_words(bmi, thin_bmi, heavy_bmi), thin_bmi, heavy_bmi));
-    if (*p.blood_alcohol_mg_dL > 0)
+    if (p.blood_alcohol_mg_dL > 0)
       c.say(here + "/blood_alcohol_mg_dL",
             name + " has drunk alcohol: its effect on heat loss varies widely");
   }
@@ -104,26 +104,31 @@ void people(Cautions& c) {
 
 void weather(Cautions& c) {
   namespace k = constants;
-  const Weather& w = c.valid.scenario.weather;
-  const auto outside = [&](const char* key, const std::optional<double>& value, double low, double high) {
-    if (value && (*value < low || *value > high))
+  const auto outside = [&](const char* key, double value, double low, double high) {
+    if (value < low || value > high)
       c.say(
           fmt::format("/weather/{}", key),
-          fmt::format("{:g} degC is outside {:g} to {:g} degC, for which rafts are made", *value, low, high));
+          fmt::format("{:g} degC is outside {:g} to {:g} degC, for which rafts are made", value, low, high));
   };
-  outside("air_temperature_degC", w.air_temperature_degC, k::raft_air_low_degC, k::raft_air_high_degC);
-  outside("water_temperature_degC", w.water_temperature_degC, k::raft_sea_low_degC, k::raft_sea_high_degC);
+  const auto look = [&](const auto& w) {
+    if constexpr (requires { w.air_temperature_degC; }) {
+      outside("air_temperature_degC", w.air_temperature_degC, k::raft_air_low_degC, k::raft_air_high_degC);
+      outside("water_temperature_degC", w.water_temperature_degC, k::raft_sea_low_degC,
+              k::raft_sea_high_degC);
+    }
+  };
+  std::visit(look, c.valid.weather);
 }
 
 void routine(Cautions& c) {
   const Scenario& s = c.valid.scenario;
-  if (!s.raft || *s.raft->canopy == CanopyKind::none) return;
-  const Routine& r = *s.routine;
-  if (!(*r.minimum_opening_m2 > 0))
+  if (!s.raft || s.raft->canopy == CanopyKind::none) return;
+  const Routine& r = s.routine;
+  if (!(r.minimum_opening_m2 > 0))
     c.say("/routine/minimum_opening_m2",
           "openings may be shut altogether: carbon dioxide can then rise to a harmful "
           "level within an hour in calm; keep some opening at all times");
-  else if (*r.minimum_opening_m2 > *s.raft->opening_area_m2)
+  else if (r.minimum_opening_m2 > s.raft->opening_area_m2)
     c.say("/routine/minimum_opening_m2",
           "the minimum opening is larger than all entrances together: they stay open");
 }

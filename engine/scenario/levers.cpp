@@ -17,12 +17,6 @@ extern const std::string_view levers;
 
 namespace {
 
-Node* member(Node& object, std::string_view key) {
-  const auto at = std::find_if(object.members.begin(), object.members.end(),
-                               [&](const Member& each) { return each.key == key; });
-  return at == object.members.end() ? nullptr : &at->value;
-}
-
 // The value of `key`, made if it is not there.
 Node& member_or_new(Node& object, std::string_view key, Node::Kind kind) {
   if (Node* found = member(object, key)) return *found;
@@ -56,8 +50,7 @@ void add_items(Node& document, const Lever& lever, const ValidScenario& scenario
   for (const LeverItem& item : lever.add) {
     const double count = count_of(item, scenario);
     if (count <= 0) continue;
-    Node entry;
-    entry.kind = Node::Kind::object;
+    Node entry = empty_object();
     entry.members.push_back({"kind", word_node(item.kind)});
     entry.members.push_back({"quantity", number_node(count)});
     extra.items.push_back(std::move(entry));
@@ -93,8 +86,10 @@ void keep_half(Node& document, std::size_t half) {
 }
 
 // A file of the program's own format may hold rain of its own; an NDBC file never does.
-bool no_rain(const Weather& weather) {
-  return weather.kind != WeatherKind::csv && !(weather.rain_mm_h.value_or(0) > 0);
+bool no_rain(const ResolvedWeather& weather) {
+  const auto* file = std::get_if<FileWeather>(&weather);
+  if (file && file->kind == WeatherKind::csv) return false;
+  return !(std::visit([](const auto& w) { return w.rain_mm_h; }, weather) > 0);
 }
 
 }  // namespace
@@ -122,7 +117,7 @@ std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const
   const std::string name = fmt::format("{} with {}", scenario.file, lever.title);
   Node document = *scenario.document;
   if (lever.raft != LeverRaft::as_it_is && !scenario.scenario.raft) return NoSense{"there is no raft"};
-  if (lever.needs_rain && no_rain(scenario.scenario.weather)) return NoSense{"no rain is in the weather"};
+  if (lever.needs_rain && no_rain(scenario.weather)) return NoSense{"no rain is in the weather"};
   if (lever.raft == LeverRaft::two && persons < 2) return NoSense{"one person cannot be parted"};
   if (lever.raft == LeverRaft::fitting) {
     const RaftKind* raft = fitting_raft(scenario);

@@ -4,23 +4,12 @@
 
 #include <algorithm>
 #include <charconv>
+#include <utility>
 
 #include "bide/scenario/writer.hpp"
 
 namespace bide::scenario {
 namespace {
-
-Node* member(Node& object, std::string_view key) {
-  const auto at = std::find_if(object.members.begin(), object.members.end(),
-                               [&](const Member& each) { return each.key == key; });
-  return at == object.members.end() ? nullptr : &at->value;
-}
-
-Node empty_object() {
-  Node node;
-  node.kind = Node::Kind::object;
-  return node;
-}
 
 // The next step of a pointer (no input has an escaped key).
 Node* step(Node& from, std::string_view key) {
@@ -72,6 +61,22 @@ Json json_of(const Node& node) {
 }
 
 }  // namespace
+
+const Node* member(const Node* object, std::string_view key) {
+  if (!object) return nullptr;
+  const auto at = std::find_if(object->members.begin(), object->members.end(),
+                               [&](const Member& each) { return each.key == key; });
+  return at == object->members.end() ? nullptr : &at->value;
+}
+Node* member(Node& object, std::string_view key) {
+  return const_cast<Node*>(member(&std::as_const(object), key));
+}
+
+Node empty_object() {
+  Node node;
+  node.kind = Node::Kind::object;
+  return node;
+}
 
 Node number_node(double value) {
   Node node;

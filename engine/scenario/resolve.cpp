@@ -6,17 +6,11 @@
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/units.hpp"
+#include "bide/scenario/patch.hpp"
 #include "bide/scenario/shape.hpp"
 
 namespace bide::scenario {
 namespace {
-
-const Node* member(const Node* node, std::string_view key) {
-  if (!node || node->kind != Node::Kind::object) return nullptr;
-  for (const auto& [name, value] : node->members)
-    if (name == key) return &value;
-  return nullptr;
-}
 
 void set_from(const Absent& absent, const Shape& shape, void* value) {
   using Kind = Shape::Kind;
@@ -30,95 +24,95 @@ void set_from(const Absent& absent, const Shape& shape, void* value) {
   }
 }
 
-struct Filler {
-  std::vector<std::string>& defaults;
+bool is_value(const Absent& absent) {
+  using enum Absent::Kind;
+  return absent.kind == number || absent.kind == truth || absent.kind == word;
+}
 
-  // The defaults that describe() states as values.
-  void stated_values(const Node* node, const std::string& pointer, const Shape& shape, void* out) {
-    for (const Part& part : shape.parts) {
-      const Node* value = member(node, part.field.key);
-      const std::string here = child(pointer, part.field.key);
-      const Shape& of = *part.shape;
-      const Absent& absent = part.field.absent;
-      if (of.kind == Shape::Kind::parts) {
-        if (value || absent.kind != Absent::Kind::empty) stated_values(value, here, of, part.engaged_in(out));
-      } else if (of.kind == Shape::Kind::list && of.entry->kind == Shape::Kind::parts) {
-        void* list = part.engaged_in(out);
-        for (std::size_t i = 0; i < of.size(list); ++i)
-          stated_values(&value->items[i], child(here, i), *of.entry, of.at(list, i));
-      } else if (!value && is_value(absent)) {
-        set_from(absent, of, part.engaged_in(out));
-        defaults.push_back(here);
-      }
+// The defaults that describe() states as values.
+void fill_stated(const Node* node, const std::string& pointer, const Shape& shape, void* out,
+                 std::vector<std::string>& defaults) {
+  for (const Part& part : shape.parts) {
+    const Node* value = member(node, part.field.key);
+    const std::string here = child(pointer, part.field.key);
+    const Shape& of = *part.shape;
+    const Absent& absent = part.field.absent;
+    if (of.kind == Shape::Kind::parts) {
+      if (value || absent.kind != Absent::Kind::empty)
+        fill_stated(value, here, of, part.engaged_in(out), defaults);
+    } else if (of.kind == Shape::Kind::list && of.entry->kind == Shape::Kind::parts) {
+      void* list = part.engaged_in(out);
+      for (std::size_t i = 0; i < of.size(list); ++i)
+        fill_stated(&value->items[i], child(here, i), *of.entry, of.at(list, i), defaults);
+    } else if (!value && is_value(absent)) {
+      set_from(absent, of, part.engaged_in(out));
+      defaults.push_back(here);
     }
   }
-  static bool is_value(const Absent& absent) {
-    using enum Absent::Kind;
-    return absent.kind == number || absent.kind == truth || absent.kind == word;
-  }
+}
 
-  // A default that follows from the rest of the scenario.
-  template <class T>
-  void rule(std::optional<T>& slot, const std::string& pointer, T value) {
-    if (slot) return;
+// One object of the file, and the defaults in it that follow from the rest of the scenario.
+struct Filler {
+  const Node* object;  // null: left out
+  std::string pointer;
+  std::vector<std::string>& defaults;
+
+  template <class Slot, class T>
+  void rule(Slot& slot, std::string_view key, T value) {
+    if (member(object, key)) return;
     slot = value;
-    defaults.push_back(pointer);
+    defaults.push_back(child(pointer, key));
   }
 };
 
-void fill_weather(Filler& fill, Weather& weather, double latitude_deg) {
+void fill_weather(Filler fill, Weather& weather, double latitude_deg) {
   constexpr double humidity_pct = 80, standard_pressure_hPa = 1013.25, warmest_local_h = 14, gap_h = 3;
   constexpr double ndbc_height_m = 5, csv_height_m = 10;
   const bool varies = weather.kind == WeatherKind::variable;
   if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle || varies) {
-    fill.rule(weather.relative_humidity_pct, "/weather/relative_humidity_pct", humidity_pct);
-    fill.rule(weather.pressure_hPa, "/weather/pressure_hPa", standard_pressure_hPa);
+    fill.rule(weather.relative_humidity_pct, "relative_humidity_pct", humidity_pct);
+    fill.rule(weather.pressure_hPa, "pressure_hPa", standard_pressure_hPa);
     if (weather.kind != WeatherKind::constant)
-      fill.rule(weather.warmest_hour_local_h, "/weather/warmest_hour_local_h", warmest_local_h);
+      fill.rule(weather.warmest_hour_local_h, "warmest_hour_local_h", warmest_local_h);
     if (!varies) return;
     constexpr double open_sea_swing_K = 0.5, no_prevailing_direction = 0.798;
-    fill.rule(weather.air_temperature_swing_K, "/weather/air_temperature_swing_K", open_sea_swing_K);
-    fill.rule(weather.wind_spread_fraction, "/weather/wind_spread_fraction", no_prevailing_direction);
-    fill.rule(weather.air_temperature_spread_K, "/weather/air_temperature_spread_K",
+    fill.rule(weather.air_temperature_swing_K, "air_temperature_swing_K", open_sea_swing_K);
+    fill.rule(weather.wind_spread_fraction, "wind_spread_fraction", no_prevailing_direction);
+    fill.rule(weather.air_temperature_spread_K, "air_temperature_spread_K",
               climate::by_latitude(&constants::Zone::air_temperature_spread_K, latitude_deg));
-    fill.rule(weather.rain_hours_fraction, "/weather/rain_hours_fraction",
+    fill.rule(weather.rain_hours_fraction, "rain_hours_fraction",
               climate::by_latitude(&constants::Zone::rain_share, latitude_deg));
-    fill.rule(weather.seed, "/weather/seed", 1);
+    fill.rule(weather.seed, "seed", 1);
     return;
   }
-  fill.rule(weather.longest_gap_h, "/weather/longest_gap_h", gap_h);
-  fill.rule(weather.anemometer_height_m, "/weather/anemometer_height_m",
+  fill.rule(weather.longest_gap_h, "longest_gap_h", gap_h);
+  fill.rule(weather.anemometer_height_m, "anemometer_height_m",
             weather.kind == WeatherKind::ndbc ? ndbc_height_m : csv_height_m);
 }
 
-void fill_raft(Filler& fill, Raft& raft, const RaftKind& kind) {
-  fill.rule(raft.capacity_persons, "/raft/capacity_persons", kind.capacity_persons);
-  fill.rule(raft.floor, "/raft/floor", kind.floor);
-  fill.rule(raft.canopy, "/raft/canopy", kind.canopy);
-  const bool same = *raft.capacity_persons == kind.capacity_persons;
-  const double share = static_cast<double>(*raft.capacity_persons) / kind.capacity_persons;
-  const bool covered = *raft.canopy != CanopyKind::none;
-  fill.rule(raft.floor_area_m2, "/raft/floor_area_m2",
-            same ? kind.floor_area_m2 : constants::floor_per_person_m2 * *raft.capacity_persons);
-  fill.rule(raft.canopy_height_m, "/raft/canopy_height_m", covered ? kind.canopy_height_m : 0.0);
-  fill.rule(raft.tube_diameter_m, "/raft/tube_diameter_m", kind.tube_diameter_m);
-  fill.rule(raft.opening_area_m2, "/raft/opening_area_m2", kind.opening_area_m2);
-  fill.rule(raft.rain_catch_area_m2, "/raft/rain_catch_area_m2",
-            covered ? kind.rain_catch_area_m2 * share : 0.0);
+void fill_raft(Filler fill, Raft& raft, const RaftKind& kind) {
+  fill.rule(raft.capacity_persons, "capacity_persons", kind.capacity_persons);
+  fill.rule(raft.floor, "floor", kind.floor);
+  fill.rule(raft.canopy, "canopy", kind.canopy);
+  const bool same = raft.capacity_persons == kind.capacity_persons;
+  const double share = static_cast<double>(raft.capacity_persons) / kind.capacity_persons;
+  const bool covered = raft.canopy != CanopyKind::none;
+  fill.rule(raft.floor_area_m2, "floor_area_m2",
+            same ? kind.floor_area_m2 : constants::floor_per_person_m2 * raft.capacity_persons);
+  fill.rule(raft.canopy_height_m, "canopy_height_m", covered ? kind.canopy_height_m : 0.0);
+  fill.rule(raft.tube_diameter_m, "tube_diameter_m", kind.tube_diameter_m);
+  fill.rule(raft.opening_area_m2, "opening_area_m2", kind.opening_area_m2);
+  fill.rule(raft.rain_catch_area_m2, "rain_catch_area_m2", covered ? kind.rain_catch_area_m2 * share : 0.0);
 }
 
-void fill_crew(Filler& fill, std::vector<Person>& crew) {
-  for (std::size_t i = 0; i < crew.size(); ++i) {
-    Person& person = crew[i];
-    const std::string here = child("/crew", i);
-    fill.rule(person.body_fat_pct, here + "/body_fat_pct",
-              default_body_fat_pct(person.sex, person.age_years, person.height_m, person.mass_kg));
-    fill.rule(person.vo2max_mL_kg_min, here + "/vo2max_mL_kg_min",
-              default_vo2max_mL_kg_min(person.sex, person.age_years));
-  }
+void fill_person(Filler fill, Person& person) {
+  fill.rule(person.body_fat_pct, "body_fat_pct",
+            default_body_fat_pct(person.sex, person.age_years, person.height_m, person.mass_kg));
+  fill.rule(person.vo2max_mL_kg_min, "vo2max_mL_kg_min",
+            default_vo2max_mL_kg_min(person.sex, person.age_years));
 }
 
-void fill_boarding(Filler& fill, const Scenario& scenario, Boarding& boarding) {
+void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
   constexpr double minutes_per_hour = 60;
   const auto persons = static_cast<double>(scenario.crew.size());
   double minutes = 0, shipped_L = constants::shipped_swim_L_per_person * persons, wet = 1;
@@ -131,19 +125,19 @@ void fill_boarding(Filler& fill, const Scenario& scenario, Boarding& boarding) {
       minutes = constants::swim_min;
       break;
     case BoardingKind::float_free:
-      fill.rule(boarding.release_depth_m, "/boarding/release_depth_m", constants::release_depth_m.value);
-      minutes = float_free_minutes(*boarding.release_depth_m);
+      fill.rule(boarding.release_depth_m, "release_depth_m", constants::release_depth_m.value);
+      minutes = float_free_minutes(boarding.release_depth_m.value());
       break;
     case BoardingKind::none:
       minutes = scenario.duration_h * minutes_per_hour;
       shipped_L = 0;
       break;
   }
-  fill.rule(boarding.minutes_in_water, "/boarding/minutes_in_water", minutes);
-  fill.rule(boarding.in_water, "/boarding/in_water",
+  fill.rule(boarding.minutes_in_water, "minutes_in_water", minutes);
+  fill.rule(boarding.in_water, "in_water",
             boarding.kind == BoardingKind::swim ? InWater::swimming : InWater::still);
-  fill.rule(boarding.water_shipped_L, "/boarding/water_shipped_L", shipped_L);
-  fill.rule(boarding.wet_fraction, "/boarding/wet_fraction", wet);
+  fill.rule(boarding.water_shipped_L, "water_shipped_L", shipped_L);
+  fill.rule(boarding.wet_fraction, "wet_fraction", wet);
 }
 
 }  // namespace
@@ -171,7 +165,36 @@ double float_free_minutes(double release_depth_m) {
          constants::swim_min;
 }
 
-Stock stock_of(const Scenario& scenario, const RaftKind* raft_kind) {
+ResolvedWeather resolved_weather(const Weather& w) {
+  if (w.kind == WeatherKind::csv || w.kind == WeatherKind::ndbc)
+    return FileWeather{w.kind,
+                       w.file.value(),
+                       w.longest_gap_h.value(),
+                       w.anemometer_height_m.value(),
+                       w.cloud_cover_fraction.value(),
+                       w.rain_mm_h.value(),
+                       w.fallback.value_or(WeatherFallback{})};
+  const SteadyWeather steady{w.air_temperature_degC.value(),
+                             w.water_temperature_degC.value(),
+                             w.relative_humidity_pct.value(),
+                             w.wind_speed_m_s.value(),
+                             w.cloud_cover_fraction.value(),
+                             w.rain_mm_h.value(),
+                             w.pressure_hPa.value(),
+                             w.wave_height_m,
+                             w.wave_period_s};
+  if (w.kind == WeatherKind::constant) return steady;
+  const DailyWeather daily{steady, w.air_temperature_swing_K.value(), w.warmest_hour_local_h.value()};
+  if (w.kind == WeatherKind::daily_cycle) return daily;
+  return VariableWeather{daily, w.wind_spread_fraction.value(), w.air_temperature_spread_K.value(),
+                         w.rain_hours_fraction.value(), w.seed.value()};
+}
+
+const RaftKind* raft_kind_of(const Scenario& scenario) {
+  return scenario.raft ? find_raft(scenario.raft->kind) : nullptr;
+}
+
+Stock stock_of(const Scenario& scenario) {
   Stock stock;
   const auto add = [](std::vector<StockItem>& list, const ItemKind* kind, double quantity) {
     if (!kind || !(quantity > 0)) return;
@@ -183,13 +206,11 @@ Stock stock_of(const Scenario& scenario, const RaftKind* raft_kind) {
       at->quantity += quantity;
   };
   const PackKind* pack = find_pack(scenario.stores.pack);
-  if (pack && scenario.raft && raft_kind) {
-    const int capacity = scenario.raft->capacity_persons.value_or(raft_kind->capacity_persons);
+  if (pack && scenario.raft)
     for (const PackItem& item : pack->items)
-      add(stock.aboard, find_item(item.item), pack_quantity(item, capacity));
-  }
+      add(stock.aboard, find_item(item.item), pack_quantity(item, scenario.raft->capacity_persons));
   for (const Item& item : scenario.stores.extra)
-    add(item.expired.value_or(false) ? stock.expired : stock.aboard, find_item(item.kind), item.quantity);
+    add(item.expired ? stock.expired : stock.aboard, find_item(item.kind), item.quantity);
   return stock;
 }
 
@@ -200,21 +221,23 @@ double quantity_of(const std::vector<StockItem>& items, ItemRole role) {
   return sum;
 }
 
-void fill_defaults(const Node& root, const RaftKind* raft_kind, Scenario& scenario,
-                   std::vector<std::string>& defaults) {
-  Filler fill{defaults};
-  fill.stated_values(&root, "", shape_of<Scenario>(), &scenario);
-  fill_weather(fill, scenario.weather, scenario.position.latitude_deg);
-  if (scenario.raft && raft_kind) fill_raft(fill, *scenario.raft, *raft_kind);
-  fill_crew(fill, scenario.crew);
-  fill_boarding(fill, scenario, scenario.boarding);
+std::vector<std::string> fill_defaults(const Node& root, Scenario& scenario) {
+  std::vector<std::string> defaults;
+  fill_stated(&root, "", shape_of<Scenario>(), &scenario, defaults);
+  const auto object = [&](const char* key) { return Filler{member(&root, key), child("", key), defaults}; };
+  fill_weather(object("weather"), scenario.weather, scenario.position.latitude_deg);
+  if (const RaftKind* kind = raft_kind_of(scenario)) fill_raft(object("raft"), *scenario.raft, *kind);
+  for (std::size_t i = 0; i < scenario.crew.size(); ++i)
+    fill_person({&member(&root, "crew")->items[i], child("/crew", i), defaults}, scenario.crew[i]);
+  fill_boarding(object("boarding"), scenario, scenario.boarding);
   constexpr double half_litre = 0.5, desalinator_h = 2;
-  const RationingRule rule = scenario.rationing->rule;
+  const RationingRule rule = scenario.rationing.rule;
   if (rule == RationingRule::none_first_day || rule == RationingRule::fixed_per_day)
-    fill.rule(scenario.rationing->water_L_per_day, "/rationing/water_L_per_day", half_litre);
-  const bool makes_water = quantity_of(stock_of(scenario, raft_kind).aboard, ItemRole::desalinator) > 0;
-  fill.rule(scenario.routine->desalinator_h_per_day, "/routine/desalinator_h_per_day",
-            makes_water ? desalinator_h : 0.0);
+    object("rationing").rule(scenario.rationing.water_L_per_day, "water_L_per_day", half_litre);
+  const bool makes_water = quantity_of(stock_of(scenario).aboard, ItemRole::desalinator) > 0;
+  object("routine").rule(scenario.routine.desalinator_h_per_day, "desalinator_h_per_day",
+                         makes_water ? desalinator_h : 0.0);
+  return defaults;
 }
 
 }  // namespace bide::scenario

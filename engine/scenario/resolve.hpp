@@ -1,7 +1,8 @@
 // Filling in what a scenario leaves out.
 //
-// Inputs: a scenario whose fields were read without fault, the tree it came from, its raft. What is filled in
-// is named by JSON pointer in `defaults`; what may stay empty is said in describe.hpp. Sources:
+// States: none. Inputs: a scenario as it was read, and the tree it came from. Validity: this is done once,
+// before any rule is checked, so that nobody else needs to know a default; what may stay empty is said in
+// describe.hpp. Sources:
 // constants/people.hpp, constants/boarding.hpp, constants/limits.hpp.
 #pragma once
 
@@ -13,15 +14,23 @@
 
 namespace bide::scenario {
 
-void fill_defaults(const Node& root, const RaftKind* raft_kind, Scenario& scenario,
-                   std::vector<std::string>& defaults);
+// @param root     the tree that the scenario was read from; what was wrong in it was left as it was
+// @param scenario in which everything is filled in that `root` does not state
+// @return pointers of what was filled in
+std::vector<std::string> fill_defaults(const Node& root, Scenario& scenario);
+
+// @param weather filled in, and found right by the rules
+ResolvedWeather resolved_weather(const Weather& weather);
+
+// Null when there is no raft, or its kind is not known.
+const RaftKind* raft_kind_of(const Scenario& scenario);
 
 // Contents of the pack for the raft's capacity and of the bag; equal items are added up, in the order in
 // which they are first named; expired items apart. Unknown keys are left out (check_rules reports them).
 struct Stock {
   std::vector<StockItem> aboard, expired;
 };
-Stock stock_of(const Scenario& scenario, const RaftKind* raft_kind);
+Stock stock_of(const Scenario& scenario);
 double quantity_of(const std::vector<StockItem>& items, ItemRole role);
 
 // Body fat by a regression on the United States survey by DXA, see constants/people.hpp.

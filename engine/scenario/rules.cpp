@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "bide/constants/limits.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/scenario/resolve.hpp"
@@ -45,8 +44,8 @@ void check_heading(Rules& r) {
         "/start_time_utc",
         fmt::format("found {}; allowed a time in UTC from 1970 to 2100, such as \"2031-02-03T18:00:00Z\"",
                     in_quotes(r.scenario.start_time_utc)));
-  constexpr double minutes_per_hour = 60, default_interval_min = 10;
-  const double interval = r.scenario.output_interval_min.value_or(default_interval_min);
+  constexpr double minutes_per_hour = 60;
+  const double interval = r.scenario.output_interval_min;
   if (r.sound({"/output_interval_min", "/duration_h"}) && interval > r.scenario.duration_h * minutes_per_hour)
     r.reader.report("/output_interval_min",
                     fmt::format("found {} min, longer than the duration of {} h; allowed at most {}",
@@ -89,11 +88,6 @@ void check_weather(Rules& r, const std::filesystem::path& folder) {
         fmt::format("found no file {} beside the scenario; allowed a file that exists", in_quotes(*w.file)));
 }
 
-// Null when there is no raft, or its kind is not known.
-const RaftKind* raft_kind_of(const Scenario& scenario) {
-  return scenario.raft ? find_raft(scenario.raft->kind) : nullptr;
-}
-
 void check_raft(Rules& r) {
   const Scenario& s = r.scenario;
   if (r.sound({"/boarding/kind", "/raft"})) {
@@ -104,11 +98,10 @@ void check_raft(Rules& r) {
   }
   if (!s.raft) return;
   r.known_key(catalogue().rafts, s.raft->kind, "/raft/kind");
-  const RaftKind* kind = raft_kind_of(s);
-  if (!kind || !r.sound({"/raft/canopy", "/raft/canopy_height_m"}) || !s.raft->canopy_height_m) return;
+  if (!r.sound({"/raft/kind", "/raft/canopy", "/raft/canopy_height_m"})) return;
   constexpr double lowest_canopy_m = 0.4;  // a canopy that a sitting person's shoulders would carry
-  const bool covered = s.raft->canopy.value_or(kind->canopy) != CanopyKind::none;
-  const double height = *s.raft->canopy_height_m;
+  const bool covered = s.raft->canopy != CanopyKind::none;
+  const double height = s.raft->canopy_height_m;
   if (covered && height < lowest_canopy_m)
     r.reader.report("/raft/canopy_height_m",
                     fmt::format("found {} m; allowed at least {} m with a canopy", height, lowest_canopy_m));
@@ -121,41 +114,36 @@ void check_boarding(Rules& r) {
   if (!r.sound({"/boarding/kind"})) return;
   r.only_with(b.kind == BoardingKind::float_free, false, b.release_depth_m.has_value(),
               "/boarding/release_depth_m", "boarding kind float_free");
-  if (b.kind == BoardingKind::none && b.water_shipped_L.value_or(0) > 0 &&
-      r.sound({"/boarding/water_shipped_L"}))
+  if (b.kind == BoardingKind::none && b.water_shipped_L > 0 && r.sound({"/boarding/water_shipped_L"}))
     r.reader.report("/boarding/water_shipped_L",
-                    fmt::format("found {} L with boarding kind none; allowed 0", *b.water_shipped_L));
-  if (b.kind == BoardingKind::dry && b.minutes_in_water.value_or(0) > 0 &&
-      r.sound({"/boarding/minutes_in_water"}))
+                    fmt::format("found {} L with boarding kind none; allowed 0", b.water_shipped_L));
+  if (b.kind == BoardingKind::dry && b.minutes_in_water > 0 && r.sound({"/boarding/minutes_in_water"}))
     r.reader.report("/boarding/minutes_in_water",
-                    fmt::format("found {} min with boarding kind dry; allowed 0", *b.minutes_in_water));
-  if (b.kind == BoardingKind::dry && b.in_water.value_or(InWater::still) != InWater::still &&
-      r.sound({"/boarding/in_water"}))
+                    fmt::format("found {} min with boarding kind dry; allowed 0", b.minutes_in_water));
+  if (b.kind == BoardingKind::dry && b.in_water != InWater::still && r.sound({"/boarding/in_water"}))
     r.reader.report("/boarding/in_water",
-                    fmt::format("found {} with boarding kind dry; allowed still", word(*b.in_water)));
+                    fmt::format("found {} with boarding kind dry; allowed still", word(b.in_water)));
   const bool through_water = b.kind == BoardingKind::swim || b.kind == BoardingKind::float_free;
-  if (through_water && b.minutes_in_water && !(*b.minutes_in_water > 0) &&
-      r.sound({"/boarding/minutes_in_water"}))
+  if (through_water && !(b.minutes_in_water > 0) && r.sound({"/boarding/minutes_in_water"}))
     r.reader.report("/boarding/minutes_in_water",
                     fmt::format("found 0 min with boarding kind {}; allowed above 0, or boarding kind dry",
                                 word(b.kind)));
   // Water wets whoever swims in it: 1 is what stands then, and what is written back.
-  if (b.kind != BoardingKind::dry && b.wet_fraction.value_or(1) < 1 && r.sound({"/boarding/wet_fraction"}))
+  if (b.kind != BoardingKind::dry && b.wet_fraction < 1 && r.sound({"/boarding/wet_fraction"}))
     r.reader.report("/boarding/wet_fraction",
                     fmt::format("found {} with boarding kind {}; allowed 1, since water soaks all clothing",
-                                *b.wet_fraction, word(b.kind)));
+                                b.wet_fraction, word(b.kind)));
   constexpr double minutes_per_hour = 60;
   const double duration_min = r.scenario.duration_h * minutes_per_hour;
-  if (b.kind == BoardingKind::none && b.minutes_in_water.value_or(duration_min) < duration_min &&
+  if (b.kind == BoardingKind::none && b.minutes_in_water < duration_min &&
       r.sound({"/boarding/minutes_in_water", "/duration_h"}))
     r.reader.report("/boarding/minutes_in_water",
                     fmt::format("found {} min with boarding kind none; allowed the whole duration, {} min",
-                                *b.minutes_in_water, duration_min));
-  if (b.minutes_in_water && r.sound({"/boarding/minutes_in_water", "/duration_h"}) &&
-      *b.minutes_in_water > duration_min)
+                                b.minutes_in_water, duration_min));
+  if (b.minutes_in_water > duration_min && r.sound({"/boarding/minutes_in_water", "/duration_h"}))
     r.reader.report("/boarding/minutes_in_water",
                     fmt::format("found {} min, longer than the duration of {} h; allowed at most {}",
-                                *b.minutes_in_water, r.scenario.duration_h, duration_min));
+                                b.minutes_in_water, r.scenario.duration_h, duration_min));
 }
 
 // False if some of the stores are not known, so that nothing can be said of what is aboard.
@@ -186,15 +174,15 @@ void check_crew(Rules& r, bool stores_known) {
     const std::string here = child("/crew", i);
     r.known_key(catalogue().ensembles, person.clothing, here + "/clothing");
     check_body(r, person, here);
-    if (person.seat == Seat::lifejacket && person.lifejacket == false &&
+    if (person.seat == Seat::lifejacket && !person.lifejacket &&
         r.sound({here + "/seat", here + "/lifejacket"}))
       r.reader.report(here + "/seat", "found lifejacket with lifejacket false; allowed floor or foam_pad");
-    aids += person.thermal_protective_aid.value_or(false) ? 1 : 0;
+    aids += person.thermal_protective_aid ? 1 : 0;
     pads += person.seat == Seat::foam_pad ? 1 : 0;
     sound = sound && r.sound({here + "/seat", here + "/thermal_protective_aid"});
   }
   if (!sound || !r.sound({"/crew"})) return;
-  const Stock stock = stock_of(s, raft_kind_of(s));
+  const Stock stock = stock_of(s);
   const double aids_aboard = quantity_of(stock.aboard, ItemRole::protective_aid);
   const double pads_aboard = quantity_of(stock.aboard, ItemRole::foam_pad);
   if (aids > aids_aboard)
@@ -206,8 +194,8 @@ void check_crew(Rules& r, bool stores_known) {
 }
 
 void check_rationing(Rules& r) {
-  if (!r.scenario.rationing || !r.sound({"/rationing/rule"})) return;
-  const Rationing& rationing = *r.scenario.rationing;
+  if (!r.sound({"/rationing/rule"})) return;
+  const Rationing& rationing = r.scenario.rationing;
   r.only_with(rationing.rule == RationingRule::spread, true, rationing.spread_days.has_value(),
               "/rationing/spread_days", "rationing rule spread");
   r.only_with(
@@ -217,9 +205,9 @@ void check_rationing(Rules& r) {
 }
 
 void check_routine(Rules& r) {
-  if (!r.scenario.routine || !r.sound({"/routine/bail_every_h"})) return;
+  if (!r.sound({"/routine/bail_every_h"})) return;
   constexpr double shortest_h = 0.25;  // judgement: bailing more often is bailing without pause
-  const double period_h = r.scenario.routine->bail_every_h.value_or(0);
+  const double period_h = r.scenario.routine.bail_every_h;
   if (period_h > 0 && period_h < shortest_h)
     r.reader.report(
         "/routine/bail_every_h",
@@ -250,8 +238,7 @@ void check_body(Rules& r, const Person& person, const std::string& here) {
 
 void check_failures(Rules& r, bool stores_known) {
   const Scenario& s = r.scenario;
-  const RaftKind* kind = raft_kind_of(s);
-  const Stock stock = stock_of(s, kind);
+  const Stock stock = stock_of(s);
   for (std::size_t i = 0; i < s.failures.size(); ++i) {
     const Failure& failure = s.failures[i];
     const std::string here = child("/failures", i);
@@ -266,26 +253,24 @@ void check_failures(Rules& r, bool stores_known) {
       refuse("with a raft");
       continue;
     }
-    if (!kind) continue;
-    const bool gear = stores_known;
     switch (failure.kind) {
       case FailureKind::floor_not_inflated:
-        if (r.sound({"/raft/floor"}) && s.raft->floor.value_or(kind->floor) != FloorKind::inflated)
+        if (r.sound({"/raft/floor"}) && s.raft->floor != FloorKind::inflated)
           refuse("with an inflated floor");
         break;
       case FailureKind::canopy_torn:
       case FailureKind::closure_lost:
-        if (r.sound({"/raft/canopy"}) && s.raft->canopy.value_or(kind->canopy) == CanopyKind::none)
-          refuse("with a canopy");
+        if (r.sound({"/raft/canopy"}) && s.raft->canopy == CanopyKind::none) refuse("with a canopy");
         break;
       case FailureKind::pump_lost:
-        if (gear && !(quantity_of(stock.aboard, ItemRole::pump) > 0)) refuse("with a pump aboard");
+        if (stores_known && !(quantity_of(stock.aboard, ItemRole::pump) > 0)) refuse("with a pump aboard");
         break;
       case FailureKind::bailer_lost:
-        if (gear && !(quantity_of(stock.aboard, ItemRole::bailer) > 0)) refuse("with a bailer aboard");
+        if (stores_known && !(quantity_of(stock.aboard, ItemRole::bailer) > 0))
+          refuse("with a bailer aboard");
         break;
       case FailureKind::desalinator_lost:
-        if (gear && !(quantity_of(stock.aboard, ItemRole::desalinator) > 0))
+        if (stores_known && !(quantity_of(stock.aboard, ItemRole::desalinator) > 0))
           refuse("with a desalinator aboard");
         break;
       case FailureKind::tube_leaking:
@@ -296,26 +281,19 @@ void check_failures(Rules& r, bool stores_known) {
 }
 
 void check_limits(Rules& r) {
-  if (!r.scenario.limits) return;
-  namespace c = constants;
-  const Limits& l = *r.scenario.limits;
+  const Limits& l = r.scenario.limits;
   const auto below = [&](const char* low_key, double low, const char* high_key, double high) {
     const std::string low_at = fmt::format("/limits/{}", low_key),
                       high_at = fmt::format("/limits/{}", high_key);
     if (r.sound({low_at, high_at}) && !(low < high))
       r.reader.report(low_at, fmt::format("found {}; allowed below {}, which is {}", low, high_key, high));
   };
-  const double unconscious = l.unconscious_core_degC.value_or(c::unconscious_core_degC);
-  below("unconscious_core_degC", unconscious, "able_core_low_degC",
-        l.able_core_low_degC.value_or(c::able_core_low_degC));
-  below("lethal_core_low_degC", l.lethal_core_low_degC.value_or(c::lethal_core_low_degC),
-        "unconscious_core_degC", unconscious);
-  below("able_core_high_degC", l.able_core_high_degC.value_or(c::able_core_high_degC),
-        "lethal_core_high_degC", l.lethal_core_high_degC.value_or(c::lethal_core_high_degC));
-  below("able_water_deficit_pct", l.able_water_deficit_pct.value_or(c::able_water_deficit_pct),
-        "lethal_water_deficit_pct", l.lethal_water_deficit_pct.value_or(c::lethal_water_deficit_pct));
-  below("able_co2_ppm", l.able_co2_ppm.value_or(c::able_co2_ppm), "lethal_co2_ppm",
-        l.lethal_co2_ppm.value_or(c::lethal_co2_ppm));
+  below("unconscious_core_degC", l.unconscious_core_degC, "able_core_low_degC", l.able_core_low_degC);
+  below("lethal_core_low_degC", l.lethal_core_low_degC, "unconscious_core_degC", l.unconscious_core_degC);
+  below("able_core_high_degC", l.able_core_high_degC, "lethal_core_high_degC", l.lethal_core_high_degC);
+  below("able_water_deficit_pct", l.able_water_deficit_pct, "lethal_water_deficit_pct",
+        l.lethal_water_deficit_pct);
+  below("able_co2_ppm", l.able_co2_ppm, "lethal_co2_ppm", l.lethal_co2_ppm);
 }
 
 }  // namespace

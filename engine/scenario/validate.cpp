@@ -16,17 +16,21 @@ std::string to_string(const Diagnostic& d) {
 }
 
 struct Validator {
-  static ValidScenario resolve(Scenario scenario, Node root, const std::string& file,
-                               const std::filesystem::path& folder) {
+  static Validated validated(Node root, const std::string& file, const std::filesystem::path& folder,
+                             Diagnostics wrong) {
+    Reader reader(file, wrong);
     ValidScenario valid;
+    Scenario& s = valid.scenario;
+    reader.read(root, "", s);
+    valid.defaults = fill_defaults(root, s);
+    if (reader.sound("")) check_rules(s, folder, reader);
+    if (!wrong.empty()) return wrong;
     valid.file = file;
     valid.folder = folder;
-    valid.scenario = std::move(scenario);
-    Scenario& s = valid.scenario;
-    valid.raft_kind = s.raft ? find_raft(s.raft->kind) : nullptr;
-    fill_defaults(root, valid.raft_kind, s, valid.defaults);
+    valid.weather = resolved_weather(s.weather);
+    valid.raft_kind = raft_kind_of(s);
     for (const Person& person : s.crew) valid.ensembles.push_back(find_ensemble(person.clothing));
-    Stock stock = stock_of(s, valid.raft_kind);
+    Stock stock = stock_of(s);
     valid.stock = std::move(stock.aboard);
     valid.expired = std::move(stock.expired);
     valid.start_unix_s = start_of(s).value();
@@ -36,30 +40,16 @@ struct Validator {
   }
 };
 
-namespace {
-
-Validated validated(Node root, const std::string& file_name, const std::filesystem::path& folder,
-                    Diagnostics wrong) {
-  Reader reader(file_name, wrong);
-  Scenario scenario;
-  reader.read(root, "", scenario);
-  if (reader.sound("")) check_rules(scenario, folder, reader);
-  if (!wrong.empty()) return wrong;
-  return Validator::resolve(std::move(scenario), std::move(root), file_name, folder);
-}
-
-}  // namespace
-
 Validated validate_text(const std::string& json, const std::string& file_name,
                         const std::filesystem::path& folder) {
   Diagnostics wrong;
   Node root;
   if (!parse_document(json, file_name, root, wrong)) return wrong;
-  return validated(std::move(root), file_name, folder, std::move(wrong));
+  return Validator::validated(std::move(root), file_name, folder, std::move(wrong));
 }
 
 Validated validate_document(Node root, const std::string& file_name, const std::filesystem::path& folder) {
-  return validated(std::move(root), file_name, folder, {});
+  return Validator::validated(std::move(root), file_name, folder, {});
 }
 
 Validated validate_file(const std::filesystem::path& path) {

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "bide/scenario/catalogue.hpp"
-#include "bide/scenario/scenario.hpp"
+#include "bide/scenario/resolved_weather.hpp"
 
 namespace bide::scenario {
 
@@ -28,11 +28,12 @@ struct StockItem {
 
 struct Node;
 
-// Every optional filled; catalogue entries looked up; the place every default came from is in `defaults`.
+// Defaults filled in, and named in `defaults`; catalogue entries looked up.
 struct ValidScenario {
   std::string file;
-  std::filesystem::path folder;            // weather files are relative to it
-  Scenario scenario;                       // all optionals hold a value (limits, raft sizes too)
+  std::filesystem::path folder;  // weather files are relative to it
+  Scenario scenario;
+  ResolvedWeather weather;                 // what scenario.weather says
   const RaftKind* raft_kind = nullptr;     // null: no raft
   std::vector<const Ensemble*> ensembles;  // one per person
   std::vector<StockItem> stock;

@@ -130,14 +130,12 @@ Validated with_stores_of(const ValidScenario& first, const ValidScenario& other)
   Node list;
   list.kind = Node::Kind::array;
   for (const StockItem& item : first.stock) {
-    Node entry;
-    entry.kind = Node::Kind::object;
+    Node entry = empty_object();
     entry.members.push_back({"kind", word_node(item.kind->key)});
     entry.members.push_back({"quantity", number_node(item.quantity)});
     list.items.push_back(std::move(entry));
   }
-  Node stores;
-  stores.kind = Node::Kind::object;
+  Node stores = empty_object();
   stores.members.push_back({"pack", word_node("none")});
   stores.members.push_back({"extra", std::move(list)});
   Node document = *other.document;

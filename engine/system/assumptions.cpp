@@ -37,14 +37,14 @@ std::vector<std::string> assumptions(const scenario::ValidScenario& v, const wea
   std::vector<std::string> out;
   const scenario::Scenario& s = v.scenario;
   if (s.raft) {
-    if (*s.raft->canopy != scenario::CanopyKind::none)
+    if (s.raft->canopy != scenario::CanopyKind::none)
       out.push_back(
-          fmt::format("canopy heat loss {} its unmeasured range", place(*s.raft->canopy_heat_loss_position)));
+          fmt::format("canopy heat loss {} its unmeasured range", place(s.raft->canopy_heat_loss_position)));
     out.push_back(
-        fmt::format("leakage of the shut cabin {} its unmeasured range", place(*s.raft->leakage_position)));
+        fmt::format("leakage of the shut cabin {} its unmeasured range", place(s.raft->leakage_position)));
     out.push_back("spray, seat contact and wetting are our own estimates with wide ranges");
   }
-  out.push_back(endurance_words(*s.model->shivering_endurance));
+  out.push_back(endurance_words(s.model.shivering_endurance));
   out.push_back("seasickness is the expected share of people like this one, not a toss of a coin");
   for (const std::string& note : weather.notes()) out.push_back(note);
   return out;

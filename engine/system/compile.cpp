@@ -35,52 +35,52 @@ RaftBuild<double> build_raft(const scenario::ValidScenario& v, double crew_kg) {
   const scenario::Scenario& in = v.scenario;
   if (!in.raft) return open_water(static_cast<double>(in.crew.size()));
   const scenario::Raft& raft = *in.raft;
-  const scenario::Routine& routine = *in.routine;
+  const scenario::Routine& routine = in.routine;
   RaftBuild<double> r{};
-  const bool canopy = *raft.canopy != scenario::CanopyKind::none;
+  const bool canopy = raft.canopy != scenario::CanopyKind::none;
   const cabin::Geometry g =
-      cabin::raft_geometry(*raft.floor_area_m2, canopy ? *raft.canopy_height_m : 0, *raft.tube_diameter_m);
-  r.floor_area_m2 = *raft.floor_area_m2;
+      cabin::raft_geometry(raft.floor_area_m2, canopy ? raft.canopy_height_m : 0, raft.tube_diameter_m);
+  r.floor_area_m2 = raft.floor_area_m2;
   r.canopy_area_m2 = g.canopy_area_m2;
   r.volume_m3 = canopy ? g.volume_m3 - cabin::body_volume_m3(crew_kg)
                        : static_cast<double>(in.crew.size()) * constants::open_volume_m3;
-  r.gap_m2K_W = *raft.canopy == scenario::CanopyKind::two_skins
+  r.gap_m2K_W = raft.canopy == scenario::CanopyKind::two_skins
                     ? cabin::air_gap_m2K_W(constants::canopy_gap_mm, cabin::HeatFlow::up)
                     : 0;
   r.tube_side_area_m2 = g.tube_side_area_m2;
   r.sky_view = g.sky_view;
-  r.entrance_area_m2 = *raft.opening_area_m2;
-  r.minimum_opening_m2 = *routine.minimum_opening_m2;
-  r.catch_area_m2 = *raft.rain_catch_area_m2;
-  r.capacity_persons = *raft.capacity_persons;
-  r.canopy_position = *raft.canopy_heat_loss_position;
-  r.leakage_position = *raft.leakage_position;
+  r.entrance_area_m2 = raft.opening_area_m2;
+  r.minimum_opening_m2 = routine.minimum_opening_m2;
+  r.catch_area_m2 = raft.rain_catch_area_m2;
+  r.capacity_persons = raft.capacity_persons;
+  r.canopy_position = raft.canopy_heat_loss_position;
+  r.leakage_position = raft.leakage_position;
   r.has_canopy = canopy ? 1 : 0;
-  r.two_skins = *raft.canopy == scenario::CanopyKind::two_skins ? 1 : 0;
+  r.two_skins = raft.canopy == scenario::CanopyKind::two_skins ? 1 : 0;
   // More than eight persons: two opposite entrances (LSA Code 4.1.1.5.3).
   constexpr int one_entrance_up_to = 8;
-  r.two_entrances = *raft.capacity_persons > one_entrance_up_to ? 1 : 0;
-  r.insulated_floor = *raft.floor == scenario::FloorKind::inflated ? 1 : 0;
-  r.foam_floor = *raft.floor == scenario::FloorKind::foam ? 1 : 0;
-  const cabin::FloorResistance up = cabin::floor_resistance(*raft.floor, true);
-  const cabin::FloorResistance flat = cabin::floor_resistance(*raft.floor, false);
+  r.two_entrances = raft.capacity_persons > one_entrance_up_to ? 1 : 0;
+  r.insulated_floor = raft.floor == scenario::FloorKind::inflated ? 1 : 0;
+  r.foam_floor = raft.floor == scenario::FloorKind::foam ? 1 : 0;
+  const cabin::FloorResistance up = cabin::floor_resistance(raft.floor, true);
+  const cabin::FloorResistance flat = cabin::floor_resistance(raft.floor, false);
   r.seated_m2K_W = up.seated_m2K_W, r.free_m2K_W = up.free_m2K_W;
   r.flat_seated_m2K_W = flat.seated_m2K_W, r.flat_free_m2K_W = flat.free_m2K_W;
-  r.opening_fraction_day = *routine.opening_fraction_day;
-  r.opening_fraction_night = *routine.opening_fraction_night;
-  r.open_above_co2_fraction = *routine.open_above_co2_ppm * ppm;
-  r.open_above_degC = *routine.open_above_degC;
+  r.opening_fraction_day = routine.opening_fraction_day;
+  r.opening_fraction_night = routine.opening_fraction_night;
+  r.open_above_co2_fraction = routine.open_above_co2_ppm * ppm;
+  r.open_above_degC = routine.open_above_degC;
   return r;
 }
 
 Amounts<double> build_amounts(const scenario::Scenario& in) {
   Amounts<double> a{};
-  a.wet_fraction = in.boarding.wet_fraction.value_or(in.boarding.kind != scenario::BoardingKind::dry ? 1 : 0);
+  a.wet_fraction = in.boarding.wet_fraction;
   if (!in.raft) return a;
-  a.water_shipped_kg = *in.boarding.water_shipped_L;
-  a.water_L_per_day = in.rationing->water_L_per_day.value_or(0);  // unread by other rules
-  a.food_kJ_per_day = *in.rationing->food_kJ_per_day;
-  a.flares_per_night = *in.routine->flares_per_night;
+  a.water_shipped_kg = in.boarding.water_shipped_L;
+  a.water_L_per_day = in.rationing.water_L_per_day.value_or(0);  // unread by other rules
+  a.food_kJ_per_day = in.rationing.food_kJ_per_day;
+  a.flares_per_night = in.routine.flares_per_night;
   return a;
 }
 
@@ -103,7 +103,7 @@ void set_posture(scenario::InWater what, RaftBuild<double>& r) {
 Levels<double> common_levels(const scenario::Limits& in) {
   Levels<double> out{};
   for (std::size_t i = 0; i < level_count; ++i) {
-    const double stated = limits[i].stated != nullptr ? *(in.*limits[i].stated) : limits[i].level;
+    const double stated = limits[i].stated != nullptr ? in.*limits[i].stated : limits[i].level;
     out.by_limit[i] = stated * quantities[limits[i].of].per_stated;
   }
   return out;
@@ -144,13 +144,13 @@ Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record
   c.structure = make_structure(v, weather);
   c.structure.aid_m2K_W = cabin::aid_resistance_m2K_W();
   c.raft = build_raft(v, take_crew(crew_of(v), c));
-  const scenario::ShiveringEndurance endurance = *v.scenario.model->shivering_endurance;
+  const scenario::ShiveringEndurance endurance = v.scenario.model.shivering_endurance;
   c.raft.never_tires = endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
   c.raft.keeps_sustained = endurance == scenario::ShiveringEndurance::gives_out ? 0 : 1;
   c.amounts = build_amounts(v.scenario);
   c.raft.rhythm = body::rhythm_from(weather.local_solar_hour(0));
-  set_posture(*v.scenario.boarding.in_water, c.raft);
-  c.limits = common_levels(*v.scenario.limits);
+  set_posture(v.scenario.boarding.in_water, c.raft);
+  c.limits = common_levels(v.scenario.limits);
   c.stock = stores::opening_stock(v);
   return c;
 }

@@ -70,10 +70,10 @@ struct LimitRow {
   quantity::Id of;
   Side side;
   ByPerson by_person;
-  std::optional<double> scenario::Limits::*stated;  // null: no key in a scenario, `level` holds
-  double level;                                     // in the unit in which it is stated
-  const char* cause;                                // in a word
-  const char* clause;                               // with the stated level after it
+  double scenario::Limits::*stated;  // null: no key in a scenario, `level` holds
+  double level;                      // in the unit in which it is stated
+  const char* cause;                 // in a word
+  const char* clause;                // with the stated level after it
 };
 
 // In the order of Limit.

@@ -35,9 +35,9 @@ void changes(Stops& stops, StopKind kind, double end_s, Condition&& holds) {
 
 void aboard_routine(Structure& s, const scenario::ValidScenario& v, const weather::Record& weather,
                     Stops& stops) {
-  const scenario::Routine& routine = *v.scenario.routine;
+  const scenario::Routine& routine = v.scenario.routine;
   changes(stops, StopKind::daylight, s.end_s, [&](double t) { return weather.is_day(t); });
-  const double sleep_h = *routine.sleep_h_per_night;
+  const double sleep_h = routine.sleep_h_per_night;
   if (sleep_h > 0)
     changes(stops, StopKind::sleep, s.end_s, [&](double t) {
       const double since = std::fmod(weather.local_solar_hour(t) - constants::bedtime_h.value + 24, 24.0);
@@ -48,10 +48,10 @@ void aboard_routine(Structure& s, const scenario::ValidScenario& v, const weathe
         constants::medicine_interval_h.value * hour_s, s.end_s);
   every(stops, StopKind::issue, s.boarding_s + day_s / s.ration_plan.issues_per_day,
         day_s / s.ration_plan.issues_per_day, s.end_s);
-  every(stops, StopKind::bail, s.boarding_s + hour_s * *routine.bail_every_h, s.bail_interval_s, s.end_s);
+  every(stops, StopKind::bail, s.boarding_s + hour_s * routine.bail_every_h, s.bail_interval_s, s.end_s);
   every(stops, StopKind::make_water, s.boarding_s + hour_s, hour_s, s.end_s);
   every(stops, StopKind::lights, s.boarding_s + hour_s, hour_s, s.end_s);
-  if (*routine.flares_per_night > 0)
+  if (routine.flares_per_night > 0)
     changes(stops, StopKind::signal, s.end_s, [&](double t) {
       return std::floor(weather.local_solar_hour(t)) == constants::signal_hour_h.value;
     });
@@ -86,10 +86,10 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
   s.persons = static_cast<int>(in.crew.size());
   s.has_raft = in.raft.has_value();
   s.end_s = in.duration_h * hour_s;
-  s.output_interval_s = *in.output_interval_min * 60;
+  s.output_interval_s = in.output_interval_min * 60;
   s.check_interval_s = constants::check_interval_s.value;
   s.starts_in_water = in.boarding.kind != scenario::BoardingKind::dry;
-  s.boarding_s = !s.has_raft ? s.end_s : s.starts_in_water ? *in.boarding.minutes_in_water * 60 : 0;
+  s.boarding_s = !s.has_raft ? s.end_s : s.starts_in_water ? in.boarding.minutes_in_water * 60 : 0;
   s.failures = in.failures;
   s.gear = stores::gear_of(v);
   s.one_skin_sun =
@@ -100,17 +100,17 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
   for (std::size_t i = 0; i < in.failures.size(); ++i)
     stops.push_back({in.failures[i].at_h * hour_s, StopKind::failure, static_cast<int>(i)});
   if (s.has_raft) {
-    const scenario::Rationing& rationing = *in.rationing;
-    const scenario::Routine& routine = *in.routine;
-    s.ration_plan = {rationing.rule, rationing.spread_days.value_or(0), *rationing.issues_per_day,
-                     *rationing.injured_first, *rationing.food_only_with_water};
-    s.bail_interval_s = *routine.bail_every_h * hour_s;
-    s.desalinator_h_per_day = *routine.desalinator_h_per_day;
-    s.catch_rain = *routine.catch_rain;
-    s.wring = *routine.wring_clothes;
-    s.damp_in_heat = *routine.damp_clothes_in_heat;
-    s.inflate_floor = *routine.inflate_floor;
-    s.huddle = *routine.huddle;
+    const scenario::Rationing& rationing = in.rationing;
+    const scenario::Routine& routine = in.routine;
+    s.ration_plan = {rationing.rule, rationing.spread_days.value_or(0), rationing.issues_per_day,
+                     rationing.injured_first, rationing.food_only_with_water};
+    s.bail_interval_s = routine.bail_every_h * hour_s;
+    s.desalinator_h_per_day = routine.desalinator_h_per_day;
+    s.catch_rain = routine.catch_rain;
+    s.wring = routine.wring_clothes;
+    s.damp_in_heat = routine.damp_clothes_in_heat;
+    s.inflate_floor = routine.inflate_floor;
+    s.huddle = routine.huddle;
     if (s.boarding_s > 0) stops.push_back({s.boarding_s, StopKind::board, 0});
     aboard_routine(s, v, weather, stops);
   }

@@ -5,7 +5,7 @@
 namespace bide::weather {
 
 std::variant<Record, scenario::Diagnostics> Cache::load(const scenario::ValidScenario& valid) {
-  const scenario::Weather& weather = valid.scenario.weather;
+  const scenario::ResolvedWeather& weather = valid.weather;
   const Site site = site_of(valid);
   const auto find = [&] {
     return std::find_if(records_.begin(), records_.end(), [&](const Entry& each) {

@@ -29,7 +29,7 @@ class Cache {
 
  private:
   struct Entry {
-    scenario::Weather weather;
+    scenario::ResolvedWeather weather;
     std::filesystem::path folder;
     Site site;
     Record record;

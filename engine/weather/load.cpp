@@ -29,40 +29,35 @@ double rain_kg_m2_s(double mm_h) {
   return mm_h / hour_s;
 }  // 1 mm is 1 kg/m2
 
-// A value that validation has filled; a diagnostic when it has not.
-double required(const std::optional<double>& value, const char* key, Diagnostics& problems) {
-  if (!value) problems.push_back({{}, fmt::format("/weather/{}", key), "missing"});
-  return value.value_or(0);
-}
-
-SeaState sea_of(const scenario::Weather& weather, double wind_10m_m_s) {
-  SeaState sea = fully_developed_sea(wind_10m_m_s);
+SeaState sea_of(const scenario::SteadyWeather& weather) {
+  SeaState sea = fully_developed_sea(weather.wind_speed_m_s);
   if (weather.wave_height_m) sea = {*weather.wave_height_m, period_of_height_s(*weather.wave_height_m)};
   if (weather.wave_period_s) sea.wave_period_s = *weather.wave_period_s;
   return sea;
 }
 
-// constant and daily_cycle: everything follows from the numbers in the scenario.
-std::variant<Record, Diagnostics> stated_weather(const scenario::Weather& weather, const Site& site,
-                                                 const SunTrack& track) {
-  Diagnostics problems;
-  const bool cycles = weather.kind == WeatherKind::daily_cycle;
+// The air temperature of a daily cycle above its mean; a steady one has none.
+// @param hour local solar time, h
+double swing_K(const scenario::SteadyWeather&, double) {
+  return 0;
+}
+double swing_K(const scenario::DailyWeather& weather, double hour) {
+  constexpr double hours_per_day = 24;
+  const double phase = (hour - weather.warmest_hour_local_h) * (2 * std::numbers::pi / hours_per_day);
+  return weather.air_temperature_swing_K * std::cos(phase);
+}
+
+// Everything follows from the numbers in the scenario.
+template <class W>
+Record stated_weather(const W& weather, const Site& site, const SunTrack& track) {
   Atmosphere steady{};
-  const double mean_degC = required(weather.air_temperature_degC, "air_temperature_degC", problems);
-  const double humidity =
-      required(weather.relative_humidity_pct, "relative_humidity_pct", problems) / percent;
-  steady.water_temperature_degC =
-      required(weather.water_temperature_degC, "water_temperature_degC", problems);
-  steady.wind_10m_m_s = required(weather.wind_speed_m_s, "wind_speed_m_s", problems);
-  steady.pressure_Pa = pascals_per_hPa * required(weather.pressure_hPa, "pressure_hPa", problems);
-  steady.cloud_cover_fraction = required(weather.cloud_cover_fraction, "cloud_cover_fraction", problems);
-  steady.rain_kg_m2_s = rain_kg_m2_s(required(weather.rain_mm_h, "rain_mm_h", problems));
-  const double swing_K =
-      cycles ? required(weather.air_temperature_swing_K, "air_temperature_swing_K", problems) : 0;
-  const double warmest_h =
-      cycles ? required(weather.warmest_hour_local_h, "warmest_hour_local_h", problems) : 0;
-  if (!problems.empty()) return problems;
-  steady.sea = sea_of(weather, steady.wind_10m_m_s);
+  steady.water_temperature_degC = weather.water_temperature_degC;
+  steady.wind_10m_m_s = weather.wind_speed_m_s;
+  steady.pressure_Pa = pascals_per_hPa * weather.pressure_hPa;
+  steady.cloud_cover_fraction = weather.cloud_cover_fraction;
+  steady.rain_kg_m2_s = rain_kg_m2_s(weather.rain_mm_h);
+  steady.sea = sea_of(weather);
+  const double humidity = weather.relative_humidity_pct / percent;
 
   std::vector<std::string> notes;
   if (!weather.wave_height_m) notes.push_back("wave height: that of a fully developed sea of the wind");
@@ -70,15 +65,9 @@ std::variant<Record, Diagnostics> stated_weather(const scenario::Weather& weathe
   return RecordBuilder::build(
       site, track, {},
       [&](double t_s, const SunPosition& sun) {
+        const double hour = solar_hour(site.start_unix_s + t_s, site.longitude_deg, sun.equation_of_time_min);
         Atmosphere air = steady;
-        air.air_temperature_degC = mean_degC;
-        if (cycles) {
-          const double unix_s = site.start_unix_s + t_s;
-          constexpr double hours_per_day = 24;
-          const double hour = solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min);
-          const double phase = (hour - warmest_h) * (2 * std::numbers::pi / hours_per_day);
-          air.air_temperature_degC += swing_K * std::cos(phase);
-        }
+        air.air_temperature_degC = weather.air_temperature_degC + swing_K(weather, hour);
         air.vapour_pressure_Pa = humidity * saturation_pressure_Pa(air.air_temperature_degC);
         return air;
       },
@@ -114,11 +103,11 @@ struct Columns {
   Samples air, water, dew, humidity, wind, pressure, cloud, rain, wave_height, wave_period;
 };
 
-std::variant<Columns, Problems> fill_columns(const Observations& file, const scenario::Weather& weather,
+std::variant<Columns, Problems> fill_columns(const Observations& file, const scenario::FileWeather& weather,
                                              Span run, std::vector<std::string>& notes) {
   Problems problems;
-  const scenario::WeatherFallback fallback = weather.fallback.value_or(scenario::WeatherFallback{});
-  const GapRule rule{weather.longest_gap_h.value() * hour_s, file.usual_step_s, std::nullopt};
+  const scenario::WeatherFallback& fallback = weather.fallback;
+  const GapRule rule{weather.longest_gap_h * hour_s, file.usual_step_s, std::nullopt};
   const auto fill = [&](Quantity q, const Samples& samples, std::optional<double> value) {
     Filled filled = fill_gaps(q, samples, run, {rule.longest_gap_s, rule.usual_step_s, value});
     problems.insert(problems.end(), filled.problems.begin(), filled.problems.end());
@@ -126,8 +115,8 @@ std::variant<Columns, Problems> fill_columns(const Observations& file, const sce
     return filled.samples;
   };
   // Cloud and rain are stated in the scenario when the file has no such column.
-  const auto or_stated = [&](Quantity q, const std::optional<double>& value) {
-    return fill(q, file[q], file[q].unix_s.empty() ? value : std::nullopt);
+  const auto or_stated = [&](Quantity q, double value) {
+    return fill(q, file[q], file[q].unix_s.empty() ? std::optional(value) : std::nullopt);
   };
   Columns c;
   c.air = fill(Quantity::air_temperature, file[Quantity::air_temperature], fallback.air_temperature_degC);
@@ -139,8 +128,7 @@ std::variant<Columns, Problems> fill_columns(const Observations& file, const sce
     c.humidity = fill(Quantity::relative_humidity, file[Quantity::relative_humidity], std::nullopt);
   Samples wind = file[Quantity::wind_speed];
   for (double& speed : wind.value)
-    speed =
-        wind_at_height_m_s(speed, weather.anemometer_height_m.value(), constants::wind_reference_height_m);
+    speed = wind_at_height_m_s(speed, weather.anemometer_height_m, constants::wind_reference_height_m);
   c.wind = fill(Quantity::wind_speed, wind, fallback.wind_speed_m_s);
   const Samples& pressure = file[Quantity::pressure];
   std::optional<double> pressure_hPa = fallback.pressure_hPa;
@@ -167,46 +155,26 @@ void note_dew_above_air(const Columns& c, Span run, std::vector<std::string>& no
     notes.push_back(fmt::format("dew point: {} values above air temperature, taken as saturation", above));
 }
 
-Atmosphere atmosphere_of(const Hour& before, const Hour& after, double share, const Climate& climate) {
+Atmosphere atmosphere_of(const Hour& before, const Hour& after, double share,
+                         const scenario::VariableWeather& weather) {
   const auto between = [&](double Hour::*number) {
     return before.*number + share * (after.*number - before.*number);
   };
   Atmosphere air{};
   air.air_temperature_degC = between(&Hour::air_temperature_degC);
-  air.water_temperature_degC = climate.water_temperature_degC;
+  air.water_temperature_degC = weather.water_temperature_degC;
   air.vapour_pressure_Pa =
       saturation_pressure_Pa(air.air_temperature_degC) * between(&Hour::relative_humidity_pct) / percent;
   air.wind_10m_m_s = between(&Hour::wind_10m_m_s);
-  air.pressure_Pa = pascals_per_hPa * climate.pressure_hPa;
+  air.pressure_Pa = pascals_per_hPa * weather.pressure_hPa;
   air.cloud_cover_fraction = between(&Hour::cloud_cover_fraction);
   air.rain_kg_m2_s = rain_kg_m2_s(between(&Hour::rain_mm_h));
   air.sea = before.sea;  // waves change by the hour
   return air;
 }
 
-std::variant<Record, Diagnostics> varying_weather(const scenario::Weather& w, const Site& site,
-                                                  const SunTrack& track) {
-  Diagnostics problems;
-  const auto of = [&](const std::optional<double>& value, const char* key) {
-    return required(value, key, problems);
-  };
-  Climate c{};
-  c.air_temperature_degC = of(w.air_temperature_degC, "air_temperature_degC");
-  c.water_temperature_degC = of(w.water_temperature_degC, "water_temperature_degC");
-  c.relative_humidity_pct = of(w.relative_humidity_pct, "relative_humidity_pct");
-  c.wind_speed_m_s = of(w.wind_speed_m_s, "wind_speed_m_s");
-  c.wind_spread_m_s = c.wind_speed_m_s * of(w.wind_spread_fraction, "wind_spread_fraction");
-  c.cloud_cover_fraction = of(w.cloud_cover_fraction, "cloud_cover_fraction");
-  c.pressure_hPa = of(w.pressure_hPa, "pressure_hPa");
-  c.rain_mm_h = of(w.rain_mm_h, "rain_mm_h");
-  c.rain_share = of(w.rain_hours_fraction, "rain_hours_fraction");
-  c.air_temperature_spread_K = of(w.air_temperature_spread_K, "air_temperature_spread_K");
-  c.air_temperature_swing_K = of(w.air_temperature_swing_K, "air_temperature_swing_K");
-  c.warmest_hour_local_h = of(w.warmest_hour_local_h, "warmest_hour_local_h");
-  if (!w.seed) problems.push_back({{}, "/weather/seed", "missing"});
-  if (!problems.empty()) return problems;
-  c.seed = static_cast<std::uint32_t>(*w.seed);
-  const std::vector<Hour> hours = variable_hours(c, site);
+Record varying_weather(const scenario::VariableWeather& weather, const Site& site, const SunTrack& track) {
+  const std::vector<Hour> hours = variable_hours(weather, site);
   std::vector<double> times_s;
   for (std::size_t i = 0; i < hours.size(); ++i) times_s.push_back(hour_s * static_cast<double>(i));
   return RecordBuilder::build(
@@ -214,14 +182,14 @@ std::variant<Record, Diagnostics> varying_weather(const scenario::Weather& w, co
       [&](double t_s, const SunPosition&) {
         const double hour = std::clamp(t_s / hour_s, 0.0, static_cast<double>(hours.size() - 1));
         const std::size_t i = std::min(static_cast<std::size_t>(hour), hours.size() - 2);
-        return atmosphere_of(hours[i], hours[i + 1], hour - static_cast<double>(i), c);
+        return atmosphere_of(hours[i], hours[i + 1], hour - static_cast<double>(i), weather);
       },
-      {fmt::format("weather: one of many that the month may bring (seed {}); another would differ", c.seed)});
+      {fmt::format("weather: one of many that the month may bring (seed {}); another would differ", weather.seed)});
 }
 
 }  // namespace
 
-std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
+std::variant<Record, Problems> record_of(const Observations& file, const scenario::FileWeather& weather,
                                          const Site& site, const SunTrack& sun) {
   const Span run{site.start_unix_s, site.start_unix_s + site.duration_s};
   if (const std::optional<std::string> problem = coverage_problem(file, run)) return Problems{*problem};
@@ -264,7 +232,7 @@ Parsed read_observations(const std::filesystem::path& file, WeatherKind kind) {
   return observations(kind == WeatherKind::ndbc ? parse_ndbc(content) : parse_weather_csv(content));
 }
 
-std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
+std::variant<Record, Diagnostics> load_weather(const scenario::ResolvedWeather& weather, const Site& site,
                                                const std::filesystem::path& folder) {
   return load_weather(weather, site, folder, sun_track(site),
                       [](const std::filesystem::path& file, WeatherKind kind) {
@@ -272,30 +240,25 @@ std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather,
                       });
 }
 
-std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
+std::variant<Record, Diagnostics> load_weather(const scenario::ResolvedWeather& weather, const Site& site,
                                                const std::filesystem::path& folder, const SunTrack& sun,
                                                const ParsedFile& parsed) {
-  if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle)
-    return stated_weather(weather, site, sun);
-  if (weather.kind == WeatherKind::variable) return varying_weather(weather, site, sun);
-  Diagnostics missing;
-  required(weather.longest_gap_h, "longest_gap_h", missing);
-  required(weather.anemometer_height_m, "anemometer_height_m", missing);
-  required(weather.cloud_cover_fraction, "cloud_cover_fraction", missing);
-  required(weather.rain_mm_h, "rain_mm_h", missing);
-  if (!weather.file) missing.push_back({{}, "/weather/file", "missing"});
-  if (!missing.empty()) return missing;
-
+  if (const auto* steady = std::get_if<scenario::SteadyWeather>(&weather))
+    return stated_weather(*steady, site, sun);
+  if (const auto* daily = std::get_if<scenario::DailyWeather>(&weather))
+    return stated_weather(*daily, site, sun);
+  if (const auto* variable = std::get_if<scenario::VariableWeather>(&weather))
+    return varying_weather(*variable, site, sun);
+  const auto& stated = std::get<scenario::FileWeather>(weather);
   const auto refused = [&](const Problems& problems) {
     Diagnostics out;
     for (const std::string& problem : problems)
-      out.push_back({{}, "/weather/file", fmt::format("{}: {}", *weather.file, problem)});
+      out.push_back({{}, "/weather/file", fmt::format("{}: {}", stated.file, problem)});
     return out;
   };
-  const std::shared_ptr<const Parsed> file =
-      parsed(folder / std::filesystem::path(*weather.file), weather.kind);
+  const std::shared_ptr<const Parsed> file = parsed(folder / std::filesystem::path(stated.file), stated.kind);
   if (const Problems* problems = std::get_if<Problems>(file.get())) return refused(*problems);
-  std::variant<Record, Problems> record = record_of(std::get<Observations>(*file), weather, site, sun);
+  std::variant<Record, Problems> record = record_of(std::get<Observations>(*file), stated, site, sun);
   if (const Problems* problems = std::get_if<Problems>(&record)) return refused(*problems);
   return std::get<Record>(std::move(record));
 }
@@ -303,7 +266,7 @@ std::variant<Record, Diagnostics> load_weather(const scenario::Weather& weather,
 double following_length_m(const scenario::ValidScenario& valid) {
   if (valid.raft_kind == nullptr) return constants::floater_length_m;
   const scenario::Raft& raft = valid.scenario.raft.value();
-  return 2 * std::sqrt(raft.floor_area_m2.value() / std::numbers::pi);
+  return 2 * std::sqrt(raft.floor_area_m2 / std::numbers::pi);
 }
 
 Site site_of(const scenario::ValidScenario& valid) {
@@ -312,8 +275,7 @@ Site site_of(const scenario::ValidScenario& valid) {
 }
 
 std::variant<Record, Diagnostics> load(const scenario::ValidScenario& valid) {
-  std::variant<Record, Diagnostics> loaded =
-      load_weather(valid.scenario.weather, site_of(valid), valid.folder);
+  std::variant<Record, Diagnostics> loaded = load_weather(valid.weather, site_of(valid), valid.folder);
   if (Diagnostics* problems = std::get_if<Diagnostics>(&loaded))
     for (scenario::Diagnostic& problem : *problems) problem.file = valid.file;
   return loaded;

@@ -1,11 +1,10 @@
 // The weather part of a scenario, at a place and time, to a Record.
 //
-// States: none. Inputs: a resolved scenario::Weather (as validate() leaves it), the folder its file is
-// relative to. Validity: problems come as diagnostics with their JSON pointer. Where a file has no pressure
-// and there is no fallback, the standard atmosphere is taken, with a note; missing waves are those of the
-// wind; a dew point above the air temperature counts as saturation. A daily cycle is a sinusoid in local
-// solar time at constant relative humidity; over the ocean the true swing is mostly below 1 K. Source:
-// sun.hpp, sky.hpp, sea.hpp, gaps.hpp.
+// States: none. Inputs: the weather in force, the folder its file is relative to. Validity: problems come as
+// diagnostics with their JSON pointer. Where a file has no pressure and there is no fallback, the standard
+// atmosphere is taken, with a note; missing waves are those of the wind; a dew point above the air
+// temperature counts as saturation. A daily cycle is a sinusoid in local solar time at constant relative
+// humidity; over the ocean the true swing is mostly below 1 K. Source: sun.hpp, sky.hpp, sea.hpp, gaps.hpp.
 #pragma once
 
 #include <filesystem>
@@ -18,11 +17,11 @@
 namespace bide::weather {
 
 // Makes the record of a weather description at a site.
-// @param weather as validate() leaves it
 // @param site    place, start, duration and raft length
 // @param folder  that the weather file's path is relative to
 // @return the record, or every problem found
-std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
+std::variant<Record, scenario::Diagnostics> load_weather(const scenario::ResolvedWeather& weather,
+                                                         const Site& site,
                                                          const std::filesystem::path& folder);
 
 using Parsed = std::variant<Observations, Problems>;
@@ -38,13 +37,14 @@ using ParsedFile =
 // load_weather() with the sun and the parsed file given, so that both can be shared between records.
 // @param sun    of this site
 // @param parsed asked for the file, if the weather has one
-std::variant<Record, scenario::Diagnostics> load_weather(const scenario::Weather& weather, const Site& site,
+std::variant<Record, scenario::Diagnostics> load_weather(const scenario::ResolvedWeather& weather,
+                                                         const Site& site,
                                                          const std::filesystem::path& folder,
                                                          const SunTrack& sun, const ParsedFile& parsed);
 
 // Makes a record from a file's observations.
 // @return the record, or the problems as sentences
-std::variant<Record, Problems> record_of(const Observations& file, const scenario::Weather& weather,
+std::variant<Record, Problems> record_of(const Observations& file, const scenario::FileWeather& weather,
                                          const Site& site, const SunTrack& sun);
 
 // Length of what follows the waves: the diameter of the circle with the raft's floor area; without a raft,

@@ -61,10 +61,10 @@ double cloud_of(double front, double mean) {
 }
 
 // Exponential rates in the rainy part of the front's range, with the mean that was asked for.
-double rain_of(double front, const Climate& c) {
+double rain_of(double front, const scenario::VariableWeather& c) {
   if (!(c.rain_mm_h > 0)) return 0;
   const double above = probability(-front);
-  return above >= c.rain_share ? 0 : -c.rain_mm_h / c.rain_share * std::log(above / c.rain_share);
+  return above >= c.rain_hours_fraction ? 0 : -c.rain_mm_h / c.rain_hours_fraction * std::log(above / c.rain_hours_fraction);
 }
 
 double humidity_of(double front, double damp, double mean_pct) {
@@ -119,20 +119,22 @@ Waves blown(Waves w, double wind_10m_m_s, double hours) {
   return w;
 }
 
-std::vector<Hour> variable_hours(const Climate& c, const Site& site) {
+std::vector<Hour> variable_hours(const scenario::VariableWeather& c, const Site& site) {
   constexpr int before_h = 96;  // the sea and the fronts have a past
   const int last = static_cast<int>(std::ceil(site.duration_s / hour_s));
-  const double vector_m_s = climate::vector_speed_m_s(c.wind_speed_m_s, c.wind_spread_m_s);
+  const double spread_m_s = c.wind_spread_fraction * c.wind_speed_m_s;
+  const double vector_m_s = climate::vector_speed_m_s(c.wind_speed_m_s, spread_m_s);
+  const auto seed = static_cast<std::uint32_t>(c.seed);
   const double front_kept = std::exp(-1 / front_memory_h.value);
   Latent latent;
   Waves waves;
   std::vector<Hour> out;
   for (int hour = -before_h; hour <= last; ++hour) {
-    const double along = vector_m_s + c.wind_spread_m_s * latent.along.next(c.seed);
-    const double wind = std::hypot(along, c.wind_spread_m_s * latent.across.next(c.seed));
-    const double front = latent.front.next(c.seed);
+    const double along = vector_m_s + spread_m_s * latent.along.next(seed);
+    const double wind = std::hypot(along, spread_m_s * latent.across.next(seed));
+    const double front = latent.front.next(seed);
     latent.behind = front_kept * latent.behind + (1 - front_kept) * front;
-    const double air = latent.air.next(c.seed), damp = latent.damp.next(c.seed);
+    const double air = latent.air.next(seed), damp = latent.damp.next(seed);
     waves = blown(waves, wind, 1);
     if (hour < 0) continue;
     const double unix_s = site.start_unix_s + hour * hour_s;

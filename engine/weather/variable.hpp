@@ -10,26 +10,12 @@
 // here is a tropical storm. Source: constants/climate.hpp; Rice 1945; first-order autoregression.
 #pragma once
 
-#include <cstdint>
 #include <vector>
 
+#include "bide/scenario/resolved_weather.hpp"
 #include "bide/weather/record.hpp"
 
 namespace bide::weather {
-
-// What the weather varies about.
-struct Climate {
-  double air_temperature_degC, water_temperature_degC, relative_humidity_pct;
-  double wind_speed_m_s;   // mean, at 10 m
-  double wind_spread_m_s;  // standard deviation of each component
-  double cloud_cover_fraction, pressure_hPa;
-  double rain_mm_h;                 // mean over all hours
-  double rain_share;                // of hours with rain, (0, 1); without rain it is not used
-  double air_temperature_spread_K;  // standard deviation without the daily cycle
-  double air_temperature_swing_K;   // half the difference of day and night
-  double warmest_hour_local_h;      // local solar time
-  std::uint32_t seed;
-};
 
 struct Hour {
   double air_temperature_degC, relative_humidity_pct, wind_10m_m_s, cloud_cover_fraction, rain_mm_h;
@@ -37,7 +23,8 @@ struct Hour {
 };
 
 // One state an hour, from the start to the first whole hour at or past the end.
-std::vector<Hour> variable_hours(const Climate& climate, const Site& site);
+// @param weather the means, and how they spread
+std::vector<Hour> variable_hours(const scenario::VariableWeather& weather, const Site& site);
 
 // Waves of a wind, and what is left of older ones.
 struct Waves {

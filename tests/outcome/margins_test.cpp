@@ -23,16 +23,16 @@ TEST_CASE("a margin is the most of the way from a well person to the limit, whil
   const scenario::ValidScenario scenario = test::valid_scenario(1, true);
   timeline::Timeline timeline = test::synthetic_timeline(1, true);
   outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
-  const scenario::Limits& limits = *scenario.scenario.limits;
+  const scenario::Limits& limits = scenario.scenario.limits;
   auto& person = timeline.persons[0];
   const std::size_t n = timeline.time_s.size();
   outcome.persons[0].alive.at_s = timeline.time_s[n / 2];
 
   person.core_degC.assign(n, 37);
-  person.core_degC[3] = 37 - (37 - *limits.able_core_low_degC) / 4;  // a quarter of the way down
+  person.core_degC[3] = 37 - (37 - limits.able_core_low_degC) / 4;  // a quarter of the way down
   person.core_degC[n - 1] = 20;                                      // after death: not counted
   person.water_deficit_pct.assign(n, 0);
-  person.water_deficit_pct[5] = 1.5 * *limits.able_water_deficit_pct;  // past it
+  person.water_deficit_pct[5] = 1.5 * limits.able_water_deficit_pct;  // past it
   const auto all = outcome::margins(timeline, outcome, scenario);
   CHECK(used(all, system::Limit::able_core_low, 0) == doctest::Approx(0.25));
   CHECK(used(all, system::Limit::able_core_high, 0) == 0);

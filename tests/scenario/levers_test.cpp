@@ -74,7 +74,7 @@ TEST_CASE("a lever sets its values for every person and goes through the ordinar
   const ValidScenario dry = pulled("dry_boarding", scenario).front();
   CHECK(dry.scenario.boarding.kind == BoardingKind::dry);
   CHECK(dry.scenario.boarding.minutes_in_water == 0);
-  CHECK(pulled("pump_up_the_floor", scenario).front().scenario.routine->inflate_floor == true);
+  CHECK(pulled("pump_up_the_floor", scenario).front().scenario.routine.inflate_floor);
 }
 
 TEST_CASE("what is so already, or cannot be, makes no sense") {

@@ -47,35 +47,35 @@ TEST_CASE("float-free release: rise, inflation and swim") {
 
 TEST_CASE("boarding defaults follow the kind") {
   json scenario = test::minimal();
-  CHECK(*test::valid(scenario).scenario.boarding.minutes_in_water == 0);
-  CHECK(*test::valid(scenario).scenario.boarding.wet_fraction == 0);
+  CHECK(test::valid(scenario).scenario.boarding.minutes_in_water == 0);
+  CHECK(test::valid(scenario).scenario.boarding.wet_fraction == 0);
   scenario["boarding"]["kind"] = "swim";
-  CHECK(*test::valid(scenario).scenario.boarding.minutes_in_water == 10);
-  CHECK(*test::valid(scenario).scenario.boarding.wet_fraction == 1);
+  CHECK(test::valid(scenario).scenario.boarding.minutes_in_water == 10);
+  CHECK(test::valid(scenario).scenario.boarding.wet_fraction == 1);
   scenario["boarding"]["kind"] = "float_free";
-  CHECK(*test::valid(scenario).scenario.boarding.release_depth_m == 3);
-  CHECK(*test::valid(scenario).scenario.boarding.minutes_in_water == Approx(11.05));
+  CHECK(test::valid(scenario).scenario.boarding.release_depth_m == 3.0);
+  CHECK(test::valid(scenario).scenario.boarding.minutes_in_water == Approx(11.05));
   scenario["boarding"]["kind"] = "none";
   scenario.erase("raft");
   const ValidScenario none = test::valid(scenario);
-  CHECK(*none.scenario.boarding.minutes_in_water == 24 * 60);
+  CHECK(none.scenario.boarding.minutes_in_water == 24 * 60);
   CHECK(none.raft_kind == nullptr);
 }
 
 TEST_CASE("raft sizes come from the catalogue, and from 0.372 m2 a person when the capacity is changed") {
   json scenario = test::minimal();
   const ValidScenario four = test::valid(scenario);
-  CHECK(*four.scenario.raft->floor_area_m2 == Approx(4 * 0.372));
-  CHECK(*four.scenario.raft->floor == FloorKind::inflated);
+  CHECK(four.scenario.raft->floor_area_m2 == Approx(4 * 0.372));
+  CHECK(four.scenario.raft->floor == FloorKind::inflated);
   scenario["raft"]["capacity_persons"] = 5;
-  CHECK(*test::valid(scenario).scenario.raft->floor_area_m2 == Approx(5 * 0.372));
+  CHECK(test::valid(scenario).scenario.raft->floor_area_m2 == Approx(5 * 0.372));
   scenario["raft"]["floor_area_m2"] = 2.5;
   const ValidScenario stated = test::valid(scenario);
-  CHECK(*stated.scenario.raft->floor_area_m2 == 2.5);
+  CHECK(stated.scenario.raft->floor_area_m2 == 2.5);
   CHECK_FALSE(was_filled(stated, "/raft/floor_area_m2"));
   scenario["raft"]["canopy"] = "none";
-  CHECK(*test::valid(scenario).scenario.raft->canopy_height_m == 0);
-  CHECK(*test::valid(scenario).scenario.raft->rain_catch_area_m2 == 0);
+  CHECK(test::valid(scenario).scenario.raft->canopy_height_m == 0);
+  CHECK(test::valid(scenario).scenario.raft->rain_catch_area_m2 == 0);
 }
 
 TEST_CASE("exactly what was left out is marked as default") {
@@ -91,36 +91,65 @@ TEST_CASE("exactly what was left out is marked as default") {
 }
 
 TEST_CASE("limits left out take the sourced values") {
-  const Limits limits = *test::valid(test::minimal()).scenario.limits;
-  CHECK(*limits.able_core_low_degC == 33.0);          // between stages, judgement
-  CHECK(*limits.unconscious_core_degC == 30.0);       // Hayward 1975, second hand
-  CHECK(*limits.lethal_core_low_degC == 24.0);        // Swiss stage IV
-  CHECK(*limits.able_water_deficit_pct == 10.0);      // Adolph
-  CHECK(*limits.lethal_water_deficit_pct == 15.0);    // Adolph, hot air
-  CHECK(*limits.lethal_osmolality_mOsm_kg == 430.0);  // from memory
-  CHECK(*limits.able_co2_ppm == 40000.0);             // NIOSH IDLH
-  CHECK(*limits.lethal_co2_ppm == 100000.0);          // NIOSH
+  const Limits limits = test::valid(test::minimal()).scenario.limits;
+  CHECK(limits.able_core_low_degC == 33.0);          // between stages, judgement
+  CHECK(limits.unconscious_core_degC == 30.0);       // Hayward 1975, second hand
+  CHECK(limits.lethal_core_low_degC == 24.0);        // Swiss stage IV
+  CHECK(limits.able_water_deficit_pct == 10.0);      // Adolph
+  CHECK(limits.lethal_water_deficit_pct == 15.0);    // Adolph, hot air
+  CHECK(limits.lethal_osmolality_mOsm_kg == 430.0);  // from memory
+  CHECK(limits.able_co2_ppm == 40000.0);             // NIOSH IDLH
+  CHECK(limits.lethal_co2_ppm == 100000.0);          // NIOSH
 }
 
 TEST_CASE("the desalinator is worked two hours a day if one is aboard") {
   json scenario = test::minimal();
-  CHECK(*test::valid(scenario).scenario.routine->desalinator_h_per_day == 0);
+  CHECK(test::valid(scenario).scenario.routine.desalinator_h_per_day == 0);
   scenario["stores"]["extra"] = {{{"kind", "hand_desalinator_small"}}};
-  CHECK(*test::valid(scenario).scenario.routine->desalinator_h_per_day == 2);
+  CHECK(test::valid(scenario).scenario.routine.desalinator_h_per_day == 2);
   scenario["stores"]["extra"][0]["expired"] = true;
-  CHECK(*test::valid(scenario).scenario.routine->desalinator_h_per_day == 0);
+  CHECK(test::valid(scenario).scenario.routine.desalinator_h_per_day == 0);
 }
 
 TEST_CASE("weather from a file keeps its own quantities") {
   json scenario = test::minimal();
   scenario["weather"] = {{"kind", "csv"}, {"file", "minimal.json"}};  // only its existence is looked at here
-  const Weather csv = test::valid(scenario).scenario.weather;
-  CHECK_FALSE(csv.air_temperature_degC.has_value());
-  CHECK_FALSE(csv.relative_humidity_pct.has_value());
-  CHECK(*csv.longest_gap_h == 3);
-  CHECK(*csv.anemometer_height_m == 10);
+  const auto weather = [&] { return std::get<FileWeather>(test::valid(scenario).weather); };
+  CHECK(weather().kind == WeatherKind::csv);
+  CHECK(weather().file == "minimal.json");
+  CHECK(weather().longest_gap_h == 3);
+  CHECK(weather().anemometer_height_m == 10);
+  CHECK(weather().fallback == WeatherFallback{});
   scenario["weather"]["kind"] = "ndbc";
-  CHECK(*test::valid(scenario).scenario.weather.anemometer_height_m == 5);
+  CHECK(weather().anemometer_height_m == 5);
+}
+
+TEST_CASE("steady weather and a daily cycle hold what they need") {
+  json scenario = test::minimal();
+  scenario["weather"] = {{"kind", "constant"},
+                         {"air_temperature_degC", 9},
+                         {"water_temperature_degC", 11},
+                         {"wind_speed_m_s", 7},
+                         {"wave_height_m", 2}};
+  const auto steady = std::get<SteadyWeather>(test::valid(scenario).weather);
+  CHECK(steady == SteadyWeather{9, 11, 80, 7, 0.7, 0, 1013.25, 2, std::nullopt});
+  scenario["weather"]["kind"] = "daily_cycle";
+  scenario["weather"]["air_temperature_swing_K"] = 1.5;
+  CHECK(std::get<DailyWeather>(test::valid(scenario).weather) == DailyWeather{steady, 1.5, 14});
+}
+
+TEST_CASE("defaults are in force before the rules are checked") {
+  json scenario = test::minimal();
+  scenario["raft"] = {{"kind", "open_1"}, {"canopy", "one_skin"}};  // of a kind that has no height
+  CHECK(test::complaints(scenario) ==
+        std::vector<std::string>{"/raft/canopy_height_m: found 0 m; allowed at least 0.4 m with a canopy"});
+  scenario = test::minimal();
+  scenario["boarding"]["kind"] = "swim";
+  scenario["duration_h"] = 0.1;
+  scenario["output_interval_min"] = 1;
+  CHECK(test::complaints(scenario) ==
+        std::vector<std::string>{"/boarding/minutes_in_water: found 10 min, longer than the duration of 0.1 "
+                                 "h; allowed at most 6"});
 }
 
 TEST_CASE("start time in seconds since 1970") {

@@ -138,7 +138,7 @@ TEST_CASE("one alternative holds: in the water there is no raft") {
   const auto raft = sampler.at({0.25, 0.5, 0.6, 0.7});
   const auto valid = std::get<scenario::ValidScenario>(sampler.scenario_of(raft));
   CHECK(valid.scenario.raft->canopy_heat_loss_position == 0.25);
-  CHECK(valid.scenario.model->shivering_endurance == scenario::ShiveringEndurance::never_tires);
+  CHECK(valid.scenario.model.shivering_endurance == scenario::ShiveringEndurance::never_tires);
 }
 
 TEST_CASE("a failure happens with its probability, at a whole hour, or after the end not at all") {

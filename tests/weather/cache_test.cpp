@@ -72,8 +72,8 @@ TEST_CASE("other weather, another place, raft, time or length is another record"
     CHECK_FALSE(record.same_as(first));
     check_same_bits(record, alone(other), other.scenario.duration_h * hour);
   };
-  changed([](auto& other) { other.scenario.weather.rain_mm_h = 2; });
-  changed([](auto& other) { other.scenario.weather.anemometer_height_m = 9; });
+  changed([](auto& other) { std::get<scenario::FileWeather>(other.weather).rain_mm_h = 2; });
+  changed([](auto& other) { std::get<scenario::FileWeather>(other.weather).anemometer_height_m = 9; });
   changed([](auto& other) { other.scenario.position.latitude_deg += 1; });
   changed([](auto& other) { other.scenario.raft->floor_area_m2 = 5; });
   changed([](auto& other) { other.start_unix_s += hour; });
@@ -87,8 +87,9 @@ TEST_CASE("drawn weather does not pile up, and what gave way is built again") {
   const Record first = from(cache, valid);
   scenario::ValidScenario other = valid;
   for (std::size_t i = 0; i < 2 * Cache::most_records; ++i) {
-    other.scenario.weather.air_temperature_degC = 1 + 0.1 * static_cast<double>(i);
-    CHECK(from(cache, other).at(0).air_temperature_degC == *other.scenario.weather.air_temperature_degC);
+    const double degC = 1 + 0.1 * static_cast<double>(i);
+    std::get<scenario::SteadyWeather>(other.weather).air_temperature_degC = degC;
+    CHECK(from(cache, other).at(0).air_temperature_degC == degC);
   }
   const Record again = from(cache, valid);
   CHECK_FALSE(again.same_as(first));
@@ -101,13 +102,14 @@ TEST_CASE("a file is read once, and one that cannot be read is refused as withou
   std::filesystem::remove_all(folder);
   std::filesystem::create_directories(folder);
   scenario::ValidScenario valid = shipped("three_weeks_by_buoy");
-  std::filesystem::copy_file(valid.folder / *valid.scenario.weather.file, folder / "station.txt");
+  auto& weather = std::get<scenario::FileWeather>(valid.weather);
+  std::filesystem::copy_file(valid.folder / weather.file, folder / "station.txt");
   valid.folder = folder;
-  valid.scenario.weather.file = "station.txt";
+  weather.file = "station.txt";
   Cache cache;
   from(cache, valid);
   std::filesystem::remove_all(folder);
-  valid.scenario.weather.rain_mm_h = 3;  // another record of the same file
+  weather.rain_mm_h = 3;  // another record of the same file
   CHECK(from(cache, valid).at(0).rain_kg_m2_s == doctest::Approx(3 / 3600.0));
   Cache fresh;
   for (int i = 0; i < 2; ++i) {

@@ -27,8 +27,8 @@ Site site(const char* start, double duration_h, double latitude_deg = 50, double
   return {parse_time_utc(start).value(), duration_h * hour, latitude_deg, longitude_deg, 2.5};
 }
 
-scenario::Weather stated() {
-  scenario::Weather w;
+scenario::SteadyWeather stated() {
+  scenario::SteadyWeather w;
   w.air_temperature_degC = 12;
   w.water_temperature_degC = 14;
   w.relative_humidity_pct = 80;
@@ -39,8 +39,8 @@ scenario::Weather stated() {
   return w;
 }
 
-scenario::Weather from_file(WeatherKind kind, const std::string& name) {
-  scenario::Weather w;
+scenario::FileWeather from_file(WeatherKind kind, const std::string& name) {
+  scenario::FileWeather w;
   w.kind = kind;
   w.file = name;
   w.cloud_cover_fraction = 0.5;
@@ -50,7 +50,7 @@ scenario::Weather from_file(WeatherKind kind, const std::string& name) {
   return w;
 }
 
-Record loaded(const scenario::Weather& w, const Site& s, const std::filesystem::path& folder = {}) {
+Record loaded(const scenario::ResolvedWeather& w, const Site& s, const std::filesystem::path& folder = {}) {
   const auto result = load_weather(w, s, folder);
   if (const auto* problems = std::get_if<scenario::Diagnostics>(&result))
     for (const auto& problem : *problems) MESSAGE(problem.pointer, " ", problem.message);
@@ -58,7 +58,7 @@ Record loaded(const scenario::Weather& w, const Site& s, const std::filesystem::
   return std::get<Record>(result);
 }
 
-scenario::Diagnostics refused(const scenario::Weather& w, const Site& s,
+scenario::Diagnostics refused(const scenario::ResolvedWeather& w, const Site& s,
                               const std::filesystem::path& folder = {}) {
   const auto result = load_weather(w, s, folder);
   REQUIRE(std::holds_alternative<scenario::Diagnostics>(result));
@@ -119,7 +119,7 @@ TEST_CASE("steady weather") {
 }
 
 TEST_CASE("waves stated in the scenario outrank those of the wind") {
-  scenario::Weather w = stated();
+  scenario::SteadyWeather w = stated();
   w.wave_height_m = 1;
   CHECK(loaded(w, site("2024-07-15T16:30:00Z", 1)).at(0).wave_period_s ==
         doctest::Approx(3.55435).epsilon(1e-5));
@@ -163,7 +163,7 @@ TEST_CASE("day and night follow the sun") {
 TEST_CASE("interpolated sun stays within 6 W/m2 of the sun itself") {
   // The chord of Haurwitz' curve over 10 min errs most at the equator's sunrise: by
   // 1098 exp(-3) 27 / 0.059 (0.0436)^2 / 8 = 5.9 W/m2 (its largest second derivative, at sin h = 0.059 / 3).
-  scenario::Weather w = stated();
+  scenario::SteadyWeather w = stated();
   w.cloud_cover_fraction = 0;
   double worst_W_m2 = 0;
   for (double latitude_deg : {0.0, 35.0, 60.0}) {
@@ -180,8 +180,7 @@ TEST_CASE("interpolated sun stays within 6 W/m2 of the sun itself") {
 }
 
 TEST_CASE("a daily cycle is warmest at its hour of local solar time") {
-  scenario::Weather w = stated();
-  w.kind = WeatherKind::daily_cycle;
+  scenario::DailyWeather w{stated()};
   w.air_temperature_swing_K = 4;
   w.warmest_hour_local_h = 14;
   // At 20 W on this day the sun's noon is at 13.4344941 h UTC, so 14 h by the sun is 15.4345 h UTC.
@@ -240,7 +239,7 @@ TEST_CASE("wind is brought to 10 m before a fallback is used") {
                "YY MM DD hh mm WSPD ATMP WTMP DEWP PRES\n"
                "31 02 03 18 00 10.0 5.0 6.0 3.0 1000.0\n31 02 03 19 00 99.0 5.0 6.0 3.0 1000.0\n"
                "31 02 03 23 00 99.0 5.0 6.0 3.0 1000.0\n31 02 04 00 00 10.0 5.0 6.0 3.0 1000.0\n");
-  scenario::Weather w = from_file(WeatherKind::ndbc, "b.txt");
+  scenario::FileWeather w = from_file(WeatherKind::ndbc, "b.txt");
   w.longest_gap_h = 4;
   const Site here = site("2031-02-03T18:00:00Z", 6);
   const auto problems = refused(w, here, folder.path);
@@ -249,8 +248,7 @@ TEST_CASE("wind is brought to 10 m before a fallback is used") {
   CHECK(problems[0].message ==
         "b.txt: wind speed is missing from 2031-02-03T18:00:00Z to 2031-02-04T00:00:00Z (6 h), longer than "
         "/weather/longest_gap_h allows (4 h); give /weather/fallback/wind_speed_m_s");
-  w.fallback = scenario::WeatherFallback{};
-  w.fallback->wind_speed_m_s = 3;
+  w.fallback.wind_speed_m_s = 3;
   const Record record = loaded(w, here, folder.path);
   CHECK(record.at(0).wind_10m_m_s == doctest::Approx(10 / 0.93593703));  // measured at 5 m
   CHECK(record.at(3 * hour).wind_10m_m_s == doctest::Approx(3));
@@ -271,11 +269,6 @@ TEST_CASE("what cannot be loaded says why") {
   // Water, dew point and wind are not there: all three are told.
   folder.write("air.csv", "time_utc,air_temperature_degC\n2031-02-03T18:00Z,5\n2031-02-03T20:00Z,5\n");
   CHECK(refused(from_file(WeatherKind::csv, "air.csv"), here, folder.path).size() == 3);
-  scenario::Weather empty;
-  CHECK(refused(empty, here).size() == 7);
-  scenario::Weather unresolved;
-  unresolved.kind = WeatherKind::ndbc;
-  CHECK(refused(unresolved, here).size() == 5);
 }
 
 TEST_CASE("real buoy files") {
@@ -326,7 +319,7 @@ TEST_CASE("real buoy files") {
           std::string::npos);
   }
   SUBCASE("earlier in that file only the pressure fails, on 30 October") {
-    scenario::Weather w = from_file(WeatherKind::ndbc, "44005_2012-10_11.txt");
+    scenario::FileWeather w = from_file(WeatherKind::ndbc, "44005_2012-10_11.txt");
     const Site here = site("2012-10-28T00:00:00Z", 120, 43.2, -69.1);
     REQUIRE(refused(w, here, folder).size() == 1);
     CHECK(refused(w, here, folder)[0].message.find("pressure is missing from 2012-10-30T12:50:00Z") !=
@@ -387,18 +380,10 @@ TEST_CASE("from a validated scenario") {
 }
 
 TEST_CASE("variable weather is that of its hours, on straight lines between them") {
-  scenario::Weather w = stated();
-  w.kind = WeatherKind::variable;
-  w.wind_spread_fraction = 0.7;
-  w.air_temperature_spread_K = 2;
-  w.air_temperature_swing_K = 0.5;
-  w.warmest_hour_local_h = 14;
-  w.rain_hours_fraction = 0.2;
-  w.seed = 5;
+  const scenario::VariableWeather w{{stated(), 0.5, 14}, 0.7, 2, 0.2, 5};
   const Site here = site("2031-02-03T18:00:00Z", 30);
-  const Record record = std::get<Record>(load_weather(w, here, {}));
-  const Climate climate{12, 14, 80, 10, 7, 0.5, 1000, 3.6, 0.2, 2, 0.5, 14, 5};
-  const std::vector<Hour> hours = variable_hours(climate, here);
+  const Record record = loaded(w, here);
+  const std::vector<Hour> hours = variable_hours(w, here);
   for (const std::size_t i : {0, 7, 29}) {
     const Forcing<double> at = record.at(static_cast<double>(i) * hour);
     CHECK(at.wind_10m_m_s == doctest::Approx(hours[i].wind_10m_m_s).epsilon(1e-9));

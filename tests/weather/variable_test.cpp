@@ -16,17 +16,17 @@ using doctest::Approx;
 namespace {
 
 // The January wind of the open North Atlantic.
-Climate winter() {
-  Climate c{};
+bide::scenario::VariableWeather winter() {
+  bide::scenario::VariableWeather c{};
   c.air_temperature_degC = 10.7;
   c.water_temperature_degC = 12;
   c.relative_humidity_pct = 82;
   c.wind_speed_m_s = 11.5;
-  c.wind_spread_m_s = 8.6;
+  c.wind_spread_fraction = 8.6 / 11.5;
   c.cloud_cover_fraction = 0.76;
   c.pressure_hPa = 1012;
   c.rain_mm_h = 0.13;
-  c.rain_share = 0.15;
+  c.rain_hours_fraction = 0.15;
   c.air_temperature_spread_K = 2;
   c.air_temperature_swing_K = 0.5;
   c.warmest_hour_local_h = 14;
@@ -63,7 +63,7 @@ double wind(const Hour& h) {
 }  // namespace
 
 TEST_CASE("variable weather has the month's means") {
-  const Climate c = winter();
+  const auto c = winter();
   const std::vector<Hour> hours = variable_hours(c, long_stay);
   CHECK(mean_of(hours, wind) == Approx(c.wind_speed_m_s).epsilon(0.02));
   CHECK(mean_of(hours, [](const Hour& h) { return h.air_temperature_degC; }) == Approx(10.7).epsilon(0.01));
@@ -81,28 +81,29 @@ TEST_CASE("variable weather has the month's means") {
 }
 
 TEST_CASE("wind speed follows the Rice law, and forgets in a day") {
-  Climate c = winter();
+  auto c = winter();
   std::vector<Hour> hours = variable_hours(c, long_stay);
-  const double v = bide::climate::vector_speed_m_s(c.wind_speed_m_s, c.wind_spread_m_s);
+  const double spread_m_s = c.wind_spread_fraction * c.wind_speed_m_s;
+  const double v = bide::climate::vector_speed_m_s(c.wind_speed_m_s, spread_m_s);
   // (speed / spread)^2 is non-central chi-squared with two degrees of freedom.
-  const boost::math::non_central_chi_squared law(2, std::pow(v / c.wind_spread_m_s, 2));
+  const boost::math::non_central_chi_squared law(2, std::pow(v / spread_m_s, 2));
   for (const double share : {0.05, 0.5, 0.95}) {
-    const double expected = c.wind_spread_m_s * std::sqrt(boost::math::quantile(law, share));
+    const double expected = spread_m_s * std::sqrt(boost::math::quantile(law, share));
     const double below =
         mean_of(hours, [&](const Hour& h) { return h.wind_10m_m_s <= expected ? 1.0 : 0.0; });
     CHECK(below == Approx(share).epsilon(0.1));
   }
   // Without a prevailing wind the square of the speed is correlated by the square of the components' own
   // correlation: exp(-1) after half the memory of a day.
-  c.wind_speed_m_s = c.wind_spread_m_s * std::sqrt(std::acos(-1.0) / 2);
+  c.wind_spread_fraction = 1 / std::sqrt(std::acos(-1.0) / 2);
   hours = variable_hours(c, long_stay);
   CHECK(correlation(hours, 12, [](const Hour& h) { return h.wind_10m_m_s * h.wind_10m_m_s; }) ==
         Approx(std::exp(-1)).epsilon(0.08));
 }
 
 TEST_CASE("a steady wind and a dry month stay so") {
-  Climate c = winter();
-  c.wind_spread_m_s = 0;
+  auto c = winter();
+  c.wind_spread_fraction = 0;
   c.rain_mm_h = 0;
   for (const Hour& h : variable_hours(c, open_sea)) {
     CHECK(h.wind_10m_m_s == Approx(11.5).epsilon(1e-6));
@@ -113,7 +114,7 @@ TEST_CASE("a steady wind and a dry month stay so") {
 }
 
 TEST_CASE("the same seed gives the same weather, however long the run; another gives another") {
-  Climate c = winter();
+  auto c = winter();
   const std::vector<Hour> first = variable_hours(c, open_sea);
   CHECK(first.size() == 121);
   Site longer = open_sea;

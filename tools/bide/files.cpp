@@ -39,7 +39,7 @@ void add_weather_files(const scenario::ValidScenario& scenario, std::vector<fs::
   const auto add = [&](const scenario::Value& value) {
     if (const auto* name = std::get_if<std::string>(&value)) to.push_back(scenario.folder / *name);
   };
-  if (const auto& file = scenario.scenario.weather.file) add(*file);
+  if (const auto* weather = std::get_if<scenario::FileWeather>(&scenario.weather)) add(weather->file);
   const auto& uncertain = scenario.scenario.uncertain;
   if (!uncertain) return;
   const auto add_all = [&](const scenario::Distribution& distribution) {

@@ -17,9 +17,9 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
 #include "bide/scenario/nearest.hpp"
+#include "bide/scenario/patch.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
-#include "bide/scenario/write.hpp"
 #include "commands.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
@@ -147,50 +147,46 @@ std::string usual_raft(int crew) {
 }
 
 // Adults of mean size in the United States survey of 2009 to 2012, women and men in turn.
-std::vector<scenario::Person> crew_of(int persons, const std::string& clothing) {
-  scenario::Person woman, man;
-  woman.sex = scenario::Sex::female;
-  woman.height_m = 1.62;
-  woman.mass_kg = 75.6;
-  man.height_m = 1.76;
-  man.mass_kg = 88.6;
-  woman.age_years = man.age_years = 40;
-  woman.clothing = man.clothing = clothing;
-  std::vector<scenario::Person> crew;
-  for (int i = 0; i < persons; ++i) crew.push_back(i % 2 == 0 ? man : woman);
-  return crew;
-}
-
-// The climate is not known better, and a file is easier to read.
-double in_hundredths(double value) {
-  constexpr double hundredths = 100;
-  return std::round(value * hundredths) / hundredths;
-}
-
-scenario::Weather weather_of(const Answers& answers, const std::optional<climate::Month>& month) {
-  scenario::Weather weather;
-  const bool varies = answers.weather == "variable";
-  constexpr double no_prevailing_direction = 0.798;  // the largest spread of a component over the mean speed
-  if (varies) weather.kind = scenario::WeatherKind::variable;
-  if (month) {
-    weather.air_temperature_degC = in_hundredths(month->air_temperature_degC);
-    weather.water_temperature_degC = in_hundredths(month->sea_temperature_degC);
-    weather.wind_speed_m_s = in_hundredths(month->wind_speed_m_s);
-    weather.relative_humidity_pct = in_hundredths(month->relative_humidity_pct);
-    weather.pressure_hPa = in_hundredths(month->pressure_hPa);
-    weather.cloud_cover_fraction = in_hundredths(month->cloud_cover_fraction);
-    if (varies) {
-      weather.rain_mm_h = in_hundredths(month->rain_mm_h);
-      weather.rain_hours_fraction = in_hundredths(month->rain_share);
-      weather.wind_spread_fraction =
-          std::min(in_hundredths(month->wind_spread_m_s / month->wind_speed_m_s), no_prevailing_direction);
-      weather.air_temperature_spread_K = in_hundredths(month->air_temperature_spread_K);
-    }
+void put_crew(scenario::Node& document, int persons, const std::string& clothing) {
+  for (int i = 0; i < persons; ++i) {
+    const bool man = i % 2 == 0;
+    scenario::Node person = scenario::empty_object();
+    put(person, "/sex", std::string(word(man ? scenario::Sex::male : scenario::Sex::female)));
+    put(person, "/age_years", 40.0);
+    put(person, "/height_m", man ? 1.76 : 1.62);
+    put(person, "/mass_kg", man ? 88.6 : 75.6);
+    put(person, "/clothing", clothing);
+    append(document, "crew", std::move(person));
   }
-  if (answers.air_degC) weather.air_temperature_degC = answers.air_degC;
-  if (answers.water_degC) weather.water_temperature_degC = answers.water_degC;
-  if (answers.wind_m_s) weather.wind_speed_m_s = answers.wind_m_s;
-  return weather;
+}
+
+// What was answered goes before what the climate says. The climate is not known better than to a hundredth.
+void put_weather(scenario::Node& document, const Answers& answers, const std::optional<climate::Month>& month) {
+  put(document, "/weather/kind", answers.weather);
+  const auto put_one = [&](const char* key, const std::optional<double>& answer, double of_month) {
+    constexpr double hundredths = 100;
+    const std::string pointer = fmt::format("/weather/{}", key);
+    if (answer)
+      put(document, pointer, *answer);
+    else if (month)
+      put(document, pointer, std::round(of_month * hundredths) / hundredths);
+  };
+  const climate::Month m = month.value_or(climate::Month{});
+  put_one("air_temperature_degC", answers.air_degC, m.air_temperature_degC);
+  put_one("water_temperature_degC", answers.water_degC, m.sea_temperature_degC);
+  put_one("relative_humidity_pct", std::nullopt, m.relative_humidity_pct);
+  put_one("wind_speed_m_s", answers.wind_m_s, m.wind_speed_m_s);
+  put_one("cloud_cover_fraction", std::nullopt, m.cloud_cover_fraction);
+  put_one("pressure_hPa", std::nullopt, m.pressure_hPa);
+  if (answers.weather != word(scenario::WeatherKind::variable)) return;
+  constexpr double no_prevailing_direction = 0.798;  // the largest spread of a component over the mean speed
+  put_one("wind_spread_fraction", std::nullopt,
+          std::min(m.wind_spread_m_s / m.wind_speed_m_s, no_prevailing_direction));
+  put_one("air_temperature_spread_K", std::nullopt, m.air_temperature_spread_K);
+  put_one("rain_mm_h", std::nullopt, m.rain_mm_h);
+  put_one("rain_hours_fraction", std::nullopt, m.rain_share);
+  for (const char* drawn : {"weather", "person_spread", "unmeasured"})
+    put(document, fmt::format("/uncertain/{}", drawn), true);
 }
 
 // What the reader of the file has to know about its weather.
@@ -210,18 +206,17 @@ std::string setting_of(const Answers& answers, const Place& place, int month,
   return out + ". Rain is a law of latitude and may be out by a factor of three.";
 }
 
-scenario::Scenario build(const Answers& answers) {
-  scenario::Scenario out;
+// States what was answered, and leaves the rest to the defaults.
+scenario::Node build(const Answers& answers) {
   const int usual_crew = 4;
   const double usual_days = 5, hours_per_day = 24;
   const int crew = ask(answers.crew, "How many persons", usual_crew);
   if (crew < crew_sizes.low || crew > crew_sizes.high)
     throw BadAnswer(fmt::format("crew of {}: allowed 1 to 100", crew));
-  scenario::Raft raft;
-  raft.kind =
+  const std::string raft =
       answers.raft ? *answers.raft : ask(answers.raft, "Raft (see bide catalogue rafts)", usual_raft(crew));
-  const scenario::RaftKind* kind = scenario::find_raft(raft.kind);
-  out.stores.pack =
+  const scenario::RaftKind* kind = scenario::find_raft(raft);
+  const std::string pack =
       ask(answers.pack, "Pack (see bide catalogue packs)", kind ? kind->pack : std::string("none"));
   const bool climate_needed = !(answers.air_degC && answers.water_degC && answers.wind_m_s);
   std::string where =
@@ -242,19 +237,19 @@ scenario::Scenario build(const Answers& answers) {
   const auto way = std::find(ways.begin(), ways.end(), boarding);
   if (way == ways.end() || boarding == "none")
     throw BadAnswer(fmt::format("boarding {}: allowed dry, swim or float_free", boarding));
-  out.boarding.kind = static_cast<scenario::BoardingKind>(way - ways.begin());
-  out.name = answers.name;
-  out.setting = setting_of(answers, place, month, climate);
-  out.start_time_utc = fmt::format("2031-{:02}-15T12:00:00Z", month);
-  out.duration_h = days * hours_per_day;
-  out.position = {place.point.latitude_deg, place.point.longitude_deg};
-  out.weather = weather_of(answers, climate);
-  if (out.weather.kind == scenario::WeatherKind::variable) {
-    scenario::Uncertain& uncertain = out.uncertain.emplace();
-    uncertain.weather = uncertain.person_spread = uncertain.unmeasured = true;
-  }
-  out.raft = raft;
-  out.crew = crew_of(crew, clothing);
+  scenario::Node out = scenario::empty_object();
+  put(out, "/format", std::string(scenario::format_word));
+  put(out, "/name", answers.name);
+  put(out, "/setting", setting_of(answers, place, month, climate));
+  put(out, "/start_time_utc", fmt::format("2031-{:02}-15T12:00:00Z", month));
+  put(out, "/duration_h", days * hours_per_day);
+  put(out, "/position/latitude_deg", place.point.latitude_deg);
+  put(out, "/position/longitude_deg", place.point.longitude_deg);
+  put_weather(out, answers, climate);
+  put(out, "/raft/kind", raft);
+  put_crew(out, crew, clothing);
+  put(out, "/boarding/kind", boarding);
+  put(out, "/stores/pack", pack);
   return out;
 }
 
@@ -271,7 +266,7 @@ int write_new(const Answers& answers) {
   std::string text;
   try {
     check_utf8(answers);
-    text = scenario::write_scenario(build(answers));
+    text = scenario::write_document(build(answers));
   } catch (const BadAnswer& bad) {
     say("bide new: {}\n", bad.what());
     return exit_usage;

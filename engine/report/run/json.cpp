@@ -195,7 +195,7 @@ Json inputs_json(const timeline::Timeline& timeline, const scenario::ValidScenar
 
 std::string result_json(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
                         const scenario::ValidScenario& scenario) {
-  const scenario::Limits limits = scenario.scenario.limits.value_or(scenario::Limits{});
+  const scenario::Limits& limits = scenario.scenario.limits;
   Json json;
   json["format"] = result_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};

@@ -98,13 +98,13 @@ std::string rule_words(const scenario::Rationing& r) {
   switch (r.rule) {
     case RationingRule::none_first_day:
       return fmt::format("No water in the first 24 h, then {} L a day for each person.",
-                         two_figures(r.water_L_per_day.value_or(0)));
+                         two_figures(r.water_L_per_day.value()));
     case RationingRule::fixed_per_day:
       return fmt::format("{} L of water a day for each person, from the start.",
-                         two_figures(r.water_L_per_day.value_or(0)));
+                         two_figures(r.water_L_per_day.value()));
     case RationingRule::spread:
       return fmt::format("The water spread over {} days, in equal shares.",
-                         two_figures(r.spread_days.value_or(0)));
+                         two_figures(r.spread_days.value()));
     case RationingRule::by_thirst:
       return "Water by thirst, as long as there is some.";
   }
@@ -112,14 +112,14 @@ std::string rule_words(const scenario::Rationing& r) {
 }
 
 html::List rules(const Material& m) {
-  const scenario::Rationing r = m.scenario.scenario.rationing.value();
+  const scenario::Rationing& r = m.scenario.scenario.rationing;
   html::List out;
   out.items.push_back(rule_words(r));
   out.items.push_back(fmt::format(
-      "Food: {} kJ a day for each person{}.", two_figures(r.food_kJ_per_day.value_or(0)),
-      r.food_only_with_water.value() ? ", and none to a person who has had no water in the last 24 h" : ""));
-  out.items.push_back(fmt::format("Given out {} times a day.", r.issues_per_day.value()));
-  if (r.injured_first.value()) out.items.push_back("The injured come first.");
+      "Food: {} kJ a day for each person{}.", two_figures(r.food_kJ_per_day),
+      r.food_only_with_water ? ", and none to a person who has had no water in the last 24 h" : ""));
+  out.items.push_back(fmt::format("Given out {} times a day.", r.issues_per_day));
+  if (r.injured_first) out.items.push_back("The injured come first.");
   out.items.push_back("Sea water and urine are not drinking water.");
   out.items.push_back("Whoever has medical advice by radio follows that.");
   return out;

@@ -18,7 +18,7 @@ std::string lead(const Material& m) {
   const scenario::Scenario& s = m.scenario.scenario;
   const int zone_h = zone_hours(s.position.longitude_deg);
   std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
-  if (s.raft && s.raft->capacity_persons) where = fmt::format("in a raft for {}", *s.raft->capacity_persons);
+  if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
   const auto& defaults = m.scenario.defaults;
   const bool stated = std::find(defaults.begin(), defaults.end(), "/setting") == defaults.end();
   return fmt::format("{}{} {} {}, from {}, followed for {}.",

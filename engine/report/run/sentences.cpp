@@ -69,7 +69,7 @@ std::vector<Result> results(const Material& m, const outcome::Evidence& bookkeep
 }  // namespace
 
 std::vector<std::string> person_sentences(const Material& m) {
-  const scenario::Limits limits = m.scenario.scenario.limits.value_or(scenario::Limits{});
+  const scenario::Limits& limits = m.scenario.scenario.limits;
   std::vector<std::pair<std::string, std::vector<int>>> groups;
   for (std::size_t i = 0; i < m.outcome.persons.size(); ++i) {
     std::string words = words_of(m.outcome.persons[i], m.outcome.horizon_s, limits);

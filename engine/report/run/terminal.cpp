@@ -25,7 +25,7 @@ void print_head(Page& page, const Material& m) {
   if (stated && !s.setting.empty()) page.paragraph(page.outside(s.setting));
   const int zone_h = zone_hours(s.position.longitude_deg);
   std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
-  if (s.raft && s.raft->capacity_persons) where = fmt::format("in a raft for {}", *s.raft->capacity_persons);
+  if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
   page.paragraph(fmt::format("{} {}, from {}, followed for {}; local is {}.", people(s.crew.size()), where,
                              both_clocks(m.timeline.start_unix_s, 0, zone_h), horizon(m.timeline.horizon_s),
                              zone_name(zone_h)));

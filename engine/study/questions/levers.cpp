@@ -146,7 +146,7 @@ std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
   std::vector<Figures> base_ends;
   for (const Case::Places& end : base.ends) base_ends.push_back(figures_of(end, results));
   co2_range(base, results, out.base_co2_low_ppm, out.base_co2_high_ppm);
-  const double limit_ppm = *scenario.scenario.limits->able_co2_ppm;
+  const double limit_ppm = scenario.scenario.limits.able_co2_ppm;
   for (std::size_t i = 0; i < cases.size(); ++i) {
     LeverTried& tried = out.tried[i];
     if (tried.state == LeverTried::State::makes_no_sense) continue;

@@ -93,8 +93,8 @@ RecordKind Study::kind() const {
   Hash hash;
   hash.add(fmt::format("{} {}", fingerprint(), sample_layout));
   hash.add(scenario::write_document(*valid_.scenario.document));
-  if (const auto& file = valid_.scenario.scenario.weather.file)
-    hash.add(bytes_of(valid_.scenario.folder / *file));
+  if (const auto* weather = std::get_if<scenario::FileWeather>(&valid_.scenario.weather))
+    hash.add(bytes_of(valid_.scenario.folder / weather->file));
   hash.add(fmt::format("{} {} {}", word(design.kind), design.seed, design.levels.value_or(0)));
   if (design.kind == scenario::DesignKind::latin_hypercube) hash.add(fmt::format("{}", *design.samples));
   if (design.kind == scenario::DesignKind::saltelli)

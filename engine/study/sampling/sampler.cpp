@@ -283,8 +283,7 @@ scenario::Node Sampler::document_of(const Drawn& sample) const {
   };
   for (const Setting& setting : sample.settings) put(setting);
   for (const scenario::Failure& failure : sample.failures) {
-    scenario::Node entry;
-    entry.kind = scenario::Node::Kind::object;
+    scenario::Node entry = scenario::empty_object();
     entry.members.push_back({"kind", scenario::word_node(word(failure.kind))});
     entry.members.push_back({"at_h", scenario::number_node(failure.at_h)});
     scenario::append(root, "failures", std::move(entry));
