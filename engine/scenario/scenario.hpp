@@ -41,12 +41,12 @@ struct Weather {
   std::optional<double> air_temperature_degC;  // daily mean for daily_cycle
   std::optional<double> water_temperature_degC;
   std::optional<double> relative_humidity_pct;
-  std::optional<double> wind_speed_m_s;         // at 10 m
-  std::optional<double> cloud_cover_fraction;   // default 0.7
-  std::optional<double> rain_mm_h;              // default 0
-  std::optional<double> wave_height_m;          // significant; default from wind
-  std::optional<double> wave_period_s;          // mean zero-crossing; default from wind
-  std::optional<double> pressure_hPa;           // default 1013.25
+  std::optional<double> wind_speed_m_s;        // at 10 m
+  std::optional<double> cloud_cover_fraction;  // default 0.7
+  std::optional<double> rain_mm_h;             // default 0
+  std::optional<double> wave_height_m;         // significant; default from wind
+  std::optional<double> wave_period_s;         // mean zero-crossing; default from wind
+  std::optional<double> pressure_hPa;          // default 1013.25
   // daily_cycle and variable
   std::optional<double> air_temperature_swing_K;  // half the difference of day and night
   std::optional<double> warmest_hour_local_h;     // local solar time, default 14

@@ -113,9 +113,9 @@ std::vector<Member> crew_of(const scenario::ValidScenario& v) {
   std::vector<Member> crew;
   for (std::size_t i = 0; i < v.scenario.crew.size(); ++i) {
     const scenario::Person& p = v.scenario.crew[i];
-    Member& m = crew.emplace_back(Member{*p.injured, *p.thermal_protective_aid, *p.seasick_medicine,
+    Member& m = crew.emplace_back(Member{p.injured, p.thermal_protective_aid, p.seasick_medicine,
                                          body::make_build(p, *v.ensembles[i]), i});
-    const cabin::SeatPad pad = cabin::seat_pad(*p.seat);
+    const cabin::SeatPad pad = cabin::seat_pad(p.seat);
     m.build.seat_pad_m2K_W = pad.resistance_m2K_W;
     m.build.seat_pad_cover = pad.cover;
   }

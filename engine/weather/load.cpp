@@ -184,7 +184,8 @@ Record varying_weather(const scenario::VariableWeather& weather, const Site& sit
         const std::size_t i = std::min(static_cast<std::size_t>(hour), hours.size() - 2);
         return atmosphere_of(hours[i], hours[i + 1], hour - static_cast<double>(i), weather);
       },
-      {fmt::format("weather: one of many that the month may bring (seed {}); another would differ", weather.seed)});
+      {fmt::format("weather: one of many that the month may bring (seed {}); another would differ",
+                   weather.seed)});
 }
 
 }  // namespace

@@ -64,7 +64,9 @@ double cloud_of(double front, double mean) {
 double rain_of(double front, const scenario::VariableWeather& c) {
   if (!(c.rain_mm_h > 0)) return 0;
   const double above = probability(-front);
-  return above >= c.rain_hours_fraction ? 0 : -c.rain_mm_h / c.rain_hours_fraction * std::log(above / c.rain_hours_fraction);
+  return above >= c.rain_hours_fraction
+             ? 0
+             : -c.rain_mm_h / c.rain_hours_fraction * std::log(above / c.rain_hours_fraction);
 }
 
 double humidity_of(double front, double damp, double mean_pct) {

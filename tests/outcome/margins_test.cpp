@@ -30,7 +30,7 @@ TEST_CASE("a margin is the most of the way from a well person to the limit, whil
 
   person.core_degC.assign(n, 37);
   person.core_degC[3] = 37 - (37 - limits.able_core_low_degC) / 4;  // a quarter of the way down
-  person.core_degC[n - 1] = 20;                                      // after death: not counted
+  person.core_degC[n - 1] = 20;                                     // after death: not counted
   person.water_deficit_pct.assign(n, 0);
   person.water_deficit_pct[5] = 1.5 * limits.able_water_deficit_pct;  // past it
   const auto all = outcome::margins(timeline, outcome, scenario);

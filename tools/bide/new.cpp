@@ -161,7 +161,8 @@ void put_crew(scenario::Node& document, int persons, const std::string& clothing
 }
 
 // What was answered goes before what the climate says. The climate is not known better than to a hundredth.
-void put_weather(scenario::Node& document, const Answers& answers, const std::optional<climate::Month>& month) {
+void put_weather(scenario::Node& document, const Answers& answers,
+                 const std::optional<climate::Month>& month) {
   put(document, "/weather/kind", answers.weather);
   const auto put_one = [&](const char* key, const std::optional<double>& answer, double of_month) {
     constexpr double hundredths = 100;
