@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <limits>
 #include <string>
 
 #include "cf/refused.hpp"
@@ -12,6 +13,7 @@ using bide::weather::Quantity;
 
 namespace {
 
+constexpr double none = std::numeric_limits<double>::quiet_NaN();
 const Span hour_and_more{0, 7200};
 
 Series series(Field field, const char* name, std::vector<double> value, const char* file = "a.nc") {
@@ -54,7 +56,7 @@ TEST_CASE("what rounding puts beyond a range is set to its end, the rest refused
 }
 
 TEST_CASE("wind is its speed, or of its components where both have a value") {
-  const Series east = series(Field::wind_east, "u10", {3, -3, NAN}),
+  const Series east = series(Field::wind_east, "u10", {3, -3, none}),
                north = series(Field::wind_north, "v10", {4, 4, 1});
   CHECK(values({east, north}, Quantity::wind_speed) == std::vector<double>{5, 5});
   CHECK(values({east, north, series(Field::wind_speed, "si10", {7, 8, 9})}, Quantity::wind_speed) ==
@@ -76,7 +78,7 @@ TEST_CASE("files are joined where they agree and cover the span") {
   later.held = {3600, 7200};
   CHECK(values({series(Field::pressure, "msl", {1009, 1010}), later}, Quantity::pressure) ==
         std::vector<double>{1009, 1010, 1011});
-  CHECK(values({series(Field::pressure, "msl", {1009, NAN}), later}, Quantity::pressure)[1] == 1010);
+  CHECK(values({series(Field::pressure, "msl", {1009, none}), later}, Quantity::pressure)[1] == 1010);
   CHECK(refusal({series(Field::pressure, "msl", {1009, 1012}), later}) ==
         "b.nc: msl and msl of a.nc contradict each other at 1970-01-01T01:00:00Z: 1010 and 1012 hPa");
   CHECK(refusal({later}) ==

@@ -3,8 +3,13 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <limits>
 
 using namespace bide::tool::cf;
+
+namespace {
+constexpr double none = std::numeric_limits<double>::quiet_NaN();
+}
 
 TEST_CASE("what is missing is seen before it is unpacked") {
   Packing packing;
@@ -14,7 +19,7 @@ TEST_CASE("what is missing is seen before it is unpacked") {
   CHECK(std::isnan(unpack(packing, -32767)));  // would be 252 K
   CHECK(std::isnan(unpack(packing, 9)));
   CHECK(unpack(packing, 1000) == doctest::Approx(286));
-  CHECK(std::isnan(unpack(packing, NAN)));
+  CHECK(std::isnan(unpack(packing, none)));
 }
 
 TEST_CASE("a missing value that is stored as float is compared as one") {

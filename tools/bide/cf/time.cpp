@@ -88,7 +88,7 @@ std::optional<double> read_zone_s(Reader& in) {
 
 // How many days later the Julian calendar comes to a date than the Gregorian one: its leap days at the ends
 // of centuries, less the two by which it begins earlier. 10 in 1582.
-double julian_days_later(const CivilTime& date) {
+int julian_days_later(const CivilTime& date) {
   constexpr int century = 100, four_centuries = 400;
   const int year = date.month > 2 ? date.year : date.year - 1;
   return year / century - year / four_centuries - 2;

@@ -39,6 +39,7 @@ const Head* find(const File& file, const FieldFacts& facts) {
   if (found.empty()) return nullptr;
   if (found.size() == 1) return found.front();
   std::vector<std::string_view> several;
+  several.reserve(found.size());
   for (const Head* head : found) several.push_back(head->name);
   refuse("found {} for {}; allowed one variable, or one of them named {}", names(several, " and "),
          facts.words, names(facts.names, " or "));
