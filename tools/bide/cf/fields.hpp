@@ -2,8 +2,8 @@
 //
 // States: none. Inputs: names, the attributes `standard_name` and `units`. Validity: a variable is known by
 // its name in the common layouts of reanalyses and climate models, else by its standard name; a unit that is
-// not listed is refused. Source: CF standard names (version 84, names from memory); names of the reanalysis
-// layouts from memory.
+// not listed is refused. Source: CF standard names and the names of the reanalysis layouts, as public
+// programs that read them have them (second hand).
 #pragma once
 
 #include <optional>
