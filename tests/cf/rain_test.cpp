@@ -14,6 +14,7 @@ namespace {
 Series amounts(double step_h, std::vector<double> mm) {
   Series out;
   out.field = Field::rain_amount;
+  out.file = "a.nc";
   out.variable = "tp";
   for (std::size_t i = 0; i < mm.size(); ++i) out.unix_s.push_back(3600 * step_h * static_cast<double>(i));
   out.value = std::move(mm);
@@ -42,9 +43,8 @@ TEST_CASE("amounts of an hour each") {
 TEST_CASE("amounts over stated hours, whatever the step") {
   CHECK(rain_rates(amounts(3, {0, 2, 3}), {false, 1}).value == std::vector<double>{0, 2, 3});
   CHECK(rain_rates(amounts(3, {0, 3, 6}), {false, 3}).value == std::vector<double>{0, 1, 2});
-  CHECK(
-      refusal(amounts(3, {0, 2, 1}), {}).find("tp: found amounts of rain at times 3 h apart; allowed 1 h") ==
-      0);
+  CHECK(refusal(amounts(3, {0, 2, 1}), {})
+            .find("a.nc: tp: found amounts of rain at times 3 h apart; allowed 1 h") == 0);
 }
 
 TEST_CASE("bounds of time say over how long an amount fell") {
@@ -62,9 +62,8 @@ TEST_CASE("a running total gives its differences, and begins anew where it falls
 }
 
 TEST_CASE("what looks like a running total is asked about") {
-  CHECK(
-      refusal(amounts(1, rising), {}).find("tp: found amounts of rain that rise 13 times and fall 0 times") ==
-      0);
+  CHECK(refusal(amounts(1, rising), {})
+            .find("a.nc: tp: found amounts of rain that rise 13 times and fall 0 times") == 0);
   CHECK(refusal(amounts(1, rising), {false, 1}).empty());
   std::vector<double> showers;
   for (int i = 0; i < 40; ++i) showers.push_back(i % 4);  // three rises a fall

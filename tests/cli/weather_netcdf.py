@@ -156,8 +156,11 @@ new.isel(valid_time=slice(0, 20)).to_netcdf("first.nc")
 new.isel(valid_time=slice(18, 48)).to_netcdf("second.nc")
 check_atmosphere(weather(["second.nc", "first.nc"]))
 weather(["first.nc"], code=2, says="first.nc: t2m holds 2020-01-01T00:00:00Z to 2020-01-01T19:00:00Z; asked for")
-(new.isel(valid_time=slice(18, 48)) + 1).to_netcdf("other.nc")
-weather(["first.nc", "other.nc"], code=2, says="other.nc: ")
+other = new.isel(valid_time=slice(18, 48)).copy(deep=True)
+other["t2m"] += 1
+other.to_netcdf("other.nc")
+weather(["first.nc", "other.nc"], code=2,
+        says="other.nc: t2m and t2m of first.nc contradict each other at 2020-01-01T18:00:00Z: ")
 named = new[["t2m"]].rename(t2m="warmth")
 named["warmth"].attrs = {"standard_name": "air_temperature", "units": "degC"}
 named["warmth"] = named["warmth"] - 273.15
@@ -170,12 +173,12 @@ weather(["threes.nc"], code=2, says="threes.nc: found no such file")
 threes = new.isel(valid_time=slice(0, 48, 3))
 threes.to_netcdf("threes.nc")
 upto = [*ENOUGH[:-1], "2020-01-02T21:00Z"]
-weather(["threes.nc"], code=2, says="tp: found amounts of rain at times 3 h apart", usual=upto)
+weather(["threes.nc"], code=2, says="threes.nc: tp: found amounts of rain at times 3 h apart", usual=upto)
 near(weather(["threes.nc"], "--rain", "1", usual=upto)["rain_mm_h"], at(truth["tp"])[::3] * 1000, 1e-3)
 near(weather(["threes.nc"], "--rain", "3", usual=upto)["rain_mm_h"], at(truth["tp"])[::3] * 1000 / 3, 1e-3)
 total = new[["sst"]].assign(tp=(new["tp"].dims, numpy.cumsum(truth["tp"], axis=0), {"units": "m"}))
 total.to_netcdf("total.nc")
-weather(["total.nc"], code=2, says="as a running total does; allowed with --rain running")
+weather(["total.nc"], code=2, says="total.nc: tp: found amounts of rain that rise 47 times and fall 0 times, as a running total does; allowed with --rain running")
 rates = at(truth["tp"]) * 1000
 rates[0] = math.nan
 near(weather(["total.nc"], "--rain", "running")["rain_mm_h"], rates, 1e-3)

@@ -21,20 +21,22 @@ void refuse_what_looks_running(const Series& amounts) {
   }
   if (rises >= enough_rises && falls * rises_a_fall <= rises)
     refuse(
-        "{}: found amounts of rain that rise {} times and fall {} times, as a running total does; allowed "
+        "{}: {}: found amounts of rain that rise {} times and fall {} times, as a running total does; "
+        "allowed "
         "with "
         "--rain running if it is one, or --rain 1 if each is the amount of an hour",
-        amounts.variable, rises, falls);
+        amounts.file, amounts.variable, rises, falls);
 }
 
 void expect_hourly(const Series& amounts) {
   for (std::size_t i = 1; i < amounts.unix_s.size(); ++i)
     if (const double step_s = amounts.unix_s[i] - amounts.unix_s[i - 1]; step_s != hour_s)
       refuse(
-          "{}: found amounts of rain at times {:.4g} h apart; allowed 1 h, or say with --rain over how many "
+          "{}: {}: found amounts of rain at times {:.4g} h apart; allowed 1 h, or say with --rain over how "
+          "many "
           "hours each "
           "was accumulated",
-          amounts.variable, step_s / hour_s);
+          amounts.file, amounts.variable, step_s / hour_s);
 }
 
 std::vector<double> rates_of_total(const Series& total) {
