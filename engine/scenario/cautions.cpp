@@ -2,11 +2,14 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <set>
 #include <string>
 
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/scenario/document.hpp"
+#include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/resolve.hpp"
 
 namespace bide::scenario {
@@ -133,9 +136,42 @@ void routine(Cautions& c) {
           "the minimum opening is larger than all entrances together: they stay open");
 }
 
+// Of a raft that is drawn while the pack is not.
+void pack_of_drawn_raft(Cautions& c, const Uncertain& u) {
+  std::vector<Value> kinds;
+  bool pack_drawn = false;
+  const auto look = [&](const std::string& pointer, const std::vector<Value>& values) {
+    if (pointer == "/stores/pack") pack_drawn = true;
+    if (pointer == "/raft/kind") kinds.insert(kinds.end(), values.begin(), values.end());
+  };
+  for (const auto& [pointer, distribution] : u.inputs.entries) look(pointer, distribution.values);
+  for (const SharedInput& group : u.groups)
+    for (const std::string& pointer : group.pointers) look(pointer, group.distribution.values);
+  if (pack_drawn || !c.valid.raft_kind) return;
+  for (const Alternative& one : u.alternatives) {
+    const auto sets = [&](std::string_view pointer) {
+      const auto& all = one.set.entries;
+      const auto at =
+          std::find_if(all.begin(), all.end(), [&](const auto& each) { return each.first == pointer; });
+      return at == all.end() ? nullptr : &at->second;
+    };
+    if (const Value* kind = sets("/raft/kind"); kind && !sets("/stores/pack")) kinds.push_back(*kind);
+  }
+  std::set<std::string> said{""};
+  for (const Value& kind : kinds) {
+    const auto* key = std::get_if<std::string>(&kind);
+    const RaftKind* raft = key ? find_raft(*key) : nullptr;
+    if (!raft || raft == c.valid.raft_kind) continue;
+    const std::string words = pack_words(c.valid.scenario, *raft);
+    if (said.insert(words).second) c.say("/stores/pack", words);
+  }
+}
+
 void uncertain(Cautions& c) {
-  if (c.valid.scenario.uncertain)
-    c.say("/uncertain", "a single run uses the values as written and leaves this aside");
+  const std::optional<Uncertain>& u = c.valid.scenario.uncertain;
+  if (!u) return;
+  c.say("/uncertain", "a single run uses the values as written and leaves this aside");
+  pack_of_drawn_raft(c, *u);
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <charconv>
 
 #include "bide/scenario/nearest.hpp"
+#include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/write.hpp"
 
@@ -98,6 +99,10 @@ std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenar
     return Diagnostics{
         {base.file, "",
          fmt::format("the values make more than {} combinations; allowed at most that", most_versions)}};
+  const auto varies = [&](std::string_view pointer) {
+    return std::any_of(variations.begin(), variations.end(),
+                       [&](const Variation& each) { return each.pointer == pointer; });
+  };
   std::vector<ValidScenario> out;
   Diagnostics wrong;
   for (std::size_t k = 0; k < count; ++k) {
@@ -116,11 +121,17 @@ std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenar
       }
     }
     if (!placed) return wrong;
+    const bool raft_alone = base.raft_kind && varies("/raft/kind") && !varies("/stores/pack");
+    if (raft_alone) carry_own_pack(document, base.scenario);
     Validated validated = validate_document(std::move(document), name, base.folder);
-    if (const auto* refused = std::get_if<Diagnostics>(&validated))
+    if (const auto* refused = std::get_if<Diagnostics>(&validated)) {
       wrong.insert(wrong.end(), refused->begin(), refused->end());
-    else
-      out.push_back(std::move(std::get<ValidScenario>(validated)));
+      continue;
+    }
+    ValidScenario& made = out.emplace_back(std::move(std::get<ValidScenario>(validated)));
+    if (!raft_alone || made.raft_kind == base.raft_kind) continue;
+    if (std::string words = pack_words(base.scenario, *made.raft_kind); !words.empty())
+      made.cautions.push_back({name, "/stores/pack", std::move(words)});
   }
   if (!wrong.empty()) return wrong;
   return out;

@@ -117,16 +117,16 @@ inline std::vector<std::string> wrong_with(const timeline::Timeline& t, std::siz
                     std::to_string(low) + " to " + std::to_string(high));
   };
   if (t.time_s[row] < died_s) {
-    const scenario::Limits& limits = *valid.scenario.limits;
+    const scenario::Limits& limits = valid.scenario.limits;
     // A limit that is passed and left again between two checks kills nobody.
     constexpr double between_checks_K = 1, between_checks_pct = 0.5, between_checks_mOsm_kg = 5;
     within("the core", p.core_degC[row],
-           *limits.lethal_core_low_degC + *valid.scenario.crew[person].core_limit_shift_K - between_checks_K,
-           *limits.lethal_core_high_degC + between_checks_K);
+           limits.lethal_core_low_degC + valid.scenario.crew[person].core_limit_shift_K - between_checks_K,
+           limits.lethal_core_high_degC + between_checks_K);
     within("the water deficit", p.water_deficit_pct[row], -no_bound,
-           *limits.lethal_water_deficit_pct + between_checks_pct);
+           limits.lethal_water_deficit_pct + between_checks_pct);
     within("the osmolality", p.osmolality_mOsm_kg[row], 0,
-           *limits.lethal_osmolality_mOsm_kg + between_checks_mOsm_kg);
+           limits.lethal_osmolality_mOsm_kg + between_checks_mOsm_kg);
     if (!(p.metabolic_W[row] > 0)) out.push_back("somebody alive makes no heat");
   }
   // The check that finds them dead comes at most so long after. Rates are means since the row before.

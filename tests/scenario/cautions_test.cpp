@@ -73,6 +73,39 @@ TEST_CASE("weather beyond what rafts are made for, and shut openings") {
   CHECK(with("routine", "minimum_opening_m2", 0.6) == Places{"/routine/minimum_opening_m2"});
 }
 
+TEST_CASE("the pack of a raft that is drawn") {
+  // Usual packs: scenarios/catalogue/rafts.json.
+  const auto words = [](const char* pack, const json& uncertain) {
+    json scenario = test::minimal();
+    scenario["stores"]["pack"] = pack;
+    scenario["uncertain"] = uncertain;
+    std::vector<std::string> out;
+    for (const Diagnostic& each : test::valid(scenario).cautions)
+      if (each.message.rfind("another raft", 0) == 0) out.push_back(each.message);
+    return out;
+  };
+  using Words = std::vector<std::string>;
+  const auto drawn = [](json kinds) {
+    return json{{"inputs", {{"/raft/kind", {{"kind", "discrete"}, {"values", std::move(kinds)}}}}}};
+  };
+  const char* usual = "iso_9650_more_than_24_h";
+  CHECK(words(usual, drawn({"offshore_4", "offshore_8"})).empty());
+  CHECK(words(usual, drawn({"offshore_4", "solas_6", "solas_8"})) ==
+        Words{"another raft carries its own pack: solas_a in place of iso_9650_more_than_24_h"});
+  CHECK(
+      words("solas_b", drawn({"offshore_4", "offshore_8"})) ==
+      Words{"another raft keeps solas_b, which is not what offshore_4 usually carries, in place of its own, "
+            "iso_9650_more_than_24_h"});
+  json both = drawn({"offshore_4", "solas_6"});
+  both["inputs"]["/stores/pack"] = {{"kind", "discrete"}, {"values", {"solas_b", "none"}}};
+  CHECK(words(usual, both).empty());
+  const auto situation = [](const json& set) {
+    return json{{"alternatives", {{{"name", "a"}, {"weight", 1}, {"set", set}}}}};
+  };
+  CHECK(words(usual, situation({{"/raft/kind", "solas_6"}})).size() == 1);
+  CHECK(words(usual, situation({{"/raft/kind", "solas_6"}, {"/stores/pack", "solas_b"}})).empty());
+}
+
 TEST_CASE("people are lettered, never named") {
   json scenario = calm_case();
   scenario["raft"]["kind"] = "offshore_4";

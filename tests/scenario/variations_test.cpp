@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "bide/scenario/differences.hpp"
+#include "scenario/support.hpp"
 
 using namespace bide::scenario;
 
@@ -102,6 +103,46 @@ TEST_CASE("differences are resolved values, with defaults marked, and nothing th
   CHECK(at("/raft/floor_area_m2")->values[0].filled_in);
   CHECK(at("/duration_h") == nullptr);
   CHECK(at("/name") == nullptr);
+}
+
+TEST_CASE("another raft carries its own pack, unless the pack was chosen apart from the raft") {
+  // The usual pack of offshore_4 is iso_9650_more_than_24_h, of coastal_4 iso_9650_less_than_24_h, of solas_6
+  // solas_a (scenarios/catalogue/rafts.json).
+  const auto with_pack = [](const char* pack) {
+    nlohmann::json scenario = test::minimal();
+    scenario["stores"]["pack"] = pack;
+    return test::valid(scenario);
+  };
+  const auto of = [](const ValidScenario& from, std::vector<Variation> variations) {
+    return std::get<std::vector<ValidScenario>>(versions(from, std::move(variations)));
+  };
+  const auto pack_caution = [](const ValidScenario& made) {
+    std::string out;
+    for (const Diagnostic& each : made.cautions)
+      if (each.pointer == "/stores/pack") out += each.message;
+    return out;
+  };
+  const Variation rafts = variation("/raft/kind=offshore_4,coastal_4,solas_6,offshore_6");
+  const auto usual = of(with_pack("iso_9650_more_than_24_h"), {rafts});
+  CHECK(usual[0].scenario.stores.pack == "iso_9650_more_than_24_h");
+  CHECK(usual[1].scenario.stores.pack == "iso_9650_less_than_24_h");
+  CHECK(usual[2].scenario.stores.pack == "solas_a");
+  CHECK(usual[3].scenario.stores.pack == "iso_9650_more_than_24_h");
+  CHECK(pack_caution(usual[0]).empty());
+  CHECK(pack_caution(usual[2]) ==
+        "another raft carries its own pack: solas_a in place of iso_9650_more_than_24_h");
+  CHECK(pack_caution(usual[3]).empty());
+
+  const auto chosen = of(with_pack("solas_b"), {rafts});
+  for (const ValidScenario& each : chosen) CHECK(each.scenario.stores.pack == "solas_b");
+  CHECK(has(pack_caution(chosen[1]),
+            "another raft keeps solas_b, which is not what offshore_4 usually "
+            "carries, in place of its own, iso_9650_less_than_24_h"));
+
+  const auto both = of(with_pack("iso_9650_more_than_24_h"),
+                       {rafts, variation("/stores/pack=iso_9650_more_than_24_h,none")});
+  for (std::size_t i = 0; i < both.size(); ++i)
+    CHECK(both[i].scenario.stores.pack == (i % 2 == 0 ? "iso_9650_more_than_24_h" : "none"));
 }
 
 TEST_CASE("equal stores: all that the first has aboard, in place of pack and bag") {

@@ -9,6 +9,7 @@
 #include <limits>
 #include <set>
 
+#include "bide/scenario/patch.hpp"
 #include "bide/scenario/write.hpp"
 
 using namespace bide;
@@ -178,4 +179,36 @@ TEST_CASE(
            "variable"));
   CHECK(drawn.factors().size() == 1);
   CHECK(Sampler(with("{}", "variable")).factors().empty());
+}
+
+TEST_CASE("a raft that is drawn brings its own pack, unless the pack is drawn too or was chosen apart") {
+  // offshore_4 usually carries iso_9650_more_than_24_h, coastal_6 iso_9650_less_than_24_h.
+  const auto packs = [](const char* written, const std::string& uncertain) {
+    auto text = with(uncertain);
+    scenario::Node document = *text.document;
+    scenario::put(document, "/stores/pack", std::string(written));
+    const auto valid =
+        std::get<scenario::ValidScenario>(scenario::validate_document(std::move(document), "s.json", folder));
+    const Sampler sampler(valid);
+    std::set<std::string> out;
+    for (std::uint64_t k = 0; k < 16; ++k) {
+      const auto sample = std::get<scenario::ValidScenario>(sampler.scenario_of(sampler.draw(1, k)));
+      out.insert(sample.scenario.raft->kind + " " + sample.scenario.stores.pack);
+    }
+    return out;
+  };
+  using Set = std::set<std::string>;
+  const std::string raft = R"("/raft/kind": {"kind": "discrete", "values": ["offshore_4", "coastal_6"]})";
+  const std::string drawn = R"({"inputs": {)" + raft + "}}";
+  CHECK(packs("iso_9650_more_than_24_h", drawn) ==
+        Set{"offshore_4 iso_9650_more_than_24_h", "coastal_6 iso_9650_less_than_24_h"});
+  CHECK(packs("solas_b", drawn) == Set{"offshore_4 solas_b", "coastal_6 solas_b"});
+  CHECK(packs("iso_9650_more_than_24_h",
+              R"({"inputs": {)" + raft +
+                  R"(, "/stores/pack": {"kind": "discrete", "values": ["solas_b", "solas_b"]}}})") ==
+        Set{"offshore_4 solas_b", "coastal_6 solas_b"});
+  CHECK(packs("iso_9650_more_than_24_h",
+              R"({"alternatives": [{"name": "a", "weight": 1, "set": {"/raft/kind": "coastal_6"}},
+                  {"name": "b", "weight": 1, "set": {"/raft/kind": "offshore_8", "/stores/pack": "none"}}]})") ==
+        Set{"coastal_6 iso_9650_less_than_24_h", "offshore_8 none"});
 }

@@ -10,6 +10,7 @@
 
 #include "bide/constants/people.hpp"
 #include "bide/core/random.hpp"
+#include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/resolve.hpp"
 #include "bide/scenario/words.hpp"
@@ -289,6 +290,12 @@ scenario::Node Sampler::document_of(const Drawn& sample) const {
     scenario::append(root, "failures", std::move(entry));
   }
   for (const Setting& setting : sample.of_alternative) put(setting);
+  const auto puts = [&](std::string_view pointer) {
+    const auto here = [&](const Setting& setting) { return setting.pointer == pointer; };
+    return std::any_of(sample.settings.begin(), sample.settings.end(), here) ||
+           std::any_of(sample.of_alternative.begin(), sample.of_alternative.end(), here);
+  };
+  if (puts("/raft/kind") && !puts("/stores/pack")) scenario::carry_own_pack(root, written_);
   return root;
 }
 
