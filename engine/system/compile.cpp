@@ -8,6 +8,7 @@
 #include "bide/constants/open.hpp"
 #include "bide/system/compiled.hpp"
 #include "bide/system/crew_order.hpp"
+#include "bide/system/levels.hpp"
 
 namespace bide::system {
 
@@ -100,15 +101,6 @@ void set_posture(scenario::InWater what, RaftBuild<double>& r) {
   }
 }
 
-Levels<double> common_levels(const scenario::Limits& in) {
-  Levels<double> out{};
-  for (std::size_t i = 0; i < level_count; ++i) {
-    const double stated = limits[i].stated != nullptr ? in.*limits[i].stated : limits[i].level;
-    out.by_limit[i] = stated * quantities[limits[i].of].per_stated;
-  }
-  return out;
-}
-
 std::vector<Member> crew_of(const scenario::ValidScenario& v) {
   std::vector<Member> crew;
   for (std::size_t i = 0; i < v.scenario.crew.size(); ++i) {
@@ -138,6 +130,15 @@ double take_crew(const std::vector<Member>& crew, Compiled<double>& c) {
 }
 
 }  // namespace
+
+Levels<double> common_levels(const scenario::Limits& stated) {
+  Levels<double> out{};
+  for (std::size_t i = 0; i < level_count; ++i) {
+    const double level = limits[i].stated != nullptr ? stated.*limits[i].stated : limits[i].level;
+    out.by_limit[i] = level * quantities[limits[i].of].per_stated;
+  }
+  return out;
+}
 
 Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record& weather) {
   Compiled<double> c;

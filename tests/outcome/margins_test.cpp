@@ -39,6 +39,23 @@ TEST_CASE("a margin is the most of the way from a well person to the limit, whil
   CHECK(used(all, system::Limit::able_water_deficit, 0) == doctest::Approx(1.5));
 }
 
+TEST_CASE("margins of hunger go from what the person had at the start") {
+  const scenario::ValidScenario scenario = test::valid_scenario(1, true);
+  timeline::Timeline timeline = test::synthetic_timeline(1, true);
+  auto& person = timeline.persons[0];
+  const std::size_t n = timeline.time_s.size();
+  // From 21 kg of fat to 6: 15 of the 20 kg to the limit of 1 kg (constants/fuel.hpp).
+  person.fat_kg.assign(n, 21);
+  person.fat_kg[2] = 6;
+  // From 10 kg of protein to 9: 10 % of it is used.
+  person.protein_kg.assign(n, 10);
+  person.protein_kg[2] = 9;
+  const auto all = outcome::margins(timeline, outcome::read_outcome(timeline, scenario), scenario);
+  CHECK(used(all, system::Limit::lethal_fat, 0) == doctest::Approx(0.75));
+  CHECK(used(all, system::Limit::lethal_protein, 0) ==
+        doctest::Approx(10 / constants::lethal_protein_loss_pct.value));
+}
+
 TEST_CASE("without a cabin there is no margin of its air") {
   const scenario::ValidScenario scenario = test::valid_scenario(1, false);
   timeline::Timeline timeline = test::synthetic_timeline(1, false);

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "bide/core/people.hpp"
-#include "bide/outcome/cause.hpp"
 #include "bide/outcome/margins.hpp"
 #include "bide/report/run/run_parts.hpp"
 
@@ -11,8 +10,9 @@ namespace bide::report::pages {
 namespace {
 
 std::string title_of(system::Limit limit) {
-  const bool lethal = system::row_of(limit).meaning == system::Meaning::lethal;
-  return fmt::format("{}: {}", lethal ? "alive" : "able", outcome::short_cause(limit));
+  const system::LimitRow& row = system::row_of(limit);
+  const bool lethal = row.meaning == system::Meaning::lethal, hunger = row.of >= system::quantity::fat;
+  return fmt::format("{}: {}", lethal ? "alive" : "able", hunger ? row.clause : row.cause);
 }
 
 }  // namespace
@@ -22,9 +22,8 @@ html::Section margins_section(const Material& m) {
   html::Chart chart;
   chart.title = "The most of the way to each limit";
   chart.sentence =
-      "How far each person came, at the worst moment while alive, from the value of a well person (0) to "
-      "each "
-      "limit (100).";
+      "How far each person came, at the worst moment while alive, from the value of a well person, or "
+      "from the body fat at the start (0), to each limit (100).";
   chart.x = {"limit"};
   chart.y = {"of the way to the limit", "%", true};
   const std::vector<outcome::Margin> all = outcome::margins(m.timeline, m.outcome, m.scenario);
