@@ -7,6 +7,7 @@
 #include <set>
 
 #include "bide/climate/month.hpp"
+#include "bide/constants/routine.hpp"
 #include "bide/scenario/resolve.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "scenario/support.hpp"
@@ -98,6 +99,18 @@ TEST_CASE("SOLAS signals and gear by raft size") {
   CHECK(count("solas_25", "solas_a", ItemRole::protective_aid) == 3);
   // Six doses a person.
   CHECK(count("solas_12", "solas_a", ItemRole::seasick_medicine) == 72);
+}
+
+TEST_CASE("a dose against seasickness lasts until the next is given") {
+  // Doses are counted and given at one interval (constants/routine.hpp), whatever tablet they are.
+  int kinds = 0;
+  for (const ItemKind& item : catalogue().items)
+    if (item.role == ItemRole::seasick_medicine) {
+      CAPTURE(item.key);
+      CHECK(item.hours == bide::constants::medicine_interval_h.value);
+      ++kinds;
+    }
+  CHECK(kinds > 0);
 }
 
 TEST_CASE("extras add up and the expired are set apart") {
