@@ -112,16 +112,17 @@ TEST_CASE("a warmer sea is never a colder cabin in calm dark") {
   }
 }
 
-TEST_CASE("more water aboard never makes anybody thirsty earlier") {
+TEST_CASE("more water aboard never makes anybody thirstier") {
   const std::uint64_t all = scenarios() / 10;
   for (std::uint64_t k = 0; k < all; ++k) {
     CAPTURE(k);
     const auto made = test::any_scenario(Mode::ordinary, seed + 2, k);
     if (!made || !made->valid.scenario.raft) continue;
-    // A low limit, so that it is passed within a short run.
+    // From the start everybody is given what thirst or a large ration asks for, so that water runs out.
     nlohmann::json file = made->file;
     file["duration_h"] = 24;
-    file["limits"] = {{"able_water_deficit_pct", 2}};
+    file["rationing"] = {{"rule", "by_thirst"}};
+    if (k % 2 == 0) file["rationing"] = {{"rule", "fixed_per_day"}, {"water_L_per_day", 3}};
     nlohmann::json more = file;
     more["stores"]["extra"].push_back({{"kind", "water_L"}, {"quantity", 2}});
     const auto little_valid = scenario::validate_text(file.dump(), "generated.json", ".");
@@ -135,11 +136,10 @@ TEST_CASE("more water aboard never makes anybody thirsty earlier") {
     for (std::size_t p = 0; p < little->timeline.persons.size(); ++p) {
       const auto& before = little->timeline.persons[p].water_deficit_pct;
       const auto& after = much->timeline.persons[p].water_deficit_pct;
-      const auto first = [](const std::vector<double>& deficit) {
-        return std::find_if(deficit.begin(), deficit.end(), [](double value) { return value > 2; }) -
-               deficit.begin();
-      };
-      CHECK(first(after) >= first(before));
+      // Drinks at other times come out again at other times: 0.05 was found in one of 200.
+      constexpr double a_little_pct = 0.1;
+      REQUIRE(before.size() == after.size());
+      for (std::size_t i = 0; i < before.size(); ++i) CHECK(after[i] <= before[i] + a_little_pct);
     }
   }
 }
