@@ -91,8 +91,8 @@ inline T fat_flow_L_h(T basal, T unconstricted) {
   return basal * unconstricted;
 }
 
-// Factor of a node's own temperature on its resting flow: tissue that cools needs less oxygen and is given
-// less blood, by Q10 (Fiala 1999: metabolism and with it flow). It acts as fast as the tissue cools, over
+// Factor of a node's own temperature on its resting heat and flow: tissue that cools makes less heat, needs
+// less oxygen and is given less blood, by Q10 (Fiala 1999). It acts as fast as the tissue cools, over
 // hours in a limb, and knows nothing of the medium. Nothing above the set point: warm muscle is not in this.
 // @param tissue_degC   temperature of the node, degC
 // @param setpoint_degC its temperature in the neutral state, degC

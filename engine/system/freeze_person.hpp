@@ -23,7 +23,8 @@ namespace own = body::at;  // places in a person's block
 // Heat made beyond the basal rate, W.
 template <class T>
 struct Effort {
-  T basal_factor, work_W, shivering_W, relative_shivering;
+  std::array<T, body::segment_count> basal_factor;  // of each segment's tissue
+  T basal_W, work_W, shivering_W, relative_shivering;
 };
 
 // Core temperature as laws published for a normal core of 37 degC take it.
@@ -47,9 +48,17 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
   using namespace constants;
   Effort<T> e;
   const T lost_tissue = (b.fat_kg - y[own::fat_mass]) + (b.protein_kg - y[own::protein_mass]);
-  e.basal_factor =
+  const T resting =
       h.living * body::starved_basal_factor(lost_tissue, b.mass_kg) *
       (T(awake_rest_factor.value) - T(awake_rest_factor - asleep_factor) * sleep_depth(h, around.time_s));
+  e.basal_W = T(0);
+  for (int s = 0; s < body::segment_count; ++s) {
+    // By the temperature inside, where nearly all of a segment's heat is made.
+    e.basal_factor[s] =
+        resting * body::cold_tissue_factor(y[own::node(s, body::core)], b.setpoint_degC[s][body::core]);
+    for (int l = 0; l < body::tissue_count; ++l) e.basal_W += e.basal_factor[s] * b.basal_W[s][l];
+  }
+  e.basal_W += e.basal_factor[body::hands] * b.finger_basal_W;
   const T swimming_W = h.in_water * h.able * raft.swims * T(swimming_met - resting_met) * b.basal_total_W *
                        T(awake_rest_factor.value);
   e.work_W = h.living * (h.labour_W + swimming_W);
@@ -109,12 +118,12 @@ inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Su
   const T sun_W_m2 = sun_W / lit;
   for (int s = 0; s < segment_count; ++s) {
     const T on = s == hands || s == feet ? T(0) : T(sun_W_m2 * b.area_m2[s]);
-    for (int l = 0; l < tissue_count; ++l) c.source_W[s][l] = e.basal_factor * b.basal_W[s][l];
+    for (int l = 0; l < tissue_count; ++l) c.source_W[s][l] = e.basal_factor[s] * b.basal_W[s][l];
     c.source_W[s][muscle] += b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W;
     c.source_W[s][skin] += on * (T(1) - b.covered[s]);
     c.source_W[s][clothing] = on * b.covered[s];
   }
-  c.finger_source_W = e.basal_factor * b.finger_basal_W;
+  c.finger_source_W = e.basal_factor[hands] * b.finger_basal_W;
   c.source_W[trunk][core] -= c.breath_dry_W + c.breath_latent_W;
   c.floor_degC = around.sea_degC;
   c.tube_degC = around.tube_degC;
@@ -249,7 +258,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   constexpr double W_per_kW = 1000;
   const Effort<T> e = effort(b, compiled.raft, h, y, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)), around);
   c.shivering_W = e.shivering_W;
-  c.metabolic_W = b.basal_total_W * e.basal_factor + e.work_W + e.shivering_W;
+  c.metabolic_W = e.basal_W + e.work_W + e.shivering_W;
   c.breath_dry_W = breath_dry_W(c.metabolic_W, around.air_degC);
   c.breath_latent_W =
       breath_latent_W(c.metabolic_W, vapour_pressure_Pa(around.vapour_kg_m3, around.air_degC));
