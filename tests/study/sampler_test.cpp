@@ -136,7 +136,7 @@ TEST_CASE("one alternative holds: in the water there is no raft") {
   const auto water = sampler.at({0.5, 0.5, 0.5, 0.8});
   CHECK(water.alternative == "in the water");
   CHECK_FALSE(std::get<scenario::ValidScenario>(sampler.scenario_of(water)).scenario.raft.has_value());
-  const auto raft = sampler.at({0.25, 0.5, 0.6, 0.7});
+  const auto raft = sampler.at({0.25, 0.5, 0.9, 0.7});
   const auto valid = std::get<scenario::ValidScenario>(sampler.scenario_of(raft));
   CHECK(valid.scenario.raft->canopy_heat_loss_position == 0.25);
   CHECK(valid.scenario.model.shivering_endurance == scenario::ShiveringEndurance::never_tires);
