@@ -105,8 +105,8 @@ TEST_CASE("a warmer sea is never a colder cabin in calm dark") {
     const auto cold = run(std::get<scenario::ValidScenario>(validated)), warm = run(valid_of(warmer));
     REQUIRE(cold.has_value() == warm.has_value());
     if (!cold) continue;
-    // Who shivers in the colder one warms the air a little, in open rafts by a thousandth of a kelvin.
-    constexpr double by_shivering_K = 2e-3;
+    // Who shivers in the colder one warms the air a little, in open rafts by a few thousandths of a kelvin.
+    constexpr double by_shivering_K = 5e-3;
     for (std::size_t i = 0; i < cold->timeline.inside_air_degC.size(); ++i)
       CHECK(warm->timeline.inside_air_degC[i] >= cold->timeline.inside_air_degC[i] - by_shivering_K);
   }

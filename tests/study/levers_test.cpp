@@ -61,8 +61,15 @@ TEST_CASE("a gain is the hours between two times, and a bound where one is beyon
   CHECK_FALSE(study::gain_of(50 * hour_s, 51 * hour_s, h).told_apart);
 }
 
+// Frost, entrances open, and shivering that gives out: cold ends it within a day.
+const Changes bitter = {{"/model/shivering_endurance", std::string("gives_out")},
+                        {"/weather/air_temperature_degC", -5.0},
+                        {"/weather/water_temperature_degC", 0.0},
+                        {"/routine/opening_fraction_day", 1.0},
+                        {"/routine/opening_fraction_night", 1.0}};
+
 TEST_CASE("a lever that helps in the cold and harms in the heat is shown to") {
-  const LeverTried cold = of(tried("cold_sea_wet_floor_flat.json"), "protective_aids");
+  const LeverTried cold = of(tried("cold_sea_wet_floor_flat.json", bitter), "protective_aids");
   CHECK(study::direction(cold) == 1);
   const auto heat = tried("tropics_little_water.json");
   CHECK(study::direction(of(heat, "protective_aids")) == -1);
