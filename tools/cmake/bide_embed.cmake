@@ -10,6 +10,7 @@ if(CMAKE_SCRIPT_MODE_FILE)
     string(REGEX REPLACE "([0-9a-f][0-9a-f])" "\\\\x\\1" content "${content}")
     file(WRITE "${OUTPUT}"
       "#include <string_view>\n"
+      "#pragma GCC diagnostic ignored \"-Woverlength-strings\"\n"
       "namespace ${NAMESPACE} {\n"
       "extern const std::string_view ${STEM};\n"
       "const std::string_view ${STEM}(\"${content}\", ${bytes});\n"
