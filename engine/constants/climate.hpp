@@ -51,6 +51,10 @@ inline constexpr Sourced steadiest_wind{
     0.2,
     0.3};
 
+inline constexpr Sourced no_prevailing_direction{
+    0.798, "-", "", "spread of a component over the mean speed of a Rayleigh law, sqrt(2/pi), rounded up",
+    Trust::derived};
+
 inline constexpr std::array zones{
     zone(-75, 0.9, 0.25, 3.0), zone(-65, 1.8, 0.25, 2.5), zone(-55, 2.7, 0.20, 2.3),
     zone(-45, 2.9, 0.15, 2.1), zone(-35, 2.5, 0.09, 1.7), zone(-25, 2.0, 0.05, 1.2),

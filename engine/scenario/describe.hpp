@@ -7,6 +7,7 @@
 // measured.
 #pragma once
 
+#include "bide/constants/climate.hpp"
 #include "bide/constants/limits.hpp"
 #include "bide/scenario/describe_uncertain.hpp"
 #include "bide/scenario/field.hpp"
@@ -68,9 +69,9 @@ void describe(As<Weather>, V&& v) {
     number("warmest_hour_local_h", "h", 0, 24, by_rule("14 for daily_cycle and variable, else unused"),
            "Local solar time of the day's highest air temperature."));
   v(&W::wind_spread_fraction,
-    number(
-        "wind_spread_fraction", "1", 0, 0.798, by_rule("0.798 for variable, else unused"),
-        "Spread of each component of the wind over the mean speed; 0.798 without a prevailing direction."));
+    number("wind_spread_fraction", "1", 0, constants::no_prevailing_direction.value,
+           by_rule("without a prevailing direction for variable, else unused"),
+           "Spread of each component of the wind over the mean speed; most without a prevailing direction."));
   v(&W::air_temperature_spread_K,
     number("air_temperature_spread_K", "K", 0, 10, by_rule("by latitude for variable, else unused"),
            "Standard deviation of the hourly air temperature, the daily cycle apart."));

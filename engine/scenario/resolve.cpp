@@ -75,9 +75,9 @@ void fill_weather(Filler fill, Weather& weather, double latitude_deg) {
     if (weather.kind != WeatherKind::constant)
       fill.rule(weather.warmest_hour_local_h, "warmest_hour_local_h", warmest_local_h);
     if (!varies) return;
-    constexpr double open_sea_swing_K = 0.5, no_prevailing_direction = 0.798;
+    constexpr double open_sea_swing_K = 0.5;
     fill.rule(weather.air_temperature_swing_K, "air_temperature_swing_K", open_sea_swing_K);
-    fill.rule(weather.wind_spread_fraction, "wind_spread_fraction", no_prevailing_direction);
+    fill.rule(weather.wind_spread_fraction, "wind_spread_fraction", constants::no_prevailing_direction.value);
     fill.rule(weather.air_temperature_spread_K, "air_temperature_spread_K",
               climate::by_latitude(&constants::Zone::air_temperature_spread_K, latitude_deg));
     fill.rule(weather.rain_hours_fraction, "rain_hours_fraction",

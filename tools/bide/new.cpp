@@ -180,9 +180,8 @@ void put_weather(scenario::Node& document, const Answers& answers,
   put_one("cloud_cover_fraction", std::nullopt, m.cloud_cover_fraction);
   put_one("pressure_hPa", std::nullopt, m.pressure_hPa);
   if (answers.weather != word(scenario::WeatherKind::variable)) return;
-  constexpr double no_prevailing_direction = 0.798;  // the largest spread of a component over the mean speed
   put_one("wind_spread_fraction", std::nullopt,
-          std::min(m.wind_spread_m_s / m.wind_speed_m_s, no_prevailing_direction));
+          std::min(m.wind_spread_m_s / m.wind_speed_m_s, constants::no_prevailing_direction.value));
   put_one("air_temperature_spread_K", std::nullopt, m.air_temperature_spread_K);
   put_one("rain_mm_h", std::nullopt, m.rain_mm_h);
   put_one("rain_hours_fraction", std::nullopt, m.rain_share);
