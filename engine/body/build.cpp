@@ -127,6 +127,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.beyond_shivering_peak_trial = beyond_shivering_peak_trial(p.mass_kg, p.height_m, p.age_years) ? 1 : 0;
   b.shivering_factor = shivering_age_factor(p.age_years) * p.shivering_drive_factor;
   b.sweat_factor = sweat_age_factor(p.age_years) * p.sweat_factor;
+  b.least_wettedness = constants::least_wettedness;
   b.core_limit_shift_K = p.core_limit_shift_K;
   b.dilatation_age_factor = dilatation_age_factor(p.age_years);
   b.greatest_urine_osmolality_mOsm_kg = greatest_urine_osmolality_mOsm_kg(p.age_years);

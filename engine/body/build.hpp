@@ -35,6 +35,7 @@ struct Build {
   T shivering_shift_K;                           // of the core threshold, after too little sleep
   T shivering_ceiling_W, shivering_sustained_W;  // above rest
   T shivering_factor, sweat_factor;              // by age and person
+  T least_wettedness;  // of the skin: share that evaporates like water without sweat
   T dilatation_age_factor;
   T beyond_shivering_peak_trial;  // 1: outside the group on which the ceiling was measured
   T greatest_urine_osmolality_mOsm_kg;

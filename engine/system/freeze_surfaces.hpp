@@ -211,7 +211,7 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
                       to_wet_cloth * positive_part(T(skin_saturation - cloth_saturation));
   const T sweat_kg_s = sweat_W * worn.per_latent_heat_kg_J;
   constexpr double tiny_kg_s = 1e-15;
-  const T least(constants::least_wettedness.value);
+  const T least = b.least_wettedness;
   const T wettedness = least + (T(1) - least) * smaller(T(sweat_kg_s / (most_kg_s + T(tiny_kg_s))), T(1));
   skin_side.evaporation_m3_s = wettedness * dry_path;
   out.distillation_m3_s[s] = wettedness * to_wet_cloth;
@@ -238,8 +238,7 @@ inline void freeze_finger(const body::Build<T>& b, const T* x, const Surrounding
   f.to_sea = b.finger_area_m2 * under *
              ((T(1) - c.covered) * in_water_W_m2K +
               c.covered * cabin::immersed_W_m2K(b.immersed_insulation_m2K_W, in_water_W_m2K));
-  f.evaporation_m3_s =
-      exposed * (T(1) - c.covered) * T(constants::least_wettedness.value) * film.transfer_m_s;
+  f.evaporation_m3_s = exposed * (T(1) - c.covered) * b.least_wettedness * film.transfer_m_s;
 }
 
 }  // namespace bide::system

@@ -12,6 +12,8 @@ namespace bide::validation {
 
 namespace {
 
+thread_local std::function<void(system::Compiled<double>&)> altered;
+
 bool multiple_of(double t_s, double every_s) {
   constexpr double same_s = 1e-3;
   return every_s > 0 && std::abs(t_s - every_s * std::round(t_s / every_s)) < same_s;
@@ -44,6 +46,14 @@ struct Keep {
 
 }  // namespace
 
+Altered::Altered(std::function<void(system::Compiled<double>&)> change) {
+  altered = std::move(change);
+}
+
+Altered::~Altered() {
+  altered = nullptr;
+}
+
 std::vector<double> Run::rates(std::size_t from, std::size_t to) const {
   const Sample &a = samples.at(from), &b = samples.at(to);
   std::vector<double> out(a.x.size());
@@ -64,6 +74,7 @@ Run run_case(const std::string& scenario_json, double every_s,
   if (std::holds_alternative<scenario::Diagnostics>(loaded)) throw std::runtime_error("weather refused");
   const auto& weather = std::get<weather::Record>(loaded);
   Run run{system::compile(valid, weather), {}};
+  if (altered) altered(run.compiled);
   if (prepare) prepare(run.compiled);
   const system::Forcings<double> forcings(weather);
   system::System<double> system(run.compiled, forcings);

@@ -24,6 +24,16 @@ struct Run {
   std::vector<double> rates(std::size_t from,
                             std::size_t to) const;  // mean slope of every entry between two samples
 };
+// While it lives, every run_case of its thread has its compiled numbers changed before it starts, and before
+// the case's own `prepare`: the whole comparison under another set of numbers.
+class Altered {
+ public:
+  explicit Altered(std::function<void(system::Compiled<double>&)> change);
+  ~Altered();
+  Altered(const Altered&) = delete;
+  Altered& operator=(const Altered&) = delete;
+};
+
 // What person 0 swallows beside what the scenario hands out, at the start and then every `every_s` seconds (a
 // multiple of the output interval).
 struct Drink {

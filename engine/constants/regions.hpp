@@ -1,0 +1,80 @@
+// Regions of conditions, by which the comparison's left-out studies are counted, and what counts as near a
+// study.
+//
+// Validity: these bounds sort results and size their ranges; they never enter the physics.
+#pragma once
+
+#include "bide/core/sourced.hpp"
+
+namespace bide::constants {
+
+enum class Medium { water, air };          // air: a room, a raft, the open
+enum class Dress { bare, clothed, suit };  // bare: shorts, a swimsuit or less
+enum Region : int { cold_water, cool_water, cold_air, mild_air, warm_air, region_count };
+inline constexpr const char* region_names[region_count] = {"cold water", "cool water", "cold air", "mild air",
+                                                           "warm air"};
+
+// What surrounds a person, and who they are.
+struct Conditions {
+  Medium medium = Medium::air;
+  double degC = 22;  // of the water, or of air and walls
+  Dress dress = Dress::clothed;
+  double hours = 1, fat_pct = 20, age_years = 30;
+};
+
+inline constexpr Sourced cool_water_from_degC{
+    18, "degC", "", "between the studies at 5 to 17 and at 18 to 29 degC", Trust::judgement, 15, 20};
+inline constexpr Sourced mild_air_from_degC{
+    13, "degC", "", "between the studies at 0 to 12 and at 15 to 26 degC", Trust::judgement, 12, 15};
+inline constexpr Sourced warm_air_from_degC{
+    27,
+    "degC",
+    "",
+    "about where an unclothed person at rest makes no heat against the cold",
+    Trust::judgement,
+    26,
+    29};
+
+// Dry insulation over the whole body below which a person counts as bare.
+inline constexpr Sourced bare_below_m2K_W{
+    0.031, "m2 K/W", "", "0.2 clo: between walking shorts, 0.08, and light clothes, 0.36", Trust::judgement,
+    0.02,  0.05};
+
+// A study is near when medium and dress are the same and none of these is passed.
+inline constexpr Sourced near_K{
+    5, "K", "", "skin and heat made move by about their half-interval", Trust::judgement, 3, 8};
+inline constexpr Sourced near_times_hours{
+    3, "-", "", "as many times longer than the study; a shorter stay lies inside it", Trust::judgement, 2, 5};
+inline constexpr Sourced near_fat_pct{8, "%", "", "two steps of a table of fatness", Trust::judgement, 5, 10};
+inline constexpr Sourced near_age_years{
+    15, "years", "", "a decade and a half of an adult's life", Trust::judgement, 10, 20};
+// Where no study is near.
+inline constexpr Sourced far_wider{
+    2,
+    "-",
+    "",
+    "error on conditions unlike the rows over that on left-out rows: 2 to 2.5 over 1.0 to 1.5",
+    Trust::judgement,
+    1.3,
+    2.5};
+
+// Place of each of three independent errors at which together they are at the 5th of a hundred: the normal
+// share below -1.645 / sqrt(3).
+inline constexpr Sourced errors_together_position{0.171, "-", "", "arithmetic", Trust::derived};
+// No factor goes beyond it, either way: the judge's surface is fitted within, and the widths were sized so.
+inline constexpr Sourced error_farthest_factor{
+    2.5,
+    "-",
+    "",
+    "the largest single errors of heat made that left-out studies show are 2 to 3",
+    Trust::judgement,
+    2,
+    4};
+// Power of the factor of shivering by which resting heat goes along.
+inline constexpr Sourced error_at_rest{
+    0.36, "-", "", "spread of resting heat over that of shivering, 0.09 / 0.25 (people.hpp)", Trust::derived};
+// An error's range ends there, as a share of its normal distribution at each side.
+inline constexpr Sourced errors_end{0.01,  "-", "", "one in a hundred at each end", Trust::judgement,
+                                    0.001, 0.05};
+
+}  // namespace bide::constants
