@@ -35,6 +35,7 @@ ErrorFactors factors_at(const ErrorPositions& positions, const constants::Condit
 void apply(const ErrorFactors& f, Build<double>& b) {
   b.shivering_factor *= f.heat_made;
   b.shivering_ceiling_W *= f.heat_made;
+  b.shivering_sustained_W *= f.heat_made;
   const double at_rest = std::pow(f.heat_made, constants::error_at_rest);
   for (auto& segment : b.basal_W)
     for (double& each : segment) each *= at_rest;

@@ -10,7 +10,7 @@
 namespace bide::body {
 
 struct ErrorFactors {
-  double heat_made = 1;             // shivering, its ceiling, and (less) resting heat
+  double heat_made = 1;             // shivering, its ceiling, what can be kept up, and (less) resting heat
   double tissue_conductance = 1;    // between the layers of every segment
   double clothing_conductance = 1;  // of what is worn, in air and in water
   double water_loss = 1;            // sweat, and vapour through skin that does not sweat

@@ -1,8 +1,12 @@
 #include "bide/outcome/evidence.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
+#include "bide/body/region.hpp"
 #include "bide/constants/evidence.hpp"
+#include "bide/constants/left_out.hpp"
 
 namespace bide::outcome {
 namespace {
@@ -113,6 +117,8 @@ std::string_view to_string(Grade grade) {
   switch (grade) {
     case Grade::checked:
       return "checked";
+    case Grade::biased:
+      return "biased";
     case Grade::extrapolated:
       return "extrapolated";
     case Grade::no_data:
@@ -121,6 +127,32 @@ std::string_view to_string(Grade grade) {
   return "no data";
 }
 
+namespace {
+
+// How studies of the region were forecast without themselves.
+void add_bias(const constants::Conditions& at, Evidence& evidence) {
+  const constants::Region region = body::region_of(at);
+  const constants::LeftOut& left_out = constants::left_out[region];
+  const auto add = [&](const char* what, double low, double high, const char* against, int rows) {
+    evidence.grade = std::max(evidence.grade, Grade::biased);
+    evidence.passed.push_back(
+        {fmt::format("{} in {}: {:.2g} to {:.2g} {}", what, constants::region_names[region], low, high,
+                     against),
+         fmt::format("the middle half of {} measurements that the model is not fitted to", rows)});
+  };
+  const constants::Bias &heat = left_out.heat_made, &core = left_out.core;
+  if (heat.biased)
+    add(heat.low > 1 ? "the model makes too much heat" : "the model makes too little heat", heat.low,
+        heat.high, "times what was measured", heat.rows);
+  if (core.biased && core.low > 0)
+    add("the model keeps the core too warm", core.low, core.high, "K above what was measured", core.rows);
+  if (core.biased && core.high < 0)
+    add("the model lets the core fall too far", -core.high, -core.low, "K below what was measured",
+        core.rows);
+}
+
+}  // namespace
+
 Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& flags) {
   Evidence evidence;
   for (const Rule& rule : rules) {
@@ -128,6 +160,7 @@ Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& 
     evidence.grade = std::max(evidence.grade, rule.grade);
     evidence.passed.push_back({rule.passed, rule.reason});
   }
+  if ((topic & of_body) != 0 && facts.at) add_bias(*facts.at, evidence);
   for (const std::string& flag : flags) {
     evidence.grade = std::max(evidence.grade, Grade::extrapolated);
     evidence.passed.push_back({flag, "a published correlation was used outside its range"});

@@ -5,16 +5,19 @@
 // constants/evidence.hpp; the whole table of rules is in evidence.cpp.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "bide/constants/regions.hpp"
 #include "bide/system/limits.hpp"
 
 namespace bide::outcome {
 
-enum class Grade { checked, extrapolated, no_data };
-std::string_view to_string(Grade);  // "checked", "extrapolated", "no data"
+// biased: studies like this were measured, and the model misses them one way.
+enum class Grade { checked, biased, extrapolated, no_data };
+std::string_view to_string(Grade);  // "checked", "biased", "extrapolated", "no data"
 
 struct Passed {
   std::string limit;   // which limit of the data was passed, in plain words
@@ -40,6 +43,7 @@ enum Topic : unsigned {
 // Extremes and sums from the start to the time of the result.
 struct Facts {
   double hours = 0;
+  std::optional<constants::Conditions> at;  // mean surroundings and who the person is; empty: the cabin
   bool in_raft = true;
   bool under_canopy = true;
   // The person; neutral when the cabin is judged.

@@ -1,9 +1,11 @@
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 #include "bide/constants/evidence.hpp"
 #include "bide/core/units.hpp"
 #include "bide/outcome/outcome.hpp"
+#include "bide/system/conditions.hpp"
 
 namespace bide::outcome {
 namespace {
@@ -15,11 +17,31 @@ double or_else(const std::optional<Extreme>& extreme, double otherwise) {
   return extreme ? extreme->value : otherwise;
 }
 
+// Mean of what was around the person until then: water of those who reach no raft, air inside of the others.
+constants::Conditions conditions_until(const Timeline& timeline, const scenario::Person& person,
+                                       constants::Dress dress, double until_s) {
+  using constants::Medium;
+  constants::Conditions at;
+  at.medium = timeline.in_raft ? Medium::air : Medium::water;
+  at.dress = dress;
+  at.hours = until_s / hour_s;
+  at.fat_pct = *person.body_fat_pct;
+  at.age_years = person.age_years;
+  const auto& degC = timeline.in_raft ? timeline.inside_air_degC : timeline.sea_degC;
+  double sum_degC = 0;
+  int count = 0;
+  for (std::size_t i = 0; i < degC.size() && timeline.time_s[i] <= until_s; ++i)
+    if (std::isfinite(degC[i])) sum_degC += degC[i], ++count;
+  if (count > 0) at.degC = sum_degC / count;
+  return at;
+}
+
 Facts facts_until(const Timeline& timeline, const PersonSeries& series, const scenario::Person& person,
-                  bool under_canopy, double until_s) {
+                  constants::Dress dress, bool under_canopy, double until_s) {
   const auto& t = timeline.time_s;
   Facts facts;
   facts.hours = until_s / hour_s;
+  facts.at = conditions_until(timeline, person, dress, until_s);
   facts.in_raft = timeline.in_raft;
   facts.under_canopy = under_canopy;
   facts.age_years = person.age_years;
@@ -40,7 +62,7 @@ Facts facts_until(const Timeline& timeline, const PersonSeries& series, const sc
 }
 
 PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenario::Person& person,
-                          bool under_canopy) {
+                          constants::Dress dress, bool under_canopy) {
   const PersonSeries& series = timeline.persons[i];
   const timeline::Fate& fate = timeline.fates[i];
   const auto& t = timeline.time_s;
@@ -59,13 +81,13 @@ PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenari
   out.next_limit = fate.next_cause;
   out.next_margin_fraction = fate.nearest_margin_fraction;
 
-  Facts facts = facts_until(timeline, series, person, under_canopy, able_s);
+  Facts facts = facts_until(timeline, series, person, dress, under_canopy, able_s);
   out.hands_evidence = judge(topic_hands, facts, timeline.flags);
   facts.cause = out.able.limit;
   out.able.evidence = judge(topic_able, facts, timeline.flags);
   out.able_h = able_s / hour_s;
 
-  facts = facts_until(timeline, series, person, under_canopy, alive_s);
+  facts = facts_until(timeline, series, person, dress, under_canopy, alive_s);
   facts.cause = out.alive.limit;
   out.alive.evidence = judge(topic_alive, facts, timeline.flags);
   out.urine_kg = value_at(t, series.urine_kg_total, alive_s).value_or(0);
@@ -130,7 +152,8 @@ Outcome read_outcome(const timeline::Timeline& timeline, const scenario::ValidSc
   std::vector<std::optional<double>> able_s, alive_s;
   std::vector<Evidence> able, alive, hands, thirst;
   for (std::size_t i = 0; i < crew.size(); ++i) {
-    outcome.persons.push_back(read_person(timeline, i, crew[i], under_canopy));
+    const constants::Dress dress = system::dress_of(*scenario.ensembles[i]);
+    outcome.persons.push_back(read_person(timeline, i, crew[i], dress, under_canopy));
     const PersonOutcome& person = outcome.persons.back();
     able_s.push_back(person.able.at_s);
     alive_s.push_back(person.alive.at_s);
@@ -139,7 +162,7 @@ Outcome read_outcome(const timeline::Timeline& timeline, const scenario::ValidSc
     hands.push_back(person.hands_evidence);
     const double until_s = person.alive.at_s.value_or(timeline.horizon_s);
     thirst.push_back(judge(topic_thirst,
-                           facts_until(timeline, timeline.persons[i], crew[i], under_canopy, until_s),
+                           facts_until(timeline, timeline.persons[i], crew[i], dress, under_canopy, until_s),
                            timeline.flags));
     if (outcome.driest_person < 0 ||
         person.worst_water_deficit_pct >

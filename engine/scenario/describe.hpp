@@ -301,6 +301,18 @@ void describe(As<Model>, V&& v) {
     word_of("shivering_endurance", otherwise_word("tires"),
             "What exhaustion leaves of shivering: what can be kept up for days (tires), all (never_tires) or "
             "nothing (gives_out); nobody has measured beyond 6.5 h."));
+  v(&Model::heat_made_position,
+    number("heat_made_position", "1", 0, 1, otherwise(0.5),
+           "Where in the range of the model's error of heat made by shivering: 0 least, 0.5 as computed."));
+  v(&Model::tissue_conductance_position,
+    number("tissue_conductance_position", "1", 0, 1, otherwise(0.5),
+           "Where in the range of the model's error of conductance between tissues: 0 least."));
+  v(&Model::clothing_conductance_position,
+    number("clothing_conductance_position", "1", 0, 1, otherwise(0.5),
+           "Where in the range of the model's error of conductance through clothing: 0 least."));
+  v(&Model::water_loss_position,
+    number("water_loss_position", "1", 0, 1, otherwise(0.5),
+           "Where in the range of the model's error of water lost through the skin: 0 least."));
 }
 
 template <class V>

@@ -131,8 +131,9 @@ void describe(As<Uncertain>, V&& v) {
               "Shivering, resting heat, sweat and cold limits differ from person to person."));
   v(&U::weather, yes_or_no("weather", stays_empty("false"),
                            "Another weather of the same means for each sample; with weather kind variable."));
-  v(&U::unmeasured, yes_or_no("unmeasured", stays_empty("false"),
-                              "Canopy heat loss, leakage and the law of shivering are drawn."));
+  v(&U::unmeasured,
+    yes_or_no("unmeasured", stays_empty("false"),
+              "Canopy heat loss, leakage, the law of shivering and the model's own error are drawn."));
   v(&U::rescue, object("rescue", stays_empty("help is not considered"), "When help arrives."));
   v(&U::known, object("known", stays_empty("nothing beyond the start"), "Facts at the last contact."));
 }

@@ -220,9 +220,17 @@ enum class ShiveringEndurance { tires, never_tires, gives_out };
 // Choices between published laws where nobody has measured, and coefficient factors for sensitivity work.
 struct Model {
   ShiveringEndurance shivering_endurance = ShiveringEndurance::tires;
+  // Places in the ranges of the model's own error, 0 least, 0.5 as computed, 1 most.
+  double heat_made_position = 0, tissue_conductance_position = 0, clothing_conductance_position = 0,
+         water_loss_position = 0;
 
   bool operator==(const Model&) const = default;
 };
+
+// Pointers of the places in the ranges of the model's own error.
+inline constexpr const char* model_error_positions[] = {
+    "/model/heat_made_position", "/model/tissue_conductance_position", "/model/clothing_conductance_position",
+    "/model/water_loss_position"};
 
 struct Scenario {
   std::string format;

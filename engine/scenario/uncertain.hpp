@@ -129,7 +129,7 @@ struct Uncertain {
   std::vector<UnknownPerson> unknown_persons;
   std::optional<bool> person_spread;  // the published spread from person to person
   std::optional<bool> weather;        // another variable weather for each sample
-  std::optional<bool> unmeasured;     // canopy heat loss, leakage, the law of shivering
+  std::optional<bool> unmeasured;     // canopy heat loss, leakage, the law of shivering, the model's error
   std::optional<Rescue> rescue;
   std::optional<Known> known;
 

@@ -1,4 +1,5 @@
 #include "bide/scenario/variations.hpp"
+#include "bide/constants/regions.hpp"
 
 #include <fmt/format.h>
 
@@ -158,11 +159,16 @@ Validated with_stores_of(const ValidScenario& first, const ValidScenario& other)
 
 Validated at_end_of_ranges(const ValidScenario& scenario, double position) {
   Node document = *scenario.document;
-  for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"}) {
+  const auto set = [&](const char* pointer, double value) {
     const auto& defaults = scenario.defaults;
-    if (std::find(defaults.begin(), defaults.end(), pointer) != defaults.end())
-      put(document, pointer, position);
-  }
+    if (std::find(defaults.begin(), defaults.end(), pointer) != defaults.end()) put(document, pointer, value);
+  };
+  for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
+    set(pointer, position);
+  const double part = constants::errors_together_position, least = 0.5 + (position - 0.5) * (1 - 2 * part);
+  set("/model/heat_made_position", 1 - least);
+  set("/model/tissue_conductance_position", least);
+  set("/model/clothing_conductance_position", least);
   return validate_document(std::move(document), scenario.file, scenario.folder);
 }
 

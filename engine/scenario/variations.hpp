@@ -35,8 +35,9 @@ std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenar
 // `other` with everything that `first` has aboard in place of its own pack and bag.
 Validated with_stores_of(const ValidScenario& first, const ValidScenario& other);
 
-// The same raft at one end of its unmeasured ranges, canopy heat loss and leakage together. A position that
-// the file states is kept.
+// The same scenario at one end of what is not measured: canopy heat loss and leakage, and the model's own
+// errors one to each so that together they are at the end of their range too. A position that the file states
+// is kept.
 // @param scenario a validated scenario
 // @param position 0 for the lowest loss, 1 for the highest
 Validated at_end_of_ranges(const ValidScenario& scenario, double position);

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "bide/body/model_error.hpp"
 #include "bide/cabin/clothing.hpp"
 #include "bide/cabin/floor.hpp"
 #include "bide/constants/boarding.hpp"
@@ -7,6 +8,7 @@
 #include "bide/constants/limits.hpp"
 #include "bide/constants/open.hpp"
 #include "bide/system/compiled.hpp"
+#include "bide/system/conditions.hpp"
 #include "bide/system/crew_order.hpp"
 #include "bide/system/levels.hpp"
 
@@ -101,12 +103,16 @@ void set_posture(scenario::InWater what, RaftBuild<double>& r) {
   }
 }
 
-std::vector<Member> crew_of(const scenario::ValidScenario& v) {
+std::vector<Member> crew_of(const scenario::ValidScenario& v, const weather::Record& weather) {
+  const scenario::Model& model = v.scenario.model;
+  const body::ErrorPositions errors{model.heat_made_position, model.tissue_conductance_position,
+                                    model.clothing_conductance_position, model.water_loss_position};
   std::vector<Member> crew;
   for (std::size_t i = 0; i < v.scenario.crew.size(); ++i) {
     const scenario::Person& p = v.scenario.crew[i];
     Member& m = crew.emplace_back(Member{p.injured, p.thermal_protective_aid, p.seasick_medicine,
                                          body::make_build(p, *v.ensembles[i]), i});
+    body::apply(body::factors_at(errors, conditions_of(v, weather, i)), m.build);
     const cabin::SeatPad pad = cabin::seat_pad(p.seat);
     m.build.seat_pad_m2K_W = pad.resistance_m2K_W;
     m.build.seat_pad_cover = pad.cover;
@@ -144,7 +150,7 @@ Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record
   Compiled<double> c;
   c.structure = make_structure(v, weather);
   c.structure.aid_m2K_W = cabin::aid_resistance_m2K_W();
-  c.raft = build_raft(v, take_crew(crew_of(v), c));
+  c.raft = build_raft(v, take_crew(crew_of(v, weather), c));
   const scenario::ShiveringEndurance endurance = v.scenario.model.shivering_endurance;
   c.raft.never_tires = endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
   c.raft.keeps_sustained = endurance == scenario::ShiveringEndurance::gives_out ? 0 : 1;

@@ -4,10 +4,12 @@
 
 #include <algorithm>
 
+#include "bide/constants/left_out.hpp"
 #include "bide/outcome/cause.hpp"
 
 using namespace bide::outcome;
 using bide::system::Limit;
+namespace constants = bide::constants;
 
 namespace {
 
@@ -99,4 +101,33 @@ TEST_CASE("names of limits become plain words with their values") {
   CHECK(plain_cause(Limit::lost_airway, limits) == "loss of airway protection");
   CHECK(short_cause(Limit::lethal_osmolality) == "salt in the blood");
   CHECK(short_cause(Limit::none).empty());
+}
+
+TEST_CASE("a region whose studies are missed to one side is biased, and says by how much") {
+  for (int r = 0; r < constants::region_count; ++r) {
+    CAPTURE(constants::region_names[r]);
+    constexpr double degC[constants::region_count] = {5, 25, 5, 20, 35};
+    Facts facts = short_stay();
+    facts.at = constants::Conditions{};
+    facts.at->medium = r <= constants::cool_water ? constants::Medium::water : constants::Medium::air;
+    facts.at->degC = degC[r];
+    facts.in_raft = false;
+    const Evidence able = judge(topic_able, facts, {});
+    const constants::LeftOut& stands = constants::left_out[r];
+    const bool biased = stands.heat_made.biased || stands.core.biased;
+    CHECK((able.grade == Grade::biased) == biased);
+    const auto says = [&](const char* words) {
+      return std::any_of(able.passed.begin(), able.passed.end(), [&](const Passed& each) {
+        return each.limit.find(words) == 0 &&
+               each.limit.find(constants::region_names[r]) != std::string::npos;
+      });
+    };
+    CHECK(says("the model makes too") == stands.heat_made.biased);
+    CHECK(says(stands.core.low > 0 ? "the model keeps the core too warm"
+                                   : "the model lets the core fall too far") == stands.core.biased);
+    // The cabin's air is judged by no region, nor is a result without one.
+    CHECK(judge(topic_co2, facts, {}).grade == Grade::checked);
+    facts.at.reset();
+    CHECK(judge(topic_able, facts, {}).grade == Grade::checked);
+  }
 }

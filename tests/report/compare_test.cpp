@@ -120,9 +120,9 @@ TEST_CASE("an order that turns at an end of what is not measured says so") {
   const auto figures = [](const Made& made) { return made.compared().figures; };
   c.options[0].ends = {figures(low), figures(low)};
   c.options[1].ends = {figures(high), figures(high)};
-  CHECK(has(said(c), "This holds at both ends of the unmeasured canopy heat loss and leakage."));
+  CHECK(has(said(c), "This holds at both ends of what is not known."));
   c.options[1].ends = {figures(high), figures(low)};
-  CHECK(has(said(c), "At one end of the unmeasured canopy heat loss and leakage they are not told apart."));
+  CHECK(has(said(c), "At one end of what is not known they are not told apart."));
   c.options[0].ends = {figures(low), figures(high)};
   CHECK(has(said(c), "the order turns: it cannot be relied on."));
 }
@@ -224,7 +224,7 @@ TEST_CASE("the page of a comparison says what the text says, with the ranges fir
   }
   const report::html::Page page = report::pages::compare_page(comparison);
   const auto& table = std::get<report::html::Table>(page.sections[1].blocks.front());
-  CHECK(table.rows.front()[0] == "able until, first person, over what is not measured");
+  CHECK(table.rows.front()[0] == "able until, first person, over what is not known");
   CHECK(table.rows.front()[1] == "15 h to 25 h");
   const auto& answer = std::get<report::html::Paragraph>(page.sections[2].blocks.front());
   CHECK(answer.large);

@@ -3,8 +3,10 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <limits>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -13,21 +15,25 @@ namespace html = report::html;
 
 namespace {
 
-// A run that is able until 40 h, and the same over what is not measured, at other hours.
+// A run that is able until 40 h, and the same over what is not known, at other hours.
 struct Case {
   scenario::ValidScenario scenario;
   timeline::Timeline timeline;
   outcome::Outcome outcome;
-  std::vector<study::Run> unmeasured;
+  std::vector<study::Future> unmeasured;
 
   explicit Case(int persons, bool in_raft = true)
       : scenario(test::valid_scenario(persons, in_raft)),
         timeline(test::synthetic_timeline(persons, in_raft)),
         outcome(outcome::read_outcome(timeline, scenario)) {}
   void with_able_first_at(std::optional<double> at_s) {
-    study::Run run{timeline, outcome};
-    run.outcome.able.first_s = at_s;
-    unmeasured.push_back(std::move(run));
+    const auto hours = [](const std::optional<double>& s) {
+      return s ? static_cast<float>(*s / hour_s) : std::numeric_limits<float>::infinity();
+    };
+    study::Future member;
+    member.able_h = {hours(at_s), hours(outcome.able.half_s), hours(outcome.able.last_s)};
+    member.alive_h = {hours(outcome.alive.first_s), hours(outcome.alive.half_s), hours(outcome.alive.last_s)};
+    unmeasured.push_back(member);
   }
   html::Page page() const { return report::pages::run_page({{outcome, timeline, scenario}, unmeasured}); }
 };
@@ -85,7 +91,7 @@ TEST_CASE("the page leads with the range over what nobody has measured") {
   const std::string answer = block<html::Paragraph>(section(c.page(), "The answer")).text;
   CHECK(has(answer, "first person 30 h to beyond 5 d,"));
   CHECK(has(block<html::Paragraph>(section(c.page(), "The answer"), 2).text,
-            "The ranges are 4 runs over what nobody"));
+            "The ranges are 4 runs spread over what nobody"));
 }
 
 TEST_CASE("without a range the page says that it is one case") {

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <limits>
 #include <sstream>
 
 #include "bide/core/notice.hpp"
@@ -78,12 +79,29 @@ TEST_CASE("the notice stands in the summary and in the quiet line") {
   const Case c = a_case(2);
   CHECK(has(test::unwrapped(summary(c)), std::string(standing_notice)));
   CHECK(has(test::unwrapped(summary(c)), std::string(standing_advice)));
-  const std::string line =
-      report::quiet_line(outcome::read_outcome(c.timeline, c.scenario), c.scenario, true);
+  const std::string line = report::quiet_line(outcome::read_outcome(c.timeline, c.scenario), c.scenario, {});
   CHECK(has(line, std::string(standing_notice)));
   CHECK(has(line, "able until 40 h (first person)"));
   CHECK(std::count(line.begin(), line.end(), '\n') == 1);
   CHECK(line.back() == '\n');
+}
+
+TEST_CASE("with members the summary leads with their range, and the quiet line gives it") {
+  const Case c = a_case(2);
+  study::Future early, late;
+  early.able_h = {14, 20, 30}, early.alive_h = {50, 60, 70};
+  late.able_h.fill(std::numeric_limits<float>::infinity());
+  late.alive_h.fill(std::numeric_limits<float>::infinity());
+  report::TerminalOptions options;
+  options.members = {early, late};
+  const outcome::Outcome outcome = outcome::read_outcome(c.timeline, c.scenario);
+  const std::string text =
+      test::unwrapped(report::terminal_summary(outcome, c.timeline, c.scenario, options));
+  CHECK(text.find("Able until: first person 14 h to beyond 5 d, last person 30 h to beyond 5 d.") == 0);
+  CHECK(has(text, "The ranges are 3 runs"));
+  CHECK_FALSE(has(text, "without a range"));
+  CHECK(
+      has(report::quiet_line(outcome, c.scenario, options), "able until 14 h to beyond 5 d (first person)"));
 }
 
 TEST_CASE("no promise, no colour, no line too wide, plain ASCII on demand") {
@@ -120,8 +138,7 @@ TEST_CASE("hostile names and texts are printed harmlessly") {
     CHECK_FALSE(has(text, "\xC2\x9B"));
     CHECK_FALSE(has(text, "\xE2\x80\xAE"));
   }
-  const std::string line =
-      report::quiet_line(outcome::read_outcome(c.timeline, c.scenario), c.scenario, true);
+  const std::string line = report::quiet_line(outcome::read_outcome(c.timeline, c.scenario), c.scenario, {});
   CHECK(std::count(line.begin(), line.end(), '\n') == 1);
 }
 

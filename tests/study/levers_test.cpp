@@ -105,18 +105,29 @@ TEST_CASE("a lever whose carbon dioxide may pass the limit is withheld, with the
 TEST_CASE("at an end of the unmeasured ranges both sides of a gain stand at that end") {
   const auto open = tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0}});
   for (const double position : {0.0, 1.0}) {
-    const auto there = tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0},
-                                                                {"/raft/canopy_heat_loss_position", position},
-                                                                {"/raft/leakage_position", position}});
+    // Three errors of the model together at their end: each at 0.171 of its range, and heat made against
+    // them.
+    const double part = position == 0 ? 0.171 : 1 - 0.171;
+    const auto there =
+        tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0},
+                                                 {"/raft/canopy_heat_loss_position", position},
+                                                 {"/raft/leakage_position", position},
+                                                 {"/model/heat_made_position", 1 - part},
+                                                 {"/model/tissue_conductance_position", part},
+                                                 {"/model/clothing_conductance_position", part}});
     for (const char* key : {"protective_aids", "foam_pads"}) {
       const LeverTried &at_end = of(open, key), &as_stated = of(there, key);
       REQUIRE(at_end.ends.size() == 2);
-      CHECK(at_end.ends[position == 0 ? 0 : 1].margin == as_stated.gained.margin);
-      CHECK(as_stated.gained.margin != 0);
+      CHECK(at_end.ends[position == 0 ? 0 : 1].margin == doctest::Approx(as_stated.gained.margin));
+      CHECK(at_end.ends[position == 0 ? 0 : 1].able.hours == doctest::Approx(as_stated.gained.able.hours));
+      // With the most heat lost a limit is reached within the day, and the gain is in hours.
+      CHECK((as_stated.gained.margin != 0 || as_stated.gained.able.hours != 0));
       // What is stated is not moved: nothing is left to be unsure of.
       for (const study::Gains& end : as_stated.ends) CHECK(end.margin == as_stated.gained.margin);
     }
     CHECK(of(open, "protective_aids").gained.margin != of(there, "protective_aids").gained.margin);
   }
-  for (const LeverTried& each : tried("immersion_only.json").tried) CHECK(each.ends.empty());
+  // In the water there is no canopy, but the model errs there too.
+  for (const LeverTried& each : tried("immersion_only.json").tried)
+    if (each.state == LeverTried::State::tried) CHECK(each.ends.size() == 2);
 }

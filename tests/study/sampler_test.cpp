@@ -130,16 +130,21 @@ TEST_CASE("one alternative holds: in the water there is no raft") {
   const Sampler sampler(with(R"({"unmeasured": true, "alternatives": [
       {"name": "in the raft", "weight": 3},
       {"name": "in the water", "weight": 1, "set": {"/boarding/kind": "none", "/raft": null}}]})"));
-  REQUIRE(sampler.factors().size() == 4);
-  CHECK(sampler.factors()[0].kind == study::FactorKind::ignorance);
-  CHECK(sampler.factors()[3].kind == study::FactorKind::variety);
-  const auto water = sampler.at({0.5, 0.5, 0.5, 0.8});
+  // Canopy, leakage, four errors of the model and the law of shivering; then the alternatives.
+  REQUIRE(sampler.factors().size() == 8);
+  for (std::size_t i = 0; i < 7; ++i) CHECK(sampler.factors()[i].kind == study::FactorKind::ignorance);
+  CHECK(sampler.factors()[7].kind == study::FactorKind::variety);
+  const auto water = sampler.at({0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.8});
   CHECK(water.alternative == "in the water");
   CHECK_FALSE(std::get<scenario::ValidScenario>(sampler.scenario_of(water)).scenario.raft.has_value());
-  const auto raft = sampler.at({0.25, 0.5, 0.9, 0.7});
+  const auto raft = sampler.at({0.25, 0.5, 0.1, 0.2, 0.3, 0.4, 0.9, 0.7});
   const auto valid = std::get<scenario::ValidScenario>(sampler.scenario_of(raft));
   CHECK(valid.scenario.raft->canopy_heat_loss_position == 0.25);
   CHECK(valid.scenario.model.shivering_endurance == scenario::ShiveringEndurance::never_tires);
+  CHECK(valid.scenario.model.heat_made_position == 0.1);
+  CHECK(valid.scenario.model.tissue_conductance_position == 0.2);
+  CHECK(valid.scenario.model.clothing_conductance_position == 0.3);
+  CHECK(valid.scenario.model.water_loss_position == 0.4);
 }
 
 TEST_CASE("a failure happens with its probability, at a whole hour, or after the end not at all") {

@@ -2,6 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "bide/scenario/patch.hpp"
 
 using namespace bide;
@@ -19,29 +22,42 @@ scenario::ValidScenario shipped(const std::vector<std::pair<const char*, scenari
   return std::get<scenario::ValidScenario>(read);
 }
 
-std::vector<study::Run> runs(const scenario::ValidScenario& scenario) {
+std::vector<study::Future> members(const scenario::ValidScenario& scenario) {
   auto out = study::run_unmeasured(scenario);
-  REQUIRE(std::holds_alternative<std::vector<study::Run>>(out));
-  return std::get<std::vector<study::Run>>(std::move(out));
+  REQUIRE(std::holds_alternative<std::vector<study::Future>>(out));
+  return std::get<std::vector<study::Future>>(std::move(out));
+}
+
+using Changes = std::vector<std::pair<const char*, scenario::Value>>;
+const Changes everything_stated{
+    {"/raft/canopy_heat_loss_position", 0.5},    {"/raft/leakage_position", 0.5},
+    {"/model/shivering_endurance", "tires"},     {"/model/heat_made_position", 0.5},
+    {"/model/tissue_conductance_position", 0.5}, {"/model/clothing_conductance_position", 0.5},
+    {"/model/water_loss_position", 0.5}};
+
+float earliest_h(const std::vector<study::Future>& all) {
+  float out = INFINITY;
+  for (const study::Future& each : all) out = std::min(out, each.able_h[study::first_person]);
+  return out;
 }
 
 }  // namespace
 
-TEST_CASE("both ends of the canopy and both laws of shivering are run, unless the file states them") {
-  CHECK(runs(shipped()).size() == 4);
-  CHECK(runs(shipped({{"/model/shivering_endurance", "tires"}})).size() == 2);
-  CHECK(runs(shipped({{"/raft/canopy_heat_loss_position", 0.5}, {"/raft/leakage_position", 0.5}})).size() ==
-        2);
-  CHECK(runs(shipped({{"/model/shivering_endurance", "tires"},
-                      {"/raft/canopy_heat_loss_position", 0.5},
-                      {"/raft/leakage_position", 0.5}}))
-            .empty());
+TEST_CASE("sixteen members are run, none where the file states everything") {
+  CHECK(members(shipped()).size() == 16);
+  CHECK(members(shipped(everything_stated)).empty());
 }
 
-TEST_CASE("the leaky end is the colder one inside") {
-  const std::vector<study::Run> ends = runs(shipped({{"/model/shivering_endurance", "tires"}}));
-  REQUIRE(ends.size() == 2);
-  CHECK(ends[0].outcome.cabin.warmest_inside_degC->value > ends[1].outcome.cabin.warmest_inside_degC->value);
+TEST_CASE("the members are the same every time") {
+  const auto one = members(shipped()), other = members(shipped());
+  for (std::size_t i = 0; i < one.size(); ++i) CHECK(one[i].able_h == other[i].able_h);
+}
+
+TEST_CASE("the model's own error widens the range") {
+  Changes canopy_open(everything_stated.begin() + 2, everything_stated.end());
+  canopy_open.emplace_back("/duration_h", 72.0);
+  const auto canopy = members(shipped(canopy_open)), all = members(shipped({{"/duration_h", 72.0}}));
+  CHECK(earliest_h(all) < earliest_h(canopy));
 }
 
 TEST_CASE("the earliest and the latest of times, some of them beyond the horizon") {

@@ -13,6 +13,7 @@
 #include "bide/report/run/sections.hpp"
 #include "bide/report/run/terminal.hpp"
 #include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/run_all.hpp"
 #include "bide/study/questions/levers.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 #include "commands.hpp"
@@ -29,10 +30,10 @@ struct RunArguments {
 };
 
 // The page with all it needs besides the run itself, or why a further run has no result.
-std::variant<std::string, study::Refusal> page_of(const report::Material& run, bool with_levers) {
-  auto unmeasured = study::run_unmeasured(run.scenario);
-  if (auto* refusal = std::get_if<study::Refusal>(&unmeasured)) return std::move(*refusal);
-  report::pages::RunMaterial material{run, std::get<std::vector<study::Run>>(unmeasured)};
+std::variant<std::string, study::Refusal> page_of(const report::Material& run,
+                                                  const std::vector<study::Future>& members,
+                                                  bool with_levers) {
+  report::pages::RunMaterial material{run, members};
   if (!with_levers) return report::html::to_html(report::pages::run_page(material));
   auto tried = study::try_levers(run.scenario);
   if (auto* refusal = std::get_if<study::Refusal>(&tried)) return std::move(*refusal);
@@ -58,10 +59,13 @@ int run(const RunArguments& arguments) {
   progress.finish();
   if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
   const auto& [timeline, outcome] = std::get<study::Run>(result);
+  auto members = study::run_unmeasured(scenario);
+  if (const auto* refusal = std::get_if<study::Refusal>(&members)) return refuse(*refusal);
 
   report::TerminalOptions shown;
   shown.utf8 = letters == report::Letters::utf8;
   shown.width = terminal_width();
+  shown.members = std::get<std::vector<study::Future>>(std::move(members));
   const auto write = [&shown](const char* what, const std::string& path, const std::string& text) {
     shown.files.push_back({what, path});
     return write_file(path, text);
@@ -72,14 +76,14 @@ int run(const RunArguments& arguments) {
   if (code == exit_ok && !arguments.result_json.empty())
     code = write("result", arguments.result_json, report::result_json(outcome, timeline, scenario));
   if (code == exit_ok && !arguments.report_html.empty()) {
-    const auto page = page_of({outcome, timeline, scenario}, !arguments.no_levers);
+    const auto page = page_of({outcome, timeline, scenario}, shown.members, !arguments.no_levers);
     if (const auto* refusal = std::get_if<study::Refusal>(&page)) return refuse(*refusal);
     code = write("report", arguments.report_html, std::get<std::string>(page));
   }
   if (code != exit_ok) return code;
   if (arguments.quiet) {
     print(scenario.cautions, letters, "caution: ");
-    return put(report::quiet_line(outcome, scenario, shown.utf8), "", false);
+    return put(report::quiet_line(outcome, scenario, shown), "", false);
   }
   return put(report::terminal_summary(outcome, timeline, scenario, shown), "", false);
 }

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "bide/body/anthropometry.hpp"
 #include "bide/body/model_error.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/constants/regions.hpp"
@@ -51,6 +52,8 @@ void scale(const Point& point, system::Compiled<double>& compiled) {
       b.countercurrent_W_K[s] *= factor(of_countercurrent);
     }
     b.basal_total_W = basal_W;
+    b.shivering_sustained_W =
+        factor(of_heat_made) * body::sustained_shivering_W(basal_W, b.shivering_ceiling_W / factor(of_heat_made));
   }
 }
 

@@ -98,8 +98,8 @@ html::Table figures_table(const std::string& caption, const std::vector<Shown>& 
     return each.ranges && !each.ranges->ends.empty();
   });
   if (ranges) {
-    add("able until, first person, over what is not measured", range_of(&Figures::able));
-    add("alive until, first person, over what is not measured", range_of(&Figures::alive));
+    add("able until, first person, over what is not known", range_of(&Figures::able));
+    add("alive until, first person, over what is not known", range_of(&Figures::alive));
   }
   using outcome::CrewTimes;
   add("able until, first person", time_of(&Figures::able, &CrewTimes::first_s));

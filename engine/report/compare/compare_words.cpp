@@ -41,11 +41,11 @@ std::string at_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const
     holds = holds && there == ahead;
     turns = turns || (there != ahead && there != Ahead::not_told_apart);
   }
-  if (holds) return " This holds at both ends of the unmeasured canopy heat loss and leakage.";
+  if (holds) return " This holds at both ends of what is not known.";
   if (turns)
-    return " At one end of the unmeasured canopy heat loss and leakage the order turns: it cannot be relied "
+    return " At one end of what is not known the order turns: it cannot be relied "
            "on.";
-  return " At one end of the unmeasured canopy heat loss and leakage they are not told apart.";
+  return " At one end of what is not known they are not told apart.";
 }
 
 std::string margin(const Figures& figures) {

@@ -15,9 +15,8 @@ std::string gain_words(const char* what, const study::Gain& gain, double horizon
 
 // Explains the brackets of bought_words().
 inline constexpr const char* what_the_ends_are =
-    "At the ends: with canopy heat loss and leakage, which nobody has measured, at the lowest and then at "
-    "the "
-    "highest of their ranges, with and without the lever.";
+    "At the ends: with canopy heat loss and leakage, which nobody has measured, and the model's own error at "
+    "the end of least and then of most heat lost, with and without the lever.";
 
 // Both gains; where no limit is reached, the margin. Each with its value at both ends of the unmeasured
 // ranges.

@@ -35,7 +35,7 @@ Json object(Json properties) {
 }
 
 Json evidence() {
-  return object({{"grade", words({"checked", "extrapolated", "no data"})},
+  return object({{"grade", words({"checked", "biased", "extrapolated", "no data"})},
                  {"passed", list(object({{"limit", type("string")}, {"reason", type("string")}}))}});
 }
 

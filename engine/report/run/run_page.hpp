@@ -16,7 +16,7 @@ namespace bide::report::pages {
 
 struct RunMaterial {
   Material run;
-  const std::vector<study::Run>& unmeasured;
+  const std::vector<study::Future>& unmeasured;
   const study::LeversTried* levers = nullptr;
 };
 

@@ -86,8 +86,8 @@ std::vector<std::string> person_sentences(const Material& m) {
 std::vector<GradeWords> evidence_words(const Material& m) {
   const outcome::Evidence bookkeeping;
   std::vector<GradeWords> out;
-  for (const outcome::Grade grade :
-       {outcome::Grade::checked, outcome::Grade::extrapolated, outcome::Grade::no_data}) {
+  for (const outcome::Grade grade : {outcome::Grade::checked, outcome::Grade::biased,
+                                     outcome::Grade::extrapolated, outcome::Grade::no_data}) {
     std::string all;
     for (const Result& result : results(m, bookkeeping))
       if (result.evidence->grade == grade) all += (all.empty() ? "" : ", ") + std::string(result.name);
@@ -100,8 +100,8 @@ std::vector<std::string> data_ends(const Material& m) {
   const outcome::Evidence bookkeeping;
   std::vector<outcome::Evidence> all;
   // The graver grades last, as they are listed.
-  for (const outcome::Grade grade :
-       {outcome::Grade::checked, outcome::Grade::extrapolated, outcome::Grade::no_data})
+  for (const outcome::Grade grade : {outcome::Grade::checked, outcome::Grade::biased,
+                                     outcome::Grade::extrapolated, outcome::Grade::no_data})
     for (const Result& result : results(m, bookkeeping))
       if (result.evidence->grade == grade) all.push_back(*result.evidence);
   std::vector<std::string> out;

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/run/sections.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -15,9 +16,15 @@ std::string people(std::size_t count) {
   return count == 1 ? "1 person" : fmt::format("{} people", count);
 }
 
-void print_head(Page& page, const Material& m) {
+void print_head(Page& page, const Material& m, const std::vector<study::Future>& members) {
   const scenario::Scenario& s = m.scenario.scenario;
-  page.paragraph(one_case);
+  if (members.empty()) {
+    page.paragraph(one_case);
+  } else {
+    page.paragraph(range_sentence("Able until", m.outcome, members, &outcome::Outcome::able));
+    page.paragraph(range_sentence("Alive until", m.outcome, members, &outcome::Outcome::alive));
+    page.paragraph(what_the_range_is(members.size()) + " What follows is the run as computed.");
+  }
   page.line();
   page.paragraph(page.outside(s.name));
   const auto& defaults = m.scenario.defaults;
@@ -31,8 +38,10 @@ void print_head(Page& page, const Material& m) {
                              zone_name(zone_h)));
 }
 
-std::string first_of(const outcome::CrewTimes& times, double horizon_s) {
-  return times.first_s ? duration(*times.first_s) + " (first person)" : not_reached(horizon_s);
+std::string first_of(const outcome::Outcome& outcome, const std::vector<study::Future>& members,
+                     CrewState state) {
+  const study::TimeRange range = range_over(outcome, members, state, &outcome::CrewTimes::first_s);
+  return range_words(range, outcome.horizon_s) + (range.earliest_s ? " (first person)" : "");
 }
 
 }  // namespace
@@ -41,7 +50,7 @@ std::string terminal_summary(const outcome::Outcome& outcome, const timeline::Ti
                              const scenario::ValidScenario& scenario, const TerminalOptions& options) {
   Page page(options.width, options.utf8 ? Letters::utf8 : Letters::ascii);
   const Material material{outcome, timeline, scenario};
-  print_head(page, material);
+  print_head(page, material, options.members);
   print_answer(page, material);
   print_figures(page, material);
   print_charts(page, material);
@@ -60,11 +69,12 @@ std::string terminal_summary(const outcome::Outcome& outcome, const timeline::Ti
   return page.text();
 }
 
-std::string quiet_line(const outcome::Outcome& outcome, const scenario::ValidScenario& scenario, bool utf8) {
+std::string quiet_line(const outcome::Outcome& outcome, const scenario::ValidScenario& scenario,
+                       const TerminalOptions& options) {
   return fmt::format("{}: able until {}, alive until {}. One case, not a forecast. {}\n",
-                     plain(scenario.scenario.name, utf8 ? Letters::utf8 : Letters::ascii),
-                     first_of(outcome.able, outcome.horizon_s), first_of(outcome.alive, outcome.horizon_s),
-                     standing_notice);
+                     plain(scenario.scenario.name, options.utf8 ? Letters::utf8 : Letters::ascii),
+                     first_of(outcome, options.members, &outcome::Outcome::able),
+                     first_of(outcome, options.members, &outcome::Outcome::alive), standing_notice);
 }
 
 }  // namespace bide::report

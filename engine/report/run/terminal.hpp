@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
+#include "bide/study/questions/future.hpp"
 
 namespace bide::report {
 
@@ -19,6 +20,7 @@ struct TerminalOptions {
   bool utf8 = true;
   int width = 80;  // of a line, terminal columns; limited to [40, 80]
   std::vector<WrittenFile> files;
+  std::vector<study::Future> members;  // the same scenario over what is not measured; may be empty
 };
 
 // The summary of one run.
@@ -29,7 +31,8 @@ struct TerminalOptions {
 std::string terminal_summary(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
                              const scenario::ValidScenario& scenario, const TerminalOptions& options);
 
-// One line with the answer and the standing notice.
-std::string quiet_line(const outcome::Outcome& outcome, const scenario::ValidScenario& scenario, bool utf8);
+// One line with the answer, as a range over the members where there are any, and the standing notice.
+std::string quiet_line(const outcome::Outcome& outcome, const scenario::ValidScenario& scenario,
+                       const TerminalOptions& options);
 
 }  // namespace bide::report

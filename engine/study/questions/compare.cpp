@@ -55,11 +55,10 @@ std::shared_ptr<Plan> plan(std::vector<ValidScenario> scenarios, Comparison& com
     option.label = each.file;
     Plan::Places places;
     places.own = out->add(each);
-    if (each.scenario.raft)
-      for (const double position : {lowest_loss, highest_loss}) {
-        scenario::Validated end = scenario::at_end_of_ranges(each, position);
-        places.ends.push_back(out->keep(std::move(std::get<ValidScenario>(end))));
-      }
+    for (const double position : {lowest_loss, highest_loss}) {
+      scenario::Validated end = scenario::at_end_of_ranges(each, position);
+      places.ends.push_back(out->keep(std::move(std::get<ValidScenario>(end))));
+    }
     if (!comparison.same_stores && &each != &out->given.front()) {
       scenario::Validated equal = scenario::with_stores_of(out->given.front(), each);
       if (const auto* refused = std::get_if<scenario::Diagnostics>(&equal))

@@ -31,7 +31,7 @@ struct Option {
   Compared own;
   std::optional<Compared> equal;  // with the stores of the first option
   std::string equal_refused;      // why not, when that makes no scenario
-  // Own stores, at the lowest and the highest heat loss; empty without a raft.
+  // Own stores, at the lowest and the highest heat loss (scenario::at_end_of_ranges).
   std::vector<outcome::Figures> ends;
   // Own stores, against the first option under common futures.
   std::optional<PairedFutures> futures = {};

@@ -8,6 +8,7 @@
 
 #include "bide/constants/evidence.hpp"
 #include "bide/core/units.hpp"
+#include "bide/scenario/patch.hpp"
 #include "bide/scenario/variations.hpp"
 #include "bide/study/ensemble/run_all.hpp"
 
@@ -23,7 +24,17 @@ struct Case {
   using Places = std::vector<std::size_t>;
   Places as_it_is;
   std::vector<Places> ends;
+  Places tight;  // as computed, with canopy and leakage where they keep most in: the foulest air
 };
+
+// A position that the file states is kept.
+scenario::Validated keeping_most_in(const ValidScenario& scenario) {
+  scenario::Node document = *scenario.document;
+  for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
+    if (std::find(scenario.defaults.begin(), scenario.defaults.end(), pointer) != scenario.defaults.end())
+      scenario::put(document, pointer, 0.0);
+  return scenario::validate_document(std::move(document), scenario.file, scenario.folder);
+}
 
 struct Runs {
   std::vector<std::unique_ptr<ValidScenario>> scenarios;
@@ -35,13 +46,15 @@ struct Runs {
   Case add_case(std::vector<ValidScenario> parts) {
     constexpr double lowest_loss = 0, highest_loss = 1;
     Case out;
+    for (const double position : {lowest_loss, highest_loss}) {
+      Case::Places end;
+      for (const ValidScenario& part : parts)
+        end.push_back(add(std::move(std::get<ValidScenario>(scenario::at_end_of_ranges(part, position)))));
+      out.ends.push_back(std::move(end));
+    }
     if (parts.front().scenario.raft)
-      for (const double position : {lowest_loss, highest_loss}) {
-        Case::Places end;
-        for (const ValidScenario& part : parts)
-          end.push_back(add(std::move(std::get<ValidScenario>(scenario::at_end_of_ranges(part, position)))));
-        out.ends.push_back(std::move(end));
-      }
+      for (const ValidScenario& part : parts)
+        out.tight.push_back(add(std::move(std::get<ValidScenario>(keeping_most_in(part)))));
     for (ValidScenario& part : parts) out.as_it_is.push_back(add(std::move(part)));
     return out;
   }
@@ -78,6 +91,7 @@ void co2_range(const Case& of, const std::vector<RunResult>& results, double& lo
   };
   widen(of.as_it_is);
   for (const Case::Places& end : of.ends) widen(end);
+  widen(of.tight);
 }
 
 Gains gains(const Figures& before, const Figures& with) {

@@ -47,7 +47,7 @@ struct LeverTried {
   std::string reason;  // why it makes no sense, or is withheld
   outcome::Figures figures;
   Gains gained;
-  std::vector<Gains> ends;  // at the lowest and at the highest heat loss and leakage; empty without a raft
+  std::vector<Gains> ends;                   // at the lowest and at the highest heat loss (at_end_of_ranges)
   double co2_low_ppm = 0, co2_high_ppm = 0;  // range of the highest value, over the unmeasured ranges
 };
 

@@ -1,58 +1,75 @@
 #include "bide/study/questions/unmeasured.hpp"
 
 #include <algorithm>
-#include <memory>
+#include <string>
+#include <utility>
 
-#include "bide/scenario/variations.hpp"
+#include "bide/core/units.hpp"
+#include "bide/scenario/patch.hpp"
+#include "bide/scenario/words.hpp"
+#include "bide/study/sampling/make_sample.hpp"
+#include "bide/study/sampling/sampler.hpp"
 
 namespace bide::study {
 namespace {
 
 using scenario::ValidScenario;
 
-bool open_in(const ValidScenario& scenario, const char* pointer) {
-  return std::find(scenario.defaults.begin(), scenario.defaults.end(), pointer) != scenario.defaults.end();
+// A lattice: each member stands in another slice of every range. 17 is prime, so any multiplier does.
+constexpr std::uint64_t member_count = 16, lattice = member_count + 1;
+constexpr std::uint64_t multipliers[] = {1, 3, 5, 11, 7, 2, 9};
+
+constexpr const char* endurance = "/model/shivering_endurance";
+
+std::vector<std::string> open_inputs(const ValidScenario& scenario) {
+  std::vector<std::string> out;
+  const auto add = [&](const char* pointer) {
+    const auto& defaults = scenario.defaults;
+    if (std::find(defaults.begin(), defaults.end(), pointer) != defaults.end()) out.emplace_back(pointer);
+  };
+  add("/raft/canopy_heat_loss_position");
+  add("/raft/leakage_position");
+  add(endurance);
+  for (const char* pointer : scenario::model_error_positions) add(pointer);
+  return out;
 }
 
-std::variant<std::vector<ValidScenario>, scenario::Diagnostics> both_endurances(
-    const ValidScenario& scenario) {
-  if (!open_in(scenario, "/model/shivering_endurance")) return std::vector<ValidScenario>{scenario};
-  auto read =
-      scenario::read_variation("/model/shivering_endurance=gives_out,never_tires", "shivering_endurance");
-  if (auto* wrong = std::get_if<scenario::Diagnostic>(&read)) return scenario::Diagnostics{*wrong};
-  return scenario::versions(scenario, {std::get<scenario::Variation>(read)});
+scenario::Validated member(const ValidScenario& scenario, const std::vector<std::string>& open,
+                           std::uint64_t k) {
+  scenario::Node document = *scenario.document;
+  for (std::size_t i = 0; i < open.size(); ++i) {
+    const double place =
+        static_cast<double>((k + 1) * multipliers[i] % lattice) / static_cast<double>(lattice);
+    scenario::Value value = place;
+    if (open[i] == endurance) value = std::string(word(endurance_at(place)));
+    scenario::put(document, open[i], value);
+  }
+  return scenario::validate_document(std::move(document), scenario.file, scenario.folder);
 }
 
 }  // namespace
 
-std::variant<std::vector<Run>, Refusal> run_unmeasured(const ValidScenario& scenario) {
-  auto endurances = both_endurances(scenario);
-  if (auto* wrong = std::get_if<scenario::Diagnostics>(&endurances))
-    return Refusal{Refusal::Why::input, *wrong};
-  std::vector<ValidScenario> all;
-  for (ValidScenario& each : std::get<std::vector<ValidScenario>>(endurances)) {
-    const bool cabin_open =
-        open_in(each, "/raft/canopy_heat_loss_position") || open_in(each, "/raft/leakage_position");
-    if (!cabin_open) {
-      all.push_back(std::move(each));
-      continue;
-    }
-    constexpr double lowest_loss = 0, highest_loss = 1;
-    for (const double position : {lowest_loss, highest_loss}) {
-      scenario::Validated end = scenario::at_end_of_ranges(each, position);
-      if (auto* wrong = std::get_if<scenario::Diagnostics>(&end)) return Refusal{Refusal::Why::input, *wrong};
-      all.push_back(std::move(std::get<ValidScenario>(end)));
-    }
-  }
-  if (all.size() == 1) return std::vector<Run>{};  // everything is stated
-  std::vector<const ValidScenario*> pointers;
-  for (const ValidScenario& each : all) pointers.push_back(&each);
-  std::vector<Run> runs;
-  for (RunResult& result : run_all(pointers)) {
-    if (auto* refused = std::get_if<Refusal>(&result)) return std::move(*refused);
-    runs.push_back(std::move(std::get<Run>(result)));
-  }
-  return runs;
+std::variant<std::vector<Future>, Refusal> run_unmeasured(const ValidScenario& scenario) {
+  const std::vector<std::string> open = open_inputs(scenario);
+  std::vector<Future> out;
+  if (open.empty()) return out;
+  weather::Cache cache;
+  std::string failed;
+  run_ensemble(
+      {0, member_count}, [&](std::uint64_t k) { return make_sample(member(scenario, open, k), cache); },
+      [&](const SampleResult& r) {
+        if (r.failure.empty())
+          out.push_back(future_of(r));
+        else if (failed.empty())
+          failed = r.failure;
+      });
+  if (!failed.empty()) return Refusal{Refusal::Why::run, {{scenario.file, "", failed}}};
+  return out;
+}
+
+std::optional<double> until_s(float hours, double horizon_s) {
+  const double at_s = static_cast<double>(hours) * hour_s;
+  return at_s < horizon_s ? std::optional(at_s) : std::nullopt;
 }
 
 TimeRange range_of(const std::vector<std::optional<double>>& times_s) {

@@ -50,6 +50,12 @@ T now_at(const std::vector<Setting>& settings, const std::string& pointer, T wri
 
 }  // namespace
 
+scenario::ShiveringEndurance endurance_at(double place) {
+  using enum scenario::ShiveringEndurance;
+  constexpr std::array laws{gives_out, tires, never_tires};
+  return laws[std::min(static_cast<std::size_t>(place * laws.size()), laws.size() - 1)];
+}
+
 std::string event_name(const scenario::Uncertain& uncertain, std::size_t place) {
   return fmt::format("event {}: {}", place, word(uncertain.events[place].failure));
 }
@@ -93,14 +99,10 @@ struct Sampler::Walk {
     if (sampler.written_.raft)
       for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
         if (free(pointer)) put(pointer, take(pointer, FactorKind::ignorance));
+    for (const char* pointer : scenario::model_error_positions)
+      if (free(pointer)) put(pointer, take(pointer, FactorKind::ignorance));
     const std::string law = "/model/shivering_endurance";
-    if (free(law)) {
-      // From the least to the most that people may keep, each as likely as the others.
-      using enum scenario::ShiveringEndurance;
-      constexpr std::array laws{gives_out, tires, never_tires};
-      const auto place = static_cast<std::size_t>(take(law, FactorKind::ignorance) * laws.size());
-      put(law, std::string(word(laws[std::min(place, laws.size() - 1)])));
-    }
+    if (free(law)) put(law, std::string(word(endurance_at(take(law, FactorKind::ignorance)))));
   }
 
   void weather() {

@@ -44,6 +44,11 @@ struct Drawn {
 // @param place     in the list "events", from 0
 std::string event_name(const scenario::Uncertain& uncertain, std::size_t place);
 
+// The law of shivering's endurance at a place: from the least to the most that people may keep, each as
+// likely as the others.
+// @param place in [0, 1]
+scenario::ShiveringEndurance endurance_at(double place);
+
 class Sampler {
  public:
   explicit Sampler(const scenario::ValidScenario& scenario);

@@ -1,0 +1,25 @@
+// Until when, over a run and its members: the same scenario over what is not known.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "bide/outcome/outcome.hpp"
+#include "bide/study/questions/unmeasured.hpp"
+
+namespace bide::report {
+
+using CrewState = outcome::CrewTimes outcome::Outcome::*;
+using CrewTime = std::optional<double> outcome::CrewTimes::*;
+
+study::TimeRange range_over(const outcome::Outcome& outcome, const std::vector<study::Future>& members,
+                            CrewState state, CrewTime which);
+// "14 h to 41 h", "14 h to beyond 5 d", "not reached within 5 d".
+std::string range_words(const study::TimeRange& range, double horizon_s);
+// "Able until: first person 14 h to 41 h, last person 20 h to beyond 5 d."
+std::string range_sentence(const char* name, const outcome::Outcome& outcome,
+                           const std::vector<study::Future>& members, CrewState state);
+// What the members are, and what stays one case. @param members may be none
+std::string what_the_range_is(std::size_t members);
+
+}  // namespace bide::report
