@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 
 #include "bide/core/notice.hpp"
@@ -12,6 +13,7 @@
 #include "bide/report/odds/odds_page.hpp"
 #include "bide/report/run/terminal.hpp"
 #include "bide/study/questions/replay.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 #include "commands.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
@@ -35,9 +37,12 @@ int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& a
   const auto answer = study::replay(uncertain, arguments.seed, *arguments.sample);
   if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refuse(*refusal);
   const auto& replayed = std::get<study::Replay>(answer);
+  auto members = study::run_unmeasured(replayed.scenario);
+  if (const auto* refusal = std::get_if<study::Refusal>(&members)) return refuse(*refusal);
   report::TerminalOptions options;
   options.utf8 = shown == report::Letters::utf8;
   options.width = terminal_width();
+  options.members = std::get<std::vector<study::Future>>(std::move(members));
   std::string text =
       report::terminal_summary(replayed.run.outcome, replayed.run.timeline, replayed.scenario, options);
   if (replayed.help)
