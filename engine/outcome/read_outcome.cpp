@@ -25,7 +25,7 @@ constants::Conditions conditions_until(const Timeline& timeline, const scenario:
   at.medium = timeline.in_raft ? Medium::air : Medium::water;
   at.dress = dress;
   at.hours = until_s / hour_s;
-  at.fat_pct = *person.body_fat_pct;
+  at.fat_pct = person.body_fat_pct;
   at.age_years = person.age_years;
   const auto& degC = timeline.in_raft ? timeline.inside_air_degC : timeline.sea_degC;
   double sum_degC = 0;

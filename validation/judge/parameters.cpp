@@ -53,7 +53,8 @@ void scale(const Point& point, system::Compiled<double>& compiled) {
     }
     b.basal_total_W = basal_W;
     b.shivering_sustained_W =
-        factor(of_heat_made) * body::sustained_shivering_W(basal_W, b.shivering_ceiling_W / factor(of_heat_made));
+        factor(of_heat_made) *
+        body::sustained_shivering_W(basal_W, b.shivering_ceiling_W / factor(of_heat_made));
   }
 }
 
