@@ -14,7 +14,7 @@ Region region_of(const Conditions& at) {
 
 bool is_near(const Conditions& at, const Conditions& study) {
   return at.medium == study.medium && at.dress == study.dress && std::abs(at.degC - study.degC) <= near_K &&
-         at.hours <= near_times_hours * study.hours && std::abs(at.fat_pct - study.fat_pct) <= near_fat_pct &&
+         std::abs(at.fat_pct - study.fat_pct) <= near_fat_pct &&
          std::abs(at.age_years - study.age_years) <= near_age_years;
 }
 

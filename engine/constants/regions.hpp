@@ -19,7 +19,7 @@ struct Conditions {
   Medium medium = Medium::air;
   double degC = 22;  // of the water, or of air and walls
   Dress dress = Dress::clothed;
-  double hours = 1, fat_pct = 20, age_years = 30;
+  double fat_pct = 20, age_years = 30;
 };
 
 inline constexpr Sourced cool_water_from_degC{
@@ -40,11 +40,11 @@ inline constexpr Sourced bare_below_m2K_W{
     0.031, "m2 K/W", "", "0.2 clo: between walking shorts, 0.08, and light clothes, 0.36", Trust::judgement,
     0.02,  0.05};
 
-// A study is near when medium and dress are the same and none of these is passed.
+// A study is near when medium and dress are the same and none of these is passed. How long it lasted does not
+// count: a run must not change in its first hours because it is followed for longer. What long cold does is
+// drawn as the law of endurance.
 inline constexpr Sourced near_K{
     5, "K", "", "skin and heat made move by about their half-interval", Trust::judgement, 3, 8};
-inline constexpr Sourced near_times_hours{
-    3, "-", "", "as many times longer than the study; a shorter stay lies inside it", Trust::judgement, 2, 5};
 inline constexpr Sourced near_fat_pct{8, "%", "", "two steps of a table of fatness", Trust::judgement, 5, 10};
 inline constexpr Sourced near_age_years{
     15, "years", "", "a decade and a half of an adult's life", Trust::judgement, 10, 20};

@@ -24,7 +24,6 @@ constants::Conditions conditions_until(const Timeline& timeline, const scenario:
   constants::Conditions at;
   at.medium = timeline.in_raft ? Medium::air : Medium::water;
   at.dress = dress;
-  at.hours = until_s / hour_s;
   at.fat_pct = person.body_fat_pct;
   at.age_years = person.age_years;
   const auto& degC = timeline.in_raft ? timeline.inside_air_degC : timeline.sea_degC;

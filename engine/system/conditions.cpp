@@ -1,5 +1,7 @@
 #include "bide/system/conditions.hpp"
 
+#include <algorithm>
+
 #include "bide/core/units.hpp"
 
 namespace bide::system {
@@ -19,13 +21,13 @@ constants::Conditions conditions_of(const scenario::ValidScenario& v, const weat
   constants::Conditions out;
   out.medium = v.scenario.raft ? constants::Medium::air : constants::Medium::water;
   out.dress = dress_of(*v.ensembles[person]);
-  out.hours = v.scenario.duration_h;
   out.fat_pct = who.body_fat_pct;
   out.age_years = who.age_years;
   constexpr int looks = 24;
+  const double over_s = std::min(v.scenario.duration_h * hour_s, day_s);
   double sum_degC = 0;
   for (int i = 0; i < looks; ++i) {
-    const auto now = weather.at((i + 0.5) / looks * v.scenario.duration_h * hour_s);
+    const auto now = weather.at((i + 0.5) / looks * over_s);
     sum_degC += out.medium == constants::Medium::air ? now.air_temperature_degC : now.water_temperature_degC;
   }
   out.degC = sum_degC / looks;

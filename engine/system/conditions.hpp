@@ -9,8 +9,8 @@ namespace bide::system {
 
 constants::Dress dress_of(const scenario::Ensemble& worn);
 
-// In the sea without a raft, else in air; mean of the weather's water or air over the whole time, since what
-// it is inside a raft is not known before the run.
+// In the sea without a raft, else in air; mean of the weather's water or air over the first day, since what
+// it is inside a raft is not known before the run, and how long a run is followed must not change it.
 // @param person place in the crew
 constants::Conditions conditions_of(const scenario::ValidScenario& scenario, const weather::Record& weather,
                                     std::size_t person);

@@ -144,7 +144,7 @@ TEST_CASE("random scenarios run to a closed ledger or are refused") {
     const outcome::Outcome o = outcome::read_outcome(t, valid);
     CHECK_FALSE(report::terminal_summary(o, t, valid, {}).empty());
     CHECK_FALSE(report::timeline_csv(t, valid).empty());
-    CHECK_FALSE(report::result_json(o, t, valid).empty());
+    CHECK_FALSE(report::result_json(o, t, valid, {}).empty());
   }
   CHECK(ran > 300);
 }

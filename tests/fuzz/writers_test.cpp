@@ -35,7 +35,7 @@ TEST_CASE("writers on generated scenarios") {
       const outcome::Outcome o = outcome::read_outcome(*t, made->valid);
       CHECK_FALSE(report::terminal_summary(o, *t, made->valid, {}).empty());
       CHECK_FALSE(report::timeline_csv(*t, made->valid).empty());
-      CHECK(nlohmann::json::accept(report::result_json(o, *t, made->valid)));
+      CHECK(nlohmann::json::accept(report::result_json(o, *t, made->valid, {})));
       const std::vector<study::Future> none;
       const std::string page =
           report::html::to_html(report::pages::run_page({{o, *t, made->valid}, none, nullptr}));

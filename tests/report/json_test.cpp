@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <nlohmann/json.hpp>
 #include <valijson/adapters/nlohmann_json_adapter.hpp>
@@ -20,8 +21,9 @@ using Json = nlohmann::json;
 
 namespace {
 
-std::string result(const scenario::ValidScenario& scenario, const timeline::Timeline& timeline) {
-  return report::result_json(outcome::read_outcome(timeline, scenario), timeline, scenario);
+std::string result(const scenario::ValidScenario& scenario, const timeline::Timeline& timeline,
+                   const std::vector<study::Future>& members = {}) {
+  return report::result_json(outcome::read_outcome(timeline, scenario), timeline, scenario, members);
 }
 
 // The first complaint of the schema; empty when it has none.
@@ -63,6 +65,24 @@ TEST_CASE("the result says what it is, the answer and its evidence") {
   CHECK(json["stores"][0]["state"] == "runs_out");
   CHECK(json["ledgers"][0]["relative"] == 1e-13);  // 1e-6 over 1e7
   CHECK(json["events"].size() == 7);
+}
+
+TEST_CASE("the range runs over the run and its members, and is null without them") {
+  study::Future early, late;
+  early.able_h = early.alive_h = {20, 20, 20};
+  late.able_h = late.alive_h = {INFINITY, INFINITY, INFINITY};
+  const auto scenario = test::valid_scenario(2);
+  const auto timeline = test::synthetic_timeline(2);
+  CHECK(Json::parse(result(scenario, timeline))["range"].is_null());
+  const Json json = Json::parse(result(scenario, timeline, {early, late}));
+  CHECK(complaint(json) == "");
+  CHECK(json["range"]["runs"] == 3);
+  CHECK(json["range"]["able_until"]["first"]["earliest_h"] == 20);
+  CHECK(json["range"]["able_until"]["first"]["latest_h"].is_null());
+  CHECK(json["range"]["able_until"]["first"]["words"] == "20 h to beyond 5 d");
+  // Not before the run's own 40 h.
+  const Json later = Json::parse(result(scenario, timeline, {late}));
+  CHECK(later["range"]["able_until"]["first"]["earliest_h"] == 40);
 }
 
 TEST_CASE("results obey the schema, with and without a raft") {

@@ -60,6 +60,13 @@ TEST_CASE("the model's own error widens the range") {
   CHECK(earliest_h(all) < earliest_h(canopy));
 }
 
+TEST_CASE("how long a run is followed does not change what happens first") {
+  const float three_days = earliest_h(members(shipped({{"/duration_h", 72.0}})));
+  const float six_days = earliest_h(members(shipped({{"/duration_h", 144.0}})));
+  REQUIRE(std::isfinite(three_days));
+  CHECK(six_days == doctest::Approx(three_days).epsilon(0.01));
+}
+
 TEST_CASE("the earliest and the latest of times, some of them beyond the horizon") {
   const study::TimeRange reached = study::range_of({{30.0}, {10.0}, {20.0}});
   CHECK(reached.earliest_s == 10.0);

@@ -27,7 +27,7 @@ JudgedRow row(const std::string& study, double published, double half, double mo
   out.row.high = published + half;
   out.row.model = model;
   out.about = "heat made";
-  out.at = {constants::Medium::air, 5, constants::Dress::bare, 1, 15, 25};
+  out.at = {constants::Medium::air, 5, constants::Dress::bare, 15, 25};
   out.region = body::region_of(out.at);
   return out;
 }

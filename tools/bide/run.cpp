@@ -74,7 +74,8 @@ int run(const RunArguments& arguments) {
   if (!arguments.timeline_csv.empty())
     code = write("timeline", arguments.timeline_csv, report::timeline_csv(timeline, scenario));
   if (code == exit_ok && !arguments.result_json.empty())
-    code = write("result", arguments.result_json, report::result_json(outcome, timeline, scenario));
+    code = write("result", arguments.result_json,
+                 report::result_json(outcome, timeline, scenario, shown.members));
   if (code == exit_ok && !arguments.report_html.empty()) {
     const auto page = page_of({outcome, timeline, scenario}, shown.members, !arguments.no_levers);
     if (const auto* refusal = std::get_if<study::Refusal>(&page)) return refuse(*refusal);

@@ -40,7 +40,7 @@ std::optional<double> by_two_nodes(const JudgedRow& row) {
   if (row.at.dress == Dress::clothed)
     place.clothing_m2K_W = place.in_water ? clothed_in_water_m2K_W : clothed_m2K_W;
   const TwoNodePerson person;
-  const double to_s = row.at.hours * hour_s;
+  const double to_s = row.hours * hour_s;
   const TwoNodeEnd end = two_node(place, person, to_s, to_s / 2);
   if (row.about == "skin" && unit == "degC" && starts(quantity, "mean skin")) return end.skin_degC;
   if (row.about == "core" && unit == "degC") return end.core_degC;
@@ -50,7 +50,7 @@ std::optional<double> by_two_nodes(const JudgedRow& row) {
       (starts(quantity, "core change") || starts(quantity, "rectal change")))
     return end.core_degC - two_node_start_degC;
   if (row.about == "core" && starts(quantity, "cooling in swimsuits at rest"))
-    return (two_node_start_degC - end.core_degC) / row.at.hours;
+    return (two_node_start_degC - end.core_degC) / row.hours;
   return std::nullopt;
 }
 

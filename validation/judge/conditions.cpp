@@ -39,7 +39,7 @@ PlacedRow placed(const CsvRow& row) {
   out.at.medium = medium == "water" ? Medium::water : Medium::air;
   out.at.dress = dress == "bare" ? Dress::bare : dress == "suit" ? Dress::suit : Dress::clothed;
   out.at.degC = number_in(row, 3);
-  out.at.hours = number_in(row, 5);
+  out.hours = number_in(row, 5);
   out.at.fat_pct = number_in(row, 6);
   out.at.age_years = number_in(row, 7);
   out.quantity = row.fields[8];
@@ -81,7 +81,7 @@ std::vector<JudgedRow> judged(const std::vector<Row>& rows, const std::vector<Pl
       if (row.topic != each.topic || row.quantity != each.quantity) continue;
       found = true;
       if (row.kind == Kind::measured && !row.calibrated)
-        out.push_back({row, each.about, each.at, body::region_of(each.at)});
+        out.push_back({row, each.about, each.at, each.hours, body::region_of(each.at)});
     }
     if (!found) throw std::runtime_error(std::string(file) + ": no row " + each.topic + ": " + each.quantity);
   }

@@ -17,6 +17,7 @@ struct PlacedRow {
   std::string topic, quantity;
   std::string about;  // heat made, heat lost, heat stored, core, skin, hands, threshold, water
   constants::Conditions at;
+  double hours = 0;  // how long the study lasted
 };
 
 // The whole table. Throws std::runtime_error where it cannot be read.
@@ -27,6 +28,7 @@ struct JudgedRow {
   Row row;
   std::string about;
   constants::Conditions at;
+  double hours = 0;  // how long the study lasted
   constants::Region region;
 
   // Half of the interval that counts as holding.

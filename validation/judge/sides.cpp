@@ -32,7 +32,7 @@ std::optional<double> core_excess_K(const JudgedRow& row) {
   const double more = row.row.model - row.row.published;
   const bool falls = has(quantity, "fall") || has(quantity, "cooling") || has(quantity, "afterdrop");
   if (unit == "degC") return more;
-  if (unit == "K" || unit == "K/h") return (falls ? -more : more) * (unit == "K/h" ? row.at.hours : 1);
+  if (unit == "K" || unit == "K/h") return (falls ? -more : more) * (unit == "K/h" ? row.hours : 1);
   return std::nullopt;
 }
 
@@ -140,9 +140,9 @@ inline constexpr LeftOut left_out[region_count] = {
     const char* dress = row.at.dress == Dress::bare      ? "bare"
                         : row.at.dress == Dress::clothed ? "clothed"
                                                          : "suit";
-    lines.insert(fmt::format("    {{Medium::{}, {:g}, Dress::{}, {:g}, {:g}, {:g}}},\n",
+    lines.insert(fmt::format("    {{Medium::{}, {:g}, Dress::{}, {:g}, {:g}}},\n",
                              row.at.medium == Medium::water ? "water" : "air", row.at.degC, dress,
-                             row.at.hours, row.at.fat_pct, row.at.age_years));
+                             row.at.fat_pct, row.at.age_years));
   }
   for (const std::string& line : lines) out += line;
   return out + "};\n// clang-format on\n\n}  // namespace bide::constants\n";

@@ -97,10 +97,19 @@ std::size_t ErrorGrid::best_cell(const std::vector<Cell>& cells, const std::vect
   return best;
 }
 
+// A row that the widest errors do not reach says nothing about how wide they are: what it misses is something
+// else. It still counts where coverage is printed.
+bool ErrorGrid::reached(std::size_t row) const {
+  const auto covered = [&](const std::vector<Cell>& cells) {
+    return !cells.empty() && cells.back().scores[row] && cells.back().scores[row]->in_nine_tenths;
+  };
+  return covered(water_) || covered(heat_);
+}
+
 WidthsByRegion ErrorGrid::best(const std::vector<bool>& take) const {
   const auto rows_where = [&](const auto& is) {
     std::vector<bool> out(runs_.rows.size());
-    for (std::size_t r = 0; r < out.size(); ++r) out[r] = take[r] && is(runs_.rows[r]);
+    for (std::size_t r = 0; r < out.size(); ++r) out[r] = take[r] && reached(r) && is(runs_.rows[r]);
     return out;
   };
   const double water = water_[best_cell(water_, rows_where(about_water))].widths.water;

@@ -27,7 +27,8 @@ class ErrorGrid {
 
   // The widths at which the middle 90 and 50 % come nearest to covering 90 and 50 % of the published values;
   // a shortfall of the 90 % counts ten times. The narrowest of equals. Water is sized over all regions
-  // together: it has few rows. Rows on hands are left out: nothing that is drawn is about them.
+  // together: it has few rows. Rows on hands are left out, for nothing that is drawn is about them, and rows
+  // that the widest errors do not reach.
   // @param take rows to size on
   WidthsByRegion best(const std::vector<bool>& take) const;
   // Forecast at widths.
@@ -38,6 +39,7 @@ class ErrorGrid {
     Widths widths;
     Scores scores;  // coverage, without width
   };
+  bool reached(std::size_t row) const;
   std::size_t best_cell(const std::vector<Cell>& cells, const std::vector<bool>& take) const;
 
   const Runs& runs_;

@@ -5,15 +5,18 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "bide/outcome/outcome.hpp"
+#include "bide/study/questions/future.hpp"
 
 namespace bide::report {
 
 inline constexpr const char* result_format = "bide result 1";
 
+// @param members the same scenario over what is not known, for the range; may be none
 std::string result_json(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
-                        const scenario::ValidScenario& scenario);
+                        const scenario::ValidScenario& scenario, const std::vector<study::Future>& members);
 
 // JSON Schema 2020-12, using only words that draft 7 has too.
 std::string result_schema();

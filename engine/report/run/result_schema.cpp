@@ -106,6 +106,18 @@ Json cabin() {
   return described(schema, "null without a raft");
 }
 
+Json range() {
+  const Json number = nullable("number");
+  const Json ends = object({{"earliest_h", described(number, "since the start; null: beyond the horizon")},
+                            {"latest_h", described(number, "since the start; null: beyond the horizon")},
+                            {"words", type("string")}});
+  const Json crew = object({{"first", ends}, {"half", ends}, {"last", ends}});
+  Json schema = object(
+      {{"runs", type("integer")}, {"what", type("string")}, {"able_until", crew}, {"alive_until", crew}});
+  schema["type"] = {"object", "null"};
+  return described(schema, "over what is not known; null where the file states all of it");
+}
+
 Json inputs() {
   return object(
       {{"file", type("string")},
@@ -130,6 +142,7 @@ std::string result_schema() {
       {{"format", words({result_format})},
        {"notice", notice},
        {"one_case", text},
+       {"range", range()},
        {"inputs", inputs()},
        {"crew", object({{"able_until", crew_times()},
                         {"alive_until", crew_times()},
