@@ -61,8 +61,8 @@ TEST_CASE("the model's own error widens the range") {
 }
 
 TEST_CASE("how long a run is followed does not change what happens first") {
-  const float three_days = earliest_h(members(shipped({{"/duration_h", 72.0}})));
-  const float six_days = earliest_h(members(shipped({{"/duration_h", 144.0}})));
+  const double three_days = static_cast<double>(earliest_h(members(shipped({{"/duration_h", 72.0}}))));
+  const double six_days = static_cast<double>(earliest_h(members(shipped({{"/duration_h", 144.0}}))));
   REQUIRE(std::isfinite(three_days));
   CHECK(six_days == doctest::Approx(three_days).epsilon(0.01));
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <string>
 
 #include "bide/core/random.hpp"
@@ -116,7 +117,7 @@ double sum(const std::vector<double>& all) {
 double log_prior(const Point& point) {
   double out = 0;
   for (std::size_t i = 0; i < parameter_count; ++i) {
-    if (std::abs(point[i]) > parameters[i].farthest) return -INFINITY;
+    if (std::abs(point[i]) > parameters[i].farthest) return -std::numeric_limits<double>::infinity();
     out += normal_log_density(point[i] / parameters[i].sd, 1);
   }
   return out;
@@ -215,7 +216,7 @@ Posterior posterior(const Runs& runs, const Surface& surface, std::uint64_t seed
   std::vector<std::vector<double>> weights(likelihood.studies());
   out.least_effective_points = count;
   for (std::size_t s = 0; s < likelihood.studies(); ++s) {
-    double least = INFINITY, all = 0, squares = 0;
+    double least = std::numeric_limits<double>::infinity(), all = 0, squares = 0;
     for (const auto& each : studies) least = std::min(least, each[s]);
     for (const auto& each : studies) weights[s].push_back(std::exp(least - each[s]));
     for (const double w : weights[s]) all += w;

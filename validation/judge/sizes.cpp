@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <set>
 
 #include "bide/body/region.hpp"
@@ -84,7 +85,7 @@ ErrorGrid::ErrorGrid(const Runs& runs, const Surface& surface, std::uint64_t see
 std::size_t ErrorGrid::best_cell(const std::vector<Cell>& cells, const std::vector<bool>& take) const {
   constexpr double half = 0.5, nine_tenths = 0.9, shortfall = 10, narrow = 0.002;
   std::size_t best = 0;
-  double least = INFINITY;
+  double least = std::numeric_limits<double>::infinity();
   for (std::size_t c = 0; c < cells.size(); ++c) {
     const Summary s = summarise(runs_.rows, cells[c].scores, take);
     if (s.two_sided == 0) return 0;
