@@ -47,6 +47,10 @@ double swing_K(const scenario::DailyWeather& weather, double hour) {
   return weather.air_temperature_swing_K * std::cos(phase);
 }
 
+double local_hour(const Site& site, double t_s, const SunPosition& sun) {
+  return solar_hour(site.start_unix_s + t_s, site.longitude_deg, sun.equation_of_time_min);
+}
+
 // Everything follows from the numbers in the scenario.
 template <class W>
 Record stated_weather(const W& weather, const Site& site, const SunTrack& track) {
@@ -65,9 +69,9 @@ Record stated_weather(const W& weather, const Site& site, const SunTrack& track)
   return RecordBuilder::build(
       site, track, {},
       [&](double t_s, const SunPosition& sun) {
-        const double hour = solar_hour(site.start_unix_s + t_s, site.longitude_deg, sun.equation_of_time_min);
         Atmosphere air = steady;
-        air.air_temperature_degC = weather.air_temperature_degC + swing_K(weather, hour);
+        air.air_temperature_degC =
+            weather.air_temperature_degC + swing_K(weather, local_hour(site, t_s, sun));
         air.vapour_pressure_Pa = humidity * saturation_pressure_Pa(air.air_temperature_degC);
         return air;
       },
@@ -155,13 +159,14 @@ void note_dew_above_air(const Columns& c, Span run, std::vector<std::string>& no
     notes.push_back(fmt::format("dew point: {} values above air temperature, taken as saturation", above));
 }
 
+// @param warmer_K by the hour of the day
 Atmosphere atmosphere_of(const Hour& before, const Hour& after, double share,
-                         const scenario::VariableWeather& weather) {
+                         const scenario::VariableWeather& weather, double warmer_K) {
   const auto between = [&](double Hour::*number) {
     return before.*number + share * (after.*number - before.*number);
   };
   Atmosphere air{};
-  air.air_temperature_degC = between(&Hour::air_temperature_degC);
+  air.air_temperature_degC = between(&Hour::air_temperature_degC) + warmer_K;
   air.water_temperature_degC = weather.water_temperature_degC;
   air.vapour_pressure_Pa =
       saturation_pressure_Pa(air.air_temperature_degC) * between(&Hour::relative_humidity_pct) / percent;
@@ -174,15 +179,16 @@ Atmosphere atmosphere_of(const Hour& before, const Hour& after, double share,
 }
 
 Record varying_weather(const scenario::VariableWeather& weather, const Site& site, const SunTrack& track) {
-  const std::vector<Hour> hours = variable_hours(weather, site);
+  const std::vector<Hour> hours = variable_hours(weather, site.duration_s);
   std::vector<double> times_s;
   for (std::size_t i = 0; i < hours.size(); ++i) times_s.push_back(hour_s * static_cast<double>(i));
   return RecordBuilder::build(
       site, track, std::move(times_s),
-      [&](double t_s, const SunPosition&) {
+      [&](double t_s, const SunPosition& sun) {
         const double hour = std::clamp(t_s / hour_s, 0.0, static_cast<double>(hours.size() - 1));
         const std::size_t i = std::min(static_cast<std::size_t>(hour), hours.size() - 2);
-        return atmosphere_of(hours[i], hours[i + 1], hour - static_cast<double>(i), weather);
+        return atmosphere_of(hours[i], hours[i + 1], hour - static_cast<double>(i), weather,
+                             swing_K(weather, local_hour(site, t_s, sun)));
       },
       {fmt::format("weather: one of many that the month may bring (seed {}); another would differ",
                    weather.seed)});

@@ -104,21 +104,24 @@ bool fits(const SunTrack& sun, const Site& site) {
 // before k times the regular spacing, so a time needs one division and a search among the few knots of its
 // interval.
 struct Record::Series {
-  std::vector<double> t_s;
-  std::vector<Numbers> numbers;
+  struct Row {
+    double t_s;
+    Numbers numbers;
+  };
+  std::vector<Row> rows;
   std::vector<std::uint32_t> first;
   double end_s = 0, start_unix_s = 0, longitude_deg = 0;
 
   Knot at(double t) const {
     const double held = std::clamp(t, 0.0, end_s);
     const auto bucket = std::min(static_cast<std::size_t>(held * (1 / knot_spacing_s)), first.size() - 2);
-    const auto begin = t_s.begin() + first[bucket], end = t_s.begin() + first[bucket + 1];
-    const auto above = std::upper_bound(begin + 1, end, held);
-    const auto i = static_cast<std::size_t>(above - t_s.begin()) - 1;
-    const double s = (held - t_s[i]) / (t_s[i + 1] - t_s[i]);
-    const Numbers &a = numbers[i], &b = numbers[i + 1];
+    const Row* a = &rows[first[bucket]];
+    for (const Row* last = &rows[first[bucket + 1] - 1]; a != last && a[1].t_s <= held; ++a) continue;
+    const Row& b = a[1];
+    const double s = (held - a->t_s) / (b.t_s - a->t_s);
     Numbers between;
-    for (std::size_t k = 0; k < numbers_in_knot; ++k) between[k] = a[k] + s * (b[k] - a[k]);
+    for (std::size_t k = 0; k < numbers_in_knot; ++k)
+      between[k] = a->numbers[k] + s * (b.numbers[k] - a->numbers[k]);
     return std::bit_cast<Knot>(between);
   }
 };
@@ -138,11 +141,11 @@ Record RecordBuilder::build(const Site& site, const SunTrack& sun, std::vector<d
   series->end_s = site.duration_s;
   series->start_unix_s = site.start_unix_s;
   series->longitude_deg = site.longitude_deg;
+  series->rows.reserve(sun.at_knots.size() + record.knots_s_.size());
   Motion motion(site);
   auto sample = record.knots_s_.begin();
   const auto add = [&](double t, const SunPosition& position) {
-    series->t_s.push_back(t);
-    series->numbers.push_back(std::bit_cast<Numbers>(knot_at(motion, position, atmosphere(t, position))));
+    series->rows.push_back({t, std::bit_cast<Numbers>(knot_at(motion, position, atmosphere(t, position)))});
   };
   for (std::size_t k = 0; k < sun.at_knots.size(); ++k) {
     const double regular_s = knot_spacing_s * static_cast<double>(k);
@@ -150,7 +153,7 @@ Record RecordBuilder::build(const Site& site, const SunTrack& sun, std::vector<d
       add(*sample, sun_at(site, *sample));
     for (; sample != record.knots_s_.end() && *sample < regular_s + same_time_s; ++sample) continue;
     add(regular_s, sun.at_knots[k]);
-    series->first.push_back(static_cast<std::uint32_t>(series->t_s.size() - 1));
+    series->first.push_back(static_cast<std::uint32_t>(series->rows.size() - 1));
   }
   record.series_ = std::move(series);
   record.notes_ = std::move(notes);
@@ -165,8 +168,8 @@ Forcing<double> Record::at(double t_s) const {
 
 std::vector<double> Record::line_ends_s() const {
   std::vector<double> out;
-  for (const double t : series_->t_s)
-    if (t < series_->end_s) out.push_back(t);
+  for (const Series::Row& row : series_->rows)
+    if (row.t_s < series_->end_s) out.push_back(row.t_s);
   out.push_back(series_->end_s);
   return out;
 }

@@ -28,6 +28,8 @@ Spectrum spectrum(const SeaState& sea) {
   return {square(sea.wave_height_m) * B / 4, B};
 }
 
+constexpr double vanishes = 700;  // exp(-x) and E1(x) are next to nothing, and slow beyond
+
 bool calm(const SeaState& sea) {
   return !(sea.wave_height_m > 0 && sea.wave_period_s > 0);
 }
@@ -60,7 +62,6 @@ double vertical_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s) {
   if (calm(sea)) return 0;
   const Spectrum s = spectrum(sea);
   const double argument = s.B / fourth(cut_off_rad_s);
-  constexpr double vanishes = 700;  // E1 is below the smallest double
   if (argument > vanishes) return 0;
   return std::sqrt(s.A / 4 * boost::math::expint(1u, argument));
 }
@@ -85,8 +86,10 @@ MotionBand motion_band(double cut_off_rad_s) {
   for (std::size_t i = 0; i <= intervals; ++i) {
     const double w = std::exp(low + step * static_cast<double>(i));
     const double simpson = i == 0 || i == intervals ? 1 : (i % 2 == 1 ? 4 : 2);
-    band.inverse_fourth_s4[i] = 1 / fourth(w);
-    band.weight[i] = simpson * step / three * square(motion_weight(w / (2 * pi)));
+    const std::size_t block = i / block_width;
+    const int lane = static_cast<int>(i % block_width);
+    band.inverse_fourth_s4[block].set(lane, 1 / fourth(w));
+    band.weight[block].set(lane, simpson * step / three * square(motion_weight(w / (2 * pi))));
   }
   return band;
 }
@@ -94,9 +97,13 @@ MotionBand motion_band(double cut_off_rad_s) {
 double weighted_acceleration_m_s2(const SeaState& sea, const MotionBand& band) {
   if (calm(sea)) return 0;
   const Spectrum s = spectrum(sea);
+  BlockLanes sums = 0;
+  for (std::size_t i = 0; i < MotionBand::blocks; ++i) {
+    const BlockLanes decay = s.B * band.inverse_fourth_s4[i];
+    sums += band.weight[i] * select(decay > vanishes, 0, exp(-smaller(decay, vanishes)));
+  }
   double sum = 0;
-  for (std::size_t i = 0; i < MotionBand::nodes; ++i)
-    sum += band.weight[i] * std::exp(-s.B * band.inverse_fourth_s4[i]);
+  for (int lane = 0; lane < block_width; ++lane) sum += sums[lane];
   return std::sqrt(s.A * sum);
 }
 

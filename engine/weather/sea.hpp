@@ -11,6 +11,8 @@
 #include <array>
 #include <cstddef>
 
+#include "bide/core/scalar.hpp"
+
 namespace bide::weather {
 
 // Wind speed at another height, by the logarithmic profile over the open sea.
@@ -56,9 +58,9 @@ double motion_weight(double frequency_Hz);
 // The part of a weighted acceleration that depends on the raft alone: nodes of a quadrature in the logarithm
 // of frequency, from 0.01 Hz to the cut-off.
 struct MotionBand {
-  static constexpr std::size_t nodes = 129;
-  std::array<double, nodes> inverse_fourth_s4;  // w^-4
-  std::array<double, nodes> weight;             // W_f^2 times the quadrature's own weight
+  static constexpr std::size_t nodes = 129, blocks = (nodes + block_width - 1) / block_width;
+  std::array<BlockLanes, blocks> inverse_fourth_s4;  // w^-4
+  std::array<BlockLanes, blocks> weight;  // W_f^2 times the quadrature's own weight; 0 behind the last node
 };
 // @param cut_off_rad_s shorter waves do not move the raft, rad/s, above 0
 MotionBand motion_band(double cut_off_rad_s);

@@ -3,21 +3,21 @@
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
-#include <numbers>
 
 #include "bide/climate/month.hpp"
 #include "bide/constants/climate.hpp"
 #include "bide/constants/weather.hpp"
 #include "bide/core/random.hpp"
 #include "bide/core/units.hpp"
-#include "bide/weather/sun.hpp"
 
 namespace bide::weather {
 namespace {
 
 using namespace constants;
 
-const boost::math::normal unit_normal;
+// In plain doubles: the library's default is extended precision, at five times the cost.
+using Precision = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+const boost::math::normal_distribution<double, Precision> unit_normal;
 
 double probability(double z) {
   return boost::math::cdf(unit_normal, z);
@@ -54,10 +54,10 @@ struct Latent {
   double behind = 0;  // what the front was, forgetting as fast
 };
 
-double cloud_of(double front, double mean) {
+// Where the front's normal quantity has the month's mean cloud above it.
+double cloud_middle(double mean) {
   constexpr double least = 1e-3;  // a mean of 0 or 1 has no spread
-  const double within = std::clamp(mean, least, 1 - least);
-  return probability(normal_at(within) * std::hypot(1.0, cloud_sharpness.value) + cloud_sharpness * front);
+  return normal_at(std::clamp(mean, least, 1 - least)) * std::hypot(1.0, cloud_sharpness.value);
 }
 
 // Exponential rates in the rainy part of the front's range, with the mean that was asked for.
@@ -121,11 +121,12 @@ Waves blown(Waves w, double wind_10m_m_s, double hours) {
   return w;
 }
 
-std::vector<Hour> variable_hours(const scenario::VariableWeather& c, const Site& site) {
+std::vector<Hour> variable_hours(const scenario::VariableWeather& c, double duration_s) {
   constexpr int before_h = 96;  // the sea and the fronts have a past
-  const int last = static_cast<int>(std::ceil(site.duration_s / hour_s));
+  const int last = static_cast<int>(std::ceil(duration_s / hour_s));
   const double spread_m_s = c.wind_spread_fraction * c.wind_speed_m_s;
   const double vector_m_s = climate::vector_speed_m_s(c.wind_speed_m_s, spread_m_s);
+  const double clouded = cloud_middle(c.cloud_cover_fraction);
   const auto seed = static_cast<std::uint32_t>(c.seed);
   const double front_kept = std::exp(-1 / front_memory_h.value);
   Latent latent;
@@ -139,18 +140,11 @@ std::vector<Hour> variable_hours(const scenario::VariableWeather& c, const Site&
     const double air = latent.air.next(seed), damp = latent.damp.next(seed);
     waves = blown(waves, wind, 1);
     if (hour < 0) continue;
-    const double unix_s = site.start_unix_s + hour * hour_s;
-    const SunPosition sun = sun_position(unix_s, site.latitude_deg, site.longitude_deg);
-    constexpr double hours_per_day = 24;
-    const double phase =
-        (solar_hour(unix_s, site.longitude_deg, sun.equation_of_time_min) - c.warmest_hour_local_h) *
-        (2 * std::numbers::pi / hours_per_day);
     // Half of the variance is the front's; the difference from what it was has half of its own.
     const double anomaly = std::sqrt(0.5) * air + (front - latent.behind);
-    out.push_back({c.air_temperature_degC + c.air_temperature_spread_K * anomaly +
-                       c.air_temperature_swing_K * std::cos(phase),
+    out.push_back({c.air_temperature_degC + c.air_temperature_spread_K * anomaly,
                    humidity_of(front, damp, c.relative_humidity_pct), wind,
-                   cloud_of(front, c.cloud_cover_fraction), rain_of(front, c), waves.together(wind)});
+                   probability(clouded + cloud_sharpness * front), rain_of(front, c), waves.together(wind)});
   }
   return out;
 }

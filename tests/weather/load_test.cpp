@@ -379,15 +379,19 @@ TEST_CASE("from a validated scenario") {
             .find("grey_week.json: /weather/file: w.csv: line 2: time_utc \"now\"") == 0);
 }
 
-TEST_CASE("variable weather is that of its hours, on straight lines between them") {
-  const scenario::VariableWeather w{{stated(), 0.5, 14}, 0.7, 2, 0.2, 5};
+TEST_CASE("variable weather is that of its hours, on straight lines between them, with a daily cycle") {
+  const scenario::VariableWeather w{{stated(), 1.5, 14}, 0.7, 2, 0.2, 5};
   const Site here = site("2031-02-03T18:00:00Z", 30);
   const Record record = loaded(w, here);
-  const std::vector<Hour> hours = variable_hours(w, here);
+  const std::vector<Hour> hours = variable_hours(w, here.duration_s);
   for (const std::size_t i : {0, 7, 29}) {
     const Forcing<double> at = record.at(static_cast<double>(i) * hour);
     CHECK(at.wind_10m_m_s == doctest::Approx(hours[i].wind_10m_m_s).epsilon(1e-9));
-    CHECK(at.air_temperature_degC == doctest::Approx(hours[i].air_temperature_degC).epsilon(1e-9));
+    // 1.5 K warmer at 14 h of local solar time, 1.5 K colder at 2 h.
+    const double from_warmest = (record.local_solar_hour(static_cast<double>(i) * hour) - 14) / 24;
+    CHECK(at.air_temperature_degC ==
+          doctest::Approx(hours[i].air_temperature_degC + 1.5 * std::cos(2 * std::acos(-1.0) * from_warmest))
+              .epsilon(1e-9));
     CHECK(at.wave_height_m == doctest::Approx(hours[i].sea.wave_height_m).epsilon(1e-9));
     const Forcing<double> half = record.at((static_cast<double>(i) + 0.5) * hour);
     CHECK(half.wind_10m_m_s ==
