@@ -49,6 +49,7 @@ void Recorder::row(double t, const std::vector<double>& x) {
   out.wind_m_s.push_back(w.wind_10m_m_s);
   out.wave_height_m.push_back(w.wave_height_m);
   out.irradiance_W_m2.push_back(w.global_irradiance_W_m2);
+  out.rain_mm_h.push_back(w.rain_kg_m2_s * hour_s);  // 1 kg/m2 is 1 mm
   out.water_L.push_back(held.stock.water_L);
   out.food_kJ.push_back(held.stock.food_kJ);
   out.medicine_doses.push_back(held.stock.medicine_doses);

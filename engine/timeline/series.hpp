@@ -68,7 +68,7 @@ struct Timeline {
   // Inside and outside.
   std::vector<double> inside_air_degC, canopy_degC, floor_water_degC, outside_air_degC, sea_degC, wind_m_s,
       inside_vapour_density_kg_m3, inside_relative_humidity_pct, co2_ppm, floor_water_L, condensate_L_total,
-      ventilation_L_s, opening_m2, wave_height_m, irradiance_W_m2;
+      ventilation_L_s, opening_m2, wave_height_m, irradiance_W_m2, rain_mm_h;
   // Stores.
   std::vector<double> water_L, food_kJ, medicine_doses, flares, lamp_h, beacon_h;
   // Heat ledger of the cabin, W.

@@ -97,8 +97,9 @@ inline std::optional<Bounds> bounds_of(const std::string& name, const Around& ar
   if (name == "water_deficit_pct") return Bounds{-25, 75};
   if (name == "osmolality_mOsm_kg") return Bounds{200, no_bound};
   if (is({"inside_vapour_density_kg_m3", "floor_water_L", "condensate_total_L", "ventilation_L_s",
-          "opening_m2", "wave_height_m", "irradiance_W_m2", "wind_m_s", "metabolic_W", "shivering_W",
-          "sweat_kg_h", "clothing_water_kg", "urine_total_kg", "glycogen_kJ", "fat_kg", "protein_kg"}) ||
+          "opening_m2", "wave_height_m", "irradiance_W_m2", "rain_mm_h", "wind_m_s", "metabolic_W",
+          "shivering_W", "sweat_kg_h", "clothing_water_kg", "urine_total_kg", "glycogen_kJ", "fat_kg",
+          "protein_kg"}) ||
       starts("store_"))
     return Bounds{rounding, no_bound};
   return std::nullopt;

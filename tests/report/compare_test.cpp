@@ -209,6 +209,36 @@ TEST_CASE("under common futures the sentence turns with what was drawn") {
   CHECK(has(said_of(early, late), ", where they differ +10 h, the mean"));
 }
 
+TEST_CASE("two weathers are drawn over each other where they differ") {
+  Made first, second;
+  first.times(20, 60);
+  second.times(60, 100);
+  const std::size_t rows = first.timeline.time_s.size();
+  for (Made* each : {&first, &second}) {
+    each->timeline.wind_m_s.assign(rows, 8);
+    each->timeline.rain_mm_h.assign(rows, 0.2);
+  }
+  second.timeline.wind_m_s[3] = 15;
+  const report::html::Page page = report::pages::compare_page(of(first, second));
+  const report::html::Chart* wind = nullptr;
+  for (const report::html::Section& section : page.sections)
+    for (const report::html::Block& block : section.blocks)
+      if (const auto* chart = std::get_if<report::html::Chart>(&block)) {
+        if (chart->title == "Wind") wind = chart;
+        CHECK(chart->title != "Rain");
+        CHECK(chart->title != "Air outside");
+      }
+  REQUIRE(wind != nullptr);
+  REQUIRE(wind->series.size() == 2);
+  const auto most = [](const report::html::Series& series) {
+    double out = 0;
+    for (const report::html::Point& point : series.points) out = std::max(out, point.y);
+    return out;
+  };
+  CHECK(most(wind->series[0]) == 8);
+  CHECK(most(wind->series[1]) == 15);
+}
+
 TEST_CASE("the page of a comparison says what the text says, with the ranges first") {
   Made early, late;
   early.times(20, 60);

@@ -51,7 +51,7 @@ TEST_CASE("the timeline reads back from CSV") {
   const auto timeline = test::synthetic_timeline(2);
   const Parsed parsed = parse(report::timeline_csv(timeline, scenario));
   REQUIRE(parsed.rows.size() == 722);
-  for (const CsvRow& row : parsed.rows) CHECK(row.fields.size() == 2 + 26 + 2 * 23);
+  for (const CsvRow& row : parsed.rows) CHECK(row.fields.size() == 2 + 27 + 2 * 23);
   const auto at = [&](std::size_t row, const char* name) {
     return parsed.rows[row].fields[column(parsed, name)];
   };

@@ -150,6 +150,33 @@ TEST_CASE("every line of a chart keeps its extremes and its end") {
   CHECK(line.points.back().x == doctest::Approx(60));
 }
 
+TEST_CASE("weather that varies is drawn, weather that does not is not") {
+  Case c(2);
+  const std::size_t rows = c.timeline.time_s.size();
+  c.timeline.wind_m_s.assign(rows, 8);
+  c.timeline.wave_height_m.assign(rows, 1.5);
+  c.timeline.rain_mm_h.assign(rows, 0);
+  const auto titles = [&] {
+    std::string all;
+    const html::Page page = c.page();
+    for (const html::Block& each : section(page, "How it goes").blocks)
+      if (const auto* chart = std::get_if<html::Chart>(&each)) all += chart->title + ";";
+    return all;
+  };
+  CHECK_FALSE(has(titles(), "Wind"));
+  c.timeline.wind_m_s[rows / 2] = 17;
+  c.timeline.rain_mm_h[rows / 2] = 4;
+  CHECK(has(titles(), "Inside, outside and the sea;Wind;Rain;Core temperature;"));
+  c.timeline.wave_height_m.back() = 3;
+  CHECK(has(titles(), ";Wind;Waves;Rain;"));
+  const html::Page page = c.page();
+  const html::Chart& wind = block<html::Chart>(section(page, "How it goes"), 1);
+  CHECK(wind.y.unit == "m/s");
+  double most = 0;
+  for (const html::Point& point : series(wind, "at sea").points) most = std::max(most, point.y);
+  CHECK(most == 17);
+}
+
 TEST_CASE("many people are drawn as a band, not as many lines") {
   const html::Page page = Case(25).page();
   const html::Chart& core = block<html::Chart>(section(page, "How it goes"), 1);

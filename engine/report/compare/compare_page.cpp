@@ -9,6 +9,7 @@
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/html/lines.hpp"
+#include "bide/report/run/weather_curves.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
 #include "bide/study/questions/unmeasured.hpp"
@@ -215,6 +216,23 @@ html::Chart overlay(const char* title, const char* sentence, html::Axis y, const
   return out;
 }
 
+// The weather of each option, where it is not the same in all.
+void add_weather(html::Section& section, const Comparison& comparison, double horizon_s) {
+  const auto add = [&](const char* title, const char* sentence, const html::Axis& y, auto values) {
+    std::vector<Curve> curves;
+    bool differs = false;
+    for (std::size_t i = 0; i < drawn(comparison); ++i) {
+      const timeline::Timeline& t = *comparison.options[i].own.timeline;
+      curves.push_back({option_name(i), &t.time_s, &(t.*values), t.horizon_s});
+      differs = differs || t.*values != *curves.front().values;
+    }
+    if (differs) section.blocks.push_back(overlay(title, sentence, y, curves, horizon_s));
+  };
+  add("Air outside", "Air outside in each option against time.", {"temperature", "degC"},
+      &timeline::Timeline::outside_air_degC);
+  for (const WeatherCurve& curve : weather_curves) add(curve.title, curve.sentence, curve.y, curve.values);
+}
+
 html::Section course_section(const Comparison& comparison) {
   std::vector<Curve> inside, air, core, deficit;
   double horizon_s = 0;
@@ -254,6 +272,7 @@ html::Section course_section(const Comparison& comparison) {
     out.blocks.push_back(overlay("Carbon dioxide inside",
                                  "Carbon dioxide in the air of each raft against time.", {"CO2", "ppm", true},
                                  air, horizon_s));
+  add_weather(out, comparison, horizon_s);
   return out;
 }
 

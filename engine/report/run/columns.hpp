@@ -29,6 +29,7 @@ inline constexpr Column<timeline::Timeline> common_columns[] = {
     {"opening_m2", &timeline::Timeline::opening_m2},
     {"wave_height_m", &timeline::Timeline::wave_height_m},
     {"irradiance_W_m2", &timeline::Timeline::irradiance_W_m2},
+    {"rain_mm_h", &timeline::Timeline::rain_mm_h},
     {"store_water_L", &timeline::Timeline::water_L},
     {"store_food_kJ", &timeline::Timeline::food_kJ},
     {"store_medicine_doses", &timeline::Timeline::medicine_doses},

@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 #include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
 #include "bide/report/html/lines.hpp"
 #include "bide/report/run/run_parts.hpp"
+#include "bide/report/run/weather_curves.hpp"
 
 namespace bide::report::pages {
 namespace {
@@ -121,6 +123,17 @@ Chart deficit(const Material& m) {
   return out;
 }
 
+// Weather that stays the same is among the inputs and needs no chart.
+void add_weather(html::Section& section, const Material& m) {
+  for (const WeatherCurve& curve : weather_curves) {
+    const std::vector<double>& values = m.timeline.*curve.values;
+    if (std::adjacent_find(values.begin(), values.end(), std::not_equal_to<>()) == values.end()) continue;
+    Chart out = base(m, curve.title, curve.sentence, curve.y);
+    add_lines(out, {{"at sea", &m.timeline.time_s, &values, m.outcome.watched_s}});
+    section.blocks.push_back(std::move(out));
+  }
+}
+
 void add_store(html::Section& section, const Material& m, const char* title, const char* sentence,
                const Axis& y, const std::vector<double>& values) {
   if (values.empty() || *std::max_element(values.begin(), values.end()) <= 0) return;
@@ -146,6 +159,7 @@ html::Section course_section(const Material& m) {
         fmt::format("For a crew of {} the charts show the lowest, the middle and the highest of those alive.",
                     m.timeline.persons.size())});
   out.blocks.push_back(temperatures(m));
+  add_weather(out, m);
   out.blocks.push_back(core(m));
   out.blocks.push_back(of_persons(m, "Skin", "Mean skin temperature of each person while alive.",
                                   {"mean skin", "degC"}, &PersonSeries::mean_skin_degC));
