@@ -39,6 +39,11 @@ TEST_CASE("the nearest cell, whatever way latitude runs and longitude counts") {
   CHECK(cells_near(grid({50}, {0, 1, 2, 357, 358, 359}), {50, -0.9}, 100).front().column == 5);
   CHECK(cells_near(grid({-20}, {-179.5, 0, 179.5}), {-20, 179.9}, 100).front().column == 2);
   CHECK(cells_near(grid({0}, {0}), {0, 10}, 100).empty());
+  // One degree is 111.2 km: within a reach of 112, not of 111, to the north as to the east.
+  for (const Place& place : {Place{1, 0}, Place{0, 1}}) {
+    CHECK(cells_near(grid({0}, {0}), place, 112).size() == 1);
+    CHECK(cells_near(grid({0}, {0}), place, 111).empty());
+  }
 }
 
 TEST_CASE("times for a span reach to the values on either side") {

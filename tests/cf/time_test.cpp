@@ -43,6 +43,9 @@ TEST_CASE("times as cftime decodes them") {
 TEST_CASE("an epoch before the reform depends on the calendar") {
   CHECK(decoded(737425, "days since 1-1-1 00:00:00", "standard") == "2019-12-31T00:00:00Z");
   CHECK(decoded(737424, "days since 0001-01-01 00:00:00", "proleptic_gregorian") == "2020-01-01T00:00:00Z");
+  // Seven days apart in 1250: the leap days of 100, 200, 300, 500, 600, 700, 900, 1000 and 1100, less two.
+  CHECK(decoded(262816, "days since 1250-06-01", "standard") == "1970-01-01T00:00:00Z");
+  CHECK(decoded(262823, "days since 1250-06-01", "proleptic_gregorian") == "1970-01-01T00:00:00Z");
 }
 
 TEST_CASE("ways to write one epoch") {
