@@ -69,3 +69,14 @@ TEST_CASE("smaller steps come nearer, and rows add up to what was taken in and l
   CHECK(joules / coarse.time_s.back() > 70);
   CHECK(joules / coarse.time_s.back() < 400);
 }
+
+TEST_CASE("the record has the weather that was stated, in the units of its names") {
+  const test::Run run = test::load_run(test::cold_swim_text);
+  const auto t = std::get<timeline::Timeline>(timeline::simulate(run.scenario, run.weather, {}));
+  REQUIRE(t.rain_mm_h.size() == t.time_s.size());
+  for (std::size_t i = 0; i < t.time_s.size(); ++i) {
+    CHECK(t.rain_mm_h[i] == Approx(1));
+    CHECK(t.wind_m_s[i] == Approx(11));
+    CHECK(t.sea_degC[i] == Approx(7));
+  }
+}
