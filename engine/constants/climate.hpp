@@ -9,6 +9,8 @@
 namespace bide::constants {
 
 // A belt of latitude at sea, by the middle of it; between two middles values lie on a straight line.
+// The published maps of monthly rain come as files that no package holds, and no table of belts was found in
+// an open paper; only the mean over all seas was (tests/climate/climate_test.cpp).
 struct Zone {
   double middle_deg;
   Sourced rain_mm_d;                 // mean of the year
