@@ -37,6 +37,12 @@ std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidSce
   return study::try_levers(scenario);
 }
 
+std::variant<study::Provision, study::Refusal> provision(const scenario::ValidScenario& scenario,
+                                                         const study::ProvisionQuestion& question,
+                                                         const study::ToldProvisionProgress& progress) {
+  return study::provision(scenario, question, progress);
+}
+
 std::variant<study::Summary, study::Refusal> run_study(const study::StudyQuestion& question,
                                                        const study::ToldProgress& progress) {
   return study::ask_study(question, progress);

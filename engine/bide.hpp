@@ -20,6 +20,7 @@
 #include "bide/study/questions/ask_study.hpp"
 #include "bide/study/questions/compare.hpp"
 #include "bide/study/questions/levers.hpp"
+#include "bide/study/questions/provision.hpp"
 
 namespace bide {
 
@@ -59,6 +60,14 @@ std::variant<study::Comparison, study::Refusal> compare(
 // Practical changes tried one at a time, and what each buys.
 // @param scenario from read()
 std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidScenario& scenario);
+
+// The least kit with which a crew lasts to a stated time.
+// @param scenario from read()
+// @param question the time, the share of futures, limits of weight and room
+// @param progress may be empty
+std::variant<study::Provision, study::Refusal> provision(const scenario::ValidScenario& scenario,
+                                                         const study::ProvisionQuestion& question,
+                                                         const study::ToldProvisionProgress& progress = {});
 
 // A study from its file to its summary; asked again with the same folder it goes on where it was left.
 // @param question the study file, a folder for its records, how many threads

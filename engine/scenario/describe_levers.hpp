@@ -31,8 +31,20 @@ void describe(As<Lever>, V&& v) {
 }
 
 template <class V>
+void describe(As<KitOffer>, V&& v) {
+  using K = KitOffer;
+  v(&K::lever, text("lever", required, "Key of a lever that brings items."));
+  v(&K::dose, number("dose", "1", 0.01, 1, otherwise(1), "Share of what the lever brings."));
+  v(&K::most, number("most", "1", 1, 1000, otherwise(1), "Doses at most."));
+  v(&K::more_never_harms,
+    yes_or_no("more_never_harms", otherwise_false(), "One dose more ends nothing earlier."));
+  v(&K::why, text("why", required, "Why it never harms, or may."));
+}
+
+template <class V>
 void describe(As<LeverList>, V&& v) {
   v(&LeverList::levers, list("levers", 1, longest_array, required, "Practical changes."));
+  v(&LeverList::kit, list("kit", 1, longest_array, required, "Levers that may stand on a packing list."));
 }
 
 }  // namespace bide::scenario

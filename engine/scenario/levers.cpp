@@ -94,9 +94,32 @@ bool no_rain(const ResolvedWeather& weather) {
 
 }  // namespace
 
-const std::vector<Lever>& levers() {
+namespace {
+
+const LeverList& all_levers() {
   static const LeverList all = read_embedded<LeverList>({embedded::levers});
-  return all.levers;
+  return all;
+}
+
+}  // namespace
+
+const std::vector<Lever>& levers() {
+  return all_levers().levers;
+}
+
+const std::vector<KitOffer>& kit_offers() {
+  return all_levers().kit;
+}
+
+Lever doses_of(const KitOffer& offer, int doses) {
+  Lever out = *std::find_if(levers().begin(), levers().end(),
+                            [&](const Lever& each) { return each.key == offer.lever; });
+  const double times = offer.dose * doses;
+  for (LeverItem& item : out.add) {
+    item.per_person *= times;
+    item.in_all *= times;
+  }
+  return out;
 }
 
 Burden burden_of(const Lever& lever, const ValidScenario& scenario) {

@@ -36,11 +36,24 @@ struct Lever {
   bool closes_openings = false;      // shown with its price in carbon dioxide
 };
 
+// A lever that may stand on a packing list, in doses.
+struct KitOffer {
+  std::string lever;              // key of a lever that brings items and changes no raft
+  double dose = 1;                // share of what the lever brings, (0, 1]
+  int most = 1;                   // doses
+  bool more_never_harms = false;  // in no future does one dose more end anything earlier
+  std::string why;                // it never harms, or may
+};
+
 struct LeverList {
   std::vector<Lever> levers;
+  std::vector<KitOffer> kit;
 };
 
 const std::vector<Lever>& levers();
+const std::vector<KitOffer>& kit_offers();
+// The lever with so many doses of an offer, [1, most].
+Lever doses_of(const KitOffer& offer, int doses);
 
 // Weight and room of what a lever brings aboard.
 struct Burden {

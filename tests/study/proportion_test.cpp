@@ -87,3 +87,19 @@ TEST_CASE("how many cases a statement takes") {
   CHECK(narrow.high - narrow.low < 0.1);
   CHECK_THROWS_AS(cases_for_quantile(1, 0.95), std::invalid_argument);
 }
+
+// Exact arithmetic of the binomial distribution: with no miss in n cases the bound is 0.05^(1/n), and in
+// general the 5th of a hundred of a beta distribution (Clopper & Pearson 1934).
+TEST_CASE("the exact lower bound of a share, and how many misses it bears") {
+  CHECK(least_share(30, 30, 0.95) == doctest::Approx(0.904966).epsilon(1e-5));
+  CHECK(least_share(59, 59, 0.95) == doctest::Approx(std::pow(0.05, 1.0 / 59)).epsilon(1e-9));
+  CHECK(least_share(95, 100, 0.95) == doctest::Approx(0.897747).epsilon(1e-5));
+  CHECK(least_share(960, 1000, 0.95) == doctest::Approx(0.948247).epsilon(1e-5));
+  CHECK(least_share(0, 10, 0.95) == 0);
+  CHECK(most_misses(500, 0.90, 0.95) == 38);
+  CHECK(most_misses(1000, 0.95, 0.95) == 38);
+  CHECK(most_misses(1000, 0.99, 0.95) == 4);
+  CHECK(most_misses(29, 0.90, 0.95) == 0);
+  CHECK_FALSE(most_misses(28, 0.90, 0.95));
+  CHECK_THROWS_AS(least_share(2, 1, 0.95), std::invalid_argument);
+}

@@ -7,6 +7,7 @@
 #include <sstream>
 #include <type_traits>
 
+#include "bide/core/units.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -117,6 +118,28 @@ Argument Command::number(const std::string& names, std::optional<std::uint64_t>&
 Argument Command::number(const std::string& names, std::optional<double>& to, Allowed<double> allowed,
                          const std::string& help) {
   return add_number(*app_, names, to, allowed, help);
+}
+
+Argument Command::span(const std::string& names, std::optional<double>& to_h, Allowed<double> allowed,
+                       const std::string& help) {
+  const std::string range = fmt::format("{} to {} h", allowed.low, allowed.high);
+  const auto read = [&to_h, allowed, range, names](const Results& given) {
+    const std::string& text = given.front();
+    double value = 0;
+    const auto [stop, wrong] = std::from_chars(text.data(), text.data() + text.size(), value);
+    const std::string unit(stop, text.data() + text.size());
+    if (unit == "d") value *= day_s / hour_s;
+    if (unit == "min") value *= minute_s / hour_s;
+    const bool known = unit.empty() || unit == "d" || unit == "h" || unit == "min";
+    if (wrong != std::errc() || !known || !(value >= allowed.low && value <= allowed.high))
+      throw CLI::ValidationError(names,
+                                 fmt::format("found \"{}\"; allowed {}, as 7d, 36h or 90min", text, range));
+    to_h = value;
+    return true;
+  };
+  CLI::Option* option = app_->add_option(names, read, help);
+  option->type_name("SPAN")->expected(1);
+  return Argument(option);
 }
 
 Command& Command::footer(std::string_view text) {

@@ -77,6 +77,11 @@ class Command {
   Argument number(const std::string& names, std::optional<double>& to, Allowed<double> allowed,
                   const std::string& help);
 
+  // A span of time, "7d", "36h" or "90min"; a number alone is hours.
+  // @param allowed h
+  Argument span(const std::string& names, std::optional<double>& to_h, Allowed<double> allowed,
+                const std::string& help);
+
   Command& footer(std::string_view text);
   // Done once everything is read; gives the exit code.
   void does(const std::function<int()>& work);

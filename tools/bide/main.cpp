@@ -20,6 +20,7 @@ int main(int argc, char** argv) {
   add_run(program);
   add_compare(program);
   add_levers(program);
+  add_provision(program);
   add_check(program);
   add_odds(program);
   add_catalogue(program);

@@ -62,14 +62,17 @@ ProgressLine::ProgressLine(bool asked)
     : on_terminal_(::isatty(STDERR_FILENO) == 1), shown_(asked || on_terminal_) {}
 
 void ProgressLine::operator()(double fraction, const std::string& more) {
+  (*this)(fmt::format("{:.0f} %{}", 100 * fraction, more));
+}
+
+void ProgressLine::operator()(const std::string& what) {
   if (!shown_) return;
   const auto now = Clock::now();
   const std::chrono::duration<double> since_start = now - start_, since_last = now - last_;
   if (since_start.count() < 1 || since_last.count() < (on_terminal_ ? 0.2 : 1.0)) return;
   last_ = now;
   written_ = true;
-  fmt::print(stderr, "{}running: {:.0f} %{}{}", on_terminal_ ? "\r" : "", 100 * fraction, more,
-             on_terminal_ ? "" : "\n");
+  fmt::print(stderr, "{}running: {}{}", on_terminal_ ? "\r" : "", what, on_terminal_ ? "" : "\n");
   std::fflush(stderr);
 }
 

@@ -38,6 +38,8 @@ class ProgressLine {
  public:
   explicit ProgressLine(bool asked);
   void operator()(double fraction, const std::string& more = "");
+  // Where the end is not known.
+  void operator()(const std::string& what);
   void finish() const;
 
  private:

@@ -33,6 +33,30 @@ Interval wilson(std::size_t hits, std::size_t cases, double confidence) {
   return {hits == 0 ? 0 : (centre - reach) / scale, hits == cases ? 1 : (centre + reach) / scale};
 }
 
+double least_share(std::size_t hits, std::size_t cases, double confidence) {
+  need_share(confidence);
+  if (cases == 0 || hits > cases)
+    throw std::invalid_argument("a share needs cases, and no more hits than these");
+  using boost::math::binomial;
+  return binomial::find_lower_bound_on_p(static_cast<double>(cases), static_cast<double>(hits),
+                                         1 - confidence);
+}
+
+std::optional<std::size_t> most_misses(std::size_t cases, double share, double confidence) {
+  need_share(share);
+  // least_share() falls with each miss.
+  const auto holds = [&](std::size_t misses) {
+    return least_share(cases - misses, cases, confidence) >= share;
+  };
+  if (!holds(0)) return std::nullopt;
+  std::size_t bearable = 0, too_many = cases + 1;
+  while (too_many - bearable > 1) {
+    const std::size_t half = bearable + (too_many - bearable) / 2;
+    (holds(half) ? bearable : too_many) = half;
+  }
+  return bearable;
+}
+
 std::size_t rank_of(double p, std::size_t cases) {
   const double wanted = p * static_cast<double>(cases);
   const double whole = std::round(wanted);

@@ -20,6 +20,20 @@ double normal_reach(double confidence);
 // @param confidence (0, 1)
 Interval wilson(std::size_t hits, std::size_t cases, double confidence);
 
+// Exact one-sided lower bound of a share (Clopper & Pearson 1934, Biometrika 26:404): whatever the share is,
+// the bound lies above it in at most 1 - confidence of all series of cases. Throws as wilson().
+// @param hits       number of cases that have the property, [0, cases]
+// @param cases      number of cases, at least 1
+// @param confidence (0, 1)
+double least_share(std::size_t hits, std::size_t cases, double confidence);
+
+// Most cases that may lack the property while least_share() is still at least `share`. Empty: too few cases,
+// even if none lacks it.
+// @param cases      number of cases, at least 1
+// @param share      wanted, (0, 1)
+// @param confidence (0, 1)
+std::optional<std::size_t> most_misses(std::size_t cases, double share, double confidence);
+
 // The smallest rank by which at least a share of the cases is reached.
 // @param p     share, [0, 1]
 // @param cases number of cases, at least 1

@@ -1,0 +1,211 @@
+#include "bide/report/provision/provision.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
+#include "bide/outcome/cause.hpp"
+#include "bide/report/run/json_parts.hpp"
+#include "bide/report/words/page.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using study::DoseChanged;
+using study::KitTried;
+using study::Provision;
+using study::ProvisionItem;
+
+std::string share_words(const KitTried& tried) {
+  return fmt::format("{} of {} futures ({})", tried.met, tried.of,
+                     percent(100.0 * static_cast<double>(tried.met) / static_cast<double>(tried.of)));
+}
+
+std::string cause_words(system::Limit limit) {
+  return limit == system::Limit::none ? "no result" : outcome::short_cause(limit);
+}
+
+std::string ended_words(const KitTried& tried) {
+  std::string out;
+  constexpr std::size_t most = 3;
+  for (std::size_t i = 0; i < std::min(most, tried.ended.size()); ++i)
+    out += fmt::format("{}{} ({})", i == 0 ? "" : ", ", cause_words(tried.ended[i].limit),
+                       tried.ended[i].futures);
+  return out;
+}
+
+std::string cost_words(const study::Cost& cost) {
+  return fmt::format("{} kg, {} L of room", two_figures(cost.mass_kg), two_figures(cost.volume_L));
+}
+
+// "10 x ..." of each item of a kit.
+std::vector<std::string> packing_list(const Provision& in, const study::Kit& kit) {
+  std::vector<std::string> out;
+  for (std::size_t i = 0; i < kit.size(); ++i) {
+    if (kit[i] == 0) continue;
+    const scenario::Lever doses = scenario::doses_of(*in.items[i].offer, kit[i]);
+    const scenario::Burden burden = scenario::burden_of(doses, in.asked);
+    out.push_back(fmt::format("{}: {}", burden.items, cost_words({burden.mass_kg, burden.volume_L, kit[i]})));
+  }
+  return out;
+}
+
+std::string kit_words(const Provision& in, const study::Kit& kit) {
+  std::string out;
+  for (std::size_t i = 0; i < kit.size(); ++i)
+    if (kit[i] > 0)
+      out += fmt::format("{}{}", out.empty() ? "" : "; ",
+                         scenario::burden_of(scenario::doses_of(*in.items[i].offer, kit[i]), in.asked).items);
+  return out.empty() ? "nothing" : out;
+}
+
+std::string target_words(const Provision& in) {
+  return fmt::format("everybody {} at {}, in {} of futures", in.question.alive ? "alive" : "able",
+                     horizon(in.question.until_h * hour_s), percent(100 * in.question.confidence));
+}
+
+void print_found(Page& page, const Provision& in) {
+  const KitTried &least = *in.least, &fresh = *in.least_fresh;
+  const bool nothing = least.cost.count == 0;
+  page.paragraph(nothing ? "What is aboard already is enough: nothing needs to be added."
+                         : fmt::format("The least kit to add: {}.", cost_words(least.cost)));
+  for (const std::string& row : packing_list(in, least.kit)) page.item(row);
+  page.paragraph(
+      fmt::format("Target: {}. On {} fresh futures it is met in {}: at least {}, with 95 % confidence. "
+                  "Without it: {}.",
+                  target_words(in), fresh.of, share_words(fresh), percent(100 * fresh.at_least),
+                  share_words(in.without)));
+  if (!fresh.ended.empty())
+    page.paragraph(fmt::format("What still ends it in the other futures: {}.", ended_words(fresh)));
+
+  if (!nothing) {
+    page.heading("WITH ONE DOSE LESS OF EACH");
+    for (const DoseChanged& each : in.one_less)
+      page.item(fmt::format("{}: {} in place of {}{}{}.", in.items[each.item].one_dose, each.tried.met,
+                            least.met, each.tried.ended.empty() ? "" : "; ends by ",
+                            ended_words(each.tried)));
+  }
+  page.heading("WITH ONE DOSE MORE OF EACH");
+  for (const DoseChanged& each : in.one_more)
+    page.item(fmt::format(
+        "{} (+{}): {} in place of {}{}", in.items[each.item].one_dose,
+        cost_words(in.items[each.item].item.each), each.tried.met, least.met,
+        each.tried.met > least.met ? "." : ": buys nothing here. " + in.items[each.item].offer->why));
+  if (!in.others.empty()) {
+    page.heading("THE NEXT KITS BY WEIGHT THAT MEET IT");
+    for (const KitTried& each : in.others)
+      page.item(
+          fmt::format("{}: {}; {}.", cost_words(each.cost), kit_words(in, each.kit), share_words(each)));
+  }
+}
+
+void print_none(Page& page, const Provision& in) {
+  const study::KitLimits& limits = in.question.limits;
+  const bool limited = std::isfinite(limits.mass_kg) || std::isfinite(limits.volume_L);
+  page.paragraph(fmt::format("No kit{} of what is offered meets the target: {}.",
+                             limited ? " within the weight and room allowed" : "", target_words(in)));
+  page.paragraph(fmt::format("Without any: {}. With as much of everything as is offered ({}): {}{}{}.",
+                             share_words(in.without), cost_words(in.all.cost), share_words(in.all),
+                             in.all.ended.empty() ? "" : "; what ends it then: ", ended_words(in.all)));
+}
+
+Json tried_json(const Provision& in, const KitTried& tried) {
+  Json doses = Json::array(), ended = Json::array();
+  for (std::size_t i = 0; i < tried.kit.size(); ++i)
+    if (tried.kit[i] > 0)
+      doses.push_back(
+          {{"lever", in.items[i].offer->lever},
+           {"doses", tried.kit[i]},
+           {"items",
+            scenario::burden_of(scenario::doses_of(*in.items[i].offer, tried.kit[i]), in.asked).items}});
+  for (const auto& [limit, futures] : tried.ended)
+    ended.push_back({{"cause", cause_words(limit)}, {"futures", futures}});
+  return {{"kit", doses},
+          {"mass_kg", json_number(tried.cost.mass_kg)},
+          {"volume_L", json_number(tried.cost.volume_L)},
+          {"met", tried.met},
+          {"futures", tried.of},
+          {"share_at_least", json_number(tried.at_least)},
+          {"ended_by", ended}};
+}
+
+Json changed_json(const Provision& in, const std::vector<DoseChanged>& all) {
+  Json out = Json::array();
+  for (const DoseChanged& each : all) {
+    Json one{{"lever", in.items[each.item].offer->lever}};
+    one["tried"] = tried_json(in, each.tried);
+    out.push_back(std::move(one));
+  }
+  return out;
+}
+
+}  // namespace
+
+std::string provision_text(const Provision& in, Letters letters, int width) {
+  Page page(width, letters);
+  if (in.least)
+    print_found(page, in);
+  else
+    print_none(page, in);
+  if (!in.failed_fresh.empty()) {
+    page.heading("LIGHTER KITS THAT FAILED ON FRESH FUTURES");
+    for (const KitTried& each : in.failed_fresh)
+      page.item(
+          fmt::format("{}: {}; {}.", cost_words(each.cost), kit_words(in, each.kit), share_words(each)));
+  }
+  page.heading("HOW THIS WAS FOUND");
+  page.item(fmt::format(
+      "Every kit of the offers below is looked at in the order of weight, on the same {} futures; "
+      "{} had to be run.",
+      in.question.futures, in.kits_run));
+  if (in.made_uncertain)
+    page.item(
+        "The file says nothing of what is uncertain: how people differ and what nobody has measured are "
+        "drawn. Its weather is one case, as entered.");
+  if (in.spread_water)
+    page.item(
+        "The file states no rule of rationing: the water aboard is spread over the days to the target.");
+  for (const ProvisionItem& each : in.items)
+    page.item(each.left_out.empty()
+                  ? fmt::format("{}, up to {} of: {}, {}.", each.title, each.item.most, each.one_dose,
+                                cost_words(each.item.each))
+                  : fmt::format("{}: left out, {}.", each.title, page.outside(each.left_out)));
+  page.item(
+      "Signals, tools, first aid and medicines are not weighed here: they do not change how long people "
+      "last in the model. Carry what the raft's instructions and your rules ask for.");
+  page.line();
+  page.paragraph(standing_notice);
+  page.paragraph(standing_advice);
+  return page.text();
+}
+
+std::string provision_json(const Provision& in) {
+  Json json;
+  json["format"] = provision_format;
+  json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
+  json["target"] = {{"state", in.question.alive ? "alive" : "able"},
+                    {"until_h", json_number(in.question.until_h)},
+                    {"share", json_number(in.question.confidence)},
+                    {"mass_kg", json_number(in.question.limits.mass_kg)},
+                    {"volume_L", json_number(in.question.limits.volume_L)},
+                    {"seed", in.question.seed}};
+  json["least"] = in.least ? tried_json(in, *in.least) : Json(nullptr);
+  json["least_on_fresh_futures"] = in.least_fresh ? tried_json(in, *in.least_fresh) : Json(nullptr);
+  json["without"] = tried_json(in, in.without);
+  json["all_that_is_offered"] = tried_json(in, in.all);
+  json["one_less"] = changed_json(in, in.one_less);
+  json["one_more"] = changed_json(in, in.one_more);
+  for (const auto& [key, list] :
+       {std::pair{"others", &in.others}, std::pair{"failed_fresh", &in.failed_fresh}}) {
+    json[key] = Json::array();
+    for (const KitTried& each : *list) json[key].push_back(tried_json(in, each));
+  }
+  json["kits_run"] = in.kits_run;
+  return json_text(json);
+}
+
+}  // namespace bide::report

@@ -1,0 +1,88 @@
+// bide provision S.json: the least kit with which the crew lasts to a stated time.
+#include "bide/study/questions/provision.hpp"
+
+#include <fmt/format.h>
+
+#include <memory>
+#include <optional>
+
+#include "bide/core/notice.hpp"
+#include "bide/report/provision/provision.hpp"
+#include "commands.hpp"
+#include "files.hpp"
+#include "interrupt.hpp"
+#include "output.hpp"
+#include "terminal.hpp"
+
+namespace bide::tool {
+namespace {
+
+struct ProvisionArguments {
+  std::string scenario, output, json;
+  std::optional<double> until_h, confidence, mass_kg, volume_L;
+  study::ProvisionQuestion question;
+  bool ascii = false, force = false, progress = false;
+};
+
+int provide(const ProvisionArguments& arguments) {
+  const scenario::Validated validated = scenario::validate_file(arguments.scenario);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) {
+    complain(*wrong);
+    return exit_input_refused;
+  }
+  const auto& scenario = std::get<scenario::ValidScenario>(validated);
+  if (const int code = check({files_of(scenario), {arguments.output, arguments.json}}); code != exit_ok)
+    return code;
+
+  study::ProvisionQuestion question = arguments.question;
+  question.until_h = *arguments.until_h;
+  question.confidence = arguments.confidence.value_or(question.confidence);
+  question.limits.mass_kg = arguments.mass_kg.value_or(question.limits.mass_kg);
+  question.limits.volume_L = arguments.volume_L.value_or(question.limits.volume_L);
+  when_interrupted("Nothing is kept of a search that is not finished; the same command begins anew.");
+  ProgressLine line(arguments.progress);
+  const auto result = study::provision(scenario, question, [&](const study::ProvisionProgress& p) {
+    line(fmt::format("{} kits run, now at {:.1f} kg", p.kits_run, p.mass_kg));
+  });
+  line.finish();
+  if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
+  const auto& found = std::get<study::Provision>(result);
+  if (!arguments.json.empty())
+    if (const int code = write_file(arguments.json, report::provision_json(found)); code != exit_ok)
+      return code;
+  if (!arguments.output.empty() && found.least)
+    if (const int code = put(found.scenario_text, arguments.output, arguments.force); code != exit_ok)
+      return code;
+  return put(report::provision_text(found, letters(arguments.ascii), terminal_width()), "", false);
+}
+
+}  // namespace
+
+void add_provision(Program& program) {
+  auto arguments = std::make_shared<ProvisionArguments>();
+  ProvisionArguments& a = *arguments;
+  Command command = program.command("provision", "The least kit with which the crew lasts to a stated time");
+  command.text("scenario", a.scenario, "Scenario file; what is uncertain in it is drawn").required();
+  constexpr double soonest_h = 1, longest_h = 1440;
+  command.span("--until", a.until_h, {soonest_h, longest_h}, "After the start: when help is there, say 7d")
+      .required();
+  command.number("--confidence", a.confidence, {0.01, 0.999}, "Share of futures in which they last (0.9)");
+  command.flag("--alive", a.question.alive, "Alive; without it, able");
+  command.number("--kg", a.mass_kg, {0, 10000}, "Weight allowed");
+  command.number("--litres", a.volume_L, {0, 100000}, "Room allowed, L");
+  constexpr std::uint64_t most = 1'000'000;
+  command.number("-n,--futures", a.question.futures, {1, most}, "To search on");
+  command.number("--fresh", a.question.fresh_futures, {1, most}, "To verify the kit found on");
+  command.number("--seed", a.question.seed, any_seed, "Same seed, same answer");
+  command.number("--threads", a.question.threads, any_threads,
+                 "0: one to a core; results do not depend on it");
+  command.text("-o,--output", a.output, "Write the scenario with the kit aboard");
+  command.flag("--force", a.force, "Let -o write over a file");
+  command.text("--json", a.json, "Write everything as JSON");
+  command.flag("--ascii", a.ascii, "No letters beyond ASCII");
+  command.flag("--progress", a.progress, "Report progress even when not on a terminal");
+  command.footer(standing_notice);
+  command.does([arguments] { return provide(*arguments); });
+}
+
+}  // namespace bide::tool
