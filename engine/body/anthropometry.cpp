@@ -6,6 +6,8 @@
 #include "bide/body/gas_exchange.hpp"
 #include "bide/constants/body.hpp"
 #include "bide/constants/control.hpp"
+#include "bide/constants/fuel.hpp"
+#include "bide/constants/growth.hpp"
 #include "bide/constants/shivering.hpp"
 #include "bide/core/interpolate.hpp"
 #include "bide/core/scalar.hpp"
@@ -38,6 +40,11 @@ double dubois_area_m2(double mass_kg, double height_m) {
 }
 
 double basal_heat_W(scenario::Sex sex, double age_years, double mass_kg, double height_m) {
+  if (age_years < grown_years) {
+    const int girl = sex == scenario::Sex::male ? 0 : 1;
+    const int group = age_years < toddler_until_years ? 0 : age_years < child_until_years ? 1 : 2;
+    return (schofield_per_kg[girl][group] * mass_kg + schofield_fixed[girl][group]) * kcal_J / day_s;
+  }
   const double kcal_day = mifflin_per_kg * mass_kg + mifflin_per_cm * cm_per_m * height_m -
                           mifflin_per_year * age_years +
                           (sex == scenario::Sex::male ? mifflin_male : mifflin_female);
@@ -46,6 +53,12 @@ double basal_heat_W(scenario::Sex sex, double age_years, double mass_kg, double 
 
 double body_water_kg(scenario::Sex sex, double age_years, double mass_kg, double height_m) {
   const double height_cm = cm_per_m * height_m;
+  if (age_years < grown_years) {
+    const int girl = sex == scenario::Sex::male ? 0 : 1;
+    const int tall = height_cm > (girl == 1 ? water_girls_up_to_cm : water_boys_up_to_cm) ? 1 : 0;
+    const double* k = mellits[girl][tall];
+    return k[0] + k[1] * mass_kg + k[2] * height_cm;
+  }
   if (sex == scenario::Sex::male)
     return watson_male - watson_male_per_year * age_years + watson_male_per_cm * height_cm +
            watson_male_per_kg * mass_kg;
@@ -98,7 +111,17 @@ double shivering_age_factor(double age_years) {
 }
 
 double sweat_age_factor(double age_years) {
-  return past_sixty(age_years, old_age_sweat);
+  const double grown =
+      bide::clamp((age_years - child_sweat_until_years) / (grown_years - child_sweat_until_years), 0.0, 1.0);
+  return (child_sweat + (1 - child_sweat) * grown) * past_sixty(age_years, old_age_sweat);
+}
+
+double size_of(double age_years, double lean_kg) {
+  return age_years < grown_years ? std::min(1.0, lean_kg / nitrogen_lean_mass_kg) : 1.0;
+}
+
+double command_size(double age_years, double area_m2) {
+  return age_years < grown_years ? std::min(1.0, area_m2 / standard_area_m2) : 1.0;
 }
 
 double dilatation_age_factor(double age_years) {

@@ -16,16 +16,17 @@ namespace bide::body {
 // @return m2
 double dubois_area_m2(double mass_kg, double height_m);
 
-// Resting heat (Mifflin & St Jeor 1990, 498 adults of 19 to 78 years, lean and obese). Chosen over Harris &
-// Benedict 1919, which is some 5 % above present-day measurements.
+// Resting heat (Mifflin & St Jeor 1990, 498 adults of 19 to 78 years, lean and obese; chosen over Harris &
+// Benedict 1919, which is some 5 % above present-day measurements). Under 18 by mass and groups of age
+// (Schofield 1985).
 // @param sex       as recorded
-// @param age_years years, [19, 78]; extrapolated outside
+// @param age_years years, [2, 78]; extrapolated above
 // @param mass_kg   body mass, kg
 // @param height_m  m
 // @return W
 double basal_heat_W(scenario::Sex sex, double age_years, double mass_kg, double height_m);
 
-// Total body water (Watson 1980; that of women does not depend on age).
+// Total body water (Watson 1980; that of women does not depend on age). Under 18 Mellits & Cheek 1970.
 // @param sex       as recorded
 // @param age_years years
 // @param mass_kg   body mass, kg
@@ -82,6 +83,20 @@ bool beyond_shivering_peak_trial(double mass_kg, double height_m, double age_yea
 // @param age_years years; constant outside [25, 85]
 double shivering_age_factor(double age_years);
 double sweat_age_factor(double age_years);
+
+// What amounts stated for an adult (a day's salt and ketones, a fluid shift, the bounds of urine flow, a
+// meal) are for this person: as lean mass to an adult's under 18, 1 from then on.
+// @param age_years years
+// @param lean_kg   mass without fat, kg
+// @return (0, 1]
+double size_of(double age_years, double lean_kg);
+
+// What commands of sweat and skin flow, stated for the standard man, are for this person: as surface to his
+// under 18, 1 from then on.
+// @param age_years years
+// @param area_m2   of the whole skin, m2
+// @return (0, 1]
+double command_size(double age_years, double area_m2);
 double dilatation_age_factor(double age_years);
 
 }  // namespace bide::body

@@ -83,8 +83,8 @@ void starting_state(const scenario::Person& p, Build<double>& b) {
   b.alcohol_mg_dL = p.blood_alcohol_mg_dL;
   b.fasted_s = p.hours_since_meal_h * hour_s;
   b.starting_deficit_kg = p.water_deficit_pct / 100 * p.mass_kg;
-  b.starting_gut_water_kg = last_drink_L * std::exp(-p.hours_since_drink_h / gut_emptying_h);
-  const double meal_kJ = last_meal_kJ * std::exp(-p.hours_since_meal_h / food_absorption_h);
+  b.starting_gut_water_kg = b.size * last_drink_L * std::exp(-p.hours_since_drink_h / gut_emptying_h);
+  const double meal_kJ = b.size * last_meal_kJ * std::exp(-p.hours_since_meal_h / food_absorption_h);
   b.starting_gut_carbohydrate_kJ = meal_kJ * meal_carbohydrate_share;
   b.starting_gut_protein_kJ = meal_kJ * meal_protein_share;
   b.starting_gut_fat_kJ = meal_kJ - b.starting_gut_carbohydrate_kJ - b.starting_gut_protein_kJ;
@@ -128,6 +128,8 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.shivering_factor = shivering_age_factor(p.age_years) * p.shivering_drive_factor;
   b.sweat_factor = sweat_age_factor(p.age_years) * p.sweat_factor;
   b.least_wettedness = constants::least_wettedness;
+  b.size = size_of(p.age_years, b.lean_kg);
+  b.command_size = command_size(p.age_years, b.area_total_m2);
   b.core_limit_shift_K = p.core_limit_shift_K;
   b.dilatation_age_factor = dilatation_age_factor(p.age_years);
   b.greatest_urine_osmolality_mOsm_kg = greatest_urine_osmolality_mOsm_kg(p.age_years);

@@ -39,12 +39,13 @@ inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K, T rhy
   out.finger_local = exp(per_K * (x[at::finger] - b.finger_setpoint_degC));
   const T head_error = x[at::node(head, core)] - b.setpoint_degC[head][core] - rhythm_K;
   const T warm_error = head_error - core_shift_K;
-  out.sweat_W = b.sweat_factor * positive_part(T(constants::sweat_per_head_core.value) * warm_error +
-                                               T(constants::sweat_per_skin.value) * skin_error);
+  out.sweat_W = b.sweat_factor * b.command_size *
+                positive_part(T(constants::sweat_per_head_core.value) * warm_error +
+                              T(constants::sweat_per_skin.value) * skin_error);
   out.greatest_sweat_W = b.sweat_factor * T(constants::greatest_sweat.value) * b.area_total_m2;
-  out.dilatation_L_h =
-      b.dilatation_age_factor * positive_part(T(constants::dilatation_per_head_core.value) * warm_error +
-                                              T(constants::dilatation_per_skin.value) * skin_error);
+  out.dilatation_L_h = b.dilatation_age_factor * b.command_size *
+                       positive_part(T(constants::dilatation_per_head_core.value) * warm_error +
+                                     T(constants::dilatation_per_skin.value) * skin_error);
   out.constriction = positive_part(-(T(constants::constriction_per_head_core.value) * head_error) -
                                    T(constants::constriction_per_skin.value) * skin_error);
   return out;

@@ -68,14 +68,16 @@ struct PersonCoefficients {
   T absorbed_carbohydrate_kJ_s, absorbed_fat_kJ_s, absorbed_protein_kJ_s;
   T oxidised_kJ_s;
   T nitrogen_g_s;
-  T fatigue_per_s, motion_dose_m2_s4, adaptation_per_s, alcohol_mg_dL_s;
+  T fatigue_per_s, motion_dose_m2_s4, adaptation_per_s, alcohol_mg_dL_s, arms_used_per_s;
   T co2_m3_s;
   std::array<T, segment_count> catch_share;         // of what falls on the person, taken up by this clothing
   std::array<T, segment_count> clothing_gain_kg_s,  // sweat, drips, rain and spray
       clothing_drain_kg_s;                          // to the floor
-  T cold_feet;                                      // 1 while foot skin is below the injury threshold
-  T severity;                                       // of seasickness
-  T living;                                         // 1 while alive
+  T toe_degC;
+  T cold_feet;  // rate of exposure to non-freezing cold injury, [0, 1]
+  T frozen;     // 1 while a digit is below the freezing point of tissue
+  T severity;   // of seasickness
+  T living;     // 1 while alive
 };
 
 }  // namespace bide::body

@@ -175,16 +175,19 @@ inline T alcohol_rate_mg_dL_s(T alcohol_mg_dL) {
   return -(T(alcohol_burn_mg_dL_h / hour_s) * level / (level + T(alcohol_half_burn_mg_dL)));
 }
 
-// Factor on basal heat for tissue lost (fat and protein, not water), in proportion: -39 % at a quarter of the
-// starting mass (Keys 1950), constant beyond.
+// Factor on basal heat of people who live on themselves. What tissue is left makes up to 14 % less, in
+// proportion to the fat and protein lost up to 6 % of the starting mass (Grande 1958); the rest of the -39 %
+// at a quarter of the mass (Keys 1950) is the tissue that is gone, in proportion. Constant beyond.
 // @param tissue_lost_kg   fat and protein lost since the start, kg
 // @param starting_mass_kg body mass at the start, kg
 // @return [0.61, 1]
 template <class T>
 inline T starved_basal_factor(T tissue_lost_kg, T starting_mass_kg) {
   using namespace constants;
-  return T(1) -
-         T(basal_fall) * clamp(T(tissue_lost_kg / (T(basal_fall_at_loss) * starting_mass_kg)), 0.0, 1.0);
+  constexpr double gone = 1 - (1 - basal_fall.value) / (1 - spared_heat.value);
+  const T lost = tissue_lost_kg / starting_mass_kg;
+  return (T(1) - T(spared_heat) * clamp(T(lost / T(spared_heat_at_loss)), 0.0, 1.0)) *
+         (T(1) - T(gone) * clamp(T(lost / T(basal_fall_at_loss)), 0.0, 1.0));
 }
 
 }  // namespace bide::body

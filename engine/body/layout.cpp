@@ -37,6 +37,7 @@ const std::array<Entry, at::count>& entries() {
     e[at::motion_dose] = {"motion_dose", "m2/s3"};
     e[at::adaptation] = {"adaptation", "-"};
     e[at::alcohol] = {"alcohol", "mg/dL"};
+    e[at::arms_used] = {"arms_used", "-"};
     e[at::fasted] = {"fasted", "s"};
     for (const auto& [i, name] : {std::pair<int, const char*>{at::total_metabolic, "total_metabolic"},
                                   {at::total_to_air, "total_to_air"},
@@ -68,6 +69,7 @@ const std::array<Entry, at::count>& entries() {
     e[at::total_oxidised] = {"total_oxidised", "kJ"};
     e[at::total_nitrogen] = {"total_nitrogen", "g"};
     e[at::total_cold_feet] = {"total_cold_feet", "s"};
+    e[at::total_frozen] = {"total_frozen", "s"};
     return e;
   }();
   return list;

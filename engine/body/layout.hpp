@@ -44,6 +44,7 @@ enum : int {
   adaptation,   // to motion, 0..1
   alcohol,      // mg/dL
   fasted,       // s since the last meal
+  arms_used,    // of their endurance in cold water, at least 0
 
   // Running totals
   total_metabolic,  // J, all heat made
@@ -73,7 +74,8 @@ enum : int {
   total_oxidised,              // kJ
   total_nitrogen,              // g
   total_shivering,             // J
-  total_cold_feet,             // s with foot skin below the injury threshold
+  total_cold_feet,             // s of exposure to non-freezing cold injury
+  total_frozen,                // s with a digit below the freezing point of tissue
   count
 };
 }  // namespace at

@@ -106,7 +106,9 @@ inline T alcohol_factor(T alcohol_mg_dL) {
 // and uses the endurance up in proportion to time; below s fatigue recovers, at rest with a time constant
 // of 12 h. Fatigue cannot exceed 1. Data: 2-3 h near the peak (Adolph & Molnar 1946), no fall within 6.5 h at
 // r = 0.56 (Tikuisis 2002), nine days at s; the rest is a judgement with wide bounds.
-// @param relative_intensity r, shivering after fatigue over the ceiling, both above rest, [0, 1]
+// Work tires as shivering of the same heat does: it takes its place.
+// @param relative_intensity r, shivering after fatigue and work over the ceiling of shivering, all above
+//                           rest, at least 0
 // @param fatigue            share of the endurance used, [0, 1]
 // @param sustained          s, the person's, (0, 1)
 // @return 1/s

@@ -208,7 +208,10 @@ inline T sweating_shift_K(T deficit_pct) {
   return T(constants::sweat_shift_K_per_pct) * positive_part(deficit_pct);
 }
 
-// Thirst: the larger of two parts, in proportion to osmolality and to the water deficit.
+// Thirst: the larger of two parts, in proportion to osmolality and to the water deficit. Dilute plasma puts
+// off the second, by as much as lies between its threshold and its full strength where vasopressin is gone:
+// who has lost salt with water stops drinking before the water is back (Nose 1988, from memory; by how much
+// is a judgement).
 // @param osmolality_mOsm_kg of body water, mOsm/kg
 // @param deficit_pct        water deficit, % of body mass
 // @return 0 none to 1 full
@@ -217,7 +220,11 @@ inline T thirst(T osmolality_mOsm_kg, T deficit_pct) {
   using namespace constants;
   const T by_osmolality =
       (osmolality_mOsm_kg - T(thirst_from_mOsm_kg)) / T(thirst_full_mOsm_kg - thirst_from_mOsm_kg);
-  const T by_deficit = (deficit_pct - T(thirst_from_pct)) / T(thirst_full_pct - thirst_from_pct);
+  constexpr double span_pct = thirst_full_pct - thirst_from_pct;
+  const T diluted = clamp(T((T(normal_osmolality_mOsm_kg) - osmolality_mOsm_kg) /
+                            T(normal_osmolality_mOsm_kg - vasopressin_threshold_mOsm_kg)),
+                          0.0, 1.0);
+  const T by_deficit = (deficit_pct - T(thirst_from_pct)) / T(span_pct) - diluted;
   return clamp(T(larger(by_osmolality, by_deficit)), 0.0, 1.0);
 }
 

@@ -182,6 +182,21 @@ inline constexpr Sourced lethal_fat_share_of_start{
     Trust::judgement,
     0.1,
     0.9};
+// Resting heat falls with the tissue that is gone, and tissue that is left makes less.
+inline constexpr Sourced spared_heat{
+    0.14,           "-",
+    "grande1958",   "basal heat per unit of cells -11.8 % after 19 and -16.6 % after 13 days on 1000 kcal",
+    Trust::derived, 0.118,
+    0.166};
+inline constexpr Sourced spared_heat_at_loss{0.06,
+                                             "-",
+                                             "grande1958",
+                                             "fat and protein over body mass: 2270 kcal a day for 19 and "
+                                             "2970 for 13 days at 9 kcal/g are 4.8 and 4.3 of "
+                                             "some 72 kg",
+                                             Trust::derived,
+                                             0.05,
+                                             0.08};
 inline constexpr Sourced basal_fall{
     0.39, "-", "keys1950", "basal heat -39 to -40 % at 25 % of mass lost; recalled", Trust::from_memory,
     0.30, 0.40};

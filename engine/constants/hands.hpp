@@ -55,19 +55,51 @@ inline constexpr Sourced cold_dilatation_onset_degC{
     15, "degC", "", "waves are told of in fingers below 10 to 15 degC", Trust::from_memory, 12, 18};
 inline constexpr Sourced cold_dilatation_whole_degC{
     10, "degC", "", "the same range, its lower end", Trust::from_memory, 8, 12};
-inline constexpr Sourced cold_dilatation_least_core_degC{
-    35,          "degC", "daanen2003", "almost absent in hypothermia, which begins at a core of 35",
-    Trust::seen, 34.5,   36.5};
+// With the body's mean temperature, two thirds core and one third skin: the finger's flow in 5 degC water was
+// 22 units at 36.1 and 21.2 degC, 57 at 36.8 and 31.8.
+inline constexpr Sourced body_core_share{
+    2.0 / 3.0,          "-",  "burton1935", "of core in the mean temperature of a body, recalled",
+    Trust::from_memory, 0.64, 0.80};
+inline constexpr Sourced cold_dilatation_no_body_degC{
+    28.7,
+    "degC",
+    "daanen1999",
+    "the line through 22 units at 31.1 and 57 at 35.1 degC, at nothing",
+    Trust::derived,
+    27,
+    31};
+inline constexpr Sourced cold_dilatation_whole_body_degC{
+    35.1, "degC", "daanen1999", "the neutral body, 36.8 and 31.8 degC", Trust::derived, 34.5, 36.5};
+
+// ---- toes, without a node of their own
+inline constexpr Sourced toe_area_share{
+    0.20,
+    "-",
+    "",
+    "cylinders with tips, a great toe of 5.5 by 2.6 cm and four of 3 by 1.7, are 131 of 650 cm2",
+    Trust::judgement,
+    0.15,
+    0.25};
 
 // ---- cold injury
 inline constexpr Sourced wet_cold_injury_degC{
     15.0, "degC", "orrlifecraft", "lifecraft immersion injured feet at 15.6 to -3.9 degC", Trust::seen,
     10.0, 21.1};
-inline constexpr Sourced wet_cold_injury_mean_h{
-    72, "h", "armymd0152", "trench foot at 0-10 degC: mean 3 days, hours to 14 days", Trust::seen, 12, 336};
+inline constexpr Sourced wet_cold_injury_h{
+    12, "h", "orrlifecraft", "the shortest stay in wet cold of which injured feet were told", Trust::seen,
+    8,  24};
+inline constexpr Sourced dry_cold_injury_h{
+    72,
+    "h",
+    "armymd0152",
+    "trench foot at 0 to 10 degC: mean 3 days, hours to 14 days; taken for feet that are cold and "
+    "not wet",
+    Trust::judgement,
+    24,
+    336};
 inline constexpr Sourced frostbite_degC{-0.55, "degC", "tissuefreezing", "freezing point of tissue",
                                         Trust::second_hand};
-inline constexpr Sourced frostbite_mean_h{10, "h", "armymd0152", "mean 10, range 1 to 20", Trust::seen,
-                                          1,  20};
+inline constexpr Sourced frostbite_h{
+    1, "h", "armymd0152", "mean 10, range 1 to 20: the shortest", Trust::seen, 1, 20};
 
 }  // namespace bide::constants

@@ -105,7 +105,7 @@ inline constexpr Sourced fattest_measured_pct{45.0, "%", "", "above the fat subj
 
 // ---- what a body can be: bounds beyond which age, height and mass are refused as no person's. Wide on
 // purpose, and no published limits: the growth charts they were set outside of were recalled.
-inline constexpr Sourced growth_from_years{1.0, "years", "", "youngest person of a scenario",
+inline constexpr Sourced growth_from_years{1.0, "years", "", "where the lines of growth below begin",
                                            Trust::judgement};
 inline constexpr Sourced shortest_infant_m{
     0.60, "m", "", "at 1 year; growth charts have 0.67 m three standard deviations down (recalled)",

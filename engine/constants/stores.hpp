@@ -13,14 +13,6 @@ inline constexpr Sourced food_protein_kJ_g{17.0, "kJ/g", "fao2003", "Atwater gen
 
 inline constexpr Sourced no_water_first_h{
     24.0, "h", "imoa657", "no water in the first 24 h, except for the injured", Trust::from_memory};
-inline constexpr Sourced drink_at_full_thirst_L{
-    0.5,
-    "L",
-    "",
-    "what a very thirsty person drinks at one issue: half of what the gut absorbs in an hour",
-    Trust::judgement,
-    0.25,
-    1.0};
 inline constexpr Sourced nothing_left_L{0.001, "L", "", "a stock below a millilitre counts as gone",
                                         Trust::judgement};
 inline constexpr Sourced nothing_left_kJ{1.0, "kJ", "", "a stock below a crumb counts as gone",

@@ -30,6 +30,9 @@ std::vector<double> course_of(quantity::Id of, const Timeline& timeline, const P
     case quantity::protein_used:
       for (const double kg : person.protein_kg) out.push_back(1 - kg / person.protein_kg.front());
       return out;
+    case quantity::swimming:
+    case quantity::cold_feet:
+    case quantity::frozen:
     case quantity::count:
       break;
   }
@@ -48,7 +51,7 @@ std::vector<Margin> margins(const Timeline& timeline, const Outcome& outcome,
   std::vector<Margin> out;
   for (std::size_t row = 0; row < system::level_count; ++row) {
     const system::LimitRow& limit = system::limits[row];
-    if (limit.meaning == system::Meaning::unconscious) continue;
+    if (limit.meaning == system::Meaning::unconscious || !system::ends(limit.meaning)) continue;
     Margin margin{limit.id, {}};
     for (std::size_t p = 0; p < levels.size(); ++p) {
       const std::vector<double> course = course_of(limit.of, timeline, timeline.persons[p]);

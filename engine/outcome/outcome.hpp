@@ -29,7 +29,8 @@ struct PersonOutcome : PersonFigures {
   double next_margin_fraction = 0;                 // of the way to it that is left
   double able_h = 0;                               // hours able, up to the horizon
   Evidence hands_evidence;
-  double urine_kg = 0;  // while alive
+  std::vector<timeline::Injury> injuries;  // of the cold, possible from a time on, while alive
+  double urine_kg = 0;                     // while alive
 };
 
 struct StoreOutcome : StoreFigures {

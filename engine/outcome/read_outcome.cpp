@@ -77,6 +77,7 @@ PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenari
   out.able.at_s = fate.able_until_s, out.able.limit = fate.able_cause;
   out.alive.at_s = fate.alive_until_s, out.alive.limit = fate.alive_cause;
   out.unconscious_s = fate.unconscious_s;
+  out.injuries = fate.injuries;
   out.next_limit = fate.next_cause;
   out.next_margin_fraction = fate.nearest_margin_fraction;
 

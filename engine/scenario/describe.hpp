@@ -124,7 +124,7 @@ template <class V>
 void describe(As<Person>, V&& v) {
   using P = Person;
   v(&P::sex, word_of("sex", required, "Sex, for body composition and control."));
-  v(&P::age_years, number("age_years", "years", 1, 100, required, "Age in years."));
+  v(&P::age_years, number("age_years", "years", 2, 100, required, "Age in years."));
   v(&P::height_m, number("height_m", "m", 0.6, 2.3, required, "Standing height."));
   v(&P::mass_kg, number("mass_kg", "kg", 8, 250, required, "Body mass without clothes."));
   v(&P::body_fat_pct,
@@ -176,7 +176,7 @@ void describe(As<Boarding>, V&& v) {
                                          "depth, inflation and 10 min of swimming; "
                                          "to the end for none"),
                                  "Time in the water before boarding."));
-  v(&B::in_water, word_of("in_water", by_rule("swimming for swim, else still"),
+  v(&B::in_water, word_of("in_water", otherwise_word("still"),
                           "What people do in the water: float still, swim, draw the knees up with the arms "
                           "pressed to the sides, or huddle with others."));
   v(&B::release_depth_m, number("release_depth_m", "m", 1, 20, by_rule("3 for float_free, else unused"),

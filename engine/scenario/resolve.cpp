@@ -4,6 +4,7 @@
 
 #include "bide/climate/month.hpp"
 #include "bide/constants/boarding.hpp"
+#include "bide/constants/growth.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
@@ -134,8 +135,6 @@ void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
       break;
   }
   fill.rule(boarding.minutes_in_water, "minutes_in_water", minutes);
-  fill.rule(boarding.in_water, "in_water",
-            boarding.kind == BoardingKind::swim ? InWater::swimming : InWater::still);
   fill.rule(boarding.water_shipped_L, "water_shipped_L", shipped_L);
   fill.rule(boarding.wet_fraction, "wet_fraction", wet);
 }
@@ -145,6 +144,13 @@ void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
 double default_body_fat_pct(Sex sex, double age_years, double height_m, double mass_kg) {
   namespace c = constants;
   const double bmi = mass_kg / (height_m * height_m);
+  if (age_years < c::grown_years) {
+    constexpr double oldest_years = 15;
+    const double pct = c::child_fat_per_bmi * bmi -
+                       c::child_fat_per_year * std::min(age_years, oldest_years) -
+                       (sex == Sex::male ? c::child_fat_boys.value : 0) + c::child_fat_fixed;
+    return std::clamp(pct, c::body_fat_lowest_pct.value, c::body_fat_highest_pct.value);
+  }
   const double pct = c::body_fat_intercept_pct - c::body_fat_per_inverse_bmi / bmi -
                      (sex == Sex::male ? c::body_fat_male_pct.value : 0) +
                      c::body_fat_per_year_pct * age_years;

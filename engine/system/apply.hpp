@@ -34,8 +34,11 @@ void apply(const ScheduledStop& stop, System<T>& system, std::vector<T>& x, Note
       return wring(m);
     case StopKind::medicine:
       return take_medicine(m);
+    case StopKind::drink:
+      return give_water(m);
     case StopKind::issue:
-      return issue(m);
+      if (m.structure().ration_plan.rule != scenario::RationingRule::by_thirst) give_water(m);
+      return give_food(m);
     case StopKind::bail:
       return bail(m);
     case StopKind::make_water:

@@ -51,7 +51,8 @@ void board(Moment<T>& m) {
   m.x[at::outer_skin] = m.x[at::air];
   m.x[at::floor_water] = sea;
   ship_water(m, m.amounts().water_shipped_kg, sea);
-  held.floor_inflated = T(m.structure().inflate_floor ? 1 : 0) * held.pump;
+  held.floor_inflated = T(0);
+  inflate_floor(m);
   m.note(NoteKind::boarded);
 }
 

@@ -5,6 +5,7 @@
 #include "bide/system/clothing_heat.hpp"
 #include "bide/system/events.hpp"
 #include "bide/system/readings.hpp"
+#include "bide/system/tasks.hpp"
 #include "bide/weather/weather.hpp"
 
 namespace bide::system {
@@ -42,6 +43,22 @@ inline T people_living(Moment<T>& m) {
   T sum(0);
   for (const HeldPerson<T>& p : m.held().persons) sum += p.living;
   return sum;
+}
+
+// Whether one of those who can help themselves has hands that can do a task. A task that is needed and fails
+// for cold hands alone is noted.
+// @param needed above 0: the task is due
+// @return 1 or 0
+template <class T>
+inline T crew_can(Moment<T>& m, Task task, T needed) {
+  T hands(0);
+  for (int p = 0; p < m.structure().persons; ++p) {
+    const HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
+    hands += h.able * h.living * hand_can(task, m.person(p));
+  }
+  if (lane(needed, 0) > 0 && lane(hands, 0) <= 0 && lane(people_able(m), 0) > 0)
+    m.note(NoteKind::hands_failed, -1, 0, 0, static_cast<int>(task));
+  return select(hands > T(0), T(1), T(0));
 }
 
 // Water added to a person's clothing up to a wetness, at sea temperature: the cloth takes the mixed

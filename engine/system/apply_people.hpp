@@ -18,19 +18,23 @@ inline T routine_opening_m2(Moment<T>& m, bool day) {
   return larger(T(share * r.entrance_area_m2), r.minimum_opening_m2);
 }
 
-// The routine's opening, or the whole entrance while it is held open for air.
+// The routine's opening, or the whole entrance while it is held open for air; as it was, where no hand can
+// change it.
+// @param due above 0: it is now to be changed, so that cold hands are noted
 template <class T>
-void set_opening(Moment<T>& m) {
+void set_opening(Moment<T>& m, T due) {
   Held<T>& held = m.held();
   const T routine = routine_opening_m2(m, held.daylight);
-  held.opening_m2 = routine + (m.raft().entrance_area_m2 - routine) * held.opened_for_air;
+  const T wanted = routine + (m.raft().entrance_area_m2 - routine) * held.opened_for_air;
+  const T can = crew_can(m, Task::entrance, T(due * abs(wanted - held.opening_m2)));
+  held.opening_m2 += (wanted - held.opening_m2) * can;
 }
 
 template <class T>
 void set_daylight(Moment<T>& m) {
   const bool day = m.stop.index == 1;
   m.held().daylight = day;
-  set_opening(m);
+  set_opening(m, T(1));
   m.note(day ? NoteKind::daylight : NoteKind::darkness);
 }
 
@@ -61,12 +65,21 @@ void wring(Moment<T>& m) {
   if (lane(total, 0) > 0) m.note(NoteKind::clothes_wrung, -1, 0, lane(total, 0));
 }
 
+// With the pump, where the routine has it and a hand can; tried again with every turn of bailing.
+template <class T>
+void inflate_floor(Moment<T>& m) {
+  Held<T>& held = m.held();
+  const T due = T(m.structure().inflate_floor ? 1 : 0) * held.pump * (T(1) - held.floor_inflated);
+  held.floor_inflated += due * crew_can(m, Task::pump, due);
+}
+
 // One turn by somebody who is able; its heat is spread over all who are, until the next check.
 template <class T>
 void bail(Moment<T>& m) {
   Held<T>& held = m.held();
   const stores::Gear& gear = m.structure().gear;
-  const T hands = select(people_able(m) > T(0), T(1), T(0)) * held.bailer;
+  inflate_floor(m);
+  const T hands = crew_can(m, Task::bailer, m.x[at::water_mass]) * held.bailer;
   const cabin::Bailed<T> turn =
       cabin::bail(m.x[at::water_mass], m.raft().floor_area_m2, T(T(gear.bailer_L) * hands),
                   T(T(gear.sponge_L) * hands), T(constants::bail_bout_min.value));
@@ -95,7 +108,7 @@ void air_rule(Moment<T>& m) {
   const T before = held.opened_for_air;
   held.opened_for_air = select(bad > T(0), T(1), T(before * (T(1) - good * long_enough)));
   held.opened_at_s = select(held.opened_for_air > before, T(m.stop.time_s), held.opened_at_s);
-  set_opening(m);
+  set_opening(m, T(abs(held.opened_for_air - before)));
   if (lane(held.opened_for_air, 0) > lane(before, 0)) m.note(NoteKind::opened_for_air);
   if (lane(held.opened_for_air, 0) < lane(before, 0)) m.note(NoteKind::closed_again);
 }
@@ -112,7 +125,7 @@ void damp_clothes(Moment<T>& m) {
 }
 
 // Conditions of one person. An airway that was open since the last check counts too: whoever passed out
-// meanwhile has drowned.
+// meanwhile, or could no longer swim without a lifejacket, has drowned.
 template <class T>
 void check_person(Moment<T>& m, int p) {
   HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
@@ -123,7 +136,8 @@ void check_person(Moment<T>& m, int p) {
   const T washed = select(waves > T(constants::airway_wave_height_m.value), T(1), T(0));
   const T was_open = h.airway_open_to_sea;
   h.airway_open_to_sea = h.in_water * larger(T(T(1) - b.has_lifejacket), washed);
-  const auto drowned = past.unconscious & (larger(was_open, h.airway_open_to_sea) > T(0));
+  const auto sinks = past.airway | (past.airway_without_lifejacket & (b.has_lifejacket < T(0.5)));
+  const auto drowned = sinks & (larger(was_open, h.airway_open_to_sea) > T(0));
   const T was_living = h.living, was_conscious = h.conscious, was_able = h.able;
   h.living *= select(past.lethal | drowned, T(0), T(1));
   h.conscious = h.living * select(past.unconscious, T(0), T(1));

@@ -40,7 +40,7 @@ void note_issue(Moment<T>& m, NoteKind whole, NoteKind lacking, int p, T asked_T
 }
 
 template <class T>
-void issue(Moment<T>& m) {
+void give_water(Moment<T>& m) {
   Held<T>& held = m.held();
   const Structure& s = m.structure();
   const T living = larger(people_living(m), T(1));
@@ -51,12 +51,16 @@ void issue(Moment<T>& m) {
     const auto i = static_cast<std::size_t>(p);
     const HeldPerson<T>& person = held.persons[i];
     injured[i] = T(s.injured[i] ? 1 : 0);
-    const T thirst =
-        body::thirst(osmolality_mOsm_kg(m.build(p), m.person(p)), water_deficit_pct(m.build(p), m.person(p)));
+    const T thirst = m.build(p).size * body::thirst(osmolality_mOsm_kg(m.build(p), m.person(p)),
+                                                    water_deficit_pct(m.build(p), m.person(p)));
     asked[i] = person.living * person.conscious *
                stores::water_request_L(s.ration_plan, m.amounts().water_L_per_day, m.since_boarding_h(),
                                        thirst, injured[i], held.stock.water_L, living);
   }
+  T all(0);
+  for (const T& each : asked) all += each;
+  const T opened = crew_can(m, Task::sachet, T(all * held.stock.water_L));
+  for (T& each : asked) each *= opened;
   stores::serve(asked.data(), injured.data(), s.persons, s.ration_plan.injured_first, held.stock.water_L,
                 given.data());
   held.stock.water_L =
@@ -67,6 +71,19 @@ void issue(Moment<T>& m) {
     held.persons[i].drunk_kg += given[i];
     held.persons[i].watered_at_s = select(given[i] > T(0), T(m.stop.time_s), held.persons[i].watered_at_s);
     note_issue(m, NoteKind::water_issued, NoteKind::water_lacking, p, asked[i], given[i]);
+  }
+}
+
+template <class T>
+void give_food(Moment<T>& m) {
+  Held<T>& held = m.held();
+  const Structure& s = m.structure();
+  auto& asked = m.system.scratch_asked();
+  auto& given = m.system.scratch_given();
+  auto& injured = m.system.scratch_injured();
+  for (int p = 0; p < s.persons; ++p) {
+    const auto i = static_cast<std::size_t>(p);
+    injured[i] = T(s.injured[i] ? 1 : 0);
   }
   for (int p = 0; p < s.persons; ++p) {
     const auto i = static_cast<std::size_t>(p);
@@ -106,8 +123,9 @@ void make_water(Moment<T>& m) {
     // Hours of the day at the pump, from boarding on.
     const double due =
         std::min(1.0, std::max(0.0, s.desalinator_h_per_day - (m.stop.index % stores::whole_hours_per_day)));
-    const auto spell = stores::desalinate(T(due), T(s.gear.desalinator_L_h), T(s.gear.desalinator_work_W),
-                                          T(able * held.desalinator));
+    const T pumped = held.desalinator * crew_can(m, Task::pump, T(due * held.desalinator));
+    const auto spell =
+        stores::desalinate(T(due), T(s.gear.desalinator_L_h), T(s.gear.desalinator_work_W), pumped);
     made += spell.water_L;
     share_work(m, T(spell.metabolic_W * T(due * hour_s) * select(spell.water_L > T(0), T(1), T(0))));
   }
@@ -134,8 +152,9 @@ template <class T>
 void fire_signals(Moment<T>& m) {
   if (m.stop.index != 1) return;
   Held<T>& held = m.held();
-  const T able = select(people_able(m) > T(0), T(1), T(0));
-  const T planned = able * m.amounts().flares_per_night;
+  const T left = held.stock.rockets + held.stock.hand_flares;
+  const T planned =
+      m.amounts().flares_per_night * crew_can(m, Task::flare, T(m.amounts().flares_per_night * left));
   const T rockets = smaller(planned, held.stock.rockets),
           flares = smaller(T(planned - rockets), held.stock.hand_flares);
   held.stock.rockets -= rockets;

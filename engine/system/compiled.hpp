@@ -33,7 +33,7 @@ struct RaftBuild {
   T insulated_floor, foam_floor;  // an inflatable or a foam floor is built in
   T opening_fraction_day, opening_fraction_night, open_above_co2_fraction, open_above_degC;
   T never_tires, keeps_sustained;  // shivering's endurance
-  T swims;                         // while in the water
+  T swims;                         // whether people in the water want to
   body::Rhythm<T> rhythm;
   std::array<T, body::segment_count> folded;  // share of each segment's skin that the posture in the water
                                               // keeps from it

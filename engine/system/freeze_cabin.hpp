@@ -24,11 +24,11 @@ namespace bide::system {
 // What a person meets this step, the same for everybody.
 template <class T>
 struct Surroundings {
-  T air_degC, canopy_degC, vapour_kg_m3;
+  T air_degC, canopy_degC, floor_water_degC, vapour_kg_m3;
   T saturated_at_degC;                                // at which the vapour would be at saturation
   T convection_W_m2K, radiation_W_m2K, transfer_m_s;  // of a seated body in the air
   T transfer_under_aid_m_s;                           // the same in a thermal protective aid
-  T water_film_W_m2K;                                 // of a body in open water
+  T water_film_W_m2K;                                 // of a body that floats still
   T under_floor_W_m2K, seated_floor_m2K_W;
   T pooled_share;                                // of the seat that lies in water
   std::array<T, body::segment_count> submerged;  // in the water on the floor
@@ -195,6 +195,7 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
 
   s.air_degC = x[at::air];
   s.canopy_degC = x[at::canopy];
+  s.floor_water_degC = x[at::floor_water];
   s.vapour_kg_m3 = x[at::vapour];
   constexpr double tiny_kg_m3 = 1e-9;
   s.saturated_at_degC = saturation_at_degC(larger(x[at::vapour], T(tiny_kg_m3)), x[at::air]);
@@ -209,9 +210,8 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
                                                   T(typical_surface_degC.value));
   s.transfer_under_aid_m_s = cabin::in_series(barrier, s.transfer_m_s);
   // A flat calm has neither height nor period.
-  const T drifting =
+  s.water_film_W_m2K =
       cabin::water_film_W_m2K(cabin::passing_water_m_s(w.wave_height_m, larger(w.wave_period_s, T(1))));
-  s.water_film_W_m2K = drifting + (T(water_film_swimming_W_m2K.value) - drifting) * raft.swims;
   s.folded = raft.folded;
   s.neighbours = cabin::neighbour_factor(persons, raft.floor_area_m2, held.huddled) * held.afloat;
   s.sea_degC = w.water_temperature_degC;

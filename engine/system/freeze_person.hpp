@@ -24,7 +24,8 @@ namespace own = body::at;  // places in a person's block
 template <class T>
 struct Effort {
   std::array<T, body::segment_count> basal_factor;  // of each segment's tissue
-  T basal_W, work_W, shivering_W, relative_shivering;
+  T basal_W, work_W, shivering_W;
+  T relative_shivering, relative_muscle;  // of the ceiling of shivering: shivering, and work with it
 };
 
 // Core temperature as laws published for a normal core of 37 degC take it.
@@ -42,9 +43,10 @@ inline T skin_cold_K(const body::Build<T>& b, const T* y) {
   return sum;
 }
 
+// @param swims how hard, as a share of slow swimming
 template <class T>
 inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const HeldPerson<T>& h, const T* y,
-                        T carbohydrate_absorbed_W, const Surroundings<T>& around) {
+                        T swims, T carbohydrate_absorbed_W, const Surroundings<T>& around) {
   using namespace constants;
   Effort<T> e;
   const T lost_tissue = (b.fat_kg - y[own::fat_mass]) + (b.protein_kg - y[own::protein_mass]);
@@ -59,8 +61,7 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
     for (int l = 0; l < body::tissue_count; ++l) e.basal_W += e.basal_factor[s] * b.basal_W[s][l];
   }
   e.basal_W += e.basal_factor[body::hands] * b.finger_basal_W;
-  const T swimming_W = h.in_water * h.able * raft.swims * T(swimming_met - resting_met) * b.basal_total_W *
-                       T(awake_rest_factor.value);
+  const T swimming_W = swims * T(swimming_met - resting_met) * b.basal_total_W * T(awake_rest_factor.value);
   e.work_W = h.living * (h.labour_W + swimming_W);
   const T core = felt_core_degC(b, y);
   const T drive = b.area_total_m2 * b.shivering_factor *
@@ -75,36 +76,69 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
   e.shivering_W = positive_part(
       T(left + (fresh - left) * raft.never_tires - T(work_replaces_shivering.value) * swimming_W));
   e.relative_shivering = e.shivering_W / b.shivering_ceiling_W;
+  e.relative_muscle = (e.shivering_W + e.work_W) / b.shivering_ceiling_W;
   return e;
 }
 
 // Blood flow to every node as heat carried, W/K. In the cold, veins that run beside arteries take the blood
-// back.
+// back. What goes to the fingers passes the hand; freeze_digits() says what is left of it.
 template <class T>
 inline void freeze_circulation(const body::Build<T>& b, const T* y, const body::Commands<T>& cmd,
                                const Effort<T>& e, T living, body::PersonCoefficients<T>& c) {
   using namespace body;
   const T deep = smoothstep(cmd.constriction, 0.0, constants::countercurrent_full_constriction.value);
+  const T finger = finger_flow_L_h(
+      skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
+                    unconstricted(b.constriction_share[hands], cmd), cmd, cmd.finger_local),
+      cold_dilatation_L_h(y[own::finger], mean_body_degC(felt_core_degC(b, y), mean_skin_degC(b, y)),
+                          b.finger_capacity_J_K),
+      b.finger_capacity_J_K);
   for (int s = 0; s < segment_count; ++s) {
     const auto& basal = b.basal_flow_L_h[s];
     const T open = unconstricted(b.constriction_share[s], cmd);
     const T cold = cold_tissue_factor(y[own::node(s, muscle)], b.setpoint_degC[s][muscle]);
+    const T passing = s == hands ? finger : T(0);
     const std::array<T, tissue_count> flow{
-        basal[core],
+        basal[core] + passing,
         muscle_flow_L_h(T(basal[muscle] * cold),
                         T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W)),
         fat_flow_L_h(basal[fat], open),
         skin_flow_L_h(basal[skin], b.dilatation_share[s], open, cmd, cmd.local[s])};
     const T total = flow[core] + flow[muscle] + flow[fat] + flow[skin];
-    const T reaching = living * perfusion_per_flow(total, T(b.countercurrent_W_K[s] * deep));
+    const T exchanger = b.countercurrent_W_K[s] + (s == hands ? b.finger_countercurrent_W_K : T(0));
+    const T reaching = living * perfusion_per_flow(total, T(exchanger * deep));
     for (int l = 0; l < tissue_count; ++l) c.perfusion_W_K[s][l] = reaching * flow[l];
+    if (s == hands) c.finger_perfusion_W_K = reaching * finger;
   }
-  const T finger =
-      finger_flow_L_h(skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
-                                    unconstricted(b.constriction_share[hands], cmd), cmd, cmd.finger_local),
-                      cold_dilatation_L_h(y[own::finger], felt_core_degC(b, y), b.finger_capacity_J_K),
-                      b.finger_capacity_J_K);
-  c.finger_perfusion_W_K = living * body::perfusion_W_K(finger, T(b.finger_countercurrent_W_K * deep));
+}
+
+// Fingers and toes, once their surfaces are known.
+template <class T>
+inline void freeze_digits(const T* y, const Surroundings<T>& around, const T& wet,
+                          body::PersonCoefficients<T>& c) {
+  using namespace body;
+  // Dry loss and mean surroundings.
+  const OuterSurface<T>& f = c.finger_surface;
+  const T loss_W_K = f.to_air + f.to_canopy + f.to_sea;
+  const T around_degC =
+      (f.to_air * around.air_degC + f.to_canopy * around.canopy_degC + f.to_sea * around.sea_degC) /
+      (loss_W_K + T(tiny_W_K));
+  c.finger_perfusion_W_K *=
+      left_by_hand(y[own::blood], y[own::node(hands, core)], around_degC, c.finger_perfusion_W_K, loss_W_K);
+  // Toes, as much of the foot's skin.
+  const Surface<T>& s = c.skin_surface[feet];
+  const T to_cloth = c.conductance_W_K[feet][skin];
+  const T foot_W_K = s.to_air + s.to_canopy + s.to_sea + s.to_floor_water + s.to_floor + s.to_tube + to_cloth;
+  const T beyond_degC =
+      (s.to_air * around.air_degC + s.to_canopy * around.canopy_degC + s.to_sea * around.sea_degC +
+       s.to_floor_water * around.floor_water_degC + s.to_floor * c.floor_degC + s.to_tube * c.tube_degC +
+       to_cloth * y[own::node(feet, clothing)]) /
+      (foot_W_K + T(tiny_W_K));
+  const T share(constants::toe_area_share.value);
+  c.toe_degC = toe_degC(y[own::node(feet, core)], T(share * c.perfusion_W_K[feet][skin]), T(share * foot_W_K),
+                        beyond_degC);
+  c.cold_feet = c.living * cold_injury_rate(c.toe_degC, wet);
+  c.frozen = c.living * freezing_exposure(smaller(c.toe_degC, y[own::finger]));
 }
 
 // Heat made in every node, less breath, plus sun, W.
@@ -173,18 +207,23 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
   const T fasted = y[own::fasted];
   const T osmolality = system::osmolality_mOsm_kg(b, y);
   const T constricted = smoothstep(cmd.constriction, 0.0, constants::full_skin_constriction.value);
-  const T salt = salt_excretion_mOsm_s(y[own::extracellular_osmoles], b.extracellular_osmoles_mOsm, fasted);
+  // Amounts are an adult's: each is asked of the adult of whom this person is a part.
+  const T size = b.size, adult = T(1) / size;
+  const T salt = size * salt_excretion_mOsm_s(T(adult * y[own::extracellular_osmoles]),
+                                              T(adult * b.extracellular_osmoles_mOsm), fasted);
   const T urea = urea_excretion_mOsm_s(y[own::urea]);
   const T densest = b.greatest_urine_osmolality_mOsm_kg * ketosis_urine_factor(fasted);
-  const T solute = salt + urea + ketone_excretion_mOsm_s(fasted);
-  const T flow = larger(urine_rate_kg_s(solute, densest, osmolality), urine_for_salt_kg_s(salt));
-  const T diuresis = diuresis_rate_kg_s(y[own::fluid_shift], constricted, h.in_water);
+  const T solute = salt + urea + size * ketone_excretion_mOsm_s(fasted);
+  const T flow =
+      larger(T(size * urine_rate_kg_s(T(adult * solute), densest, osmolality)), urine_for_salt_kg_s(salt));
+  const T shift_L = adult * y[own::fluid_shift];
+  const T diuresis = size * diuresis_rate_kg_s(shift_L, constricted, h.in_water);
   const T vomit = vomit_rate_kg_s(sickness);
   const T living = h.living;
-  c.absorption_kg_s = living * gut_absorption_kg_s(y[own::gut_water]);
+  c.absorption_kg_s = living * size * gut_absorption_kg_s(T(adult * y[own::gut_water]));
   c.urine_kg_s = living * (flow + diuresis);
   c.vomit_kg_s = living * vomit;
-  c.fluid_shift_L_s = living * fluid_shift_rate_L_s(y[own::fluid_shift], constricted, h.in_water);
+  c.fluid_shift_L_s = living * size * fluid_shift_rate_L_s(shift_L, constricted, h.in_water);
   c.salt_loss_mOsm_s = living * (salt + diuresis_salt_mOsm_s(diuresis) + sweat_salt_mOsm_s(sweat_kg_s) +
                                  vomit_salt_mOsm_s(vomit));
   c.osmole_rate_mOsm_s = -c.salt_loss_mOsm_s;  // what used tissue lets go is added with the fuel
@@ -203,7 +242,7 @@ inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>
   constexpr double tiny_W = 1e-9;
   const T heat = c.metabolic_W + T(tiny_W);
   const FuelMix<T> mix =
-      fuel_mix(heat, e.relative_shivering, protein, y[own::glycogen], b.glycogen_kJ, y[own::fasted]);
+      fuel_mix(heat, e.relative_muscle, protein, y[own::glycogen], b.glycogen_kJ, y[own::fasted]);
   const FuelRates<T> r =
       fuel_rates(c.metabolic_W, mix, y[own::glycogen], b.glycogen_kJ, c.absorbed_carbohydrate_kJ_s,
                  c.absorbed_fat_kJ_s, c.absorbed_protein_kJ_s);
@@ -217,7 +256,7 @@ inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>
   c.osmole_rate_mOsm_s += tissue_salt_freed(tissue_water_freed(T(-c.protein_kg_s), T(-c.glycogen_kJ_s)));
   c.metabolic_water_kg_s = r.metabolic_water_kg_s;
   c.co2_m3_s = body::co2_m3_s(c.metabolic_W, respiratory_quotient(mix), around.air_degC, pressure_Pa);
-  c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_shivering, y[own::fatigue],
+  c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_muscle, y[own::fatigue],
                                                   T(b.shivering_sustained_W / b.shivering_ceiling_W));
   c.alcohol_mg_dL_s = h.living * alcohol_rate_mg_dL_s(y[own::alcohol]);
 }
@@ -255,8 +294,14 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.absorbed_carbohydrate_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_carbohydrate]);
   c.absorbed_fat_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_fat]);
   c.absorbed_protein_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_protein]);
+  const T swims = h.in_water * h.able * compiled.raft.swims * system::swimming_power(b, y);
   constexpr double W_per_kW = 1000;
-  const Effort<T> e = effort(b, compiled.raft, h, y, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)), around);
+  const Effort<T> e =
+      effort(b, compiled.raft, h, y, swims, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)), around);
+  // The published minutes are by the water, in wet clothes; a suit keeps it from the arms.
+  c.arms_used_per_s =
+      h.in_water /
+      swim_failure_s(T(around.sea_degC + b.waterproof * (y[own::node(arms, skin)] - around.sea_degC)));
   c.shivering_W = e.shivering_W;
   c.metabolic_W = e.basal_W + e.work_W + e.shivering_W;
   c.breath_dry_W = breath_dry_W(c.metabolic_W, around.air_degC);
@@ -269,7 +314,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   cmd.sweat_W *= h.living;
   freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);
-  const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W));
+  const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W), swims);
   freeze_saturation(y, around, c);
   T drip(0), sweat_total_W(0);
   for (int s = 0; s < segment_count; ++s) {
@@ -278,7 +323,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
     sweat_total_W += sweat;
     drip += freeze_segment_surfaces(b, s, y, around, h, worn, sweat, compiled.fitted, c);
   }
-  freeze_finger(b, y, around, h, worn, compiled.fitted, c);
+  freeze_finger(b, y, h, worn, compiled.fitted, c);
   freeze_clothing_water(b, y, around, h, drip, c);
   c.severity = severity(b, y, held, h, around);
   freeze_fluids(b, y, h, cmd, T(sweat_total_W / around.latent_heat_J_kg), c.severity, c);
@@ -289,7 +334,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
       smoothstep(T(y[own::clothing_water + feet] / (b.clothing_capacity_kg[feet] + T(tiny_W_K))), 0.0, 1.0);
   // Feet in the water on the floor are as wet as in the sea, but for a suit's.
   const T under = larger(h.in_water, T((T(1) - b.waterproof) * around.submerged[feet]));
-  c.cold_feet = h.living * cold_wet_exposure(y[own::node(feet, skin)], T(larger(wet, under)));
+  freeze_digits(y, around, T(larger(wet, under)), c);
 }
 
 }  // namespace bide::system

@@ -59,6 +59,7 @@ template <class T>
 struct Worn {
   Films<T> at_head, elsewhere;
   T immersed_m2K_W, immersed_W_m2K;  // clothing that holds water, and its inverse
+  T water_film_W_m2K;                // of this body in open water
   T vapour_per_heat_m3K_J;           // that clothing in air passes
   T per_latent_heat_kg_J;
 };
@@ -73,14 +74,17 @@ inline Films<T> films(const Surroundings<T>& around, T aid_resistance, T covered
           around.transfer_m_s + (around.transfer_under_aid_m_s - around.transfer_m_s) * covered};
 }
 
+// @param swims how hard, as a share of slow swimming
 template <class T>
 inline Worn<T> wear(const body::Build<T>& b, const Surroundings<T>& around, const HeldPerson<T>& held,
-                    T aid_resistance) {
+                    T aid_resistance, T swims) {
   Worn<T> w;
   w.at_head = films(around, aid_resistance, T(held.wears_aid * T(hood_share)));
   w.elsewhere = films(around, aid_resistance, held.wears_aid);
   w.immersed_m2K_W = larger(b.immersed_insulation_m2K_W, T(constants::cloth_resistance_m2K_W.value));
   w.immersed_W_m2K = T(1) / w.immersed_m2K_W;
+  w.water_film_W_m2K = around.water_film_W_m2K +
+                       (T(constants::water_film_swimming_W_m2K.value) - around.water_film_W_m2K) * swims;
   w.vapour_per_heat_m3K_J =
       cabin::vapour_per_heat_m3K_J(b.permeability_index, T(constants::typical_surface_degC.value));
   w.per_latent_heat_kg_J = T(1) / around.latent_heat_J_kg;
@@ -132,11 +136,11 @@ inline void freeze_saturation(const T* x, const Surroundings<T>& around, body::P
 // Sea water against skin and clothing: a soaked ensemble insulates as its immersed insulation, wherever it
 // covers.
 template <class T>
-inline void freeze_immersion(T area, T under, T covered, const Worn<T>& worn, T water_film_W_m2K,
-                             body::Surface<T>& skin, body::OuterSurface<T>& cloth, T& skin_to_cloth) {
+inline void freeze_immersion(T area, T under, T covered, const Worn<T>& worn, body::Surface<T>& skin,
+                             body::OuterSurface<T>& cloth, T& skin_to_cloth) {
   const T clad = area * under * covered;
-  skin.to_sea = area * under * (T(1) - covered) * water_film_W_m2K;
-  cloth.to_sea = clad * water_film_W_m2K;
+  skin.to_sea = area * under * (T(1) - covered) * worn.water_film_W_m2K;
+  cloth.to_sea = clad * worn.water_film_W_m2K;
   skin_to_cloth += clad * worn.immersed_W_m2K;
 }
 
@@ -191,8 +195,7 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   const T through_cloth_W_K = clad_area / c.resistance;
   T to_cloth = through_cloth_W_K;
   freeze_contact(b, s, share, c, around, worn, skin_side);
-  freeze_immersion(area, share.immersed, c.covered, worn, around.water_film_W_m2K, skin_side, cloth_side,
-                   to_cloth);
+  freeze_immersion(area, share.immersed, c.covered, worn, skin_side, cloth_side, to_cloth);
   out.conductance_W_K[s][skin] = to_cloth;
 
   const T skin_saturation =
@@ -221,9 +224,8 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
 
 // Fingers are hands without a core: bare or gloved, never under the seat.
 template <class T>
-inline void freeze_finger(const body::Build<T>& b, const T* x, const Surroundings<T>& around,
-                          const HeldPerson<T>& held, const Worn<T>& worn, const Fitted<T>& fitted,
-                          body::PersonCoefficients<T>& out) {
+inline void freeze_finger(const body::Build<T>& b, const T* x, const HeldPerson<T>& held, const Worn<T>& worn,
+                          const Fitted<T>& fitted, body::PersonCoefficients<T>& out) {
   using namespace body;
   OuterSurface<T>& f = out.finger_surface;
   const Cover<T> c = cover(b, hands, x, fitted);
@@ -234,7 +236,7 @@ inline void freeze_finger(const body::Build<T>& b, const T* x, const Surrounding
   const T through_glove = T(1) - c.covered + c.covered / (T(1) + all * c.resistance);
   f.to_air = exposed * film.convection_W_m2K * through_glove;
   f.to_canopy = exposed * film.radiation_W_m2K * through_glove;
-  const T in_water_W_m2K = finger_to_water_W_m2K(around.water_film_W_m2K);
+  const T in_water_W_m2K = finger_to_water_W_m2K(worn.water_film_W_m2K);
   f.to_sea = b.finger_area_m2 * under *
              ((T(1) - c.covered) * in_water_W_m2K +
               c.covered * cabin::immersed_W_m2K(b.immersed_insulation_m2K_W, in_water_W_m2K));

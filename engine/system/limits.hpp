@@ -11,7 +11,10 @@
 #include <optional>
 
 #include "bide/constants/fuel.hpp"
+#include "bide/constants/hands.hpp"
 #include "bide/constants/limits.hpp"
+#include "bide/constants/swimming.hpp"
+#include "bide/core/units.hpp"
 #include "bide/scenario/scenario.hpp"
 #include "bide/system/readings.hpp"
 
@@ -31,13 +34,20 @@ enum class Limit : unsigned char {
   lethal_co2,
   lethal_fat,
   lethal_protein,
-  lost_airway,  // no level of its own: unconscious, with the sea over the mouth
+  swim_failure,
+  cold_injury,
+  frostbite,
+  lost_airway,  // no level of its own: see takes_airway()
   none
 };
 inline constexpr std::size_t level_count =
     static_cast<std::size_t>(Limit::lost_airway);  // those with a level
 
-enum class Meaning : unsigned char { unable, unconscious, lethal };
+enum class Meaning : unsigned char { unable, unconscious, lethal, sinking, injury };
+// Whether passing such a limit by itself ends something for somebody aboard.
+inline constexpr bool ends(Meaning meaning) {
+  return meaning == Meaning::unable || meaning == Meaning::unconscious || meaning == Meaning::lethal;
+}
 enum class Side : unsigned char { below, above };  // where the quantity is past the limit
 enum class ByPerson : unsigned char {
   same,          // for everybody
@@ -46,7 +56,18 @@ enum class ByPerson : unsigned char {
 };
 
 namespace quantity {
-enum Id : unsigned char { core, deficit, osmolality, co2, fat, protein_used, count };
+enum Id : unsigned char {
+  core,
+  deficit,
+  osmolality,
+  co2,
+  fat,
+  protein_used,
+  swimming,
+  cold_feet,
+  frozen,
+  count
+};
 }  // namespace quantity
 struct QuantityRow {
   quantity::Id id;
@@ -61,6 +82,9 @@ inline constexpr std::array<QuantityRow, quantity::count> quantities{{
     {quantity::co2, 0, 1e-6, " ppm"},
     {quantity::fat, 10, 1, " kg"},
     {quantity::protein_used, 0, 0.01, " %"},
+    {quantity::swimming, 1, 1, " of a rested swimmer's power"},
+    {quantity::cold_feet, 0, hour_s, " h"},
+    {quantity::frozen, 0, hour_s, " h"},
 }};
 
 struct LimitRow {
@@ -108,6 +132,12 @@ inline constexpr std::array<LimitRow, level_count + 1> limits = [] {
        "body fat used up"},
       {lethal_protein, "lethal_protein", lethal, protein_used, above, same, nullptr,
        c::lethal_protein_loss_pct, "hunger", "too much body protein used"},
+      {swim_failure, "swim_failure", sinking, swimming, below, same, nullptr, c::least_swimming_power,
+       "swimming failure", "arms too cold or tired to swim, and no lifejacket"},
+      {cold_injury, "cold_injury", injury, cold_feet, above, same, nullptr, c::wet_cold_injury_h,
+       "cold injury of the feet", "wet or cold for too long"},
+      {frostbite, "frostbite", injury, frozen, above, same, nullptr, c::frostbite_h, "frostbite",
+       "fingers or toes below freezing for too long"},
       {lost_airway, "lost_airway", lethal, count, below, same, nullptr, 0, "loss of airway protection", ""},
   }};
 }();
@@ -135,8 +165,15 @@ using Quantities = std::array<T, quantity::count>;
 // @param co2_fraction of the air the person breathes, 0..1
 template <class T>
 Quantities<T> quantities_of(const body::Build<T>& person, const T* y, const T& co2_fraction) {
-  return {core_degC(y), water_deficit_pct(person, y), osmolality_mOsm_kg(person, y),
-          co2_fraction, y[body::at::fat_mass],        T(1) - y[body::at::protein_mass] / person.protein_kg};
+  return {core_degC(y),
+          water_deficit_pct(person, y),
+          osmolality_mOsm_kg(person, y),
+          co2_fraction,
+          y[body::at::fat_mass],
+          T(1) - y[body::at::protein_mass] / person.protein_kg,
+          swimming_power(person, y),
+          y[body::at::total_cold_feet],
+          y[body::at::total_frozen]};
 }
 
 // The levels in force, one for each limit that has one, in the unit of its quantity. Holds nothing but T.
@@ -165,21 +202,31 @@ Mask<T> beyond(const LimitRow& row, const T& value, const T& level) {
   return row.side == Side::above ? value > level : value < level;
 }
 
+// Whether somebody past a limit loses the airway where the sea can reach the mouth: who is unconscious, and
+// without a lifejacket who can no longer swim.
+inline constexpr bool takes_airway(Meaning meaning, bool lifejacket) {
+  return meaning == Meaning::unconscious ||
+         (!lifejacket && (meaning == Meaning::unable || meaning == Meaning::sinking));
+}
+
 // What the limits say of one person now.
 template <class T>
 struct Past {
   Mask<T> unable, unconscious, lethal;
+  Mask<T> airway, airway_without_lifejacket;  // lost where the sea can reach the mouth
 };
 template <class T>
 Past<T> past_limits(const Quantities<T>& values, const Levels<T>& levels) {
   const Mask<T> no = T(1) < T(0);
-  Past<T> out{no, no, no};
+  Past<T> out{no, no, no, no, no};
   for (std::size_t i = 0; i < level_count; ++i) {
     const Mask<T> past = beyond(limits[i], values[limits[i].of], levels.by_limit[i]);
-    Mask<T>& of = limits[i].meaning == Meaning::unable        ? out.unable
-                  : limits[i].meaning == Meaning::unconscious ? out.unconscious
-                                                              : out.lethal;
-    of = of | past;
+    const Meaning meaning = limits[i].meaning;
+    if (meaning == Meaning::unable) out.unable = out.unable | past;
+    if (meaning == Meaning::unconscious) out.unconscious = out.unconscious | past;
+    if (meaning == Meaning::lethal) out.lethal = out.lethal | past;
+    if (takes_airway(meaning, true)) out.airway = out.airway | past;
+    if (takes_airway(meaning, false)) out.airway_without_lifejacket = out.airway_without_lifejacket | past;
   }
   return out;
 }

@@ -24,6 +24,7 @@ enum class NoteKind {
   flare_fired,
   opened_for_air,
   closed_again,
+  hands_failed,
   unable,
   able_again,
   unconscious,
@@ -34,7 +35,7 @@ struct Note {
   double time_s;  // since the scenario's start
   NoteKind kind;
   int person = -1;              // in the crew, from 0; -1: no single person
-  int index = 0;                // of a failure: its place in the scenario's list
+  int index = 0;                // of a failure: its place in the scenario's list; of failed hands: the task
   double asked = 0, given = 0;  // amounts: L of water, kJ of food, kg wrung, pieces
 };
 

@@ -7,6 +7,7 @@
 
 #include "bide/body/build.hpp"
 #include "bide/body/layout.hpp"
+#include "bide/body/swimming.hpp"
 #include "bide/body/tissue_water.hpp"
 #include "bide/body/water.hpp"
 #include "bide/core/scalar.hpp"
@@ -59,6 +60,13 @@ template <class T>
 inline T osmolality_mOsm_kg(const body::Build<T>& b, const T* x) {
   return body::osmolality_mOsm_kg(x[body::at::extracellular_osmoles], intracellular_mOsm(b, x),
                                   x[body::at::body_water]);
+}
+
+// What a person can swim with.
+// @return [0, 1]; at 0 nobody swims
+template <class T>
+inline T swimming_power(const body::Build<T>& b, const T* x) {
+  return body::swimming_power(x[body::at::arms_used], x[body::at::glycogen], b.glycogen_kJ);
 }
 
 // Water in all clothing.

@@ -46,6 +46,8 @@ void aboard_routine(Structure& s, const scenario::ValidScenario& v, const weathe
   if (s.wring) stops.push_back({s.boarding_s + constants::wring_after_h.value * hour_s, StopKind::wring, 0});
   every(stops, StopKind::medicine, s.boarding_s + constants::medicine_after_h.value * hour_s,
         constants::medicine_interval_h.value * hour_s, s.end_s);
+  if (s.ration_plan.rule == scenario::RationingRule::by_thirst)
+    every(stops, StopKind::drink, s.boarding_s + hour_s, hour_s, s.end_s);
   every(stops, StopKind::issue, s.boarding_s + day_s / s.ration_plan.issues_per_day,
         day_s / s.ration_plan.issues_per_day, s.end_s);
   every(stops, StopKind::bail, s.boarding_s + hour_s * routine.bail_every_h, s.bail_interval_s, s.end_s);
@@ -69,6 +71,7 @@ bool is_hard(StopKind kind) {
       return true;
     case StopKind::sleep:
     case StopKind::medicine:
+    case StopKind::drink:
     case StopKind::issue:
     case StopKind::make_water:
     case StopKind::signal:

@@ -22,7 +22,8 @@ enum class StopKind {
   sleep,     // index 1 falls asleep, 0 wakes
   wring,
   medicine,
-  issue,  // water and food handed out
+  drink,  // by thirst, where that is the rule
+  issue,  // food handed out, and water by any other rule
   bail,
   make_water,  // desalinator, still and rain of the hours before
   signal,

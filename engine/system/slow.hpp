@@ -136,12 +136,14 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
   t.template at<at::adaptation>() = c.adaptation_per_s;
   t.template at<at::alcohol>() = c.alcohol_mg_dL_s;
   t.template at<at::fasted>() = c.living;
+  t.template at<at::arms_used>() = c.arms_used_per_s;
   t.template at<at::total_stored>() = stored;
   t.template at<at::total_salt_lost>() = c.salt_loss_mOsm_s;
   t.template at<at::total_oxidised>() = c.oxidised_kJ_s;
   t.template at<at::total_nitrogen>() = c.nitrogen_g_s;
   t.template at<at::total_shivering>() = c.shivering_W;
   t.template at<at::total_cold_feet>() = c.cold_feet;
+  t.template at<at::total_frozen>() = c.frozen;
   t.template at<at::total_absolute_heat>() = turnover<person_accounts, Ledger::heat>(t);
   t.store(k);
   return {k[at::total_to_air] + k[at::total_to_canopy] + k[at::total_to_floor_water] + c.breath_dry_W,

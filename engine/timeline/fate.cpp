@@ -53,7 +53,8 @@ class Lapse {
 
 void pass(const Crossing& c, Fate& fate, Lapse& lapse) {
   const system::LimitRow& row = system::row_of(c.limit);
-  if (row.meaning == Meaning::lethal) return;  // deaths are found aboard
+  if (row.meaning == Meaning::injury) fate.injuries.push_back({c.limit, c.time_s});
+  if (!system::ends(row.meaning) || row.meaning == Meaning::lethal) return;  // deaths are found aboard
   if (c.upward != (row.side == system::Side::above)) return lapse.out_of(c.limit, c.time_s);
   lapse.into(c.limit, c.time_s);
   if (row.meaning == Meaning::unconscious && !fate.unconscious_s) fate.unconscious_s = c.time_s;
@@ -69,6 +70,7 @@ void find_next(Fate& fate, const system::Levels<double>& levels, const AtStops& 
       stops.values[static_cast<std::size_t>(at - stops.time_s.begin())];
   fate.nearest_margin_fraction = 1;
   for (std::size_t i = 0; i < level_count; ++i) {
+    if (!system::ends(system::limits[i].meaning)) continue;
     const double left = margin(i, levels, values);
     if (static_cast<Limit>(i) == fate.able_cause || !(left > 0) || !(left < fate.nearest_margin_fraction))
       continue;

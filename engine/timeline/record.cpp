@@ -5,6 +5,7 @@
 #include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
 #include "bide/system/readings.hpp"
+#include "bide/system/tasks.hpp"
 
 namespace bide::timeline {
 
@@ -140,6 +141,8 @@ Sentence sentence(system::NoteKind kind) {
       return {"opened_for_air", "entrances are opened for air", ""};
     case K::closed_again:
       return {"closed_again", "entrances are closed again", ""};
+    case K::hands_failed:
+      return {"hands_failed", "no hand aboard is warm enough to ", ""};
     case K::unable:
       return {"unable", "cannot help themselves", ""};
     case K::able_again:
@@ -189,6 +192,8 @@ std::vector<Event> events_from(const std::vector<system::Note>& notes, const sys
     const bool failure = n.kind == system::NoteKind::failure;
     std::string text =
         failure ? failure_sentence(structure.failures[static_cast<std::size_t>(n.index)].kind) : s.text;
+    if (n.kind == system::NoteKind::hands_failed)
+      text += system::tasks[static_cast<std::size_t>(n.index)].words;
     if (n.person >= 0) text = person_label(n.person) + " " + text;
     out.push_back({n.time_s, n.person, n.kind, std::move(text), n.asked, n.given, s.unit});
   }

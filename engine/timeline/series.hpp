@@ -52,12 +52,19 @@ struct Crossing {
   bool upward = false;
 };
 
+// An injury that is possible from a time on.
+struct Injury {
+  system::Limit limit = system::Limit::none;
+  double time_s = 0;
+};
+
 // What becomes of one person. Empty optionals: not reached within the horizon.
 struct Fate {
   std::optional<double> able_until_s, alive_until_s, unconscious_s;
   system::Limit able_cause = system::Limit::none, alive_cause = system::Limit::none;
   double nearest_margin_fraction = 0;  // of the way from the normal value to the next limit, still left
   system::Limit next_cause = system::Limit::none;
+  std::vector<Injury> injuries;  // in time order
 };
 
 struct Timeline {

@@ -109,7 +109,7 @@ void Watch<T>::carried(int index, double t, const system::Quantities<T>& now) {
 }
 
 // A check has found somebody dead: since when, and of what. Of the lethal limits that are passed, the one
-// passed first; where none is, the sea took the airway of an unconscious person, then or when it rose.
+// passed first; where none is, the sea took the airway, then or when it rose.
 template <class T>
 Death Watch<T>::date(int index, int l, double t, const system::Quantities<T>& now) {
   const system::Levels<T>& levels = levels_[static_cast<std::size_t>(index)];
@@ -125,9 +125,9 @@ Death Watch<T>::date(int index, int l, double t, const system::Quantities<T>& no
     if (into != found.rend() && (death.limit == Limit::lost_airway || into->time_s < death.time_s))
       death = {into->time_s, limits[i].id};
   }
-  const std::optional<double>& under_s =
-      persons_[static_cast<std::size_t>(index)].went_under_s[static_cast<std::size_t>(l)];
-  if (under_s && *under_s < death.time_s) death = {*under_s, Limit::lost_airway};
+  const std::optional<Death>& under =
+      persons_[static_cast<std::size_t>(index)].went_under[static_cast<std::size_t>(l)];
+  if (under && under->time_s < death.time_s) death = *under;
   if (death.limit == Limit::lost_airway)
     found.push_back({index, Limit::lost_airway, death.time_s, 0, false, false});
   return death;
@@ -174,9 +174,16 @@ void Watch<T>::locate(int index, int l, double t0, double t1, const system::Quan
                                       core_error_K / std::abs(rate) > std::max(time_share * at, time_error_s);
                  crossings_[static_cast<std::size_t>(l)].push_back(
                      {index, row.id, at, rate * hour_s, grazing, y1 > y0});
-                 if (row.meaning != Meaning::unconscious) return;
-                 const bool under = y1 < y0 && lane(held.airway_open_to_sea, l) > 0;
-                 person.went_under_s[static_cast<std::size_t>(l)] = under ? std::optional(at) : std::nullopt;
+                 const bool lifejacket =
+                     lane(compiled_->persons[static_cast<std::size_t>(index)].has_lifejacket, l) > 0;
+                 if (!takes_airway(row.meaning, lifejacket)) return;
+                 const bool into = (y1 > y0) == (row.side == system::Side::above);
+                 const Limit cause = row.meaning == Meaning::sinking ? row.id : Limit::lost_airway;
+                 std::optional<Death>& under = person.went_under[static_cast<std::size_t>(l)];
+                 if (!into || lane(held.airway_open_to_sea, l) <= 0)
+                   under.reset();
+                 else if (!under)
+                   under = Death{at, cause};
                });
 }
 

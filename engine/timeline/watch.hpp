@@ -42,8 +42,8 @@ class Watch {
     T core_slope{};                           // at the start of this step
     double before_s = 0;                      // length of the step before; 0 right after a stop
     system::Quantities<T> at_stop{};          // at the last stop
-    // When consciousness was last lost, if the sea was over the mouth then.
-    std::array<std::optional<double>, lanes> went_under_s;
+    // When a limit that takes the airway was last passed, if the sea could reach the mouth then.
+    std::array<std::optional<Death>, lanes> went_under;
     std::array<std::optional<Death>, lanes> death;
     std::array<AtStops, lanes> kept;  // the first stop, those before a crossing, the last one alive
   };

@@ -27,6 +27,26 @@ TEST_CASE("body water after Watson") {
   CHECK(body_water_kg(Sex::female, 70, 62, 1.65) == body_water_kg(Sex::female, 20, 62, 1.65));
 }
 
+// Schofield 1985 and Mellits & Cheek 1970, from memory. A boy of 6 years, 1.15 m, 20 kg: 22.706 x 20 + 504.3
+// = 958 kcal/d; -1.927 + 9.3 + 5.175 = 12.5 kg of water, 63 % of the mass; Watson's men would give him 21.
+TEST_CASE("a child's heat and water") {
+  CHECK(basal_heat_W(Sex::male, 6, 20, 1.15) == Approx(958.4 * 0.04846).epsilon(1e-3));
+  CHECK(body_water_kg(Sex::male, 6, 20, 1.15) == Approx(12.548).epsilon(1e-3));
+  // A girl of 14, 1.60 m, 50 kg: -10.313 + 12.6 + 24.64.
+  CHECK(body_water_kg(Sex::female, 14, 50, 1.60) == Approx(26.927));
+  CHECK(basal_heat_W(Sex::female, 14, 50, 1.60) == Approx((13.384 * 50 + 692.6) * 0.04846).epsilon(1e-3));
+}
+
+// Falk 1992: 4.9 over 6.6 for each square metre.
+TEST_CASE("an adult's amounts and commands are a child's by lean mass and by surface") {
+  CHECK(sweat_age_factor(8) == Approx(4.9 / 6.6).epsilon(0.01));
+  CHECK(sweat_age_factor(18) == 1);
+  CHECK(size_of(30, 40) == 1);
+  CHECK(size_of(8, 20) == Approx(20.0 / 61));
+  CHECK(command_size(30, 1.5) == 1);
+  CHECK(command_size(8, 0.94385) == Approx(0.5));
+}
+
 TEST_CASE("fat and lean mass") {
   // The standard man of Stolwijk 1971: 74.4 kg, 15 %, 11.16 kg fat.
   CHECK(fat_mass_kg(74.4, 15) == Approx(11.16));

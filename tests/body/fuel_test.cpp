@@ -132,6 +132,10 @@ TEST_CASE("starvation") {
   CHECK(starved_basal_factor(0.0, 70.0) == 1);
   CHECK(starved_basal_factor(17.5, 70.0) == Approx(0.605).epsilon(0.02));
   CHECK(starved_basal_factor(30.0, 70.0) == starved_basal_factor(17.5, 70.0));
+  // Grande 1958: -17.1 % of all and -11.8 % per unit of cells after 19 days, -21.4 and -16.6 % after 13; some
+  // 6 % of the mass in fat and protein.
+  CHECK(starved_basal_factor(0.06 * 72, 72.0) < 1 - 0.171 + 0.02);
+  CHECK(starved_basal_factor(0.06 * 72, 72.0) > 1 - 0.214 - 0.02);
   // Elia 1992: death with 8 of 9 kg of fat or 38 % of 12.2 kg of protein used. A lean man at 1500 kcal/d
   // (72.7 W) lasts 64 days.
   double fat_kg = 9, protein_kg = 12.2, days = 0;

@@ -41,13 +41,36 @@ TEST_CASE("flow of a finger stays between its extremes") {
 }
 
 TEST_CASE("cold fingers of a warm body open, those of a cold body do not") {
+  // Two thirds of 36.8 and a third of 31.8 degC.
+  const double neutral = mean_body_degC(36.8, 31.8), cold = mean_body_degC(36.1, 21.2);
+  CHECK(neutral == Approx(35.13).epsilon(1e-3));
   // A kilogram of finger (2830 J/K) at 2.8 mL/(mL h), Shitzer 1997: 2.8 L/h.
-  CHECK(cold_dilatation_L_h(5.0, 37.0, 2830.0) == Approx(2.8).epsilon(0.01));
+  CHECK(cold_dilatation_L_h(5.0, neutral, 2830.0) == Approx(2.8).epsilon(0.01));
   CHECK(cold_dilatation_L_h(10.0, 37.5, 2830.0) == Approx(2.8).epsilon(0.01));
-  CHECK(cold_dilatation_L_h(12.5, 37.0, 2830.0) == Approx(1.4).epsilon(0.01));
-  CHECK(cold_dilatation_L_h(15.0, 37.0, 2830.0) == 0);
-  CHECK(cold_dilatation_L_h(5.0, 36.0, 2830.0) == Approx(1.4).epsilon(0.01));
-  CHECK(cold_dilatation_L_h(5.0, 35.0, 2830.0) == 0);  // Daanen 2003: almost absent in hypothermia
+  CHECK(cold_dilatation_L_h(12.5, neutral, 2830.0) == Approx(1.4).epsilon(0.01));
+  CHECK(cold_dilatation_L_h(15.0, neutral, 2830.0) == 0);
+  // Daanen & Ducharme 1999: 22 of 57 units in the cold body.
+  CHECK(cold_dilatation_L_h(5.0, cold, 2830.0) == Approx(2.8 * 22 / 57).epsilon(0.05));
+  // Almost absent in hypothermia (Daanen 2003): core 34, skin 18.
+  CHECK(cold_dilatation_L_h(5.0, mean_body_degC(34.0, 18.0), 2830.0) == 0);
+}
+
+// Fingers that settle at f of a hand at 20 degC with a flow of m: m (20 - f) = g (f - around). The flow from
+// the blood at 37, cut, has to bring the same.
+TEST_CASE("what the hand leaves for the fingers settles them between hand and surroundings") {
+  for (const double m : {0.05, 0.5, 5.0})
+    for (const double g : {0.1, 0.4, 4.0})
+      for (const double around : {-10.0, 5.0, 15.0}) {
+        const double f = (m * 20 + g * around) / (m + g);
+        CHECK(m * left_by_hand(37.0, 20.0, around, m, g) * (37 - f) == Approx(g * (f - around)));
+      }
+  CHECK(left_by_hand(37.0, 20.0, 25.0, 0.5, 0.4) == 0);  // a hand colder than the air feeds no warmth
+  CHECK(left_by_hand(37.0, 37.0, 45.0, 5.0, 0.4) == Approx(1));
+}
+
+TEST_CASE("toes lie between foot and surroundings, nearer to what they have more of") {
+  CHECK(toe_degC(30.0, 0.3, 0.1, 10.0) == Approx(25));
+  CHECK(toe_degC(30.0, 0.0, 0.1, 10.0) == 10);
 }
 
 TEST_CASE("what fingers can do") {
@@ -58,10 +81,11 @@ TEST_CASE("what fingers can do") {
 }
 
 TEST_CASE("exposure counters") {
-  // Orr: lifecraft immersion at 15.6 to -3.9 degC injured; tissue freezes at -0.55.
-  CHECK(cold_wet_exposure(10.0, 1.0) == 1);
-  CHECK(cold_wet_exposure(10.0, 0.4) == 0.4);
-  CHECK(cold_wet_exposure(25.0, 1.0) == 0);
+  // Orr: lifecraft immersion at 15.6 to -3.9 degC injured, from 12 h on; trenches in 72 h; tissue freezes at
+  // -0.55.
+  CHECK(cold_injury_rate(10.0, 1.0) == 1);
+  CHECK(cold_injury_rate(10.0, 0.0) == Approx(12.0 / 72));
+  CHECK(cold_injury_rate(25.0, 1.0) == 0);
   CHECK(freezing_exposure(-1.0) == 1);
   CHECK(freezing_exposure(0.0) == 0);
 }
@@ -69,7 +93,10 @@ TEST_CASE("exposure counters") {
 TEST_CASE("hands in lanes agree with double") {
   check_lanes(AS_LAMBDA(dexterity), {{5}, {9}, {14}, {20}});
   check_lanes(AS_LAMBDA(finger_flow_L_h), {{0, 0, 500}, {1, 0.1, 500}, {30, 1, 500}, {0.1, 0.2, 300}});
-  check_lanes(AS_LAMBDA(cold_dilatation_L_h), {{5, 37, 500}, {12, 36, 500}, {14, 34, 300}, {20, 37, 500}});
-  check_lanes(AS_LAMBDA(cold_wet_exposure), {{5, 1}, {14.9, 0.3}, {15.1, 1}, {30, 0}});
+  check_lanes(AS_LAMBDA(cold_dilatation_L_h), {{5, 36, 500}, {12, 33, 500}, {14, 28, 300}, {20, 36, 500}});
+  check_lanes(AS_LAMBDA(left_by_hand),
+              {{37, 20, 5, 1, 0.4}, {37, 20, 25, 1, 0.4}, {37, 37, 45, 1, 1}, {36, 37, 0, 3, 1}});
+  check_lanes(AS_LAMBDA(toe_degC), {{30, 1, 1, 5}, {30, 0, 1, 5}, {10, 1, 0, 5}, {10, 0.1, 0.2, 12}});
+  check_lanes(AS_LAMBDA(cold_injury_rate), {{5, 1}, {14.9, 0.3}, {15.1, 1}, {30, 0}});
   check_lanes(AS_LAMBDA(freezing_exposure), {{-5}, {-0.5}, {0}, {-0.6}});
 }

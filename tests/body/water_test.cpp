@@ -189,6 +189,8 @@ TEST_CASE("dehydration raises the sweating threshold and thirst") {
   CHECK(thirst(287.0, 2.0) > thirst(287.0, 1.0));
   CHECK(thirst(295.0, 0.0) > 0);
   CHECK(thirst(330.0, 8.0) == 1);
+  CHECK(thirst(283.0, 3.0) == 0);  // salt has gone with the water
+  CHECK(thirst(283.0, 5.0) > 0);
 }
 
 TEST_CASE("water in lanes agrees with double") {

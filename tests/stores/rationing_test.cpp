@@ -82,12 +82,13 @@ TEST_CASE("spread shares what is left among those still alive") {
         Approx(0.5));  // rain caught after the plan's end
 }
 
-TEST_CASE("by thirst: nothing without, half a litre an issue at the most") {
+// The gut passes 0.8 to 1.0 L an hour.
+TEST_CASE("by thirst: nothing without, what the gut passes in an hour at the most") {
   const RationPlan plan = plan_of(RationingRule::by_thirst);
   CHECK(water_request_L(plan, water_L_per_day, 0.0, 0.0, 0.0, 6.0, 4.0) == 0);
-  CHECK(water_request_L(plan, water_L_per_day, 0.0, 0.4, 0.0, 6.0, 4.0) == Approx(0.2));
-  CHECK(water_request_L(plan, water_L_per_day, 0.0, 3.0, 0.0, 6.0, 4.0) == 0.5);
-  CHECK(hand_out(plan, 6.0, 4, 48, 1.0).hours.size() == 3);  // 2 L an issue
+  CHECK(water_request_L(plan, water_L_per_day, 0.0, 0.4, 0.0, 6.0, 4.0) == Approx(0.36));
+  CHECK(water_request_L(plan, water_L_per_day, 0.0, 3.0, 0.0, 6.0, 4.0) == 0.9);
+  CHECK(hand_out(plan, 6.0, 4, 48, 1.0).hours.size() == 2);  // 3.6 L, then the 2.4 that are left
 }
 
 TEST_CASE("the injured drink on the first day, where they come first") {

@@ -40,7 +40,7 @@ struct Resting {
     p.sweat_share[trunk] = 0.5;
     p.finger_basal_flow_L_h = 10, p.finger_capacity_J_K = 3500, p.finger_setpoint_degC = 33;
     p.shivering_ceiling_W = 400, p.shivering_sustained_W = 104,
-    p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = 1;
+    p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = p.size = p.command_size = 1;
     p.core_setpoint_degC = 37, p.mean_skin_setpoint_degC = 33, p.greatest_urine_osmolality_mOsm_kg = 1000,
     p.susceptibility = 1;
     p.permeability_index = 0.38;

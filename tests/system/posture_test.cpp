@@ -65,6 +65,15 @@ TEST_CASE("a swimmer loses more to the water and makes six times the seated heat
   CHECK(swimming.person().metabolic_W - swimming.person().shivering_W == Near(6 * seated_W));
 }
 
+TEST_CASE("spent arms no longer swim, and the water then passes as past the still") {
+  InTheSea swimming("swimming");
+  auto x = swimming.system.start();
+  x[static_cast<std::size_t>(system::person_offset(0) + body::at::arms_used)] = 1.1;
+  swimming.system.freeze(0, x);
+  CHECK(swimming.film_W_m2K(body::trunk) == Near(100));
+  CHECK(swimming.person().metabolic_W - swimming.person().shivering_W < 200);
+}
+
 TEST_CASE("who can no longer help themselves no longer swims") {
   InTheSea swimming("swimming");
   swimming.system.held.persons[0].able = 0;

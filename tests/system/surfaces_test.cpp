@@ -43,7 +43,7 @@ struct Dressed {
   void clothe(int s) {  // 1 clo
     b.covered[s] = 1, b.insulation_m2K_W[s] = 0.155, b.immersed_insulation_m2K_W = 0.03;
   }
-  system::Worn<double> worn() const { return system::wear(b, around, held, aid_m2K_W); }
+  system::Worn<double> worn() const { return system::wear(b, around, held, aid_m2K_W, 0.0); }
   void freeze(int s) {
     system::freeze_saturation(x.data(), around, out);
     runs_off_kg_s =
@@ -211,9 +211,7 @@ TEST_CASE("fingers, gloved, bare and immersed") {
   Dressed c;
   c.b.finger_area_m2 = 0.04;
   auto& f = c.out.finger_surface;
-  const auto freeze = [&] {
-    system::freeze_finger(c.b, c.x.data(), c.around, c.held, c.worn(), c.fitted, c.out);
-  };
+  const auto freeze = [&] { system::freeze_finger(c.b, c.x.data(), c.held, c.worn(), c.fitted, c.out); };
   freeze();
   CHECK(f.to_air == Near(0.16));
   CHECK(f.to_canopy == Near(0.20));

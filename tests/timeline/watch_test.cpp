@@ -154,6 +154,28 @@ TEST_CASE("unconscious in the water without a lifejacket the airway is lost at t
   CHECK(kept.unconscious_s.value_or(0) == Approx(hour_s / 2));
 }
 
+TEST_CASE("spent arms drown whoever has no lifejacket, at that moment, and nobody else") {
+  Story s;
+  s.run.compiled.persons[0].has_lifejacket = 1;
+  s.run.compiled.persons[1].has_lifejacket = 0;
+  const auto arms_used = [&](int p) -> double& {
+    return s.x[static_cast<std::size_t>(system::person_offset(p) + body::at::arms_used)];
+  };
+  for (int p = 0; p < 2; ++p)
+    s.held.persons[static_cast<std::size_t>(p)].airway_open_to_sea = 1, arms_used(p) = 0.45;
+  s.watch.begin(0, s.x, s.held);
+  for (int p = 0; p < 2; ++p) arms_used(p) = 1.45;
+  s.go(0, 37, hour_s);
+  s.dies(1);
+  const auto jacket = s.fate(0), none = s.fate(1);
+  CHECK(!jacket.alive_until_s);
+  CHECK(!jacket.able_until_s);
+  REQUIRE(none.alive_until_s);
+  // Power falls from 1 to 0 in an hour, by the chord; a twentieth is too little.
+  CHECK(*none.alive_until_s == Approx(0.95 * hour_s));
+  CHECK(none.alive_cause == system::Limit::swim_failure);
+}
+
 TEST_CASE("a flat passing is flagged, a steep one is not") {
   // An error of 0.02 K moves the time by 0.02 K over the slope. At one hour 1 % is 36 s, so the 60 s count:
   // slopes below 1.2 K/h graze.

@@ -130,8 +130,7 @@ double law_1977_W_kg(double skin_degC, double rectal_degC) {
 void heat_by_law(std::vector<Row>& out) {
   for (const double water_degC : {5.0, 10.0, 15.0}) {
     constexpr double mass_kg = 75;
-    const Trial t =
-        trial_of(in_water({.mass_kg = mass_kg, .clothing = "indoor", .lifejacket = true}, water_degC, 1), 10);
+    const Trial t = trial_of(in_water({.mass_kg = mass_kg, .clothing = "indoor"}, water_degC, 1), 10);
     double asked_W = 0;
     constexpr double from_min = 30, to_min = 60, step_min = 10;
     for (double min = from_min; min < to_min; min += step_min)

@@ -62,7 +62,7 @@ void hard_work(std::vector<Row>& out) {
 // To a rectal temperature of 34 degC in 10 degC water, light clothes and lifejacket.
 void to_34_degC(std::vector<Row>& out) {
   const char* study = "Lounsbury 2004";
-  const Who who{.clothing = "indoor", .lifejacket = true};
+  const Who who{.clothing = "indoor"};
   constexpr double longest_h = 12, limit_degC = 34;
   const Trial swims = swimming(who, 10, longest_h), floats = resting(who, 10, longest_h);
   const auto cooling_K_s = [&](const Trial& t) {
@@ -103,7 +103,7 @@ std::vector<Row> effort_rows() {
   hard_work(out);
   to_34_degC(out);
   breaststroke(out);
-  const Who clothed{.mass_kg = 75, .clothing = "indoor", .lifejacket = true};
+  const Who clothed{.mass_kg = 75, .clothing = "indoor"};
   const auto fall_K = [](const Trial& t) { return -t.change(rectal, 0, 120); };
   out.push_back(make_row(topic, "Man in cold water, University of Victoria",
                          "fall of core in 2 h, swimming over floating, 10 degC", "-", 1.35, 1.0, 1.7,

@@ -25,7 +25,7 @@ Run sit(const Man& man, double degC, double duration_h, bool in_water) {
   r.air_degC = r.sea_degC = degC;
   std::ostringstream crew;
   crew << R"([{"sex": "male", "age_years": 25, "height_m": 1.75, "mass_kg": )" << man.mass_kg
-       << R"(, "body_fat_pct": )" << man.fat_pct << R"(, "clothing": "shorts", "lifejacket": false}])";
+       << R"(, "body_fat_pct": )" << man.fat_pct << R"(, "clothing": "shorts"}])";
   r.crew = crew.str();
   if (in_water) {
     r.raft.clear();

@@ -61,12 +61,12 @@ double exposed_feet_h(double degC) {
 // Fingers of a warm person alone in still water, where flow and film balance.
 double finger_in_still_water_degC(const system::Compiled<double>& compiled, double water_degC) {
   const auto& b = compiled.persons[0];
-  constexpr double blood_degC = 36.8, core_degC = 37, near_K = 1e-6;
+  constexpr double blood_degC = 36.8, body_degC = 36, near_K = 1e-6;
   const double film_W_K = b.finger_area_m2 * body::finger_to_water_W_m2K(cabin::water_film_W_m2K(0.0));
   double low = water_degC, high = blood_degC;
   while (high - low > near_K) {
     const double finger = 0.5 * (low + high);
-    const double opened = body::cold_dilatation_L_h(finger, core_degC, b.finger_capacity_J_K);
+    const double opened = body::cold_dilatation_L_h(finger, body_degC, b.finger_capacity_J_K);
     const double blood_W_K = body::perfusion_W_K(body::finger_flow_L_h(0.0, opened, b.finger_capacity_J_K),
                                                  b.finger_countercurrent_W_K);
     const bool warms =
@@ -93,9 +93,10 @@ double finger_of_body_degC(const system::Compiled<double>& compiled, double core
     const double commanded =
         body::skin_flow_L_h(b.finger_basal_flow_L_h, b.finger_dilatation_share,
                             body::unconstricted(b.constriction_share[body::hands], c), c, c.finger_local);
-    const double flow =
-        body::finger_flow_L_h(commanded, body::cold_dilatation_L_h(finger, core_degC, b.finger_capacity_J_K),
-                              b.finger_capacity_J_K);
+    const double flow = body::finger_flow_L_h(
+        commanded,
+        body::cold_dilatation_L_h(finger, body::mean_body_degC(core_degC, skin_degC), b.finger_capacity_J_K),
+        b.finger_capacity_J_K);
     const double deep = smoothstep(c.constriction, 0.0, constants::countercurrent_full_constriction.value);
     const double blood_W_K = body::perfusion_W_K(flow, b.finger_countercurrent_W_K * deep);
     const bool warms = blood_W_K * (core_degC - finger) + b.finger_basal_W > film_W_K * (finger - water_degC);

@@ -13,8 +13,7 @@ namespace {
 constexpr const char* topic = "immersion";
 constexpr int rectal = body::at::node(body::trunk, body::core);
 
-Run immersed(double water_degC, double fat_pct, const char* clothing, const char* lifejacket,
-             double hours = 1) {
+Run immersed(double water_degC, double fat_pct, const char* clothing, double hours = 1) {
   Rest r;
   r.duration_h = hours;
   r.air_degC = r.sea_degC = water_degC;
@@ -22,7 +21,7 @@ Run immersed(double water_degC, double fat_pct, const char* clothing, const char
   r.boarding = R"({"kind": "none"})";
   std::ostringstream crew;
   crew << R"([{"sex": "male", "age_years": 25, "height_m": 1.75, "mass_kg": 75, "body_fat_pct": )" << fat_pct
-       << R"(, "clothing": ")" << clothing << R"(", "lifejacket": )" << lifejacket << "}]";
+       << R"(, "clothing": ")" << clothing << "\"}]";
   r.crew = crew.str();
   return run_case(scenario_of(r, 10), 10 * minute_s);
 }
@@ -47,7 +46,7 @@ void clothed(std::vector<Row>& out) {
   constexpr double water_degC[] = {5, 10, 15}, cooling_K_h[] = {3.69, 2.67, 1.65}, heat_W[] = {252, 211, 170};
   constexpr const char* study = "Hayward, Eckerson & Collis 1975";
   for (int i = 0; i < 3; ++i) {
-    const Run run = immersed(water_degC[i], 15, "indoor", "true");
+    const Run run = immersed(water_degC[i], 15, "indoor");
     std::ostringstream at;
     at << " at " << water_degC[i] << " degC, clothed";
     out.push_back(make_row(topic, study, "cooling" + at.str(), "K/h", cooling_K_h[i], 0.75 * cooling_K_h[i],
@@ -72,8 +71,8 @@ void nude(std::vector<Row>& out) {
                    moderate_W[] = {195, 45};
   constexpr const char* study = "Tikuisis, Gonzalez & Pandolf 1988";
   for (int i = 0; i < 2; ++i) {
-    const Run low = immersed(water_degC[i], 10, "shorts", "false");
-    const Run moderate = immersed(water_degC[i], 18, "shorts", "false");
+    const Run low = immersed(water_degC[i], 10, "shorts");
+    const Run moderate = immersed(water_degC[i], 18, "shorts");
     std::ostringstream at;
     at << " after 1 h at " << water_degC[i] << " degC, nude";
     out.push_back(make_row(topic, study, "rectal change" + at.str(), "K", fall_K[i], fall_K[i] - 0.4,
@@ -101,7 +100,7 @@ std::vector<Row> immersion_rows() {
   std::vector<Row> out;
   clothed(out);
   nude(out);
-  const Run mild = immersed(29, 14, "shorts", "false", 3);
+  const Run mild = immersed(29, 14, "shorts", 3);
   out.push_back(make_row(topic, "Van Someren, Coleshaw, Mincer & Keatinge",
                          "core change, 3 h at 29 degC, nude", "K", -0.95, -1.4, -0.5,
                          change(mild, 0, 18, rectal), "range as printed; 14 % fat is a judgement"));
@@ -146,7 +145,7 @@ Curve time_to_30() {
   for (const double water_degC : {5.0, 7.5, 10.0, 12.5, 15.0, 18.0}) {
     const double C_K_min = 0.0785 - 0.0034 * water_degC;
     all.published.push_back({water_degC, (15 + 7.2 / C_K_min) * minute_s / hour_s, {}, {}});
-    const Run run = immersed(water_degC, 15, "indoor", "true", longest_h);
+    const Run run = immersed(water_degC, 15, "indoor", longest_h);
     const double s = time_reached_s(
         run, [](const double* x) { return x[rectal]; }, limit_degC, false);
     if (s < run.samples.back().t_s) all.model.push_back({water_degC, s / hour_s, {}, {}});

@@ -15,8 +15,7 @@ std::string crew_of(const Who& who) {
   std::ostringstream out;
   out << R"([{"sex": ")" << who.sex << R"(", "age_years": )" << who.age_years << R"(, "height_m": )"
       << who.height_m << R"(, "mass_kg": )" << who.mass_kg << R"(, "body_fat_pct": )" << who.fat_pct
-      << R"(, "clothing": ")" << who.clothing << R"(", "lifejacket": )" << (who.lifejacket ? "true" : "false")
-      << who.more << "}]";
+      << R"(, "clothing": ")" << who.clothing << R"(", "lifejacket": true)" << who.more << "}]";
   return out.str();
 }
 

@@ -13,14 +13,14 @@ struct Who {
   const char* sex = "male";
   double age_years = 25, height_m = 1.75, mass_kg = 72, fat_pct = 15;
   const char* clothing = "shorts";
-  bool lifejacket = false;
   const char* more = "";  // further members of the scenario's person, each with a comma before it
 };
 
 // Seated in still air and walls of `air_degC`.
 Rest in_room(const Who& who, double air_degC, double hours);
 
-// To the neck, without a raft. `in_water` is the scenario's word for what is done there.
+// To the neck, without a raft; everybody wears a lifejacket, in place of the bath or of those who watch.
+// `in_water` is the scenario's word for what is done there.
 Rest in_water(const Who& who, double water_degC, double hours, const char* in_water = "still");
 
 // Times are minutes from the start and must be multiples of `every_min`.

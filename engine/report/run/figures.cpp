@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
+#include "bide/outcome/cause.hpp"
 #include "bide/report/run/sections.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -73,6 +75,14 @@ void print_hands(Page& page, const Material& m) {
   page.paragraph(text + ".", "  ", "    ");
 }
 
+void print_injuries(Page& page, const Material& m) {
+  for (std::size_t p = 0; p < m.outcome.persons.size(); ++p)
+    for (const timeline::Injury& injury : m.outcome.persons[p].injuries)
+      page.paragraph(fmt::format("{}: {} possible from {} on.", person_label(static_cast<int>(p)),
+                                 outcome::short_cause(injury.limit), duration(injury.time_s)),
+                     "  ", "    ");
+}
+
 void print_people(Page& page, const Material& m) {
   page.heading("PEOPLE");
   const auto& persons = m.outcome.persons;
@@ -92,6 +102,7 @@ void print_people(Page& page, const Material& m) {
                           temperature(coldest->lowest_core_degC), shivering));
   }
   print_hands(page, m);
+  print_injuries(page, m);
 }
 
 void print_cabin(Page& page, const Material& m, int zone_h) {

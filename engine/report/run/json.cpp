@@ -68,6 +68,11 @@ Json person_json(const PersonOutcome& person, int index, const timeline::Timelin
   json["hands_possible_h"] = number(person.hands_h);
   json["able_h"] = number(person.able_h);
   json["hands_evidence"] = evidence_json(person.hands_evidence);
+  json["injuries"] = Json::array();
+  for (const timeline::Injury& injury : person.injuries)
+    json["injuries"].push_back({{"limit", system::name_of(injury.limit)},
+                                {"words", plain(outcome::short_cause(injury.limit))},
+                                {"possible_from", until_json(injury.time_s, timeline)}});
   json["lowest_core_degC"] = number(person.lowest_core_degC);
   json["highest_core_degC"] = number(person.highest_core_degC);
   json["lowest_finger_degC"] = number(person.lowest_finger_degC);

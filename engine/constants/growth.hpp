@@ -1,0 +1,48 @@
+// Children: composition, resting heat and what goes with size.
+//
+// Validity: 2 to 18 years. All recalled; nobody has measured children adrift.
+#pragma once
+
+#include "bide/core/sourced.hpp"
+
+namespace bide::constants {
+
+inline constexpr Sourced grown_years{18.0, "years", "", "from here on a person counts as an adult",
+                                     Trust::judgement};
+
+// ---- resting heat, kcal/d = per_kg x mass + fixed (Schofield 1985, recalled), by age: under 3, 3 to 10, 10
+// on
+inline constexpr Sourced toddler_until_years{3.0, "years", "schofield1985", "the groups of ages",
+                                             Trust::from_memory};
+inline constexpr Sourced child_until_years{10.0, "years", "schofield1985", "the groups of ages",
+                                           Trust::from_memory};
+inline constexpr double schofield_per_kg[2][3] = {{59.512, 22.706, 17.686}, {58.317, 20.315, 13.384}};
+inline constexpr double schofield_fixed[2][3] = {{-30.4, 504.3, 658.2}, {-31.1, 485.9, 692.6}};
+
+// ---- body water, kg = fixed + per_kg mass + per_cm height (Mellits & Cheek 1970, recalled), for heights
+// below and above a threshold, boys and girls
+inline constexpr Sourced water_boys_up_to_cm{132.7, "cm", "mellits1970", "boys below and above",
+                                             Trust::from_memory};
+inline constexpr Sourced water_girls_up_to_cm{110.8, "cm", "mellits1970", "girls below and above",
+                                              Trust::from_memory};
+inline constexpr double mellits[2][2][3] = {{{-1.927, 0.465, 0.045}, {-21.993, 0.406, 0.209}},
+                                            {{0.076, 0.507, 0.013}, {-10.313, 0.252, 0.154}}};
+
+// ---- body fat, % = 1.51 BMI - 0.70 age - 3.6 (boys) + 1.4, to 15 years (Deurenberg 1991, recalled; 3.8 %
+// off)
+inline constexpr Sourced child_fat_per_bmi{1.51, "% m2/kg", "deurenberg1991", "children to 15 years",
+                                           Trust::from_memory};
+inline constexpr Sourced child_fat_per_year{0.70, "%/year", "deurenberg1991", "subtracted",
+                                            Trust::from_memory};
+inline constexpr Sourced child_fat_boys{3.6, "%", "deurenberg1991", "subtracted for boys",
+                                        Trust::from_memory};
+inline constexpr Sourced child_fat_fixed{1.4, "%", "deurenberg1991", "the same", Trust::from_memory};
+
+// ---- sweat of children over that of adults, for each square metre
+inline constexpr Sourced child_sweat{
+    0.74,           "-",  "falk1992", "before puberty 4.9, late in it 6.6 mL/(min m2), at 42 degC",
+    Trust::derived, 0.66, 0.85};
+inline constexpr Sourced child_sweat_until_years{12.0, "years", "falk1992", "before puberty",
+                                                 Trust::judgement};
+
+}  // namespace bide::constants
