@@ -210,9 +210,7 @@ TEST_CASE("swimming never lengthens a stay in water below 20 degC") {
 }
 
 // Without food: what is lost has to be drunk.
-TEST_CASE(
-    "who drinks by thirst from plenty stays within 2.5 % of mass, and needs no litre from anybody in the "
-    "cool") {
+TEST_CASE("who drinks by thirst from plenty stays within 2.5 % of mass") {
   for (const Who& who : people)
     for (const double air : {10.0, 25.0, 35.0}) {
       Rest r = in_room(dressed(who, "shorts"), air, 72);
