@@ -11,6 +11,7 @@
 #include "bide/constants/limits.hpp"
 #include "bide/scenario/describe_uncertain.hpp"
 #include "bide/scenario/field.hpp"
+#include "bide/scenario/resolved_weather.hpp"
 #include "bide/scenario/scenario.hpp"
 #include "bide/scenario/sea_water.hpp"
 
@@ -82,6 +83,7 @@ void describe(As<Weather>, V&& v) {
                      "Which of the many weathers of these means: the same number, the same hours."));
   v(&W::file, text("file", stays_empty("required for csv and ndbc, refused for every other kind"),
                    "Observations, relative to the folder of the scenario file."));
+  static_assert(usual_longest_gap_h == 3);
   v(&W::longest_gap_h, number("longest_gap_h", "h", 0, 72, by_rule("3 for csv and ndbc, else unused"),
                               "Gaps up to this length are interpolated."));
   v(&W::anemometer_height_m,

@@ -67,7 +67,7 @@ struct Filler {
 };
 
 void fill_weather(Filler fill, Weather& weather, double latitude_deg) {
-  constexpr double humidity_pct = 80, standard_pressure_hPa = 1013.25, warmest_local_h = 14, gap_h = 3;
+  constexpr double humidity_pct = 80, standard_pressure_hPa = 1013.25, warmest_local_h = 14;
   constexpr double ndbc_height_m = 5, csv_height_m = 10;
   const bool varies = weather.kind == WeatherKind::variable;
   if (weather.kind == WeatherKind::constant || weather.kind == WeatherKind::daily_cycle || varies) {
@@ -86,7 +86,7 @@ void fill_weather(Filler fill, Weather& weather, double latitude_deg) {
     fill.rule(weather.seed, "seed", 1);
     return;
   }
-  fill.rule(weather.longest_gap_h, "longest_gap_h", gap_h);
+  fill.rule(weather.longest_gap_h, "longest_gap_h", usual_longest_gap_h);
   fill.rule(weather.anemometer_height_m, "anemometer_height_m",
             weather.kind == WeatherKind::ndbc ? ndbc_height_m : csv_height_m);
 }

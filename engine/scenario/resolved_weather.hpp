@@ -45,6 +45,9 @@ struct VariableWeather : DailyWeather {
   bool operator==(const VariableWeather&) const = default;
 };
 
+// What stands in a scenario with a weather file that does not say, h.
+inline constexpr double usual_longest_gap_h = 3;
+
 struct FileWeather {
   WeatherKind kind = WeatherKind::csv;  // or ndbc
   std::string file;                     // relative to the scenario file

@@ -25,6 +25,7 @@ const Who people[] = {{.age_years = 30, .height_m = 1.77, .mass_kg = 75, .fat_pc
                       {.age_years = 30, .height_m = 1.77, .mass_kg = 66, .fat_pct = 9},
                       {.age_years = 30, .height_m = 1.77, .mass_kg = 95, .fat_pct = 32},
                       {.sex = "female", .age_years = 60, .height_m = 1.65, .mass_kg = 68, .fat_pct = 36}};
+constexpr double warmer_air_degC[] = {0, 5, 10, 16, 21};
 const char* const air_clothes[] = {"shorts", "indoor", "offshore_cold"};  // by insulation
 
 Who dressed(Who who, const char* clothing) {
@@ -43,35 +44,35 @@ bool gives_way(const Trial& t) {
   return false;
 }
 
+// The core after a day never falls along what `rest_of` is given in turn.
+template <class Each, class RestOf>
+void never_lower(const Who& who, const Each& in_turn, const RestOf& rest_of) {
+  double before = 0;
+  for (const auto& each : in_turn) {
+    CAPTURE(who.fat_pct);
+    CAPTURE(each);
+    const double core = day_in(rest_of(each)).core_degC(day_min);
+    CHECK(core > before - same_K);
+    before = core;
+  }
+}
+
 }  // namespace
 
 TEST_CASE("after a day the core is never lower in warmer air, while nobody sweats") {
   for (const Who& who : people)
     for (const char* clothes : air_clothes) {
-      double before = 0;
-      for (const double air : {0.0, 5.0, 10.0, 16.0, 21.0}) {
-        CAPTURE(who.fat_pct);
-        CAPTURE(clothes);
-        CAPTURE(air);
-        const double core = day_in(in_room(dressed(who, clothes), air, 24)).core_degC(day_min);
-        CHECK(core > before - same_K);
-        before = core;
-      }
+      CAPTURE(clothes);
+      never_lower(who, warmer_air_degC, [&](double air) { return in_room(dressed(who, clothes), air, 24); });
     }
 }
 
 TEST_CASE("after a day the core is never lower in warmer clothes, while it is cold enough to want them") {
   for (const Who& who : people)
     for (const double air : {0.0, 5.0, 10.0, 16.0}) {
-      double before = 0;
-      for (const char* clothes : air_clothes) {
-        CAPTURE(who.fat_pct);
-        CAPTURE(clothes);
-        CAPTURE(air);
-        const double core = day_in(in_room(dressed(who, clothes), air, 24)).core_degC(day_min);
-        CHECK(core > before - same_K);
-        before = core;
-      }
+      CAPTURE(air);
+      never_lower(who, air_clothes,
+                  [&](const char* clothes) { return in_room(dressed(who, clothes), air, 24); });
     }
 }
 

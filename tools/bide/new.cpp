@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
-#include <charconv>
 #include <cmath>
 #include <functional>
 #include <iostream>
@@ -22,6 +21,7 @@
 #include "bide/scenario/words.hpp"
 #include "commands.hpp"
 #include "output.hpp"
+#include "point.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
@@ -43,14 +43,6 @@ struct Answers {
 struct BadAnswer : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
-
-template <class T>
-std::optional<T> number_in(std::string_view text) {
-  T value{};
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
-  return value;
-}
 
 // Asks on a terminal for what was not given; an empty answer, or no terminal, leaves `usual`.
 template <class T>
@@ -84,18 +76,14 @@ std::vector<std::string_view> area_names() {
 Place place_of(const std::string& text) {
   if (const scenario::SeaArea* area = scenario::find_sea_area(text))
     return {{area->latitude_deg, area->longitude_deg}, area->title};
-  const std::size_t comma = text.find(',');
-  const std::size_t second = comma == std::string::npos ? comma : text.find_first_not_of(' ', comma + 1);
-  const auto latitude =
-      second == std::string::npos ? std::nullopt : number_in<double>(std::string_view(text).substr(0, comma));
-  if (!latitude)
+  const std::optional<climate::Point> point = point_in(text);
+  if (!point)
     throw BadAnswer(
         fmt::format("place {}: give \"latitude,longitude\" or the name of a sea (bide catalogue seas){}",
                     text, scenario::did_you_mean(text, area_names())));
-  const auto longitude = number_in<double>(std::string_view(text).substr(second));
-  if (!longitude || !(std::abs(*latitude) <= 90) || !(std::abs(*longitude) <= 180))
+  if (!on_earth(*point))
     throw BadAnswer(fmt::format("place {}: latitude is -90 to 90, longitude -180 to 180", text));
-  return {{*latitude, *longitude}, fmt::format("{:g},{:g}", *latitude, *longitude)};
+  return {*point, fmt::format("{:g},{:g}", point->latitude_deg, point->longitude_deg)};
 }
 
 // The climate of a place and month; none when every quantity it would give was given.

@@ -1,8 +1,6 @@
 // bide weather FILE...: CF NetCDF, and buoys' text beside it, to a weather file of a scenario.
 #include <fmt/format.h>
 
-#include <charconv>
-#include <cmath>
 #include <memory>
 #include <optional>
 
@@ -15,6 +13,7 @@
 #include "commands.hpp"
 #include "files.hpp"
 #include "output.hpp"
+#include "point.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
@@ -22,6 +21,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
+static_assert(scenario::usual_longest_gap_h == 3);  // as the text says
 constexpr std::string_view long_help =
     "What is read\n"
     "  NetCDF with latitude and longitude in one dimension each and a time of the real calendar (`time` or\n"
@@ -71,26 +71,12 @@ struct WrongUsage : std::runtime_error {
   using std::runtime_error::runtime_error;
 };
 
-std::optional<double> number(std::string_view text) {
-  const std::size_t begin = std::min(text.find_first_not_of(' '), text.size());
-  const std::size_t end = text.find_last_not_of(' ') + 1;
-  if (begin >= end) return {};
-  double value = 0;
-  const auto [stop, wrong] = std::from_chars(text.data() + begin, text.data() + end, value);
-  if (wrong != std::errc() || stop != text.data() + end || !std::isfinite(value)) return {};
-  return value;
-}
-
-cf::Place place_of(const std::string& text) {
-  constexpr double quarter_turn = 90, half_turn = 180;
-  const std::size_t comma = text.find(',');
-  const auto latitude = number(std::string_view(text).substr(0, comma));
-  const auto longitude =
-      comma == std::string::npos ? std::nullopt : number(std::string_view(text).substr(comma + 1));
-  if (!latitude || !longitude || std::abs(*latitude) > quarter_turn || std::abs(*longitude) > half_turn)
+climate::Point place_of(const std::string& text) {
+  const std::optional<climate::Point> point = point_in(text);
+  if (!point || !on_earth(*point))
     throw WrongUsage(fmt::format(
         "--place: found \"{}\"; allowed \"latitude,longitude\", -90 to 90 and -180 to 180 degrees", text));
-  return {*latitude, *longitude};
+  return *point;
 }
 
 double time_of(const char* name, const std::string& text) {
@@ -105,7 +91,7 @@ cf::RainRule rain_of(const std::string& text) {
   constexpr double longest_h = 8784;  // a leap year
   if (text.empty()) return {};
   if (text == "running") return {true, {}};
-  const auto hours = number(text);
+  const auto hours = number_in<double>(text);
   if (!hours || !(*hours > 0) || *hours > longest_h)
     throw WrongUsage(fmt::format("--rain: found \"{}\"; allowed \"running\", or hours above 0 and up to {}",
                                  text, longest_h));

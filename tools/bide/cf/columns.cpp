@@ -8,6 +8,7 @@
 
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
+#include "bide/scenario/resolved_weather.hpp"
 #include "refused.hpp"
 
 namespace bide::tool::cf {
@@ -203,10 +204,10 @@ Columns columns_of(const std::vector<Series>& series, const Span& span, const Ra
         "or waves",
         series.front().file);
   for (const Column& each : out.columns)
-    if (const double step_h = median_step_h(each.samples); step_h > default_longest_gap_h)
+    if (const double step_h = median_step_h(each.samples); step_h > scenario::usual_longest_gap_h)
       out.notes.push_back(fmt::format(
           "{}: values {:.3g} h apart; a scenario bridges {} h unless it states /weather/longest_gap_h{}",
-          weather::facts(each.quantity).words, step_h, default_longest_gap_h,
+          weather::facts(each.quantity).words, step_h, scenario::usual_longest_gap_h,
           each.quantity == Quantity::wind_speed && !has(Field::wind_speed)
               ? "; the speed of a mean wind is lower than the mean speed"
               : ""));

@@ -16,9 +16,6 @@
 
 namespace bide::tool::cf {
 
-// Of a scenario with a weather file (scenario/resolve.cpp).
-inline constexpr double default_longest_gap_h = 3;
-
 struct Column {
   weather::Quantity quantity;
   weather::Samples samples;         // of values that are not missing

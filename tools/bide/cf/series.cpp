@@ -3,13 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numbers>
 
 namespace bide::tool::cf {
 namespace {
 
 constexpr std::size_t times_at_once = 16;
-constexpr double rad = std::numbers::pi / 180;
 
 // A block of stored values: counts along the roles, one along all others.
 struct Block {
@@ -70,16 +68,6 @@ bool longitude_fastest(const Variable& variable) {
 }
 
 }  // namespace
-
-double distance_km(const Place& a, const Place& b) {
-  constexpr double mean_radius_km = 6371;  // of the Earth, rounded from 6371.0088 (IUGG)
-  const double south_north = std::sin((a.latitude_deg - b.latitude_deg) * rad / 2);
-  const double west_east = std::sin((a.longitude_deg - b.longitude_deg) * rad / 2);
-  // Haversine: well conditioned for short distances.
-  const double h = south_north * south_north +
-                   std::cos(a.latitude_deg * rad) * std::cos(b.latitude_deg * rad) * west_east * west_east;
-  return 2 * mean_radius_km * std::asin(std::sqrt(std::min(h, 1.0)));
-}
 
 std::vector<Cell> cells_near(const Variable& variable, const Place& place, double reach_km) {
   std::vector<Cell> out;

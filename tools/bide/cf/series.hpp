@@ -10,13 +10,13 @@
 #include <string>
 #include <vector>
 
+#include "bide/climate/climate.hpp"
 #include "variable.hpp"
 
 namespace bide::tool::cf {
 
-struct Place {
-  double latitude_deg = 0, longitude_deg = 0;  // degrees north [-90, 90], east [-180, 360]
-};
+using climate::distance_km;
+using Place = climate::Point;  // of a grid's cell, its longitude as the file has it, [-180, 360]
 
 struct Span {
   double begin_unix_s = 0, end_unix_s = 0;
@@ -27,10 +27,6 @@ struct Cell {
   Place centre;
   double distance_km = 0;  // from the place asked for
 };
-
-// Distance on a sphere of the Earth's mean radius.
-// @return km
-double distance_km(const Place& a, const Place& b);
 
 // The nearest cells of a variable, nearest first.
 // @param reach_km  none farther than that

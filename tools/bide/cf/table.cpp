@@ -7,6 +7,7 @@
 #include "bide/core/csv.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
+#include "bide/scenario/resolved_weather.hpp"
 #include "bide/weather/gaps.hpp"
 #include "bide/weather/sea.hpp"
 #include "columns.hpp"
@@ -83,7 +84,8 @@ void take_buoys(Columns& columns, const std::vector<Buoy>& buoys, double wind_he
     const Quantity q = quantity(i);
     weather::Samples samples = join(buoys, q);
     if (samples.unix_s.empty()) continue;
-    const weather::GapRule rule{default_longest_gap_h * hour_s, default_longest_gap_h * hour_s, {}};
+    const weather::GapRule rule{
+        scenario::usual_longest_gap_h * hour_s, scenario::usual_longest_gap_h * hour_s, {}};
     const auto filled = weather::fill_gaps(q, samples, {span.begin_unix_s, span.end_unix_s}, rule);
     if (!filled.problems.empty()) {
       columns.notes.push_back(
