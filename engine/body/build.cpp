@@ -10,6 +10,7 @@
 #include "bide/body/vessels.hpp"
 #include "bide/body/water.hpp"
 #include "bide/constants/control.hpp"
+#include "bide/constants/fuel.hpp"
 #include "bide/constants/starting.hpp"
 #include "bide/core/units.hpp"
 
@@ -59,11 +60,13 @@ void add_exchangers(double height_m, Build<double>& b) {
 }
 
 void dress(const scenario::Ensemble& e, Build<double>& b) {
+  constexpr double nothing_kg = 1e-6;
   for (int s = 0; s < segment_count; ++s) {
     b.covered[s] = e.covered_fraction[s];
     b.insulation_m2K_W[s] = e.insulation_m2K_W[s];
     b.clothing_mass_kg[s] = e.mass_kg[s];
     b.clothing_capacity_kg[s] = e.water_capacity_kg[s];
+    b.per_clothing_capacity[s] = 1 / (e.water_capacity_kg[s] + nothing_kg);
   }
   b.permeability_index = e.vapour_permeability_index;
   b.waterproof = e.waterproof ? 1 : 0;
@@ -123,6 +126,9 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, p.vo2max_mL_kg_min,
                                               constants::shivering_quotient) *
                           p.shivering_ceiling_factor;
+  b.greatest_work_W =
+      std::max(0.0, greatest_aerobic_heat_W(p.mass_kg, p.vo2max_mL_kg_min, constants::carbohydrate_rq) -
+                        constants::awake_rest_factor * b.basal_total_W);
   b.shivering_sustained_W = sustained_shivering_W(b.basal_total_W, b.shivering_ceiling_W);
   b.beyond_shivering_peak_trial = beyond_shivering_peak_trial(p.mass_kg, p.height_m, p.age_years) ? 1 : 0;
   b.shivering_factor = shivering_age_factor(p.age_years) * p.shivering_drive_factor;

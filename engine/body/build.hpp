@@ -34,6 +34,7 @@ struct Build {
   T mass_kg, lean_kg, body_fat_pct, age_years, area_total_m2, basal_total_W;
   T shivering_shift_K;                           // of the core threshold, after too little sleep
   T shivering_ceiling_W, shivering_sustained_W;  // above rest
+  T greatest_work_W;                             // above rest, at the greatest oxygen uptake
   T shivering_factor, sweat_factor;              // by age and person
   T least_wettedness;  // of the skin: share that evaporates like water without sweat
   T size, command_size;                          // of an adult's amounts, and of the standard man's commands
@@ -46,6 +47,7 @@ struct Build {
 
   // Clothing
   Segments covered, insulation_m2K_W, clothing_mass_kg, clothing_capacity_kg;
+  Segments per_clothing_capacity;  // its inverse, 1/kg; finite for cloth that holds nothing
   T permeability_index, waterproof, immersed_insulation_m2K_W;
   T seat_pad_m2K_W, seat_pad_cover;
   T has_lifejacket;

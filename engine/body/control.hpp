@@ -8,6 +8,7 @@
 
 #include "bide/body/build.hpp"
 #include "bide/constants/control.hpp"
+#include "bide/core/packs.hpp"
 #include "bide/core/scalar.hpp"
 
 namespace bide::body {
@@ -29,14 +30,16 @@ template <class T>
 inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K, T rhythm_K) {
   Commands<T> out;
   constexpr double ln2 = 0.69314718055994530942;
-  const T per_K(ln2 / constants::local_skin_factor.value);
   T skin_error(0);
-  for (int s = 0; s < segment_count; ++s) {
-    const T error = x[at::node(s, skin)] - b.setpoint_degC[s][skin];
-    skin_error += b.receptor[s] * error;
-    out.local[s] = exp(per_K * error);
-  }
-  out.finger_local = exp(per_K * (x[at::finger] - b.finger_setpoint_degC));
+  in_packs<T, segment_count + 1>(
+      [&](int s) {
+        if (s == segment_count) return T(x[at::finger] - b.finger_setpoint_degC);
+        const T error = x[at::node(s, skin)] - b.setpoint_degC[s][skin];
+        skin_error += b.receptor[s] * error;
+        return error;
+      },
+      [&](auto error) { return exp(decltype(error)(ln2 / constants::local_skin_factor.value) * error); },
+      [&](int s, T local) { (s == segment_count ? out.finger_local : out.local[s]) = local; });
   const T head_error = x[at::node(head, core)] - b.setpoint_degC[head][core] - rhythm_K;
   const T warm_error = head_error - core_shift_K;
   out.sweat_W = b.sweat_factor * b.command_size *
@@ -95,14 +98,13 @@ inline T fat_flow_L_h(T basal, T unconstricted) {
 // Factor of a node's own temperature on its resting heat and flow: tissue that cools makes less heat, needs
 // less oxygen and is given less blood, by Q10 (Fiala 1999). It acts as fast as the tissue cools, over
 // hours in a limb, and knows nothing of the medium. Nothing above the set point: warm muscle is not in this.
-// @param tissue_degC   temperature of the node, degC
-// @param setpoint_degC its temperature in the neutral state, degC
+// @param warmer_K temperature of the node less that in the neutral state, K
 // @return (0, 1]
 template <class T>
-inline T cold_tissue_factor(T tissue_degC, T setpoint_degC) {
+inline T cold_tissue_factor(T warmer_K) {
   constexpr double ln2 = 0.69314718055994530942, per_K = 0.1;
   static_assert(constants::muscle_flow_q10.value == 2);
-  return exp(T(ln2 * per_K) * smaller(T(tissue_degC - setpoint_degC), T(0)));
+  return exp(T(ln2 * per_K) * smaller(warmer_K, T(0)));
 }
 
 // Muscle blood flow: resting flow plus that of work and shivering. No command closes it in the cold: thigh

@@ -32,14 +32,15 @@ double body_protein_kg(double lean_kg);
 template <class T>
 inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate_absorbed_W) {
   using namespace constants;
-  const T fatness = clamp(T((body_fat_pct - T(pct * nitrogen_lean_fat_share)) /
-                            T(pct * (nitrogen_obese_fat_share - nitrogen_lean_fat_share))),
+  const T fatness = clamp(T((body_fat_pct - T(pct * nitrogen_lean_fat_share)) *
+                            T(1 / (pct * (nitrogen_obese_fat_share - nitrogen_lean_fat_share)))),
                           0.0, 1.0);
   const T end = T(nitrogen_lean_end_g_day) + fatness * T(nitrogen_fat_end_g_day - nitrogen_lean_end_g_day);
-  const T g_day = end + (T(nitrogen_start_g_day) - end) * exp(-fasted_s / T(nitrogen_time_days * day_s));
+  const T g_day =
+      end + (T(nitrogen_start_g_day) - end) * exp(-fasted_s * T(1 / (nitrogen_time_days * day_s)));
   const double full_W = sparing_carbohydrate_g_day * carbohydrate_kJ_g * kJ_J / day_s;
-  const T sparing = T(sparing_greatest) * clamp(T(carbohydrate_absorbed_W / T(full_W)), 0.0, 1.0);
-  return g_day / T(day_s) * lean_kg / T(nitrogen_lean_mass_kg) * (T(1) - sparing);
+  const T sparing = T(sparing_greatest) * clamp(T(carbohydrate_absorbed_W * T(1 / full_W)), 0.0, 1.0);
+  return g_day * T(1 / (day_s * nitrogen_lean_mass_kg)) * lean_kg * (T(1) - sparing);
 }
 
 // Nitrogen of the protein burnt from the heat of protein, and back.
@@ -48,7 +49,7 @@ inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate
 template <class T>
 inline T nitrogen_g_s(T protein_W) {
   using namespace constants;
-  return protein_W / T(protein_kJ_g * kJ_J * protein_per_nitrogen);
+  return protein_W * T(1 / (protein_kJ_g * kJ_J * protein_per_nitrogen));
 }
 // @param nitrogen_g_s nitrogen of the protein burnt, g/s
 // @return W
@@ -109,7 +110,7 @@ inline FuelMix<T> fuel_mix(T heat_W, T shivering_intensity, T protein_heat_W, T 
 // @return kJ/s
 template <class T>
 inline T food_absorption_kJ_s(T gut_kJ) {
-  return positive_part(gut_kJ) / T(constants::food_absorption_h * hour_s);
+  return positive_part(gut_kJ) * T(1 / (constants::food_absorption_h * hour_s));
 }
 
 // Rates of the stores, positive when they grow, and of the products.
@@ -130,14 +131,14 @@ template <class T>
 inline FuelRates<T> fuel_rates(T heat_W, const FuelMix<T>& mix, T glycogen_kJ, T normal_glycogen_kJ,
                                T carbohydrate_absorbed_kJ_s, T fat_absorbed_kJ_s, T protein_absorbed_kJ_s) {
   using namespace constants;
-  const T heat_kJ_s = heat_W / T(kJ_J);
+  const T heat_kJ_s = heat_W * T(1 / kJ_J);
   const T spilled = carbohydrate_absorbed_kJ_s * smoothstep(T(glycogen_kJ / normal_glycogen_kJ),
                                                             loaded_glycogen_ratio - glycogen_margin_ratio,
                                                             loaded_glycogen_ratio);
   FuelRates<T> r;
   r.glycogen_kJ_s = carbohydrate_absorbed_kJ_s - spilled - mix.carbohydrate * heat_kJ_s;
-  r.fat_kg_s = (fat_absorbed_kJ_s + spilled - mix.fat * heat_kJ_s) / T(fat_kJ_g * g_kg);
-  r.protein_kg_s = (protein_absorbed_kJ_s - mix.protein * heat_kJ_s) / T(protein_kJ_g * g_kg);
+  r.fat_kg_s = (fat_absorbed_kJ_s + spilled - mix.fat * heat_kJ_s) * T(1 / (fat_kJ_g * g_kg));
+  r.protein_kg_s = (protein_absorbed_kJ_s - mix.protein * heat_kJ_s) * T(1 / (protein_kJ_g * g_kg));
   r.oxidised_kJ_s = heat_kJ_s;
   r.nitrogen_g_s = nitrogen_g_s(T(mix.protein * heat_W));
   r.metabolic_water_kg_s =
@@ -159,7 +160,7 @@ inline T blood_glucose_mmol_L(T glycogen_kJ, T normal_glycogen_kJ, T carbohydrat
   using namespace constants;
   const T empty =
       T(1) - smoothstep(T(glycogen_kJ / normal_glycogen_kJ), glucose_glycogen_empty, glucose_glycogen_enough);
-  const T unfed = T(1) - clamp(T(carbohydrate_absorbed_W / T(brain_glucose_W)), 0.0, 1.0);
+  const T unfed = T(1) - clamp(T(carbohydrate_absorbed_W * T(1 / brain_glucose_W)), 0.0, 1.0);
   const T stopped = smoothstep(alcohol_mg_dL, 0.0, glucose_alcohol_mg_dL);
   const T lowest = T(glucose_fasted_mmol_L) - T(glucose_fasted_mmol_L - glucose_drunk_mmol_L) * stopped;
   return T(glucose_fed_mmol_L) - empty * unfed * (T(glucose_fed_mmol_L) - lowest);

@@ -30,9 +30,10 @@ inline T energy_per_oxygen_J_L(T rq) {
 // @return [0.7, 1.0]
 template <class T>
 inline T respiratory_quotient(const FuelMix<T>& mix) {
-  const T by_carbohydrate = mix.carbohydrate / energy_per_oxygen_J_L(T(constants::carbohydrate_rq));
-  const T by_fat = mix.fat / energy_per_oxygen_J_L(T(constants::fat_rq));
-  const T by_protein = mix.protein / energy_per_oxygen_J_L(T(constants::protein_rq));
+  const auto oxygen = [](double rq) { return T(1 / energy_per_oxygen_J_L(rq)); };
+  const T by_carbohydrate = mix.carbohydrate * oxygen(constants::carbohydrate_rq);
+  const T by_fat = mix.fat * oxygen(constants::fat_rq);
+  const T by_protein = mix.protein * oxygen(constants::protein_rq);
   return (T(constants::carbohydrate_rq) * by_carbohydrate + T(constants::fat_rq) * by_fat +
           T(constants::protein_rq) * by_protein) /
          (by_carbohydrate + by_fat + by_protein);
@@ -55,7 +56,7 @@ inline T co2_standard_m3_s(T heat_W, T rq) {
 // @return m3/s, positive out of the body
 template <class T>
 inline T co2_m3_s(T heat_W, T rq, T air_degC, T pressure_Pa) {
-  return co2_standard_m3_s(heat_W, rq) * (T(1) + air_degC / T(constants::zero_celsius_K)) *
+  return co2_standard_m3_s(heat_W, rq) * (T(1) + air_degC * T(1 / constants::zero_celsius_K)) *
          T(constants::standard_pressure_Pa) / pressure_Pa;
 }
 

@@ -42,7 +42,7 @@ template <class T>
 inline T finger_flow_unit_L_h(T capacity_J_K) {
   using namespace constants;
   constexpr double per_100_mL = 0.01;
-  return capacity_J_K / T(hand_specific_heat_J_kgK) * T(per_100_mL * hour_s / minute_s);
+  return capacity_J_K * T(per_100_mL * hour_s / minute_s / hand_specific_heat_J_kgK);
 }
 
 // Mean temperature of a body: two thirds core, one third skin (Burton 1935, from memory).
@@ -91,7 +91,8 @@ inline T finger_flow_L_h(T commanded_L_h, T cold_dilatation_L_h, T capacity_J_K)
 template <class T>
 inline T finger_to_water_W_m2K(T water_film_W_m2K) {
   using namespace constants;
-  return T(1) / (T(1 / finger_inside_W_m2K) + T(1) / larger(water_film_W_m2K, T(finger_still_film_W_m2K)));
+  const T film = larger(water_film_W_m2K, T(finger_still_film_W_m2K));
+  return film / (T(1 / finger_inside_W_m2K) * film + T(1));
 }
 
 // What is left for the fingers of the central blood's heat once that blood has passed the hand: fingers take

@@ -27,7 +27,7 @@ inline T breath_dry_W(T metabolic_W, T air_degC) {
 template <class T>
 inline T breath_latent_W(T metabolic_W, T vapour_pressure_Pa) {
   return T(constants::breath_latent_per_kPa) * metabolic_W *
-         positive_part(T(constants::breath_vapour_kPa) - vapour_pressure_Pa / T(constants::kPa_Pa));
+         positive_part(T(constants::breath_vapour_kPa) - vapour_pressure_Pa * T(1 / constants::kPa_Pa));
 }
 
 // The water itself: the heat above over the latent heat at the temperature of expired air.
@@ -35,7 +35,7 @@ inline T breath_latent_W(T metabolic_W, T vapour_pressure_Pa) {
 // @return kg/s
 template <class T>
 inline T breath_water_kg_s(T latent_W) {
-  return latent_W / latent_heat_J_kg(T(constants::breath_temperature_degC));
+  return latent_W * T(1 / latent_heat_J_kg(constants::breath_temperature_degC.value));
 }
 
 }  // namespace bide::body

@@ -25,8 +25,8 @@ inline T dose_rate_m2_s4(T a_w_m_s2, T dose_m2_s3) {
   using namespace constants;
   const T square = a_w_m_s2 * a_w_m_s2;
   const T left = T(dose_longest_h * hour_s) * square - dose_m2_s3;
-  return select(left > T(0), smaller(square, left / T(dose_rounding_h * hour_s)),
-                left / T(dose_recovery_h * hour_s));
+  return select(left > T(0), smaller(square, left * T(1 / (dose_rounding_h * hour_s))),
+                left * T(1 / (dose_recovery_h * hour_s)));
 }
 
 // Share of unadapted people who vomit, by the dose alone: K_m sqrt(dose) %, at most 70 % (ISO 2631-1 annex
@@ -81,8 +81,8 @@ inline T sickness_target(T a_w_m_s2, T dose_m2_s3, T wave_height_m, T enclosed, 
 template <class T>
 inline T adaptation_rate_per_s(T a_w_m_s2, T adaptation) {
   using namespace constants;
-  return smoothstep(a_w_m_s2, 0.0, adaptation_motion_m_s2) * (T(1) - adaptation) /
-         T(adaptation_time_days * day_s);
+  return smoothstep(a_w_m_s2, 0.0, adaptation_motion_m_s2) * (T(1) - adaptation) *
+         T(1 / (adaptation_time_days * day_s));
 }
 
 // Share of sickness prevented by a transdermal hyoscine patch (Attias 1987): the means of three days, placed

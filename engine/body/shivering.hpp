@@ -14,6 +14,30 @@
 
 namespace bide::body {
 
+// The two laws below for a person of 1 % of fat: each falls with the root of fatness.
+namespace detail {
+template <class T>
+inline T drive_by_temperatures_W_m2(T core_degC, T mean_skin_degC) {
+  using namespace constants;
+  const T peak_K(shiver_per_skin_W_m2K / (2 * shiver_per_skin2_W_m2K2));
+  const T skin_K = smaller(T(shiver_skin_degC) - mean_skin_degC, peak_K);
+  const T by_skin = skin_K * (T(shiver_per_skin_W_m2K) - T(shiver_per_skin2_W_m2K2) * skin_K);
+  const T by_core = T(shiver_per_core_W_m2K) * (T(shiver_core_degC) - core_degC);
+  return positive_part(by_core + by_skin);
+}
+template <class T>
+inline T by_skin_and_core_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K) {
+  using namespace constants;
+  static_assert(shiver_fat_power.value == 0.5);
+  const double lean = std::sqrt(shiver_fat_pct.value);
+  const T by_skin =
+      T(lean * shiver_per_cold_skin_W_m2K) * positive_part(T(T(shiver_cold_skin_degC) - mean_skin_degC));
+  const T by_both = T(lean * (shiver_product_W_K2 / standard_area_m2)) *
+                    positive_part(T(T(shiver_core_degC) - core_degC)) * skin_cold_K;
+  return by_skin + by_both;
+}
+}  // namespace detail
+
 // Shivering heat above rest (Tikuisis & Giesbrecht 1999):
 // [155.5 (37 - Tc) + 47.0 (33 - Ts) - 1.57 (33 - Ts)^2] / sqrt(fat %), never negative. The quadratic falls
 // below a skin of 18.0 degC for no physiological reason; there the skin term keeps its peak value.
@@ -23,12 +47,7 @@ namespace bide::body {
 // @return W/m2 of skin, at least 0
 template <class T>
 inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
-  using namespace constants;
-  const T peak_K(shiver_per_skin_W_m2K / (2 * shiver_per_skin2_W_m2K2));
-  const T skin_K = smaller(T(shiver_skin_degC) - mean_skin_degC, peak_K);
-  const T by_skin = skin_K * (T(shiver_per_skin_W_m2K) - T(shiver_per_skin2_W_m2K2) * skin_K);
-  const T by_core = T(shiver_per_core_W_m2K) * (T(shiver_core_degC) - core_degC);
-  return positive_part(by_core + by_skin) / sqrt(body_fat_pct);
+  return detail::drive_by_temperatures_W_m2(core_degC, mean_skin_degC) / sqrt(body_fat_pct);
 }
 
 // Shivering heat above rest by skin and core together: a term of the skin alone below a threshold, and a
@@ -45,13 +64,7 @@ inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
 // @return W/m2 of skin, at least 0
 template <class T>
 inline T shivering_by_skin_and_core_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K, T body_fat_pct) {
-  using namespace constants;
-  const T by_skin =
-      T(shiver_per_cold_skin_W_m2K) * positive_part(T(T(shiver_cold_skin_degC) - mean_skin_degC));
-  const T by_both = T(shiver_product_W_K2 / standard_area_m2) *
-                    positive_part(T(T(shiver_core_degC) - core_degC)) * skin_cold_K;
-  static_assert(shiver_fat_power.value == 0.5);
-  return (by_skin + by_both) * sqrt(T(T(shiver_fat_pct) / body_fat_pct));
+  return detail::by_skin_and_core_W_m2(core_degC, mean_skin_degC, skin_cold_K) / sqrt(body_fat_pct);
 }
 
 // Shivering heat above rest, in air and water alike: the smaller of the two laws. Each was measured where it
@@ -67,9 +80,9 @@ template <class T>
 inline T shivering_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K, T body_fat_pct) {
   using namespace constants;
   const T warm = smoothstep(core_degC, shiver_core_degC, shiver_stops_warm_core_degC);
-  return (T(1) - warm) *
-         smaller(shivering_drive_W_m2(core_degC, mean_skin_degC, body_fat_pct),
-                 shivering_by_skin_and_core_W_m2(core_degC, mean_skin_degC, skin_cold_K, body_fat_pct));
+  return (T(1) - warm) / sqrt(body_fat_pct) *
+         smaller(detail::drive_by_temperatures_W_m2(core_degC, mean_skin_degC),
+                 detail::by_skin_and_core_W_m2(core_degC, mean_skin_degC, skin_cold_K));
 }
 
 // Factor of a cold core on shivering: 1 above 32 degC, 0 below 30, smooth between.
@@ -117,9 +130,9 @@ inline T fatigue_rate_per_s(T relative_intensity, T fatigue, T sustained) {
   using namespace constants;
   const T overload = positive_part(T((relative_intensity - sustained) / (T(1) - sustained)));
   static_assert(shiver_endurance_power.value == 2);
-  const T tiring = overload * overload / T(shiver_peak_endurance_h * hour_s);
+  const T tiring = overload * overload * T(1 / (shiver_peak_endurance_h * hour_s));
   const T idle = positive_part(T(1) - relative_intensity / sustained);
-  return tiring - idle * fatigue / T(shiver_recovery_h * hour_s);
+  return tiring - idle * fatigue * T(1 / (shiver_recovery_h * hour_s));
 }
 
 // Factor of fatigue on the shivering that tires: 1 until half of the endurance is used, 0 when all is used,

@@ -66,8 +66,8 @@ inline T ketosis_urine_factor(T fasted_s) {
 template <class T>
 inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
   using namespace constants;
-  const T vasopressin = clamp(T((osmolality_mOsm_kg - T(vasopressin_threshold_mOsm_kg)) /
-                                T(vasopressin_full_mOsm_kg - vasopressin_threshold_mOsm_kg)),
+  const T vasopressin = clamp(T((osmolality_mOsm_kg - T(vasopressin_threshold_mOsm_kg)) *
+                                T(1 / (vasopressin_full_mOsm_kg - vasopressin_threshold_mOsm_kg))),
                               0.0, 1.0);
   // v (1 + k) / (v + k), 1 at v = 1, and 1/2 where the constant says: k = h / (1 - 2 h).
   constexpr double k = urine_half_dense_vasopressin.value / (1 - 2 * urine_half_dense_vasopressin.value);
@@ -93,7 +93,7 @@ inline T urine_rate_kg_s(T solute_mOsm_s, T greatest_mOsm_kg, T osmolality_mOsm_
 // @return mOsm/s
 template <class T>
 inline T urea_excretion_mOsm_s(T urea_mOsm) {
-  return urea_mOsm / T(constants::urea_time_h * hour_s);
+  return urea_mOsm * T(1 / (constants::urea_time_h * hour_s));
 }
 
 // Salt excreted in urine: the habitual output, falling over days without food, corrected towards the normal
@@ -105,10 +105,11 @@ inline T urea_excretion_mOsm_s(T urea_mOsm) {
 template <class T>
 inline T salt_excretion_mOsm_s(T extracellular_mOsm, T normal_extracellular_mOsm, T fasted_s) {
   using namespace constants;
-  const T habitual = T(salt_fasted_mOsm_day / day_s) + T((salt_fed_mOsm_day - salt_fasted_mOsm_day) / day_s) *
-                                                           exp(-fasted_s / T(salt_fasting_time_h * hour_s));
-  return positive_part(habitual +
-                       (extracellular_mOsm - normal_extracellular_mOsm) / T(salt_balance_time_h * hour_s));
+  const T habitual =
+      T(salt_fasted_mOsm_day / day_s) + T((salt_fed_mOsm_day - salt_fasted_mOsm_day) / day_s) *
+                                            exp(-fasted_s * T(1 / (salt_fasting_time_h * hour_s)));
+  return positive_part(habitual + (extracellular_mOsm - normal_extracellular_mOsm) *
+                                      T(1 / (salt_balance_time_h * hour_s)));
 }
 
 // Minimum urine flow that can excrete the salt load: at most 600 mOsm/kg of salt, whatever the urea.
@@ -118,7 +119,7 @@ template <class T>
 inline T urine_for_salt_kg_s(T salt_mOsm_s) {
   using namespace constants;
   constexpr double mL_per_kg = 1000;
-  return smaller(T(salt_mOsm_s / T(urine_greatest_salt_mOsm_kg)),
+  return smaller(T(salt_mOsm_s * T(1 / urine_greatest_salt_mOsm_kg)),
                  T(urine_greatest_mL_h / (mL_per_kg * hour_s)));
 }
 
@@ -155,7 +156,7 @@ template <class T>
 inline T fluid_shift_rate_L_s(T shift_L, T constriction, T immersed) {
   using namespace constants;
   const T target = T(cold_shift_L) * constriction + T(immersion_shift_L) * immersed;
-  return positive_part(T(target - shift_L)) / T(shift_time_h * hour_s);
+  return positive_part(T(target - shift_L)) * T(1 / (shift_time_h * hour_s));
 }
 
 // Urine flow added by the fluid shift, with the same arguments.
@@ -185,7 +186,8 @@ inline T vomit_salt_mOsm_s(T vomit_kg_s) {
 template <class T>
 inline T gut_absorption_kg_s(T gut_water_kg) {
   using namespace constants;
-  return smaller(positive_part(gut_water_kg) / T(gut_emptying_h * hour_s), T(gut_absorption_L_h / hour_s));
+  return smaller(positive_part(gut_water_kg) * T(1 / (gut_emptying_h * hour_s)),
+                 T(gut_absorption_L_h / hour_s));
 }
 
 // Water made by burning fuel.

@@ -48,7 +48,7 @@ template <class T>
 inline T rain_inside_kg_s(T rain_kg_m2_s, T wind_raft_m_s, T opening_m2, T floor_area_m2, T enclosed) {
   using namespace constants;
   const T driven =
-      T(rain_facing_share) * (opening_m2 + T(seep_area_m2)) * wind_raft_m_s / T(rain_fall_speed_m_s);
+      T(rain_facing_share) * (opening_m2 + T(seep_area_m2)) * wind_raft_m_s * T(1 / rain_fall_speed_m_s);
   return rain_kg_m2_s * (enclosed * driven + (T(1) - enclosed) * floor_area_m2);
 }
 
@@ -83,7 +83,7 @@ inline T standing_depth_m(T water_L, T floor_area_m2, T persons) {
   constexpr double litres_per_m3 = 1000;
   const T reached =
       larger(T(floor_area_m2 - persons * T(seated_displaced_m2)), T(T(least_free_floor) * floor_area_m2));
-  return water_L / T(litres_per_m3) / reached;
+  return water_L * T(1 / litres_per_m3) / reached;
 }
 
 // Share of each segment of a seated person that is under water. Segments are upright boxes between two
@@ -94,7 +94,7 @@ template <class T>
 inline std::array<T, 6> submerged_share(T depth_m) {
   using namespace constants;
   const auto between = [&](double bottom_m, double height_m) {
-    return clamp(T((depth_m - T(bottom_m)) / T(height_m)), 0.0, 1.0);
+    return clamp(T((depth_m - T(bottom_m)) * T(1 / height_m)), 0.0, 1.0);
   };
   return {between(seated_head_bottom_m, seated_head_height_m),
           between(0, seated_trunk_height_m),
@@ -109,7 +109,6 @@ template <class T>
 struct Bailed {
   T left_L;   // on the floor afterwards
   T minutes;  // time taken
-  T work_W;   // heat above rest during the work
 };
 
 // Bails and mops: bailer first, down to what it cannot scoop, then the sponge, down to a film.
@@ -129,7 +128,7 @@ inline Bailed<T> bail(T water_L, T floor_area_m2, T bailer_L, T sponge_L, T minu
   const T mopped = smaller(positive_part(T(water_L - scooped - T(sponge_leaves_L_m2) * floor_area_m2)),
                            T(sponge_rate * (minutes - scooping)));
   const T mopping = mopped / larger(sponge_rate, T(tiny));
-  return {water_L - scooped - mopped, scooping + mopping, T(bail_work_W)};
+  return {water_L - scooped - mopped, scooping + mopping};
 }
 
 }  // namespace bide::cabin

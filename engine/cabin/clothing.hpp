@@ -111,7 +111,7 @@ double aid_resistance_m2K_W();
 // @return W/(m2 K)
 template <class T>
 inline T immersed_W_m2K(T immersed_m2K_W, T water_film_W_m2K) {
-  return T(1) / (immersed_m2K_W + T(1) / water_film_W_m2K);
+  return water_film_W_m2K / (immersed_m2K_W * water_film_W_m2K + T(1));
 }
 
 }  // namespace bide::cabin

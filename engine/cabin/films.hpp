@@ -140,8 +140,8 @@ template <class T>
 inline T water_film_W_m2K(T passing_m_s) {
   using namespace constants;
   constexpr double rise = water_film_moving_W_m2K.value - water_film_still_W_m2K.value;
-  const T moving =
-      T(water_film_still_W_m2K) + T(rise) * power(T(passing_m_s / T(water_film_speed_m_s)), water_film_power);
+  const T moving = T(water_film_still_W_m2K) +
+                   T(rise) * power(T(passing_m_s * T(1 / water_film_speed_m_s)), water_film_power);
   return smaller(moving, T(water_film_swimming_W_m2K));
 }
 

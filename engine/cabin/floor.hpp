@@ -58,7 +58,7 @@ inline T under_floor_film_W_m2K(T wind_10m_m_s) {
 // @return W/(m2 K)
 template <class T>
 inline T floor_to_sea_W_m2K(T free_m2K_W, T under_floor_W_m2K) {
-  return T(1) / (free_m2K_W + T(1) / under_floor_W_m2K);
+  return under_floor_W_m2K / (free_m2K_W * under_floor_W_m2K + T(1));
 }
 
 // Coefficient from skin to sea under a seated person: pressed clothing, pad, floor and film in series; the
@@ -72,8 +72,10 @@ inline T floor_to_sea_W_m2K(T free_m2K_W, T under_floor_W_m2K) {
 template <class T>
 inline T seat_to_sea_W_m2K(T pressed_clothing_m2K_W, T seated_m2K_W, T under_floor_W_m2K, T pad_m2K_W,
                            T pad_cover) {
-  const T bare = pressed_clothing_m2K_W + seated_m2K_W + T(1) / under_floor_W_m2K;
-  return pad_cover / (bare + pad_m2K_W) + (T(1) - pad_cover) / bare;
+  // c / (b + p) + (1 - c) / b with b = a + 1/h, for one division.
+  const T bare = (pressed_clothing_m2K_W + seated_m2K_W) * under_floor_W_m2K + T(1);
+  const T pad = pad_m2K_W * under_floor_W_m2K;
+  return under_floor_W_m2K * (bare + (T(1) - pad_cover) * pad) / (bare * (bare + pad));
 }
 
 // Coefficient from skin to the water on the floor; the part on the pad is not in the water.
@@ -82,7 +84,7 @@ inline T seat_to_sea_W_m2K(T pressed_clothing_m2K_W, T seated_m2K_W, T under_flo
 // @return W/(m2 K) of contact area
 template <class T>
 inline T skin_to_puddle_W_m2K(T clothing_m2K_W, T pad_cover) {
-  return (T(1) - pad_cover) / (clothing_m2K_W + T(1) / T(constants::floor_water_film_W_m2K));
+  return (T(1) - pad_cover) / (clothing_m2K_W + T(1 / constants::floor_water_film_W_m2K));
 }
 
 // Coefficient from the back to the sea through the tube wall and the air in it.

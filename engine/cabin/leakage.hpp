@@ -28,7 +28,7 @@ inline T leakage_m3_s(T floor_area_m2, T wind_10m_m_s, T position) {
   using namespace constants;
   const T per_m2_L_s = larger(along_range_log(leakage_calm_L_s_m2, position),
                               T(along_range_log(leakage_per_wind_L_m2, position) * wind_10m_m_s));
-  return floor_area_m2 * per_m2_L_s / T(litres_per_m3);
+  return floor_area_m2 * per_m2_L_s * T(1 / litres_per_m3);
 }
 
 // Air exchange through openings on one side: Q = A/2 sqrt(0.001 U10^2 + 0.0035 H |dT| + 0.01) (de Gids &

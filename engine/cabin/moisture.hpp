@@ -62,7 +62,7 @@ inline Fog<T> fog(T excess_kg_m3, T saturation_kg_m3, T volume_m3) {
   const T grown = exp(clamp(T(excess_kg_m3 / width), -far, far));
   const T share = grown / (T(1) + grown);
   const T rounded = width * log(T(T(1) + grown));
-  return {volume_m3 / T(constants::fog_relaxation_s) * share, excess_kg_m3 - rounded / share};
+  return {volume_m3 * T(1 / constants::fog_relaxation_s) * share, excess_kg_m3 - rounded / share};
 }
 
 // Run-off of the condensate above the drip threshold, within minutes.

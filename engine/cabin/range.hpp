@@ -36,7 +36,7 @@ inline T along_range_log(const Sourced& range, T position) {
 // @return [0, 1]
 template <class T>
 inline T ramp(T x, double from, double to) {
-  return clamp(T((x - T(from)) / T(to - from)), 0.0, 1.0);
+  return clamp(T((x - T(from)) * T(1 / (to - from))), 0.0, 1.0);
 }
 
 }  // namespace bide::cabin

@@ -116,19 +116,29 @@ template <class T>
 struct SaturationDensity {
   T density_kg_m3, slope_kg_m3_K;
 };
-// @param t_degC temperature, degC, [-30, 60]
+// @param t_degC  temperature, degC, [-30, 60]
+// @param other   a number that is divided by as well, above 0
+// @param inverse of it: one division for all denominators
 template <class T>
-inline SaturationDensity<T> saturation_density_and_slope(T t_degC) {
+inline SaturationDensity<T> saturation_density_and_slope(T t_degC, T other, T& inverse) {
   using namespace constants;
-  // saturation_density_kg_m3 with one division for both denominators.
   const T shifted = T(buck_c_K) + t_degC, kelvin = t_degC + T(zero_celsius_K);
-  const T over_both = T(1) / (shifted * kelvin);
+  const T both = shifted * kelvin;
+  const T over_all = T(1) / (both * other);
+  inverse = both * over_all;
+  const T over_both = other * over_all;
   const T over = kelvin * over_both, per_K = shifted * over_both;
   const T rise = T(buck_b) - t_degC * T(1 / buck_d_K);
   const T density = T(buck_a_Pa / vapour_gas_constant_J_kgK) * exp(T(rise * t_degC * over)) * per_K;
   // d/dt of (b - t/d) t / (c + t), by the quotient rule.
   const T exponent_slope = (T(buck_b) - t_degC * T(2 / buck_d_K) - rise * t_degC * over) * over;
   return {density, density * (exponent_slope - per_K)};
+}
+// @param t_degC temperature, degC, [-30, 60]
+template <class T>
+inline SaturationDensity<T> saturation_density_and_slope(T t_degC) {
+  T one;
+  return saturation_density_and_slope(t_degC, T(1), one);
 }
 // The derivative alone.
 // @param t_degC temperature, degC, [-30, 60]
@@ -144,7 +154,7 @@ inline T saturation_density_slope_kg_m3_K(T t_degC) {
 template <class T>
 inline T dew_point_degC(T vapour_pressure_Pa) {
   using namespace constants;
-  const T exponent = log(vapour_pressure_Pa / T(buck_a_Pa));
+  const T exponent = log(vapour_pressure_Pa * T(1 / buck_a_Pa));
   const T b = T(buck_b) - exponent;
   constexpr double four = 4;
   return T(0.5 * buck_d_K) * (b - sqrt(b * b - T(four * buck_c_K / buck_d_K) * exponent));

@@ -172,10 +172,10 @@ inline T positive_part(T x) {
 // @param low  where the step begins
 // @param high where it ends, above low
 // @return [0, 1]
-template <class T, class L, class H>
-inline T smoothstep(T x, L low, H high) {
+template <class T>
+inline T smoothstep(T x, double low, double high) {
   constexpr double three = 3;
-  const T s = clamp(T((x - T(low)) / (T(high) - T(low))), 0.0, 1.0);
+  const T s = clamp(T((x - T(low)) * T(1 / (high - low))), 0.0, 1.0);
   return s * s * (T(three) - T(2) * s);
 }
 

@@ -45,22 +45,6 @@ inline T people_living(Moment<T>& m) {
   return sum;
 }
 
-// Whether one of those who can help themselves has hands that can do a task. A task that is needed and fails
-// for cold hands alone is noted.
-// @param needed above 0: the task is due
-// @return 1 or 0
-template <class T>
-inline T crew_can(Moment<T>& m, Task task, T needed) {
-  T hands(0);
-  for (int p = 0; p < m.structure().persons; ++p) {
-    const HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
-    hands += h.able * h.living * hand_can(task, m.person(p));
-  }
-  if (lane(needed, 0) > 0 && lane(hands, 0) <= 0 && lane(people_able(m), 0) > 0)
-    m.note(NoteKind::hands_failed, -1, 0, 0, static_cast<int>(task));
-  return select(hands > T(0), T(1), T(0));
-}
-
 // Water added to a person's clothing up to a wetness, at sea temperature: the cloth takes the mixed
 // temperature.
 template <class T>
@@ -79,12 +63,58 @@ void soak(Moment<T>& m, int p, T wetness, T sea_degC) {
   }
 }
 
-// Work, J, done by the able until the next check: spread evenly as power.
+// Whether a person's oxygen uptake carries a work. A small child's does not.
+// @param work_W its heat above rest, W
+// @return 1 or 0; 0 as well for who is not able
 template <class T>
-void share_work(Moment<T>& m, T work_J) {
-  const T able = larger(people_able(m), T(1));
-  const T each_W = work_J / (able * T(m.structure().check_interval_s));
-  for (HeldPerson<T>& p : m.held().persons) p.labour_W += each_W * p.able * p.living;
+inline T has_breath_for(Moment<T>& m, int p, T work_W) {
+  const HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
+  return h.able * h.living * select(work_W > m.build(p).greatest_work_W, T(0), T(1));
+}
+
+// Whether a person can do a task: with breath for its work, and hands.
+template <class T>
+inline T can_do(Moment<T>& m, int p, Task task, T work_W) {
+  return has_breath_for(m, p, work_W) * hand_can(task, m.person(p));
+}
+
+// Whether somebody can do a task. One that is needed and fails for cold hands alone is noted.
+// @param needed above 0: the task is due
+// @param work_W its heat above rest, W
+// @return 1 or 0
+template <class T>
+inline T crew_can(Moment<T>& m, Task task, T needed, T work_W = T(0)) {
+  T breath(0), hands(0);
+  for (int p = 0; p < m.structure().persons; ++p) {
+    breath += has_breath_for(m, p, work_W);
+    hands += can_do(m, p, task, work_W);
+  }
+  if (lane(needed, 0) > 0 && lane(hands, 0) <= 0 && lane(breath, 0) > 0)
+    m.note(NoteKind::hands_failed, -1, 0, 0, static_cast<int>(task));
+  return select(hands > T(0), T(1), T(0));
+}
+
+// Work shared evenly by those who can do it, from the next check on.
+// @param work_W heat above rest of one who does it, W
+// @param time_s that it takes one, s
+template <class T>
+void share_work(Moment<T>& m, Task task, T work_W, T time_s) {
+  T people(0);
+  for (int p = 0; p < m.structure().persons; ++p) people += can_do(m, p, task, work_W);
+  const T each_J = work_W * time_s / larger(people, T(1));
+  for (int p = 0; p < m.structure().persons; ++p)
+    m.held().persons[static_cast<std::size_t>(p)].work_left_J += each_J * can_do(m, p, task, work_W);
+}
+
+// What a person does of it until the next check: no more than their oxygen uptake allows; the rest is left
+// for later. Who is not able leaves it.
+template <class T>
+void set_labour(Moment<T>& m, int p) {
+  HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
+  const T interval_s(m.structure().check_interval_s);
+  h.work_left_J *= h.able * h.living;
+  h.labour_W = smaller(T(h.work_left_J * T(1 / m.structure().check_interval_s)), m.build(p).greatest_work_W);
+  h.work_left_J = positive_part(T(h.work_left_J - h.labour_W * interval_s));
 }
 
 }  // namespace bide::system

@@ -73,20 +73,21 @@ void inflate_floor(Moment<T>& m) {
   held.floor_inflated += due * crew_can(m, Task::pump, due);
 }
 
-// One turn by somebody who is able; its heat is spread over all who are, until the next check.
+// One turn by somebody who can; its heat is spread over all who can, until the next check.
 template <class T>
 void bail(Moment<T>& m) {
   Held<T>& held = m.held();
   const stores::Gear& gear = m.structure().gear;
   inflate_floor(m);
-  const T hands = crew_can(m, Task::bailer, m.x[at::water_mass]) * held.bailer;
+  const T work_W(constants::bail_work_W.value);
+  const T hands = crew_can(m, Task::bailer, m.x[at::water_mass], work_W) * held.bailer;
   const cabin::Bailed<T> turn =
       cabin::bail(m.x[at::water_mass], m.raft().floor_area_m2, T(T(gear.bailer_L) * hands),
                   T(T(gear.sponge_L) * hands), T(constants::bail_bout_min.value));
   const T out = m.x[at::water_mass] - turn.left_L;
   m.x[at::water_mass] = turn.left_L;
   held.water_bailed_kg += out;
-  share_work(m, T(turn.work_W * turn.minutes * T(minute_s)));
+  share_work(m, Task::bailer, work_W, T(turn.minutes * T(minute_s)));
   if (lane(out, 0) > 0) m.note(NoteKind::bailed, -1, 0, lane(out, 0));
 }
 
@@ -151,8 +152,7 @@ void check_person(Moment<T>& m, int p) {
 
 template <class T>
 void check(Moment<T>& m) {
-  for (HeldPerson<T>& p : m.held().persons) p.labour_W = T(0);
-  for (int p = 0; p < m.structure().persons; ++p) check_person(m, p);
+  for (int p = 0; p < m.structure().persons; ++p) check_person(m, p), set_labour(m, p);
   if (!m.structure().has_raft || m.stop.time_s < m.structure().boarding_s) return;
   air_rule(m);
   damp_clothes(m);

@@ -28,6 +28,14 @@ struct Effort {
   T relative_shivering, relative_muscle;  // of the ceiling of shivering: shivering, and work with it
 };
 
+// Gives `put` each segment and the cold-tissue factor of one of its layers.
+template <class T, class Put>
+inline void each_cold_tissue(const body::Build<T>& b, const T* y, int layer, Put&& put) {
+  in_packs<T, body::segment_count>(
+      [&](int s) { return T(y[own::node(s, layer)] - b.setpoint_degC[s][layer]); },
+      [](auto warmer_K) { return body::cold_tissue_factor(warmer_K); }, put);
+}
+
 // Core temperature as laws published for a normal core of 37 degC take it.
 template <class T>
 inline T felt_core_degC(const body::Build<T>& b, const T* y) {
@@ -54,10 +62,9 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
       h.living * body::starved_basal_factor(lost_tissue, b.mass_kg) *
       (T(awake_rest_factor.value) - T(awake_rest_factor - asleep_factor) * sleep_depth(h, around.time_s));
   e.basal_W = T(0);
+  // By the temperature inside, where nearly all of a segment's heat is made.
+  each_cold_tissue(b, y, body::core, [&](int s, const T& factor) { e.basal_factor[s] = resting * factor; });
   for (int s = 0; s < body::segment_count; ++s) {
-    // By the temperature inside, where nearly all of a segment's heat is made.
-    e.basal_factor[s] =
-        resting * body::cold_tissue_factor(y[own::node(s, body::core)], b.setpoint_degC[s][body::core]);
     for (int l = 0; l < body::tissue_count; ++l) e.basal_W += e.basal_factor[s] * b.basal_W[s][l];
   }
   e.basal_W += e.basal_factor[body::hands] * b.finger_basal_W;
@@ -93,14 +100,15 @@ inline void freeze_circulation(const body::Build<T>& b, const T* y, const body::
       cold_dilatation_L_h(y[own::finger], mean_body_degC(felt_core_degC(b, y), mean_skin_degC(b, y)),
                           b.finger_capacity_J_K),
       b.finger_capacity_J_K);
+  std::array<T, segment_count> cold;
+  each_cold_tissue(b, y, muscle, [&](int s, const T& factor) { cold[s] = factor; });
   for (int s = 0; s < segment_count; ++s) {
     const auto& basal = b.basal_flow_L_h[s];
     const T open = unconstricted(b.constriction_share[s], cmd);
-    const T cold = cold_tissue_factor(y[own::node(s, muscle)], b.setpoint_degC[s][muscle]);
     const T passing = s == hands ? finger : T(0);
     const std::array<T, tissue_count> flow{
         basal[core] + passing,
-        muscle_flow_L_h(T(basal[muscle] * cold),
+        muscle_flow_L_h(T(basal[muscle] * cold[s]),
                         T(b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W)),
         fat_flow_L_h(basal[fat], open),
         skin_flow_L_h(basal[skin], b.dilatation_share[s], open, cmd, cmd.local[s])};
@@ -169,7 +177,8 @@ inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Su
 // immersed.
 template <class T>
 inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Surroundings<T>& around,
-                                  const HeldPerson<T>& h, T sweat_drip_kg_s, body::PersonCoefficients<T>& c) {
+                                  const HeldPerson<T>& h, const std::array<Shares<T>, segments>& share,
+                                  T sweat_drip_kg_s, body::PersonCoefficients<T>& c) {
   using namespace body;
   const T aboard = T(1) - h.in_water;
   const T falling = aboard * (sweat_drip_kg_s + around.drip_kg_s + around.wetting_kg_s);
@@ -181,10 +190,9 @@ inline void freeze_clothing_water(const body::Build<T>& b, const T* y, const Sur
     const T caught = falling * of_surface;
     c.catch_share[s] = of_surface;
     const T water = y[own::clothing_water + s];
-    const Shares<T> share = shares(s, around, h.in_water);
-    const T puddle =
-        cabin::wicking_kg_s(water, b.clothing_capacity_kg[s], T(takes_up * (share.puddle + share.wading))) *
-        aboard;
+    const T puddle = cabin::wicking_kg_s(water, b.clothing_capacity_kg[s],
+                                         T(takes_up * (share[s].puddle + share[s].wading))) *
+                     aboard;
     c.clothing_gain_kg_s[s] = caught + puddle;
     c.clothing_drain_kg_s[s] = aboard * cabin::drain_kg_s(water, b.clothing_capacity_kg[s]);
     to_floor -= caught + puddle;
@@ -317,21 +325,22 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W), swims);
   freeze_saturation(y, around, c);
   T drip(0), sweat_total_W(0);
+  std::array<Shares<T>, segments> share;
   for (int s = 0; s < segment_count; ++s) {
+    share[s] = shares(s, around, h.in_water);
     c.capacity_J_K[s][clothing] = clothing_capacity_J_K(b, s, y[own::clothing_water + s]);
     const T sweat = sweat_W(b.sweat_share[s], cmd, cmd.local[s]);
     sweat_total_W += sweat;
-    drip += freeze_segment_surfaces(b, s, y, around, h, worn, sweat, compiled.fitted, c);
+    drip += freeze_segment_surfaces(b, s, y, around, share[s], worn, sweat, compiled.fitted, c);
   }
   freeze_finger(b, y, h, worn, compiled.fitted, c);
-  freeze_clothing_water(b, y, around, h, drip, c);
+  freeze_clothing_water(b, y, around, h, share, drip, c);
   c.severity = severity(b, y, held, h, around);
-  freeze_fluids(b, y, h, cmd, T(sweat_total_W / around.latent_heat_J_kg), c.severity, c);
+  freeze_fluids(b, y, h, cmd, T(sweat_total_W * worn.per_latent_heat_kg_J), c.severity, c);
   freeze_fuel(b, y, h, e, around, pressure_Pa, c);
   c.motion_dose_m2_s4 = dose_rate_m2_s4(around.weighted_acceleration_m_s2, y[own::motion_dose]);
   c.adaptation_per_s = adaptation_rate_per_s(around.weighted_acceleration_m_s2, y[own::adaptation]);
-  const T wet =
-      smoothstep(T(y[own::clothing_water + feet] / (b.clothing_capacity_kg[feet] + T(tiny_W_K))), 0.0, 1.0);
+  const T wet = smoothstep(T(y[own::clothing_water + feet] * b.per_clothing_capacity[feet]), 0.0, 1.0);
   // Feet in the water on the floor are as wet as in the sea, but for a suit's.
   const T under = larger(h.in_water, T((T(1) - b.waterproof) * around.submerged[feet]));
   freeze_digits(y, around, T(larger(wet, under)), c);

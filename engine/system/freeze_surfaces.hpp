@@ -15,6 +15,7 @@
 #include "bide/body/exchange.hpp"
 #include "bide/body/hands.hpp"
 #include "bide/constants/control.hpp"
+#include "bide/core/packs.hpp"
 #include "bide/system/fitted.hpp"
 #include "bide/system/freeze_cabin.hpp"
 
@@ -101,9 +102,7 @@ struct Cover {
 template <class T>
 inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Fitted<T>& fitted) {
   using namespace cabin;
-  constexpr double nothing_kg = 1e-6;
-  const T wetness =
-      clamp(T(x[body::at::clothing_water + s] / (b.clothing_capacity_kg[s] + T(nothing_kg))), 0.0, 1.0);
+  const T wetness = clamp(T(x[body::at::clothing_water + s] * b.per_clothing_capacity[s]), 0.0, 1.0);
   const T resistance = larger(b.insulation_m2K_W[s], T(constants::cloth_resistance_m2K_W.value)) *
                        wet_insulation_factor(wetness, fitted.soaked_insulation);
   return {b.covered[s], resistance, evaporating_share(wetness)};
@@ -113,24 +112,49 @@ inline Cover<T> cover(const body::Build<T>& b, int s, const T* x, const Fitted<T
 // the temperature at which it no longer does. The tangent at a cold surface in steam rises too slowly, and
 // would let the latent heat of one step carry the surface far beyond the air. The chord of a convex curve is
 // the steeper of the two just where vapour condenses.
-template <class Surface, class T>
-inline void set_saturation(Surface& s, T degC, const Surroundings<T>& around) {
+// @param degC              of the surface
+// @param vapour_kg_m3      of the air
+// @param saturated_at_degC where the vapour would be at saturation
+template <class T>
+struct SaturationLine {
+  T at_zero_kg_m3, slope_kg_m3_K;
+};
+template <class T>
+inline SaturationLine<T> saturation_line(T degC, T vapour_kg_m3, T saturated_at_degC) {
   constexpr double least_K = 0.1;  // below it the two are one
-  const auto saturation = saturation_density_and_slope(degC);
-  const T chord = (around.vapour_kg_m3 - saturation.density_kg_m3) /
-                  larger(T(around.saturated_at_degC - degC), T(least_K));
-  s.density_slope_kg_m3_K = larger(saturation.slope_kg_m3_K, chord);
-  s.density_at_zero_kg_m3 = saturation.density_kg_m3 - s.density_slope_kg_m3_K * degC;
+  T per_K;
+  const auto saturation =
+      saturation_density_and_slope(degC, larger(T(saturated_at_degC - degC), T(least_K)), per_K);
+  const T chord = (vapour_kg_m3 - saturation.density_kg_m3) * per_K;
+  const T slope = larger(saturation.slope_kg_m3_K, chord);
+  return {saturation.density_kg_m3 - slope * degC, slope};
 }
 
 // At every surface of a person.
 template <class T>
 inline void freeze_saturation(const T* x, const Surroundings<T>& around, body::PersonCoefficients<T>& out) {
-  for (int s = 0; s < segments; ++s) {
-    set_saturation(out.skin_surface[s], x[body::at::node(s, body::skin)], around);
-    set_saturation(out.clothing_surface[s], x[body::at::node(s, body::clothing)], around);
-  }
-  set_saturation(out.finger_surface, x[body::at::finger], around);
+  in_packs<T, 2 * segments + 1>(
+      [&](int i) {
+        if (i == 2 * segments) return x[body::at::finger];
+        return i < segments ? x[body::at::node(i, body::skin)]
+                            : x[body::at::node(i - segments, body::clothing)];
+      },
+      [&](auto degC) {
+        using Packed = decltype(degC);
+        return saturation_line(degC, Packed(around.vapour_kg_m3), Packed(around.saturated_at_degC));
+      },
+      [&](int i, const SaturationLine<T>& line) {
+        const auto set = [&](auto& surface) {
+          surface.density_at_zero_kg_m3 = line.at_zero_kg_m3;
+          surface.density_slope_kg_m3_K = line.slope_kg_m3_K;
+        };
+        if (i < segments)
+          set(out.skin_surface[i]);
+        else if (i < 2 * segments)
+          set(out.clothing_surface[i - segments]);
+        else
+          set(out.finger_surface);
+      });
 }
 
 // Sea water against skin and clothing: a soaked ensemble insulates as its immersed insulation, wherever it
@@ -175,13 +199,12 @@ inline void freeze_contact(const body::Build<T>& b, int s, const Shares<T>& shar
 // of what cannot evaporate.
 template <class T>
 inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, const Surroundings<T>& around,
-                                 const HeldPerson<T>& held, const Worn<T>& worn, T sweat_W,
+                                 const Shares<T>& share, const Worn<T>& worn, T sweat_W,
                                  const Fitted<T>& fitted, body::PersonCoefficients<T>& out) {
   using namespace body;
   Surface<T>& skin_side = out.skin_surface[s];
   OuterSurface<T>& cloth_side = out.clothing_surface[s];
   const T area = b.area_m2[s];
-  const Shares<T> share = shares(s, around, held.in_water);
   const Cover<T> c = cover(b, s, x, fitted);
   const Films<T>& film = s == head ? worn.at_head : worn.elsewhere;
   const T bare_area = area * share.exposed * (T(1) - c.covered);

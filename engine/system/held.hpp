@@ -25,6 +25,7 @@ struct HeldPerson {
   T airway_open_to_sea{0};  // in the water, without a lifejacket or in waves that wash over it
   T wears_aid{0};           // thermal protective aid
   T labour_W{0};            // heat of work beyond sitting still
+  T work_left_J{0};         // to be done from the next check on
   T medicine{0};            // fraction of seasickness prevented now
   T watered_at_s{never_s};  // last time water was given
   // Books of events
@@ -37,7 +38,7 @@ struct HeldPerson {
 template <class T>
 inline T sleep_depth(const HeldPerson<T>& p, T time_s) {
   const T since = positive_part(T(time_s - p.turned_at_s));
-  return p.asleep + (p.depth_at_turn - p.asleep) * exp(-since / T(constants::sleep_depth_h * hour_s));
+  return p.asleep + (p.depth_at_turn - p.asleep) * exp(-since * T(1 / (constants::sleep_depth_h * hour_s)));
 }
 
 template <class T>

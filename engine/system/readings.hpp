@@ -23,12 +23,9 @@ inline T core_degC(const T* x) {
 // Mean skin temperature by area, fingers included.
 template <class T>
 inline T mean_skin_degC(const body::Build<T>& b, const T* x) {
-  T sum = b.finger_area_m2 * x[body::at::finger], area = b.finger_area_m2;
-  for (int s = 0; s < body::segment_count; ++s) {
-    sum += b.area_m2[s] * x[body::at::node(s, body::skin)];
-    area += b.area_m2[s];
-  }
-  return sum / area;
+  T sum = b.finger_area_m2 * x[body::at::finger];
+  for (int s = 0; s < body::segment_count; ++s) sum += b.area_m2[s] * x[body::at::node(s, body::skin)];
+  return sum / b.area_total_m2;
 }
 
 // Water set free so far by the use of protein and glycogen.

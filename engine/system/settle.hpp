@@ -134,6 +134,8 @@ void settle(const Coefficients<T>& c, const Held<T>& held, StepEnd<T>& end) {
     end.x[at::water_mass] +=
         run_off_kg(end.mean_slopes.data() + offset, T(end.length_s), held.persons[p].in_water, y);
     for (int s = 0; s < body::segment_count; ++s) {
+      // Seldom: nothing is lacking, and then all that follows is 0.
+      if (!any(y[body::at::clothing_water + s] < T(0))) continue;
       const T cloth = overdrawn_kg(y[body::at::clothing_water + s]);
       y[body::at::total_clothing_evaporation] -= cloth;
       fallen_back += cloth;

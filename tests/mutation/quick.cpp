@@ -14,4 +14,5 @@
 
 #include "system/person_test.cpp"
 
+#include "system/labour_test.cpp"
 #include "system/solve_test.cpp"

@@ -47,7 +47,7 @@ struct Resting {
     p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 7280;
     p.glycogen_kJ = 8000, p.fat_kg = 10.3, p.protein_kg = 12.2;
     for (int s = 0; s < segment_count; ++s) {
-      p.clothing_capacity_kg[s] = 1;
+      p.clothing_capacity_kg[s] = p.per_clothing_capacity[s] = 1;
       p.receptor[s] = s == trunk ? 1 : 0;
       p.setpoint_degC[s] = {37, 36, 35, 33};
       for (int l = 0; l < tissue_count; ++l) x[bat::node(s, l)] = p.setpoint_degC[s][l];

@@ -30,7 +30,7 @@ struct Dressed {
     b.area_m2 = {0.12, 0.6, 0.2, 0.1, 0.6, 0.1};
     b.permeability_index = 0.38, b.least_wettedness = 0.06;
     for (int s = 0; s < body::segment_count; ++s) {
-      b.clothing_capacity_kg[s] = 1;
+      b.clothing_capacity_kg[s] = b.per_clothing_capacity[s] = 1;
       x[bat::node(s, body::skin)] = 33, x[bat::node(s, body::clothing)] = 28;
     }
     x[bat::finger] = 33;
@@ -46,8 +46,8 @@ struct Dressed {
   system::Worn<double> worn() const { return system::wear(b, around, held, aid_m2K_W, 0.0); }
   void freeze(int s) {
     system::freeze_saturation(x.data(), around, out);
-    runs_off_kg_s =
-        system::freeze_segment_surfaces(b, s, x.data(), around, held, worn(), sweat_W, fitted, out);
+    runs_off_kg_s = system::freeze_segment_surfaces(
+        b, s, x.data(), around, system::shares(s, around, held.in_water), worn(), sweat_W, fitted, out);
   }
   const body::Surface<double>& skin(int s) const { return out.skin_surface[s]; }
   const body::OuterSurface<double>& cloth(int s) const { return out.clothing_surface[s]; }

@@ -1,0 +1,105 @@
+// Who does the work of a raft, and how fast. One turn at bailing is 20 minutes at 150 W above rest; a check
+// comes every 10 minutes.
+#include <doctest/doctest.h>
+
+#include <string>
+
+#include "bide/system/events.hpp"
+#include "support/runs.hpp"
+
+using namespace bide;
+
+namespace {
+
+// Afloat with a thousand litres on the floor: more than one turn can bail.
+struct Flooded {
+  test::Run run;
+  system::Forcings<double> forcings;
+  system::System<double> system;
+  std::vector<double> x;
+  double litres;
+
+  explicit Flooded(const std::string& crew)
+      : run(test::load_run(R"({"format": "bide scenario 1", "start_time_utc": "2031-02-03T18:00:00Z",
+          "duration_h": 24, "position": {"latitude_deg": 49, "longitude_deg": -21},
+          "weather": {"kind": "constant", "air_temperature_degC": 15, "water_temperature_degC": 15,
+            "wind_speed_m_s": 6},
+          "raft": {"kind": "offshore_4"}, "boarding": {"kind": "dry"}, "stores": {"pack": "solas_b"},
+          "crew": [)" + crew +
+                           "]}")),
+        forcings(run.weather),
+        system(run.compiled, forcings),
+        x(system.start()) {
+    x[system::at::water_mass] = litres = 1000;
+  }
+  void apply(system::StopKind kind, double minute) {
+    system::apply({minute * 60, kind, 1}, system, x, nullptr);
+  }
+  bool bailed() const { return x[system::at::water_mass] < litres; }
+  // W above rest of whoever weighs so much.
+  double labour_W(double mass_kg) const {
+    for (std::size_t p = 0; p < run.compiled.persons.size(); ++p)
+      if (run.compiled.persons[p].mass_kg == mass_kg) return system.held.persons[p].labour_W;
+    return -1;
+  }
+};
+
+const std::string adult = R"({"sex": "male", "age_years": 35, "height_m": 1.75, "mass_kg": 75})";
+const std::string other = R"({"sex": "male", "age_years": 35, "height_m": 1.8, "mass_kg": 80})";
+const std::string child = R"({"sex": "male", "age_years": 2, "height_m": 0.8, "mass_kg": 9})";
+const std::string weak =
+    R"({"sex": "female", "age_years": 75, "height_m": 1.6, "mass_kg": 60, "vo2max_mL_kg_min": 10})";
+
+}  // namespace
+
+// 150 W x 20 min by two until the next check in 10 min: 150 W each. Then nothing is left.
+TEST_CASE("two who can share a turn at bailing") {
+  Flooded raft(adult + "," + other);
+  raft.apply(system::StopKind::bail, 20);
+  raft.apply(system::StopKind::check, 20);
+  CHECK(raft.bailed());
+  CHECK(raft.labour_W(75) == doctest::Approx(150));
+  CHECK(raft.labour_W(80) == doctest::Approx(150));
+  raft.apply(system::StopKind::check, 30);
+  CHECK(raft.labour_W(75) == doctest::Approx(0));
+}
+
+// 48 mL/(kg min) x 9 kg = 432 mL/min of oxygen; 21.168 kJ/L make 152 W of it, and a small child has far more
+// than 2 W at rest.
+TEST_CASE("a small child does not bail: the other does it all, and alone nobody does") {
+  Flooded two(adult + "," + child);
+  two.apply(system::StopKind::bail, 20);
+  two.apply(system::StopKind::check, 20);
+  CHECK(two.bailed());
+  CHECK(two.labour_W(75) == doctest::Approx(300));
+  CHECK(two.labour_W(9) == 0);
+  Flooded alone(child);
+  alone.apply(system::StopKind::bail, 20);
+  alone.apply(system::StopKind::check, 20);
+  CHECK_FALSE(alone.bailed());
+  CHECK(alone.labour_W(9) == 0);
+}
+
+TEST_CASE("who is not able leaves the work") {
+  Flooded raft(adult + "," + other);
+  for (auto& p : raft.system.held.persons) p.able = 0;
+  raft.apply(system::StopKind::bail, 20);
+  raft.apply(system::StopKind::check, 20);
+  CHECK_FALSE(raft.bailed());
+  CHECK(raft.labour_W(75) == 0);
+}
+
+// 10 mL/(kg min) x 60 kg = 0.6 L/min x 21.168 kJ/L = 211.68 W. Rest: 10 x 60 + 6.25 x 160 - 5 x 75 - 161 =
+// 1,064 kcal/d = 51.525 W, awake 1.15 times: 59.25 W. Above rest 152.4 W; of 180 kJ, 600 s of it leave 147.6
+// W for the next 600 s.
+TEST_CASE("nobody works above their oxygen uptake: the rest takes longer") {
+  Flooded raft(weak);
+  raft.apply(system::StopKind::bail, 20);
+  raft.apply(system::StopKind::check, 20);
+  CHECK(raft.bailed());
+  CHECK(raft.labour_W(60) == doctest::Approx(152.4).epsilon(1e-3));
+  raft.apply(system::StopKind::check, 30);
+  CHECK(raft.labour_W(60) == doctest::Approx(147.6).epsilon(1e-3));
+  raft.apply(system::StopKind::check, 40);
+  CHECK(raft.labour_W(60) == doctest::Approx(0));
+}
