@@ -23,8 +23,8 @@ std::string plain_cause(system::Limit limit, const scenario::Limits& stated) {
   if (limit == system::Limit::none) return out;
   const system::LimitRow& row = system::row_of(limit);
   if (*row.clause != '\0') out += fmt::format(": {}", row.clause);
-  if (row.stated != nullptr)
-    out += fmt::format(" {}{}", number(stated.*row.stated), system::quantities[row.of].unit);
+  if (row.stated.member != nullptr)
+    out += fmt::format(" {}{}", number(stated.*row.stated.member), system::quantities[row.of].unit);
   return out;
 }
 

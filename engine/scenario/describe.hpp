@@ -8,9 +8,9 @@
 #pragma once
 
 #include "bide/constants/climate.hpp"
-#include "bide/constants/limits.hpp"
 #include "bide/scenario/describe_uncertain.hpp"
 #include "bide/scenario/field.hpp"
+#include "bide/scenario/limits.hpp"
 #include "bide/scenario/resolved_weather.hpp"
 #include "bide/scenario/scenario.hpp"
 #include "bide/scenario/sea_water.hpp"
@@ -267,34 +267,10 @@ void describe(As<Failure>, V&& v) {
 
 template <class V>
 void describe(As<Limits>, V&& v) {
-  using L = Limits;
-  namespace c = constants;
-  v(&L::able_core_low_degC, number("able_core_low_degC", "degC", 28, 36, otherwise(c::able_core_low_degC),
-                                   "Not able below this core temperature."));
-  v(&L::able_core_high_degC, number("able_core_high_degC", "degC", 38, 42, otherwise(c::able_core_high_degC),
-                                    "Not able above this core temperature."));
-  v(&L::able_water_deficit_pct,
-    number("able_water_deficit_pct", "% of body mass", 2, 20, otherwise(c::able_water_deficit_pct),
-           "Not able beyond this water deficit."));
-  v(&L::unconscious_core_degC,
-    number("unconscious_core_degC", "degC", 20, 34, otherwise(c::unconscious_core_degC),
-           "Unconscious below this core temperature."));
-  v(&L::lethal_core_low_degC,
-    number("lethal_core_low_degC", "degC", 10, 32, otherwise(c::lethal_core_low_degC),
-           "Not alive below this core temperature."));
-  v(&L::lethal_core_high_degC,
-    number("lethal_core_high_degC", "degC", 40, 45, otherwise(c::lethal_core_high_degC),
-           "Not alive above this core temperature."));
-  v(&L::lethal_water_deficit_pct,
-    number("lethal_water_deficit_pct", "% of body mass", 5, 30, otherwise(c::lethal_water_deficit_pct),
-           "Not alive beyond this water deficit."));
-  v(&L::lethal_osmolality_mOsm_kg,
-    number("lethal_osmolality_mOsm_kg", "mOsm/kg", 330, 600, otherwise(c::lethal_osmolality_mOsm_kg),
-           "Not alive above this plasma osmolality."));
-  v(&L::able_co2_ppm, number("able_co2_ppm", "ppm", 5000, 150000, otherwise(c::able_co2_ppm),
-                             "Not able above this carbon dioxide."));
-  v(&L::lethal_co2_ppm, number("lethal_co2_ppm", "ppm", 20000, 400000, otherwise(c::lethal_co2_ppm),
-                               "Not alive above this carbon dioxide."));
+  for (const LimitRow& row : limits)
+    if (const StatedLevel& level = row.stated; level.member != nullptr)
+      v(level.member,
+        number(level.key, level.unit, level.low, level.high, otherwise(row.level), level.sentence));
 }
 
 template <class V>

@@ -140,7 +140,8 @@ double take_crew(const std::vector<Member>& crew, Compiled<double>& c) {
 Levels<double> common_levels(const scenario::Limits& stated) {
   Levels<double> out{};
   for (std::size_t i = 0; i < level_count; ++i) {
-    const double level = limits[i].stated != nullptr ? stated.*limits[i].stated : limits[i].level;
+    const double level =
+        limits[i].stated.member != nullptr ? stated.*limits[i].stated.member : limits[i].level;
     out.by_limit[i] = level * quantities[limits[i].of].per_stated;
   }
   return out;

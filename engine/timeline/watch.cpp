@@ -14,6 +14,7 @@ namespace {
 // The accuracy claimed for core temperature, and the share and time that a located time may be off by.
 constexpr double core_error_K = 0.02, time_share = 0.01, time_error_s = 60;
 
+using system::beyond;
 using system::level_count;
 using system::Limit;
 using system::limits;
