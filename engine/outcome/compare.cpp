@@ -60,6 +60,19 @@ std::optional<Coldest> coldest_inside(const CabinOutcome& cabin, const Timeline&
 
 constexpr auto no_limit = system::Limit::none;
 
+std::vector<int> first_persons(const Outcome& outcome, double least_margin) {
+  std::vector<int> out;
+  for (std::size_t i = 0; i < outcome.persons.size(); ++i) {
+    const PersonOutcome& person = outcome.persons[i];
+    const bool first = outcome.able.first_s
+                           ? person.able.at_s == outcome.able.first_s
+                           : person.next_limit != no_limit && std::round(100 * person.next_margin_fraction) ==
+                                                                  std::round(100 * least_margin);
+    if (first) out.push_back(static_cast<int>(i));
+  }
+  return out;
+}
+
 }  // namespace
 
 Ahead later(const std::optional<double>& first_s, double first_horizon_s,
@@ -72,7 +85,7 @@ Ahead later(const std::optional<double>& first_s, double first_horizon_s,
   };
   if (ahead(first_s, first_horizon_s, second_s)) return Ahead::first;
   if (ahead(second_s, second_horizon_s, first_s)) return Ahead::second;
-  return Ahead::not_told_apart;
+  return Ahead::indistinguishable;
 }
 
 Window common_window(const Timeline& first, const Timeline& second) {
@@ -178,6 +191,9 @@ Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
     out.worst_water_deficit_pct = std::max(out.worst_water_deficit_pct, person.worst_water_deficit_pct);
     any = true;
   }
+  out.first_persons = first_persons(outcome, out.next_margin_fraction);
+  out.able_evidence = outcome.able_evidence;
+  out.alive_evidence = outcome.alive_evidence;
   return out;
 }
 

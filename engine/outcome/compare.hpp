@@ -14,10 +14,10 @@
 namespace bide::outcome {
 
 // Who comes later (or is warmer, drier...): the first, the second, or no difference that the model can tell.
-enum class Ahead { first, second, not_told_apart };
+enum class Ahead { first, second, indistinguishable };
 
 // Times that may lie beyond a horizon. Later counts as ahead; a time beyond the horizon is later than any
-// that comes well before it, and two such times are not told apart.
+// that comes well before it, and two such times cannot be separated.
 Ahead later(const std::optional<double>& first_s, double first_horizon_s,
             const std::optional<double>& second_s, double second_horizon_s);
 
@@ -75,7 +75,11 @@ struct Figures {
   // Of the first person to reach one; and the nearest that somebody has not reached.
   system::Limit able_limit = system::Limit::none, alive_limit = system::Limit::none,
                 next_limit = system::Limit::none;
-  double next_margin_fraction = 0;  // of the way to it that is left
+  double next_margin_fraction = 0;  // of the margin to it, what is left
+  // Who reaches a limit of being able first; where nobody does, who is nearest to a limit, to a whole per
+  // cent of the margin. Places in the crew, from 0.
+  std::vector<int> first_persons;
+  Evidence able_evidence, alive_evidence;
   std::optional<Coldest> coldest_inside;
   double lowest_core_degC = 0, highest_core_degC = 0, worst_water_deficit_pct = 0;
   double foul_air_h = 0;  // CO2 above the workday limit
@@ -86,7 +90,8 @@ struct Figures {
 };
 Figures figures_of(const Outcome& outcome, const timeline::Timeline& timeline);
 
-// Two rafts of one crew: the worse of each figure. The times of the crew are not put together here.
+// Two rafts of one crew: the worse of each figure. The times of the crew are not put together here, and
+// persons and evidence are those of the first.
 Figures worse(const Figures& first, const Figures& second);
 
 }  // namespace bide::outcome

@@ -26,7 +26,7 @@ struct PersonOutcome : PersonFigures {
   Until able, alive;
   std::optional<double> unconscious_s;
   system::Limit next_limit = system::Limit::none;  // the nearest limit not yet reached
-  double next_margin_fraction = 0;                 // of the way to it that is left
+  double next_margin_fraction = 0;                 // of the margin to it, what is left
   double able_h = 0;                               // hours able, up to the horizon
   Evidence hands_evidence;
   std::vector<timeline::Injury> injuries;  // of the cold, possible from a time on, while alive

@@ -97,7 +97,7 @@ void people(Cautions& c) {
                         k::leanest_measured_pct.value, k::fattest_measured_pct.value));
     const double bmi = p.mass_kg / (p.height_m * p.height_m);
     if (bmi < thin_bmi || bmi > heavy_bmi)
-      c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {} kg/m2: outside {:g} to {:g}", name,
+      c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {} kg/m²: outside {:g} to {:g}", name,
                                            outside_words(bmi, thin_bmi, heavy_bmi), thin_bmi, heavy_bmi));
     if (p.blood_alcohol_mg_dL > 0)
       c.say(here + "/blood_alcohol_mg_dL",
@@ -109,9 +109,8 @@ void weather(Cautions& c) {
   namespace k = constants;
   const auto outside = [&](const char* key, double value, double low, double high) {
     if (value < low || value > high)
-      c.say(
-          fmt::format("/weather/{}", key),
-          fmt::format("{:g} degC is outside {:g} to {:g} degC, for which rafts are made", value, low, high));
+      c.say(fmt::format("/weather/{}", key),
+            fmt::format("{:g} °C is outside {:g} to {:g} °C, for which rafts are made", value, low, high));
   };
   const auto look = [&](const auto& w) {
     if constexpr (requires { w.air_temperature_degC; }) {

@@ -135,17 +135,19 @@ Burden burden_of(const Lever& lever, const ValidScenario& scenario) {
   return burden;
 }
 
-std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const ValidScenario& scenario) {
+std::variant<std::vector<ValidScenario>, NotApplicable> pull(const Lever& lever,
+                                                             const ValidScenario& scenario) {
   const std::size_t persons = scenario.scenario.crew.size();
   const std::string name = fmt::format("{} with {}", scenario.file, lever.title);
   Node document = *scenario.document;
-  if (lever.raft != LeverRaft::as_it_is && !scenario.scenario.raft) return NoSense{"there is no raft"};
-  if (lever.needs_rain && no_rain(scenario.weather)) return NoSense{"no rain is in the weather"};
-  if (lever.raft == LeverRaft::two && persons < 2) return NoSense{"one person cannot be parted"};
+  if (lever.raft != LeverRaft::as_it_is && !scenario.scenario.raft) return NotApplicable{"there is no raft"};
+  if (lever.needs_rain && no_rain(scenario.weather)) return NotApplicable{"no rain is in the weather"};
+  if (lever.raft == LeverRaft::two && persons < 2) return NotApplicable{"one person cannot be parted"};
   if (lever.raft == LeverRaft::fitting) {
     const RaftKind* raft = fitting_raft(scenario);
-    if (!raft) return NoSense{"no raft of the catalogue with this floor, canopy and pack holds the crew"};
-    if (raft == scenario.raft_kind) return NoSense{"already so"};
+    if (!raft)
+      return NotApplicable{"no raft of the catalogue with this floor, canopy and pack holds the crew"};
+    if (raft == scenario.raft_kind) return NotApplicable{"already done"};
     change_raft(document, *raft);
   }
   set_values(document, lever, persons);
@@ -158,12 +160,12 @@ std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const
     if (rafts == 2) keep_half(part, half);
     Validated validated = validate_document(std::move(part), name, scenario.folder);
     if (const auto* refused = std::get_if<Diagnostics>(&validated))
-      return NoSense{fmt::format("{}: {}", refused->front().pointer, refused->front().message)};
+      return NotApplicable{fmt::format("{}: {}", refused->front().pointer, refused->front().message)};
     parts.push_back(std::move(std::get<ValidScenario>(validated)));
   }
   if (rafts == 1 && differences({&scenario, &parts.front()}).empty() &&
       differences_aboard({&scenario, &parts.front()}).empty())
-    return NoSense{"already so"};
+    return NotApplicable{"already done"};
   return parts;
 }
 

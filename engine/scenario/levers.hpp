@@ -32,7 +32,7 @@ struct Lever {
   std::vector<LeverItem> add;
   LeverRaft raft = LeverRaft::as_it_is;
   double mass_kg = 0, volume_L = 0;  // besides the items'
-  bool needs_rain = false;           // makes no sense where no rain falls
+  bool needs_rain = false;           // does not apply where no rain falls
   bool closes_openings = false;      // shown with its price in carbon dioxide
 };
 
@@ -62,10 +62,11 @@ struct Burden {
 };
 Burden burden_of(const Lever& lever, const ValidScenario& scenario);
 
-// The scenario with the lever pulled: one part for each raft; or why it makes no sense there.
-struct NoSense {
+// The scenario with the lever pulled: one part for each raft; or why it does not apply there.
+struct NotApplicable {
   std::string reason;
 };
-std::variant<std::vector<ValidScenario>, NoSense> pull(const Lever& lever, const ValidScenario& scenario);
+std::variant<std::vector<ValidScenario>, NotApplicable> pull(const Lever& lever,
+                                                             const ValidScenario& scenario);
 
 }  // namespace bide::scenario

@@ -72,7 +72,7 @@ struct QuantityRow {
   const char* unit;   // in which it is stated, as printed after a number
 };
 inline constexpr std::array<QuantityRow, quantity::count> quantities{{
-    {quantity::core, 37, 1, " C"},
+    {quantity::core, 37, 1, " °C"},
     {quantity::deficit, 0, 1, " % of body mass"},
     {quantity::osmolality, 287, 1, " mOsm/kg"},
     {quantity::co2, 0, 1e-6, " ppm"},

@@ -72,14 +72,14 @@ void RangeFlags::look(const System<double>& system, const std::vector<double>& x
 
 std::vector<std::string> RangeFlags::sentences() const {
   std::vector<std::string> out;
-  if (core_above_control_data_) out.push_back("a core above 40 degC: no control law was measured there");
+  if (core_above_control_data_) out.push_back("a core above 40 °C: no control law was measured there");
   if (deficit_above_data_)
     out.push_back("a water deficit above 10 % of body mass: nobody was measured there");
   if (shivering_beyond_data_)
     out.push_back("more shivering than any trial lasted (6.5 h at half of the greatest)");
   if (peak_beyond_data_)
     out.push_back(
-        "the greatest shivering of people outside 18 to 37 years and 19 to 28 kg/m2: held at those ends");
+        "the greatest shivering of people outside 18 to 37 years and 19 to 28 kg/m²: held at those ends");
   return out;
 }
 

@@ -50,6 +50,8 @@ async function look(browser, path) {
   page.on("pageerror", (error) => wrong.push(String(error)));
   page.on("request", (request) => { if (request.url() !== url) wrong.push(`asks for ${request.url()}`); });
   await page.goto(url);
+  // A folded chart is drawn when it is opened.
+  await page.evaluate(() => document.querySelectorAll("details.folded").forEach((each) => { each.open = true; }));
   const scripts = await page.evaluate(() => document.scripts.length);
 
   let charts = 0, points = 0, of_chart = [];

@@ -16,12 +16,12 @@ std::optional<double> at_h(double hours) {
 
 }  // namespace
 
-TEST_CASE("later is ahead; what is as near as 5 % or half an hour is not told apart") {
+TEST_CASE("later is ahead; what is as near as 5 % or half an hour cannot be separated") {
   const double h = 100 * hour_s;
   CHECK(outcome::later(at_h(40), h, at_h(30), h) == Ahead::first);
   CHECK(outcome::later(at_h(30), h, at_h(40), h) == Ahead::second);
-  CHECK(outcome::later(at_h(40), h, at_h(41), h) == Ahead::not_told_apart);
-  CHECK(outcome::later(at_h(1), h, at_h(1.4), h) == Ahead::not_told_apart);
+  CHECK(outcome::later(at_h(40), h, at_h(41), h) == Ahead::indistinguishable);
+  CHECK(outcome::later(at_h(1), h, at_h(1.4), h) == Ahead::indistinguishable);
   CHECK(outcome::later(at_h(1), h, at_h(1.6), h) == Ahead::second);
 }
 
@@ -30,9 +30,9 @@ TEST_CASE(
   const double h = 100 * hour_s;
   CHECK(outcome::later({}, h, at_h(30), h) == Ahead::first);
   CHECK(outcome::later(at_h(30), h, {}, h) == Ahead::second);
-  CHECK(outcome::later({}, h, at_h(98), h) == Ahead::not_told_apart);
-  CHECK(outcome::later({}, h, {}, h) == Ahead::not_told_apart);
-  CHECK(outcome::later({}, 50 * hour_s, at_h(80), h) == Ahead::not_told_apart);  // followed for less long
+  CHECK(outcome::later({}, h, at_h(98), h) == Ahead::indistinguishable);
+  CHECK(outcome::later({}, h, {}, h) == Ahead::indistinguishable);
+  CHECK(outcome::later({}, 50 * hour_s, at_h(80), h) == Ahead::indistinguishable);  // followed for less long
 }
 
 // By hand: excess 4 and 8 K, 400 W to the outside in both, so 100 and 50 W/K; canopy 75 and 40, openings 25

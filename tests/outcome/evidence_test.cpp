@@ -46,8 +46,8 @@ TEST_CASE("each limit of the data is named when it is passed") {
   };
   passed([](Facts& f) { f.hours = 2.6; }, topic_able, "2.5 h");
   passed([](Facts& f) { f.in_raft = false, f.hours = 7; }, topic_alive, "immersion trials");
-  passed([](Facts& f) { f.lowest_core_degC = 34.9; }, topic_able, "core below 35 C");
-  passed([](Facts& f) { f.lowest_core_degC = 33; }, topic_alive, "core below 33.25 C");
+  passed([](Facts& f) { f.lowest_core_degC = 34.9; }, topic_able, "core below 35 °C");
+  passed([](Facts& f) { f.lowest_core_degC = 33; }, topic_alive, "core below 33.25 °C");
   passed([](Facts& f) { f.shivering_h = 6.6; }, topic_able, "shivering for longer than 6.5 h");
   passed([](Facts& f) { f.wet_clothing_h = 3.1; }, topic_able, "wet clothes");
   passed([](Facts& f) { f.age_years = 17; }, topic_able, "under 18");
@@ -93,8 +93,8 @@ TEST_CASE("names of limits become plain words with their values") {
   limits.lethal_core_low_degC = 24;
   limits.lethal_co2_ppm = 100000;
   limits.able_water_deficit_pct = 10;
-  CHECK(plain_cause(Limit::able_core_low, limits) == "cold: core temperature below 33 C");
-  CHECK(plain_cause(Limit::lethal_core_low, limits) == "cold: core temperature below 24 C");
+  CHECK(plain_cause(Limit::able_core_low, limits) == "cold: core temperature below 33 °C");
+  CHECK(plain_cause(Limit::lethal_core_low, limits) == "cold: core temperature below 24 °C");
   CHECK(plain_cause(Limit::lethal_co2, limits) == "foul air: CO2 above 100,000 ppm");
   CHECK(plain_cause(Limit::able_water_deficit, limits) == "water loss: more than 10 % of body mass");
   CHECK(plain_cause(Limit::lethal_fat, limits) == "hunger: body fat used up");

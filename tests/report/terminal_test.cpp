@@ -24,8 +24,9 @@ Case a_case(int persons, bool in_raft = true) {
   return {test::valid_scenario(persons, in_raft), test::synthetic_timeline(persons, in_raft)};
 }
 
-std::string summary(const Case& c, bool utf8 = true, int width = 80) {
+std::string summary(const Case& c, bool utf8 = true, int width = 80, bool full = true) {
   report::TerminalOptions options;
+  options.full = full;
   options.utf8 = utf8;
   options.width = width;
   options.files = {{"timeline", "out/timeline.csv"}};
@@ -47,25 +48,63 @@ bool has(const std::string& text, std::string_view part) {
 
 }  // namespace
 
-TEST_CASE("the summary leads with what it is and gives the answer in words") {
+// What a reader asks first: able, alive, what ends it, who first, what buys most, coldest inside, water out,
+// the first hour, how sure, what is not in it.
+TEST_CASE("the answer comes first and is all that is printed unless more is asked for") {
+  const std::string text = summary(a_case(2), true, 80, false), line = test::unwrapped(text);
+  INFO(text);
+  // Able 40 h after 3 Feb 18:00 UTC: 5 Feb 10:00 UTC, 08:00 by ship's time at 30 W.
+  CHECK(
+      has(line,
+          "Able until first person 40 h, 5 Feb 10:00 UTC (08:00 local). Last person not reached within 5 d"));
+  CHECK(has(line, "Alive until first person 60 h, 6 Feb 06:00 UTC (04:00 local)"));
+  CHECK(has(line, "Ends it cold: core temperature below 33 °C"));
+  CHECK(has(line, "Who first Person A "));
+  CHECK(has(line, "Buys most not tried here; ask: bide levers two_adrift.json"));
+  CHECK(has(line, "Inside coldest 10 °C, by "));
+  CHECK(has(line, "Water out after 60 h, 6 Feb 06:00 UTC (04:00 local)"));
+  CHECK(has(line, "First hour count the crew, get clear, sea anchor"));
+  CHECK(has(line, "How sure extrapolated: longer than the raft trials (2.5 h); "));
+  CHECK(has(line, "Range none: the file states everything"));
+  CHECK(has(line, "Not in it Drowning"));
+  CHECK(has(line, std::string(standing_notice)));
+  CHECK(has(line, std::string(standing_advice)));
+  CHECK_FALSE(has(text, "EVENTS"));
+  CHECK(std::count(text.begin(), text.end(), '\n') < 40);
+}
+
+TEST_CASE("where nobody reaches a limit, the answer says who is nearest to which") {
+  Case c = a_case(2);
+  for (timeline::Fate& fate : c.timeline.fates) {
+    fate.able_until_s = fate.alive_until_s = {};
+    fate.nearest_margin_fraction = 0.33;
+    fate.next_cause = system::Limit::able_water_deficit;
+  }
+  c.timeline.fates[1].nearest_margin_fraction = 0.2;
+  const std::string line = test::unwrapped(summary(c, true, 80, false));
+  INFO(line);
+  CHECK(has(line, "Able until the whole crew not reached within 5 d"));
+  CHECK(has(line, "nearest is water loss, 20 % of the margin left"));
+  CHECK(has(line, "nobody within 5 d in the central case; nearest to a limit: Person B"));
+}
+
+TEST_CASE("asked for in full, the summary has the rest after the answer") {
   const std::string text = summary(a_case(2));
   INFO(text);
-  CHECK(text.rfind("One case, not a forecast:", 0) == 0);
   // Able 40 h after 3 Feb 18:00 UTC: 5 Feb 10:00 UTC, 08:00 by ship's time at 30 W.
   CHECK(has(text, "first   Person A       40 h   5 Feb 10:00 UTC (08:00 local)"));
   CHECK(has(text, "last               not reached within 5 d"));
   CHECK(has(text, "1 of 2 reach it within 5 d."));
-  CHECK(has(test::unwrapped(text), "able until 40 h (cold: core temperature below 33 C)"));
-  CHECK(has(test::unwrapped(text), "Next limit: water loss, 38 % of the way to it left."));
-  CHECK(has(text, "WHAT WOULD BUY TIME\n  Not tried in a run: the command levers"));
+  CHECK(has(test::unwrapped(text), "able until 40 h (cold: core temperature below 33 °C)"));
+  CHECK(has(test::unwrapped(text), "Next limit: water loss, 38 % of the margin left."));
   CHECK(has(text, "water                    60 h   6 Feb 06:00 UTC (04:00 local)"));
   CHECK_FALSE(has(text, "refilled"));
   CHECK(has(text, "none aboard: food, seasickness medicine"));
   CHECK(has(text, "Hands, a task possible: 40 h for each person."));
   CHECK(has(text, "Signals left at 5 d: 3 flares"));
   CHECK(has(text, "Driest: Person A, 6.0 % of body mass"));
-  CHECK(has(text, "Coldest 10 C"));
-  CHECK(has(text, "Warmest 22 C"));
+  CHECK(has(text, "Coldest 10 °C"));
+  CHECK(has(text, "Warmest 22 °C"));
   CHECK(has(text, "CO2 above 5,000 ppm: 110 h; above 15,000: 90 h; above 30,000: 60 h."));
   CHECK(has(text, "1.2 L a day"));
   CHECK(has(text, "[extrapolated]"));
@@ -97,9 +136,13 @@ TEST_CASE("with members the summary leads with their range, and the quiet line g
   const outcome::Outcome outcome = outcome::read_outcome(c.timeline, c.scenario);
   const std::string text =
       test::unwrapped(report::terminal_summary(outcome, c.timeline, c.scenario, options));
-  CHECK(text.find("Able until: first person 14 h to beyond 5 d, last person 30 h to beyond 5 d.") == 0);
-  CHECK(has(text, "The ranges are 3 runs"));
-  CHECK_FALSE(has(text, "without a range"));
+  // 14 h after 3 Feb 18:00 UTC; 30 h after is midnight.
+  CHECK(
+      has(text,
+          "Able until first person 14 h (4 Feb 08:00 UTC) to beyond 5 d; central case 40 h, 5 Feb 10:00 UTC "
+          "(08:00 local). Last person 30 h (5 Feb 00:00 UTC) to beyond 5 d, as in the central case"));
+  CHECK(has(text, "Range 3 runs over what nobody has measured"));
+  CHECK_FALSE(has(text, "Range none"));
   CHECK(
       has(report::quiet_line(outcome, c.scenario, options), "able until 14 h to beyond 5 d (first person)"));
 }

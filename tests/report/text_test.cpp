@@ -17,6 +17,12 @@ TEST_CASE("control characters, escapes and hidden marks become blanks") {
   CHECK(plain("  trimmed  ") == "trimmed");
 }
 
+TEST_CASE("signs of units have letters in ASCII") {
+  CHECK(ascii("below 33 °C over 4 m² µ") == "below 33 C over 4 m2 ?");
+  CHECK(plain("33 °C, 4 m²", Letters::ascii) == "33 C, 4 m2");
+  CHECK(plain("33 °C, 4 m²") == "33 °C, 4 m²");
+}
+
 TEST_CASE("broken UTF-8 becomes question marks") {
   CHECK(plain("a\xFF"
               "b") == "a?b");

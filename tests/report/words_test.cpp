@@ -4,6 +4,8 @@
 
 #include <limits>
 
+#include "bide/report/words/input.hpp"
+
 using namespace bide::report;
 using bide::person_label;
 
@@ -23,9 +25,28 @@ TEST_CASE("two significant figures") {
 }
 
 TEST_CASE("temperatures are whole degrees, without minus nought") {
-  CHECK(temperature(-0.4) == "0 C");
-  CHECK(temperature(-0.6) == "-1 C");
-  CHECK(temperature(33.5) == "34 C");
+  CHECK(temperature(-0.4) == "0 °C");
+  CHECK(temperature(-0.6) == "-1 °C");
+  CHECK(temperature(33.5) == "34 °C");
+}
+
+// Nearest named part within two points, else per cent.
+TEST_CASE("what is left of a margin is told as a part of it") {
+  CHECK(margin_left(0.33) == "a third of the margin left");
+  CHECK(margin_left(0.24) == "a quarter of the margin left");
+  CHECK(margin_left(0.68) == "two thirds of the margin left");
+  CHECK(margin_left(0.41) == "41 % of the margin left");
+  CHECK(margin_left(-0.2) == "0 % of the margin left");
+  CHECK(margin_left_pct(0.33) == "33 % of the margin left");
+}
+
+TEST_CASE("inputs are told in words, people as letters") {
+  CHECK(input_words("/crew/1/body_fat_pct") == "Person B: body fat");
+  CHECK(input_words("/raft/floor_area_m2") == "raft: floor area");
+  CHECK(input_words("/raft/canopy_heat_loss_position") == "raft: canopy heat loss");
+  CHECK(input_words("/weather/wind_speed_m_s") == "weather: wind speed");
+  CHECK(input_words("event 0: canopy_torn") == "canopy torn");
+  CHECK(person_names({0, 2, 3}) == "Persons A, C and D");
 }
 
 TEST_CASE("minutes only under two hours") {

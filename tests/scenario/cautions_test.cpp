@@ -122,5 +122,5 @@ TEST_CASE("a number outside a range is not printed as one inside it") {
   std::string words;
   for (const Diagnostic& each : test::valid(scenario).cautions)
     if (each.pointer == "/crew/0/mass_kg") words = each.message;
-  CHECK(words == "Person A has a body mass index of 15.98 kg/m2: outside 16 to 40");
+  CHECK(words == "Person A has a body mass index of 15.98 kg/m²: outside 16 to 40");
 }

@@ -26,13 +26,13 @@ const Lever& lever(const std::string& key) {
 
 std::vector<ValidScenario> pulled(const std::string& key, const ValidScenario& scenario) {
   auto result = pull(lever(key), scenario);
-  if (const auto* none = std::get_if<NoSense>(&result)) FAIL(none->reason);
+  if (const auto* none = std::get_if<NotApplicable>(&result)) FAIL(none->reason);
   return std::move(std::get<std::vector<ValidScenario>>(result));
 }
 
 std::string reason(const std::string& key, const ValidScenario& scenario) {
   const auto result = pull(lever(key), scenario);
-  const auto* none = std::get_if<NoSense>(&result);
+  const auto* none = std::get_if<NotApplicable>(&result);
   return none ? none->reason : "it makes sense";
 }
 
@@ -77,13 +77,13 @@ TEST_CASE("a lever sets its values for every person and goes through the ordinar
   CHECK(pulled("pump_up_the_floor", scenario).front().scenario.routine.inflate_floor);
 }
 
-TEST_CASE("what is so already, or cannot be, makes no sense") {
+TEST_CASE("what is done already, or cannot be, does not apply") {
   const ValidScenario scenario = load(cold);
-  CHECK(reason("wring_clothes", scenario) == "already so");
-  CHECK(reason("foam_pads", pulled("foam_pads", scenario).front()) == "already so");
+  CHECK(reason("wring_clothes", scenario) == "already done");
+  CHECK(reason("foam_pads", pulled("foam_pads", scenario).front()) == "already done");
   const ValidScenario right = load("/scenarios/four_in_a_right_sized_raft.json");
-  CHECK(reason("fitting_raft", right) == "already so");
-  CHECK(reason("dry_boarding", right) == "already so");
+  CHECK(reason("fitting_raft", right) == "already done");
+  CHECK(reason("dry_boarding", right) == "already done");
   const ValidScenario immersed = load("/scenarios/immersion_only.json");
   CHECK(reason("two_rafts", immersed) == "there is no raft");
   CHECK(reason("dry_boarding", immersed).find("/raft") == 0);
@@ -100,13 +100,13 @@ TEST_CASE("a raft that fits is the smallest of its kind; two rafts part the crew
   CHECK(parts[1].stock.size() == wide.stock.size());
 }
 
-TEST_CASE("catching rain makes no sense where no rain falls") {
+TEST_CASE("catching rain does not apply where no rain falls") {
   nlohmann::json scenario = test::minimal();
   scenario["weather"]["rain_mm_h"] = 0;
   scenario["routine"]["catch_rain"] = false;
   const auto dry = pull(lever("catch_rain"), test::valid(scenario));
-  REQUIRE(std::holds_alternative<NoSense>(dry));
-  CHECK(std::get<NoSense>(dry).reason == "no rain is in the weather");
+  REQUIRE(std::holds_alternative<NotApplicable>(dry));
+  CHECK(std::get<NotApplicable>(dry).reason == "no rain is in the weather");
   scenario["weather"]["rain_mm_h"] = 2;
   CHECK(std::holds_alternative<std::vector<ValidScenario>>(pull(lever("catch_rain"), test::valid(scenario))));
 }

@@ -50,7 +50,7 @@ TEST_CASE("pairs are judged within the nearer horizon, and a sample without a re
   // 10 against 20; 60 and beyond, both past 48; beyond and 50, both past 48; 5 and 5.
   CHECK(paired->able.samples == 4);
   CHECK(paired->able.second_longer.count == 1);
-  CHECK(paired->able.not_told_apart.count == 2);
+  CHECK(paired->able.indistinguishable.count == 2);
   CHECK(paired->able.same.count == 1);
   CHECK(paired->able.mean_difference == doctest::Approx(2.5));
   CHECK_FALSE(study::pair_futures(made({10, {}}, 48), made({10, 10}, 48), 0.95));

@@ -52,13 +52,13 @@ TEST_CASE("a gain is the hours between two times, and a bound where one is beyon
   const study::Gain both = study::gain_of(30 * hour_s, 50 * hour_s, h);
   CHECK(both.hours == doctest::Approx(20));
   CHECK_FALSE(both.at_least);
-  CHECK(both.told_apart);
+  CHECK(both.distinguishable);
   const study::Gain beyond = study::gain_of(30 * hour_s, {}, h);
   CHECK(beyond.hours == doctest::Approx(70));
   CHECK(beyond.at_least);
   CHECK(study::gain_of({}, 30 * hour_s, h).hours == doctest::Approx(-70));
   CHECK(study::gain_of({}, {}, h).unreached);
-  CHECK_FALSE(study::gain_of(50 * hour_s, 51 * hour_s, h).told_apart);
+  CHECK_FALSE(study::gain_of(50 * hour_s, 51 * hour_s, h).distinguishable);
 }
 
 // Frost, entrances open, and shivering that gives out: cold ends it within a day.
@@ -74,7 +74,7 @@ TEST_CASE("a lever that helps in the cold and harms in the heat is shown to") {
   const auto heat = tried("tropics_little_water.json");
   CHECK(study::direction(of(heat, "protective_aids")) == -1);
   CHECK(of(heat, "protective_aids").gained.able.at_least);
-  CHECK(of(heat, "damp_clothes_in_heat").reason == "already so");
+  CHECK(of(heat, "damp_clothes_in_heat").reason == "already done");
 }
 
 TEST_CASE("levers stand by what they gain, the withheld and the senseless behind") {
@@ -83,7 +83,7 @@ TEST_CASE("levers stand by what they gain, the withheld and the senseless behind
   for (std::size_t i = 1; i < levers.tried.size(); ++i) {
     const LeverTried &a = levers.tried[i - 1], &b = levers.tried[i];
     CHECK(a.state >= b.state);
-    if (b.state == LeverTried::State::tried && a.gained.able.told_apart && b.gained.able.told_apart)
+    if (b.state == LeverTried::State::tried && a.gained.able.distinguishable && b.gained.able.distinguishable)
       CHECK(a.gained.able.hours >= b.gained.able.hours);
   }
   CHECK(levers.tried.front().lever->key == "desalinator");  // a litre or two a day against two litres in all

@@ -20,7 +20,7 @@ TEST_CASE("six futures by hand") {
   CHECK(found.second_longer.count == 2);
   CHECK(found.first_longer.count == 2);
   CHECK(found.same.count == 1);
-  CHECK(found.not_told_apart.count == 1);
+  CHECK(found.indistinguishable.count == 1);
   CHECK(found.beyond == 3);
   CHECK(found.median_difference == 0);
   CHECK(found.median_low == -5);  // of six the median lies within all of them: 2 / 64 outside
@@ -57,8 +57,8 @@ TEST_CASE("an option against itself gives exactly nothing") {
   CHECK_FALSE(found.median_where_apart);
   CHECK(found.median_high == 0.0);
   CHECK(found.second_longer.count + found.first_longer.count == 0);
-  CHECK(found.same.count + found.not_told_apart.count == 300);
-  CHECK(found.not_told_apart.count == found.beyond);
+  CHECK(found.same.count + found.indistinguishable.count == 300);
+  CHECK(found.indistinguishable.count == found.beyond);
 }
 
 TEST_CASE("common futures tell apart what separate ones do not") {

@@ -132,8 +132,8 @@ TEST_CASE("one alternative holds: in the water there is no raft") {
       {"name": "in the water", "weight": 1, "set": {"/boarding/kind": "none", "/raft": null}}]})"));
   // Canopy, leakage, four errors of the model and the law of shivering; then the alternatives.
   REQUIRE(sampler.factors().size() == 8);
-  for (std::size_t i = 0; i < 7; ++i) CHECK(sampler.factors()[i].kind == study::FactorKind::ignorance);
-  CHECK(sampler.factors()[7].kind == study::FactorKind::variety);
+  for (std::size_t i = 0; i < 7; ++i) CHECK(sampler.factors()[i].kind == study::FactorKind::epistemic);
+  CHECK(sampler.factors()[7].kind == study::FactorKind::aleatory);
   const auto water = sampler.at({0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0.8});
   CHECK(water.alternative == "in the water");
   CHECK_FALSE(std::get<scenario::ValidScenario>(sampler.scenario_of(water)).scenario.raft.has_value());

@@ -11,6 +11,7 @@
 #include "bide/scenario/write.hpp"
 #include "commands.hpp"
 #include "output.hpp"
+#include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
@@ -26,7 +27,7 @@ std::string rafts() {
   for (const scenario::RaftKind& raft : scenario::catalogue().rafts)
     out += entry(
         raft.key, raft.title,
-        fmt::format("floor {} m2, height {} m, tube {} m, openings {} m2, rain catch {} m2, usual pack {}",
+        fmt::format("floor {} m², height {} m, tube {} m, openings {} m², rain catch {} m², usual pack {}",
                     raft.floor_area_m2, raft.canopy_height_m, raft.tube_diameter_m, raft.opening_area_m2,
                     raft.rain_catch_area_m2, raft.pack),
         raft.source);
@@ -65,9 +66,9 @@ std::string ensembles() {
     out += entry(
         each.key, each.title,
         row("covered", each.covered_fraction, "\n  ") +
-            row("insulation", each.insulation_m2K_W, " m2K/W\n  ") + row("mass", each.mass_kg, " kg\n  ") +
+            row("insulation", each.insulation_m2K_W, " m²K/W\n  ") + row("mass", each.mass_kg, " kg\n  ") +
             row("water held", each.water_capacity_kg, " kg\n  ") +
-            fmt::format("i_m {:g}, {} when immersed, in the water {:g} m2K/W", each.vapour_permeability_index,
+            fmt::format("i_m {:g}, {} when immersed, in the water {:g} m²K/W", each.vapour_permeability_index,
                         each.waterproof ? "dry inside" : "wet inside", each.immersed_insulation_m2K_W),
         each.source);
   }
@@ -87,7 +88,7 @@ std::string items() {
     part(item.fat_g, "g fat");
     part(item.protein_g, "g protein");
     part(item.output_L_h, item.role == scenario::ItemRole::solar_still ? "L/MJ" : "L/h");
-    part(item.area_m2, "m2");
+    part(item.area_m2, "m²");
     part(item.work_W, "W of work");
     part(item.burn_s, "s burning");
     part(item.hours, "h");
@@ -114,7 +115,7 @@ int show(const std::string& part, bool json) {
   if (part.empty() || part == "items") text += items();
   if (part.empty() || part == "seas") text += seas();
   text += fmt::format("\n{}\n{}\n", standing_notice, standing_advice);
-  return put(text, "", false);
+  return put(shown(text), "", false);
 }
 
 }  // namespace

@@ -20,7 +20,7 @@ int check(const std::string& path) {
   const scenario::Validated result = scenario::validate_file(path);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) {
     complain(*wrong);
-    say("{} {} to put right.\n", wrong->size(), wrong->size() == 1 ? "thing" : "things");
+    say("{} {}.\n", wrong->size(), wrong->size() == 1 ? "error" : "errors");
     return exit_input_refused;
   }
   const auto& valid = std::get<scenario::ValidScenario>(result);
@@ -41,14 +41,15 @@ int check(const std::string& path) {
     text += fmt::format("Uncertain: {}\n", sampler.factors().size());
     for (const study::Factor& factor : sampler.factors())
       text += fmt::format("  {} ({})\n", factor.name,
-                          factor.kind == study::FactorKind::variety ? "varies" : "not measured");
+                          factor.kind == study::FactorKind::aleatory ? "differs from case to case"
+                                                                     : "nobody has measured it");
   }
   const scenario::Diagnostics cautions = bide::check(valid);
   text += cautions.empty() ? "Cautions: none\n" : "Cautions:\n";
   for (const scenario::Diagnostic& each : cautions)
     text += fmt::format("  {}: {}\n", each.pointer, each.message);
   text += fmt::format("{}\n{}\n", standing_notice, standing_advice);
-  return put(text, "", false);
+  return put(shown(text), "", false);
 }
 
 }  // namespace

@@ -25,7 +25,7 @@ struct CompareArguments {
   std::vector<std::string> scenarios, vary;
   std::string report_html;
   std::uint64_t futures = 200, seed = 1;
-  bool json = false, csv = false, ascii = false, progress = false;
+  bool full = false, json = false, csv = false, ascii = false, progress = false;
 };
 
 // What to compare; empty when something was refused, and then said.
@@ -98,7 +98,8 @@ int compare(const CompareArguments& arguments) {
   }
   if (arguments.json) return put(report::comparison_json(comparison), "", false);
   if (arguments.csv) return put(report::comparison_csv(comparison), "", false);
-  return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width()), "", false);
+  return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width(), arguments.full),
+             "", false);
 }
 
 }  // namespace
@@ -117,6 +118,8 @@ void add_compare(Program& program) {
   command.number("--seed", arguments->seed, any_seed, "Same seed, same futures");
   command.flag("--progress", arguments->progress, "Report progress even when not on a terminal");
   command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
+  command.flag("--full", arguments->full,
+               "Inputs that differ, equal stores, water, air and cautions as well");
   const Argument json = command.flag("--json", arguments->json, "As JSON");
   command.flag("--csv", arguments->csv, "As CSV, a row for each option").excludes(json);
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");

@@ -16,7 +16,7 @@ namespace {
 
 struct LeversArguments {
   std::string scenario, report_html;
-  bool json = false, ascii = false;
+  bool full = false, json = false, ascii = false;
 };
 
 int show_levers(const LeversArguments& arguments) {
@@ -35,7 +35,8 @@ int show_levers(const LeversArguments& arguments) {
     if (const int code = write_file(arguments.report_html, page); code != exit_ok) return code;
   }
   if (arguments.json) return put(report::levers_json(tried, scenario), "", false);
-  return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width()), "", false);
+  return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width(), arguments.full),
+             "", false);
 }
 
 }  // namespace
@@ -45,6 +46,7 @@ void add_levers(Program& program) {
   Command command = program.command("levers", "Practical changes tried one at a time, by the time each buys");
   command.text("scenario", arguments->scenario, "Scenario file").required();
   command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
+  command.flag("--full", arguments->full, "Every change tried, with its weight, room and price in air");
   command.flag("--json", arguments->json, "As JSON");
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command.footer(standing_notice);

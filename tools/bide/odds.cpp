@@ -29,7 +29,7 @@ struct OddsArguments {
   int threads = 0;
   std::optional<double> alive_at_h, now_h;
   std::optional<std::uint64_t> sample, dump;
-  bool quiet = false, ascii = false, progress = false, force = false;
+  bool full = false, quiet = false, ascii = false, progress = false, force = false;
 };
 
 int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& arguments,
@@ -42,6 +42,8 @@ int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& a
   report::TerminalOptions options;
   options.utf8 = shown == report::Letters::utf8;
   options.width = terminal_width();
+  options.full = arguments.full;
+  options.drawn = true;
   options.members = std::get<std::vector<study::Future>>(std::move(members));
   std::string text =
       report::terminal_summary(replayed.run.outcome, replayed.run.timeline, replayed.scenario, options);
@@ -62,7 +64,7 @@ std::variant<study::OddsAnswer, study::Refusal> ask(const scenario::ValidScenari
       [&](study::OddsPart part, const study::Progress& p) {
         line(static_cast<double>(p.done) / static_cast<double>(p.total),
              part == study::OddsPart::futures ? fmt::format(", {:.0f} futures/s", p.per_s)
-                                              : " of the cases under one truth");
+                                              : " of the cases with ignorance held fixed");
       });
   line.finish();
   return answer;
@@ -103,9 +105,10 @@ int odds(const OddsArguments& arguments) {
     if (const int code = write_file(arguments.report_html, page); code != exit_ok) return code;
   }
   if (arguments.quiet) print(scenario.cautions, shown, "caution: ");
-  const int written = put(
-      arguments.quiet ? report::odds_line(answer, shown) : report::odds_text(answer, terminal_width(), shown),
-      "", false);
+  const int written =
+      put(arguments.quiet ? report::odds_line(answer, shown)
+                          : report::odds_text(answer, terminal_width(), shown, arguments.full),
+          "", false);
   if (!answer.too_many_failed() || written != exit_ok) return written;
   say("{}: {} of {} samples have no result, more than 1 %\n", report::plain(arguments.scenario, shown),
       answer.failed.size(), answer.samples);
@@ -134,6 +137,7 @@ void add_odds(Program& program) {
   command.number("--dump", a.dump, {0, most}, "Write this one future as a plain scenario").excludes(sample);
   command.text("-o,--output", a.output, "Where --dump writes; standard output if left out");
   command.flag("--force", a.force, "Let --dump write over a file");
+  command.flag("--full", a.full, "Shares against time, causes, help and all unknowns as well");
   command.flag("--quiet", a.quiet, "One line only; cautions go to the error stream");
   command.flag("--ascii", a.ascii, "No letters beyond ASCII");
   command.flag("--progress", a.progress, "Report progress even when not on a terminal");

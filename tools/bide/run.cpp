@@ -26,7 +26,7 @@ namespace {
 
 struct RunArguments {
   std::string scenario, timeline_csv, result_json, report_html;
-  bool quiet = false, ascii = false, progress = false, no_levers = false;
+  bool full = false, quiet = false, ascii = false, progress = false, no_levers = false;
 };
 
 // The page with all it needs besides the run itself, or why a further run has no result.
@@ -65,6 +65,7 @@ int run(const RunArguments& arguments) {
   report::TerminalOptions shown;
   shown.utf8 = letters == report::Letters::utf8;
   shown.width = terminal_width();
+  shown.full = arguments.full;
   shown.members = std::get<std::vector<study::Future>>(std::move(members));
   const auto write = [&shown](const char* what, const std::string& path, const std::string& text) {
     shown.files.push_back({what, path});
@@ -101,6 +102,7 @@ void add_run(Program& program) {
       command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
   command.flag("--no-levers", arguments->no_levers, "Leave out of the page what would buy more time")
       .needs(report);
+  command.flag("--full", arguments->full, "Figures, charts, events, evidence and cautions as well");
   command.flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command.flag("--progress", arguments->progress, "Report progress even when not on a terminal");

@@ -34,6 +34,10 @@ report::Letters letters(bool ascii_only) {
   return utf8_locale() && !ascii_only ? report::Letters::utf8 : report::Letters::ascii;
 }
 
+std::string shown(const std::string& text) {
+  return letters(false) == report::Letters::utf8 ? text : report::ascii(text);
+}
+
 int terminal_width() {
   constexpr int widest = 80;
   winsize size{};

@@ -15,6 +15,9 @@ namespace bide::tool {
 // As the locale says, unless only ASCII is asked for.
 report::Letters letters(bool ascii_only);
 
+// Text with signs of units, in ASCII where the locale is.
+std::string shown(const std::string& text);
+
 // Of standard output; 80 columns at most and when it is no terminal.
 int terminal_width();
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "bide/report/words/answer.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/study/questions/compare.hpp"
 
@@ -21,13 +22,24 @@ using study::Option;
 // The sentence that says the runs are single cases, and whether there are common futures.
 std::string one_case_each(const Comparison& comparison);
 
-// Differences of each option from the first, in whole sentences: one list for each option after the first.
-std::vector<std::vector<std::string>> conclusions(const Comparison& comparison);
+// Differences of an option from the first, in whole sentences.
+struct Conclusion {
+  std::vector<std::string> verdict;  // who is ahead; able until; alive until
+  std::vector<std::string> warmth;   // inside, and of each body, why
+  std::vector<std::string> others;   // water, air, the same with equal stores
+};
+// One for each option after the first.
+std::vector<Conclusion> conclusions(const Comparison& comparison);
+std::vector<std::string> all_of(const Conclusion& conclusion);
+
+// What holds for all options: what buys most, the first hour, how sure, what is not in it.
+Answer comparison_answer(const Comparison& comparison);
 
 // The comparison as plain text.
 // @param letters what may be printed
 // @param width   of a line, terminal columns; limited to [40, 80]
-std::string comparison_text(const Comparison& comparison, Letters letters, int width);
+// @param full    inputs that differ, equal stores, all sentences and cautions as well
+std::string comparison_text(const Comparison& comparison, Letters letters, int width, bool full);
 // The same as JSON and as CSV.
 std::string comparison_json(const Comparison& comparison);
 std::string comparison_csv(const Comparison& comparison);

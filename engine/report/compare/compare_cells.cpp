@@ -7,10 +7,78 @@
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/words/words.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::report {
 
 using outcome::Figures;
+using study::Option;
+
+namespace {
+
+// Over the option as it is and both ends of what nobody has measured.
+std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*times) {
+  const Figures& own = option.own.figures;
+  std::vector<std::optional<double>> all{(own.*times).first_s};
+  for (const Figures& end : option.ends) all.push_back((end.*times).first_s);
+  const study::TimeRange range = study::range_of(all);
+  if (!range.earliest_s) return not_reached(own.horizon_s);
+  const std::string from = duration(*range.earliest_s);
+  const std::string to = range.latest_s ? duration(*range.latest_s) : "beyond " + horizon(own.horizon_s);
+  return from == to ? from : from + " to " + to;
+}
+
+}  // namespace
+
+html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown) {
+  html::Table out;
+  out.caption = caption;
+  out.columns = {{"", false}};
+  for (const ComparedFigures& each : shown) out.columns.push_back({each.name, false});
+  const auto add = [&](const std::string& name, const auto& cell_of) {
+    std::vector<std::string> row{name};
+    for (const ComparedFigures& each : shown) row.push_back(cell_of(each));
+    out.rows.push_back(std::move(row));
+  };
+  using outcome::CrewTimes;
+  const auto range_of = [](const CrewTimes Figures::*times) {
+    return [times](const ComparedFigures& s) { return range_cell(*s.ranges, times); };
+  };
+  const auto time_of = [](const CrewTimes Figures::*times, std::optional<double> CrewTimes::*who) {
+    return [times, who](const ComparedFigures& s) {
+      return cell((s.figures->*times).*who, s.figures->horizon_s);
+    };
+  };
+  const bool ranges = std::all_of(shown.begin(), shown.end(), [](const ComparedFigures& each) {
+    return each.ranges && !each.ranges->ends.empty();
+  });
+  if (ranges) add("able until, first: range", range_of(&Figures::able));
+  add(ranges ? "  central case" : "able until, first", time_of(&Figures::able, &CrewTimes::first_s));
+  if (ranges) add("alive until, first: range", range_of(&Figures::alive));
+  add(ranges ? "  central case" : "alive until, first", time_of(&Figures::alive, &CrewTimes::first_s));
+  // Rows that would say of every option what the first person's row says are left out.
+  const auto some = [&](const CrewTimes Figures::*times, std::optional<double> CrewTimes::*who) {
+    return std::any_of(shown.begin(), shown.end(), [&](const ComparedFigures& each) {
+      return ((each.figures->*times).*who).has_value() && (each.figures->*times).persons > 1;
+    });
+  };
+  if (some(&Figures::able, &CrewTimes::last_s))
+    add("able until, last", time_of(&Figures::able, &CrewTimes::last_s));
+  if (some(&Figures::alive, &CrewTimes::last_s))
+    add("alive until, last", time_of(&Figures::alive, &CrewTimes::last_s));
+  add("ended by", [](const ComparedFigures& s) { return ended_by(*s.figures); });
+  add("who first", [](const ComparedFigures& s) {
+    const std::vector<int>& persons = s.figures->first_persons;
+    return persons.empty() ? "nobody" : person_names(persons) + (s.figures->able.first_s ? "" : " (nearest)");
+  });
+  add("coldest inside", [](const ComparedFigures& s) { return coldest_inside(*s.figures); });
+  add("lowest core", [](const ComparedFigures& s) { return temperature(s.figures->lowest_core_degC); });
+  add("worst water deficit",
+      [](const ComparedFigures& s) { return percent(s.figures->worst_water_deficit_pct); });
+  add("CO2 above 5,000 ppm", [](const ComparedFigures& s) { return foul_air(*s.figures); });
+  add("stores out", [](const ComparedFigures& s) { return stores_out(*s.figures); });
+  return out;
+}
 
 std::string cell(const std::optional<double>& at_s, double horizon_s) {
   return at_s ? duration(*at_s) : "not in " + horizon(horizon_s);
@@ -19,7 +87,10 @@ std::string cell(const std::optional<double>& at_s, double horizon_s) {
 std::string ended_by(const Figures& figures) {
   constexpr auto none = system::Limit::none;
   if (figures.able_limit != none) return outcome::short_cause(figures.able_limit);
-  return figures.next_limit == none ? "nothing" : "next: " + outcome::short_cause(figures.next_limit);
+  return figures.next_limit == none
+             ? "nothing"
+             : fmt::format("nothing; nearest {}, {}", outcome::short_cause(figures.next_limit),
+                           margin_left_pct(figures.next_margin_fraction));
 }
 
 std::string stores_out(const Figures& figures) {

@@ -3,15 +3,26 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "bide/outcome/compare.hpp"
+#include "bide/report/html/page.hpp"
+#include "bide/study/questions/compare.hpp"
 
 namespace bide::report {
 
+// One table of a comparison: a column for each option, a row for each figure.
+struct ComparedFigures {
+  std::string name;  // "option 1"
+  const outcome::Figures* figures;
+  const study::Option* ranges;  // null: none to show
+};
+html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown);
+
 std::string cell(const std::optional<double>& at_s, double horizon_s);  // "48 h", "not in 3 d"
-std::string ended_by(const outcome::Figures& figures);                  // "cold", "next: water loss"
+std::string ended_by(const outcome::Figures& figures);                  // "cold"; "nothing; nearest ..."
 std::string stores_out(const outcome::Figures& figures);                // "water 48 h, lamp 60 h"
-std::string coldest_inside(const outcome::Figures& figures);            // "-3 C, night"
+std::string coldest_inside(const outcome::Figures& figures);            // "-3 °C, night"
 std::string foul_air(const outcome::Figures& figures);                  // "14 h", "never", "no cabin"
 
 }  // namespace bide::report

@@ -110,7 +110,8 @@ std::string comparison_json(const Comparison& comparison) {
   json["conclusions"] = Json::array();
   const auto lists = conclusions(comparison);
   for (std::size_t i = 0; i < lists.size(); ++i)
-    json["conclusions"].push_back({{"option", i + 2}, {"against_option", 1}, {"sentences", lists[i]}});
+    json["conclusions"].push_back(
+        {{"option", i + 2}, {"against_option", 1}, {"sentences", all_of(lists[i])}});
   return json_text(json);
 }
 

@@ -34,7 +34,7 @@ std::string differences(const Paired& p, double horizon_h) {
   text += "the median difference is " + signed_hours(p.median_difference);
   if (p.median_low && p.median_high && *p.median_low != *p.median_high)
     text += " " + between(*p.median_low, *p.median_high);
-  const bool some_alike = p.same.count + p.not_told_apart.count > 0;
+  const bool some_alike = p.same.count + p.indistinguishable.count > 0;
   if (some_alike && p.median_where_apart)
     text += ", where they differ " + signed_hours(*p.median_where_apart);
   return text + fmt::format(", the mean {} {}", signed_hours(p.mean_difference),
@@ -48,7 +48,7 @@ std::string sentence(const char* what, const Paired& p, double horizon_h, const 
     return fmt::format(
         "{}, first person: no difference in any of {} futures ({} end at the same time, {} run beyond {} in "
         "both).",
-        what, p.samples, p.same.count, p.not_told_apart.count, within);
+        what, p.samples, p.same.count, p.indistinguishable.count, within);
   const bool second_more = p.second_longer.count >= p.first_longer.count;
   const study::Share &more = second_more ? p.second_longer : p.first_longer,
                      &less = second_more ? p.first_longer : p.second_longer;
@@ -56,8 +56,8 @@ std::string sentence(const char* what, const Paired& p, double horizon_h, const 
                                  second_more ? second : first, of_all(p, more), second_more ? first : second,
                                  less.count == 0 ? std::string("none") : fmt::format("{}", less.count));
   if (p.same.count > 0) text += fmt::format(", they end at the same time in {}", p.same.count);
-  if (p.not_told_apart.count > 0)
-    text += fmt::format(", in {} both run beyond {}", p.not_told_apart.count, within);
+  if (p.indistinguishable.count > 0)
+    text += fmt::format(", in {} both run beyond {}", p.indistinguishable.count, within);
   return text + fmt::format("; {} (from {} to {}).", differences(p, horizon_h), first, second);
 }
 
@@ -75,7 +75,7 @@ nlohmann::ordered_json json_of(const Paired& p) {
           {"this_option_longer", share(p.second_longer)},
           {"option_1_longer", share(p.first_longer)},
           {"same_time", share(p.same)},
-          {"both_beyond_horizon", share(p.not_told_apart)},
+          {"both_beyond_horizon", share(p.indistinguishable)},
           {"median_difference_h", json_number(p.median_difference)},
           {"median_low_h", optional(p.median_low)},
           {"median_high_h", optional(p.median_high)},

@@ -9,10 +9,13 @@
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/html/lines.hpp"
+#include "bide/report/html/window_chart.hpp"
+#include "bide/report/run/answer_lines.hpp"
+#include "bide/report/run/foot.hpp"
 #include "bide/report/run/weather_curves.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
-#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::report::pages {
 namespace {
@@ -36,7 +39,7 @@ html::Table differences_table(const char* caption, const std::vector<scenario::D
   out.columns = {{"", false}};
   for (std::size_t i = 0; i < options; ++i) out.columns.push_back({option_name(i), false});
   for (const scenario::Difference& each : differences) {
-    std::vector<std::string> row{each.pointer + (each.unit.empty() ? "" : ", " + each.unit)};
+    std::vector<std::string> row{input_words(each.pointer) + (each.unit.empty() ? "" : ", " + each.unit)};
     for (const scenario::InForce& value : each.values)
       row.push_back(value.value + (value.filled_in ? " (default)" : ""));
     out.rows.push_back(std::move(row));
@@ -60,79 +63,17 @@ html::Section options_section(const Comparison& comparison) {
   return out;
 }
 
-// Over the option as it is and both ends of what nobody has measured.
-std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*times) {
-  const Figures& own = option.own.figures;
-  std::vector<std::optional<double>> all{(own.*times).first_s};
-  for (const Figures& end : option.ends) all.push_back((end.*times).first_s);
-  const study::TimeRange range = study::range_of(all);
-  if (!range.earliest_s) return not_reached(own.horizon_s);
-  const std::string from = duration(*range.earliest_s);
-  const std::string to = range.latest_s ? duration(*range.latest_s) : "beyond " + horizon(own.horizon_s);
-  return from == to ? from : from + " to " + to;
-}
-
-struct Shown {
-  std::string name;
-  const Figures* figures;
-  const Option* ranges;  // null: none to show
-};
-
-html::Table figures_table(const std::string& caption, const std::vector<Shown>& shown) {
-  html::Table out;
-  out.caption = caption;
-  out.columns = {{"", false}};
-  for (const Shown& each : shown) out.columns.push_back({each.name, false});
-  const auto add = [&](const std::string& name, const auto& cell_of) {
-    std::vector<std::string> row{name};
-    for (const Shown& each : shown) row.push_back(cell_of(each));
-    out.rows.push_back(std::move(row));
-  };
-  const auto range_of = [](const outcome::CrewTimes Figures::*times) {
-    return [times](const Shown& s) { return range_cell(*s.ranges, times); };
-  };
-  const auto time_of = [](const outcome::CrewTimes Figures::*times,
-                          std::optional<double> outcome::CrewTimes::*who) {
-    return [times, who](const Shown& s) { return cell((s.figures->*times).*who, s.figures->horizon_s); };
-  };
-  const bool ranges = std::all_of(shown.begin(), shown.end(), [](const Shown& each) {
-    return each.ranges && !each.ranges->ends.empty();
-  });
-  if (ranges) {
-    add("able until, first person, over what is not known", range_of(&Figures::able));
-    add("alive until, first person, over what is not known", range_of(&Figures::alive));
-  }
-  using outcome::CrewTimes;
-  add("able until, first person", time_of(&Figures::able, &CrewTimes::first_s));
-  add("able until, half of the crew", time_of(&Figures::able, &CrewTimes::half_s));
-  add("able until, last person", time_of(&Figures::able, &CrewTimes::last_s));
-  add("able ended by", [](const Shown& s) { return ended_by(*s.figures); });
-  add("alive until, first person", time_of(&Figures::alive, &CrewTimes::first_s));
-  add("alive until, last person", time_of(&Figures::alive, &CrewTimes::last_s));
-  add("coldest inside, by night or by day", [](const Shown& s) { return coldest_inside(*s.figures); });
-  add("lowest core", [](const Shown& s) { return temperature(s.figures->lowest_core_degC); });
-  add("worst water deficit, of body mass",
-      [](const Shown& s) { return percent(s.figures->worst_water_deficit_pct); });
-  add("CO2 above 5,000 ppm", [](const Shown& s) { return foul_air(*s.figures); });
-  add("stores out", [](const Shown& s) { return stores_out(*s.figures); });
-  return out;
-}
-
-html::Section figures_section(const Comparison& comparison) {
-  std::vector<Shown> own, equal;
-  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
-    const Option& option = comparison.options[i];
-    own.push_back({option_name(i), &option.own.figures, &option});
-    if (i == 0) equal.push_back(own.back());
-    if (option.equal) equal.push_back({option_name(i), &option.equal->figures, nullptr});
-  }
-  html::Section out{"Side by side", {figures_table("Each with its own stores", own)}};
+html::Section equal_section(const Comparison& comparison) {
+  html::Section out{"With equal stores", {}};
   if (comparison.same_stores) {
-    out.blocks.push_back(html::Paragraph{"All options carry the same stores; there is no second table."});
+    out.blocks.push_back(html::Paragraph{"All options carry the same stores."});
     return out;
   }
-  if (equal.size() > 1)
-    out.blocks.push_back(figures_table("With equal stores: those of option 1 in every option", equal));
+  std::vector<ComparedFigures> equal{{option_name(0), &comparison.options.front().own.figures, nullptr}};
+  for (std::size_t i = 1; i < comparison.options.size(); ++i)
+    if (comparison.options[i].equal)
+      equal.push_back({option_name(i), &comparison.options[i].equal->figures, nullptr});
+  if (equal.size() > 1) out.blocks.push_back(figures_table("The stores of option 1 in every option", equal));
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
     if (!comparison.options[i].equal_refused.empty())
       out.blocks.push_back(html::Paragraph{fmt::format("Option {} cannot carry the stores of option 1: {}",
@@ -140,16 +81,49 @@ html::Section figures_section(const Comparison& comparison) {
   return out;
 }
 
-html::Section conclusion_section(const Comparison& comparison) {
-  html::Section out{"What sets them apart", {}};
-  for (std::vector<std::string>& sentences : conclusions(comparison)) {
-    out.blocks.push_back(html::Paragraph{sentences.front(), true});
-    sentences.erase(sentences.begin());
-    out.blocks.push_back(html::List{std::move(sentences)});
+// Until when in each option; every option is drawn.
+html::Chart picture(const Comparison& comparison) {
+  std::vector<WindowRow> rows;
+  double horizon_s = 0;
+  for (const auto& [name, times] : {std::pair{"able", &Figures::able}, {"alive", &Figures::alive}})
+    for (std::size_t i = 0; i < comparison.options.size(); ++i) {
+      const Option& option = comparison.options[i];
+      WindowRow row{fmt::format("{}: {}", name, option_name(i)), {}, (option.own.figures.*times).first_s};
+      std::vector<outcome::CrewTimes> ends;
+      for (const Figures& end : option.ends) ends.push_back(end.*times);
+      if (!ends.empty()) row.range = crew_range(option.own.figures.*times, ends).first;
+      horizon_s = std::max(horizon_s, option.own.figures.horizon_s);
+      rows.push_back(std::move(row));
+    }
+  html::Chart out = window_chart(rows, horizon_s);
+  out.title = "Until when, first person of each option";
+  return out;
+}
+
+// The first screen: the verdict, the picture, why it is warmer, one table.
+html::Section answer_section(const Comparison& comparison) {
+  html::Section out{"The answer", {}, false, true};
+  html::List warmth;
+  for (const Conclusion& each : conclusions(comparison)) {
+    out.blocks.push_back(html::Paragraph{each.verdict.front(), true});
+    for (std::size_t i = 1; i < each.verdict.size(); ++i)
+      out.blocks.push_back(html::Paragraph{each.verdict[i]});
+    warmth.items.insert(warmth.items.end(), each.warmth.begin(), each.warmth.end());
   }
+  out.blocks.push_back(picture(comparison));
+  if (!warmth.items.empty()) out.blocks.push_back(std::move(warmth));
+  std::vector<ComparedFigures> own;
+  for (std::size_t i = 0; i < comparison.options.size(); ++i)
+    own.push_back({option_name(i), &comparison.options[i].own.figures, &comparison.options[i]});
+  out.blocks.push_back(figures_table("Each with its own stores", own));
+  out.blocks.push_back(html::Facts{comparison_answer(comparison)});
   out.blocks.push_back(html::Paragraph{one_case_each(comparison)});
-  if (!comparison.no_futures.empty())
-    out.blocks.push_back(html::Paragraph{"Under common futures: " + comparison.no_futures});
+  return out;
+}
+
+html::Section others_section(const Comparison& comparison) {
+  html::Section out{"What else sets them apart", {}};
+  for (Conclusion& each : conclusions(comparison)) out.blocks.push_back(html::List{std::move(each.others)});
   return out;
 }
 
@@ -169,12 +143,12 @@ html::Chart futures_chart(const Comparison& comparison) {
     const study::Paired& able = comparison.options[i].futures->able;
     out.categories.push_back(option_name(i));
     const std::size_t parts[] = {able.second_longer.count, able.first_longer.count, able.same.count,
-                                 able.not_told_apart.count};
+                                 able.indistinguishable.count};
     for (std::size_t part = 0; part < counts.size(); ++part)
       counts[part].push_back(static_cast<double>(parts[part]));
   }
   out.series =
-      html::stack({"longer than option 1", "shorter", "the same time", "both beyond the horizon"}, counts);
+      html::stack({"longer than option 1", "shorter", "the same time", "both after the end"}, counts);
   return out;
 }
 
@@ -206,11 +180,10 @@ std::size_t first_to_fail(const timeline::Timeline& timeline) {
 
 html::Chart overlay(const char* title, const char* sentence, html::Axis y, const std::vector<Curve>& curves,
                     double horizon_s) {
-  constexpr double day_h = 24, long_s = 2 * day_h * hour_s;
   html::Chart out;
   out.title = title;
   out.sentence = sentence;
-  out.x = {"time since the start", "h", true, horizon_s >= long_s ? day_h : 0};
+  out.x = time_axis(horizon_s);
   out.y = std::move(y);
   out.series = lines(curves);
   return out;
@@ -258,12 +231,12 @@ html::Section course_section(const Comparison& comparison) {
         fmt::format("The first {} of {} options are drawn.", drawn(comparison), comparison.options.size())});
   if (!inside.empty())
     out.blocks.push_back(overlay("Inside the raft", "Air inside the raft of each option against time.",
-                                 {"temperature", "degC"}, inside, horizon_s));
+                                 {"temperature", "°C"}, inside, horizon_s));
   out.blocks.push_back(
       overlay("Core of the person nearest to a limit",
               "Deep body temperature, in each option, of the person who fails first or comes nearest "
               "to it, while alive.",
-              {"core", "degC"}, core, horizon_s));
+              {"core", "°C"}, core, horizon_s));
   out.blocks.push_back(
       overlay("Water deficit of the same person",
               "Water lost and not replaced, in per cent of body mass, of that person while alive.",
@@ -384,7 +357,8 @@ std::optional<html::Section> cautions_section(const Comparison& comparison) {
   html::List list;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     for (const scenario::Diagnostic& caution : comparison.options[i].own.scenario->cautions)
-      list.items.push_back(fmt::format("Option {}: {}: {}", i + 1, caution.pointer, caution.message));
+      list.items.push_back(
+          fmt::format("Option {}: {}: {}", i + 1, input_words(caution.pointer), caution.message));
   if (list.items.empty()) return std::nullopt;
   return html::Section{"Cautions", {list}};
 }
@@ -395,10 +369,13 @@ html::Page compare_page(const Comparison& comparison) {
   html::Page page;
   page.title = "Options side by side";
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
-    page.lead += (i == 0 ? "" : "; ") + comparison.options[i].own.scenario->scenario.name;
+    page.lead += fmt::format("{}option {}: {}", i == 0 ? "" : "; ", i + 1,
+                             comparison.options[i].own.scenario->scenario.name);
+  page.lead.front() = 'O';
   page.lead += ".";
-  // The table opens with the ranges, and so stands before what one run of each makes of it.
-  page.sections = {options_section(comparison), figures_section(comparison), conclusion_section(comparison)};
+  page.foot = foot_of(*comparison.options.front().own.scenario);
+  page.sections = {answer_section(comparison), others_section(comparison), equal_section(comparison),
+                   options_section(comparison)};
   if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));
   for (auto section : {warmth_section, course_section}) page.sections.push_back(section(comparison));
   if (auto cautions = cautions_section(comparison)) page.sections.push_back(std::move(*cautions));

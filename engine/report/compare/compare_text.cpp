@@ -1,17 +1,21 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "bide/core/notice.hpp"
 #include "bide/report/compare/compare.hpp"
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
+#include "bide/report/run/answer_lines.hpp"
+#include "bide/report/run/first_hour.hpp"
+#include "bide/report/run/sentences.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
 
 namespace bide::report {
 namespace {
-
-using outcome::Figures;
 
 std::vector<const scenario::ValidScenario*> scenarios_of(const Comparison& comparison) {
   std::vector<const scenario::ValidScenario*> out;
@@ -22,7 +26,7 @@ std::vector<const scenario::ValidScenario*> scenarios_of(const Comparison& compa
 void print_differences(Page& page, const std::vector<scenario::Difference>& differences) {
   if (differences.empty()) page.line("  none");
   for (const scenario::Difference& difference : differences) {
-    std::string text = page.outside(difference.pointer) +
+    std::string text = page.outside(input_words(difference.pointer)) +
                        (difference.unit.empty() ? "" : " (" + difference.unit + ")") + ": ";
     for (std::size_t i = 0; i < difference.values.size(); ++i)
       text +=
@@ -32,42 +36,38 @@ void print_differences(Page& page, const std::vector<scenario::Difference>& diff
   }
 }
 
-struct Row {
-  std::size_t number;
-  const Figures* figures;
-};
-
-void print_times(Page& page, const char* title, const std::vector<Row>& rows,
-                 const outcome::CrewTimes Figures::*times, bool causes) {
-  page.line();
-  page.line(fmt::format("  {:<13} {:>12} {:>12} {:>12}{}", title, "first", "half", "last",
-                        causes ? "   ended by" : ""));
-  for (const Row& row : rows) {
-    const outcome::CrewTimes& t = row.figures->*times;
-    const double h = row.figures->horizon_s;
-    page.line(fmt::format("  option {:<6} {:>12} {:>12} {:>12}{}", row.number, cell(t.first_s, h),
-                          cell(t.half_s, h), cell(t.last_s, h),
-                          causes ? "   " + ended_by(*row.figures) : ""));
+// A column for each option, three abreast; cells are broken within their column.
+void print_table(Page& page, const std::vector<ComparedFigures>& shown) {
+  constexpr std::size_t abreast = 3;
+  constexpr int names = 27;
+  for (std::size_t from = 0; from < shown.size(); from += abreast) {
+    const std::size_t to = std::min(from + abreast, shown.size());
+    const html::Table table = figures_table("", {shown.begin() + static_cast<std::ptrdiff_t>(from),
+                                                 shown.begin() + static_cast<std::ptrdiff_t>(to)});
+    const int width = std::max(10, (page.width() - names) / static_cast<int>(to - from));
+    std::vector<std::vector<std::string>> rows{{}};
+    for (const html::Column& column : table.columns) rows.front().push_back(column.name);
+    rows.insert(rows.end(), table.rows.begin(), table.rows.end());
+    for (const std::vector<std::string>& row : rows) {
+      std::vector<std::vector<std::string>> cells;
+      std::size_t lines = 0;
+      for (std::size_t i = 0; i < row.size(); ++i) {
+        const std::string cell = i == 0 ? row[i] : page.outside(row[i]);
+        cells.push_back(i == 0 ? std::vector{cell} : wrap(cell, width - 2));
+        lines = std::max(lines, cells.back().size());
+      }
+      for (std::size_t line = 0; line < lines; ++line) {
+        std::string text;
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+          const int begins = i == 0 ? 0 : names + static_cast<int>(i - 1) * width;
+          text.append(static_cast<std::size_t>(std::max(0, begins - columns(text))), ' ');
+          if (line < cells[i].size()) text += cells[i][line];
+        }
+        page.line(text);
+      }
+    }
+    page.line();
   }
-}
-
-void print_table(Page& page, const std::vector<Row>& rows) {
-  print_times(page, "able until", rows, &Figures::able, true);
-  print_times(page, "alive until", rows, &Figures::alive, false);
-  page.line();
-  page.line(fmt::format("  {:<13} {:>12} {:>12} {:>12} {:>14}", "", "coldest", "lowest", "worst water",
-                        "CO2 above"));
-  page.line(
-      fmt::format("  {:<13} {:>12} {:>12} {:>12} {:>14}", "", "inside", "core", "deficit", "5,000 ppm"));
-  for (const Row& row : rows) {
-    const Figures& f = *row.figures;
-    page.line(fmt::format("  option {:<6} {:>12} {:>12} {:>12} {:>14}", row.number, coldest_inside(f),
-                          temperature(f.lowest_core_degC), percent(f.worst_water_deficit_pct), foul_air(f)));
-  }
-  page.line();
-  for (const Row& row : rows)
-    page.paragraph(fmt::format("option {}: {}", row.number, stores_out(*row.figures)), "  stores out, ",
-                   "      ");
 }
 
 void print_equal(Page& page, const Comparison& comparison) {
@@ -77,11 +77,11 @@ void print_equal(Page& page, const Comparison& comparison) {
     return;
   }
   page.heading("WITH EQUAL STORES: those of option 1 in every option");
-  std::vector<Row> rows{{1, &comparison.options.front().own.figures}};
+  std::vector<ComparedFigures> rows{{"option 1", &comparison.options.front().own.figures, nullptr}};
   for (std::size_t i = 1; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
     if (option.equal)
-      rows.push_back({i + 1, &option.equal->figures});
+      rows.push_back({fmt::format("option {}", i + 1), &option.equal->figures, nullptr});
     else
       page.paragraph(
           fmt::format("option {} cannot carry them: {}", i + 1, page.outside(option.equal_refused)), "  ",
@@ -90,40 +90,27 @@ void print_equal(Page& page, const Comparison& comparison) {
   print_table(page, rows);
 }
 
-}  // namespace
-
-std::string comparison_text(const Comparison& comparison, Letters letters, int width) {
-  Page page(width, letters);
-  page.paragraph(one_case_each(comparison));
-  page.heading("OPTIONS");
-  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
-    const Option& option = comparison.options[i];
-    page.paragraph(
-        fmt::format("{}: {}", page.outside(option.label), page.outside(option.own.scenario->scenario.name)),
-        fmt::format("  {:<3} ", i + 1), "      ");
-  }
+void print_inputs(Page& page, const Comparison& comparison) {
   page.heading("INPUTS THAT DIFFER");
   print_differences(page, scenario::differences(scenarios_of(comparison)));
   const auto aboard = scenario::differences_aboard(scenarios_of(comparison));
-  if (!aboard.empty()) {
-    page.heading("STORES ABOARD THAT DIFFER");
-    print_differences(page, aboard);
-  }
+  if (aboard.empty()) return;
+  page.heading("STORES ABOARD THAT DIFFER");
+  print_differences(page, aboard);
+}
 
-  page.heading("EACH WITH ITS OWN STORES");
-  std::vector<Row> rows;
+void print_cautions(Page& page, const Comparison& comparison) {
+  bool cautioned = false;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
-    rows.push_back({i + 1, &comparison.options[i].own.figures});
-  print_table(page, rows);
-  print_equal(page, comparison);
+    for (const scenario::Diagnostic& caution : comparison.options[i].own.scenario->cautions) {
+      if (!cautioned) page.heading("CAUTIONS");
+      cautioned = true;
+      page.item(fmt::format("option {}: {}: {}", i + 1, page.outside(input_words(caution.pointer)),
+                            page.outside(caution.message)));
+    }
+}
 
-  page.heading("WHAT SETS THEM APART");
-  const auto lists = conclusions(comparison);
-  for (std::size_t i = 0; i < lists.size(); ++i) {
-    if (i > 0) page.line();
-    for (const std::string& sentence : lists[i]) page.item(page.outside(sentence, 1000));
-  }
-
+void print_futures(Page& page, const Comparison& comparison) {
   page.heading("UNDER COMMON FUTURES");
   if (!comparison.no_futures.empty()) page.paragraph(comparison.no_futures, "  ", "  ");
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
@@ -131,15 +118,57 @@ std::string comparison_text(const Comparison& comparison, Letters letters, int w
       for (const std::string& sentence :
            futures_sentences(*comparison.options[i].futures, "option 1", fmt::format("option {}", i + 1)))
         page.item(sentence);
+}
 
-  bool cautioned = false;
+}  // namespace
+
+Answer comparison_answer(const Comparison& comparison) {
+  const Compared& first = comparison.options.front().own;
+  std::string futures = comparison.no_futures;
+  if (const auto& drawn = comparison.options.back().futures)
+    futures =
+        futures_sentences(*drawn, "option 1", fmt::format("option {}", comparison.options.size())).front();
+  return {{"Odds", futures},
+          {"Buys most", ask_levers(*first.scenario)},
+          {"First hour", first_hour_line(*first.scenario)},
+          {"How sure", how_sure(first.figures)},
+          {"Not in it", not_in_the_model}};
+}
+
+std::string comparison_text(const Comparison& comparison, Letters letters, int width, bool full) {
+  Page page(width, letters);
+  const std::vector<Conclusion> found = conclusions(comparison);
+  for (const Conclusion& each : found)
+    for (const std::string& sentence : each.verdict) page.paragraph(page.outside(sentence, 1000));
+  page.line();
+  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
+    const Option& option = comparison.options[i];
+    page.paragraph(
+        fmt::format("{}: {}", page.outside(option.label), page.outside(option.own.scenario->scenario.name)),
+        fmt::format("  option {}  ", i + 1), "            ");
+  }
+  page.line();
+  for (const Conclusion& each : found)
+    for (const std::string& sentence : each.warmth) page.paragraph(page.outside(sentence, 1000));
+  page.line();
+  std::vector<ComparedFigures> own;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
-    for (const scenario::Diagnostic& caution : comparison.options[i].own.scenario->cautions) {
-      if (!cautioned) page.heading("CAUTIONS");
-      cautioned = true;
-      page.item(fmt::format("option {}: {}: {}", i + 1, page.outside(caution.pointer),
-                            page.outside(caution.message)));
-    }
+    own.push_back(
+        {fmt::format("option {}", i + 1), &comparison.options[i].own.figures, &comparison.options[i]});
+  print_table(page, own);
+  page.answer(comparison_answer(comparison));
+  page.paragraph(one_case_each(comparison));
+  if (full) {
+    print_inputs(page, comparison);
+    print_equal(page, comparison);
+    page.heading("WHAT ELSE SETS THEM APART");
+    for (const Conclusion& each : found)
+      for (const std::string& sentence : each.others) page.item(page.outside(sentence, 1000));
+    print_futures(page, comparison);
+    print_cautions(page, comparison);
+  } else {
+    page.paragraph("Inputs that differ, equal stores, water, air, cautions: --full.");
+  }
   page.line();
   page.paragraph(standing_notice);
   page.paragraph(standing_advice);

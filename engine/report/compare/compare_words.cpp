@@ -32,26 +32,31 @@ Ahead later(const outcome::CrewTimes Figures::*times, const Figures& a, const Fi
   return outcome::later((a.*times).first_s, a.horizon_s, (b.*times).first_s, b.horizon_s);
 }
 
-// Whether the order is the same at both ends of the unmeasured ranges.
-std::string at_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const Option& a, const Option& b) {
-  if (a.ends.empty() || b.ends.empty() || ahead == Ahead::not_told_apart) return "";
-  bool holds = true, turns = false;
-  for (std::size_t i = 0; i < a.ends.size() && i < b.ends.size(); ++i) {
+// Whether the order is the same at both ends of the range; where there is none, the end at which there is.
+std::string at_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const Option& a, const Option& b,
+                    const Pair& pair) {
+  const std::size_t ends = std::min(a.ends.size(), b.ends.size());
+  std::string out;
+  bool holds = ends > 0, turns = false;
+  for (std::size_t i = 0; i < ends; ++i) {
     const Ahead there = later(times, a.ends[i], b.ends[i]);
     holds = holds && there == ahead;
-    turns = turns || (there != ahead && there != Ahead::not_told_apart);
+    turns = turns || (there != ahead && there != Ahead::indistinguishable);
+    if (there != Ahead::indistinguishable)
+      out += fmt::format(" With the {} heat lost {} is ahead ({}, {}).", i == 0 ? "least" : "most",
+                         pair.name(there), time_words((a.ends[i].*times).first_s, a.ends[i].horizon_s),
+                         time_words((b.ends[i].*times).first_s, b.ends[i].horizon_s));
   }
-  if (holds) return " This holds at both ends of what is not known.";
-  if (turns)
-    return " At one end of what is not known the order turns: it cannot be relied "
-           "on.";
-  return " At one end of what is not known they are not told apart.";
+  if (ends == 0) return "";
+  if (ahead == Ahead::indistinguishable) return out;
+  if (holds) return " This holds at both ends of the range.";
+  if (turns) return " At one end of the range the order turns: do not rely on it.";
+  return " At one end of the range the model cannot separate them.";
 }
 
 std::string margin(const Figures& figures) {
   if (figures.next_limit == system::Limit::none) return "no limit in sight";
-  return fmt::format("{} of the way to {} left",
-                     percent(100 * std::clamp(figures.next_margin_fraction, 0.0, 1.0)),
+  return fmt::format("{} ({})", margin_left_pct(figures.next_margin_fraction),
                      outcome::short_cause(figures.next_limit));
 }
 
@@ -59,21 +64,21 @@ std::string margin(const Figures& figures) {
 std::string margins(const Pair& pair) {
   const Figures &a = pair.first.figures, &b = pair.second.figures;
   if (a.able.first_s || b.able.first_s) return "";
-  std::string text = fmt::format(" To the nearest limit, {} has {}, {} {}", pair.first_name, margin(a),
+  std::string text = fmt::format(" To the nearest limit, {} has {}, {} has {}", pair.first_name, margin(a),
                                  pair.second_name, margin(b));
   const double gap = b.next_margin_fraction - a.next_margin_fraction;
   if (std::abs(gap) < constants::margins_apart_fraction || a.next_limit == system::Limit::none ||
       b.next_limit == system::Limit::none)
     return text + ".";
-  return text + fmt::format(": {} has more in hand.", gap > 0 ? pair.second_name : pair.first_name);
+  return text + fmt::format(": {} has the larger margin.", gap > 0 ? pair.second_name : pair.first_name);
 }
 
 std::string time_sentence(const char* what, const outcome::CrewTimes Figures::*times, const Pair& pair) {
   const Figures &a = pair.first.figures, &b = pair.second.figures;
   const auto &first = (a.*times).first_s, &second = (b.*times).first_s;
   const Ahead ahead = later(times, a, b);
-  if (ahead == Ahead::not_told_apart)
-    return fmt::format("{}: not told apart ({}, {}).", what, time_words(first, a.horizon_s),
+  if (ahead == Ahead::indistinguishable)
+    return fmt::format("{}: the model cannot separate them ({}, {}).", what, time_words(first, a.horizon_s),
                        time_words(second, b.horizon_s));
   const bool one = ahead == Ahead::first;
   const auto &late = one ? first : second, &early = one ? second : first;
@@ -88,24 +93,26 @@ std::string time_sentence(const char* what, const outcome::CrewTimes Figures::*t
 }
 
 std::string overall(Ahead able, Ahead alive, const Pair& pair) {
-  if (able == Ahead::not_told_apart && alive == Ahead::not_told_apart)
-    return fmt::format("{} and {} are not told apart in able until and alive until.", pair.first_name,
-                       pair.second_name);
-  if (able != Ahead::not_told_apart && alive != Ahead::not_told_apart && able != alive)
-    return fmt::format("{} is longer able, {} longer alive: which is better depends on what counts.",
-                       pair.name(able), pair.name(alive));
-  const Ahead ahead = able != Ahead::not_told_apart ? able : alive;
+  if (able == Ahead::indistinguishable && alive == Ahead::indistinguishable)
+    return fmt::format("The model cannot separate {} and {}, in able until or in alive until.",
+                       pair.first_name, pair.second_name);
+  if (able != Ahead::indistinguishable && alive != Ahead::indistinguishable && able != alive)
+    return fmt::format(
+        "{} is able longer, {} is alive longer: which is better depends on what matters to you.",
+        pair.name(able), pair.name(alive));
+  const Ahead ahead = able != Ahead::indistinguishable ? able : alive;
   const std::string& behind = ahead == Ahead::first ? pair.second_name : pair.first_name;
   return fmt::format("{} is ahead of {} in {}.", pair.name(ahead), behind,
-                     able == alive                   ? "able until and alive until"
-                     : able != Ahead::not_told_apart ? "able until, not told apart in alive until"
-                                                     : "alive until, not told apart in able until");
+                     able == alive ? "able until and alive until"
+                     : able != Ahead::indistinguishable
+                         ? "able until; in alive until the model cannot separate them"
+                         : "alive until; in able until the model cannot separate them");
 }
 
 // One direction for the two times together; conflicting ones give none.
 Ahead one_order(Ahead able, Ahead alive) {
-  if (able == alive || alive == Ahead::not_told_apart) return able;
-  return able == Ahead::not_told_apart ? alive : Ahead::not_told_apart;
+  if (able == alive || alive == Ahead::indistinguishable) return able;
+  return able == Ahead::indistinguishable ? alive : Ahead::indistinguishable;
 }
 
 struct Cause {
@@ -123,15 +130,15 @@ std::vector<Cause> causes(const outcome::CabinHeat& a, const outcome::CabinHeat&
   const outcome::CabinHeat &warm = second_warmer ? b : a, &other = second_warmer ? a : b;
   const std::size_t w = second_warmer ? 1 : 0, o = 1 - w;
   return {
-      {because->canopy_K, against("for each kelvin between inside and outside its canopy passes",
+      {because->canopy_K, against("its canopy passes, for each kelvin between inside and outside,",
                                   because->canopy_W_K[w], because->canopy_W_K[o], "W")},
-      {because->air_K,
-       against("for each kelvin its openings and leaks pass", because->air_W_K[w], because->air_W_K[o], "W")},
+      {because->air_K, against("its openings and leaks pass, for each kelvin,", because->air_W_K[w],
+                               because->air_W_K[o], "W")},
       {because->bodies_K, against("its bodies give", warm.bodies_W, other.bodies_W, "W")},
       {because->sun_K, against("the sun brings", warm.sun_W, other.sun_W, "W")},
       {because->sea_K, against("floor and tubes lose to the sea", warm.sea_W, other.sea_W, "W")},
-      {because->outside_K, against("the air outside is at", warm.outside_degC, other.outside_degC, "C")},
-      {because->rest_K, "condensation on its canopy and heat held or let go make up the rest"},
+      {because->outside_K, against("the air outside is at", warm.outside_degC, other.outside_degC, "°C")},
+      {because->rest_K, "condensation on its canopy and stored heat make up the rest"},
   };
 }
 
@@ -171,12 +178,12 @@ std::string cabin_sentence(const Pair& pair, const outcome::Window& window) {
                            b = cabin_heat(*pair.second.timeline, window);
   const double difference_K = b.inside_degC - a.inside_degC;
   if (std::abs(difference_K) < constants::temperatures_apart_K)
-    return fmt::format("Inside: not told apart, {} and {} in the mean.", temperature(a.inside_degC),
-                       temperature(b.inside_degC));
+    return fmt::format("Inside: the model cannot separate them, {} and {} on average.",
+                       temperature(a.inside_degC), temperature(b.inside_degC));
   const bool second = difference_K > 0;
   const outcome::CabinHeat &warm = second ? b : a, &other = second ? a : b;
   const std::vector<Cause> list = causes(a, b, second);
-  return fmt::format("Inside: {} is warmer by {} K in the mean over {}, {} against {}{}.",
+  return fmt::format("Inside: {} is {} K warmer on average over {}, {} against {}{}.",
                      second ? pair.second_name : pair.first_name, two_figures(std::abs(difference_K)),
                      duration(window.to_s - window.from_s), temperature(warm.inside_degC),
                      temperature(other.inside_degC),
@@ -222,7 +229,8 @@ std::string water_sentence(const Pair& pair, const outcome::Window& window) {
   const bool second = gap_pct < 0;
   const outcome::WaterFlows &better = second ? b : a, &other = second ? a : b;
   return fmt::format(
-      "Water: after {} {} is less short of it, {} of body mass against {}; each has drunk {} L against {}, "
+      "Water: after {} {} has the smaller deficit, {} of body mass against {}; each has drunk {} L against "
+      "{}, "
       "lost {} L "
       "against {} as urine and {} L against {} through the skin.",
       duration(window.to_s), second ? pair.second_name : pair.first_name, percent(better.deficit_pct),
@@ -240,14 +248,15 @@ std::string air_sentence(const Pair& pair) {
 
 std::string stores_sentence(Ahead own, Ahead equal, const Pair& pair) {
   if (own == equal)
-    return own == Ahead::not_told_apart
+    return own == Ahead::indistinguishable
                ? ""
-               : fmt::format(" So {} is ahead by more than its stores.", pair.name(own));
-  if (own == Ahead::not_told_apart) return " So what it carries makes up for the rest, or the reverse.";
-  if (equal == Ahead::not_told_apart)
+               : fmt::format(" So {} is ahead even without its stores.", pair.name(own));
+  if (own == Ahead::indistinguishable)
+    return " So its stores make up for all other differences, or the other way round.";
+  if (equal == Ahead::indistinguishable)
     return fmt::format(" So its stores are what puts {} ahead.", pair.name(own));
-  return fmt::format(" So the order turns: its stores put {} ahead, and all else puts {} ahead.",
-                     pair.name(own), pair.name(equal));
+  return fmt::format(" So the order turns: with its stores {} is ahead, without them {}.", pair.name(own),
+                     pair.name(equal));
 }
 
 }  // namespace
@@ -255,46 +264,56 @@ std::string stores_sentence(Ahead own, Ahead equal, const Pair& pair) {
 std::string one_case_each(const Comparison& comparison) {
   const bool drawn = std::any_of(comparison.options.begin(), comparison.options.end(),
                                  [](const Option& option) { return option.futures.has_value(); });
-  const std::string each =
-      "Each option is one case, not a forecast: a single run of one scenario, without a range";
-  return each + (drawn ? "; the common futures, further down, have the odds." : ".");
+  const std::string each = "Each option is one case, not a forecast: a single run of one scenario";
+  return each + (drawn ? "; the common futures give the odds." : ".");
 }
 
-std::vector<std::vector<std::string>> conclusions(const Comparison& comparison) {
-  std::vector<std::vector<std::string>> out;
+std::vector<Conclusion> conclusions(const Comparison& comparison) {
+  std::vector<Conclusion> out;
   const Option& base = comparison.options.front();
   for (std::size_t i = 1; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
     const Pair pair{base.own, option.own, "option 1", fmt::format("option {}", i + 1)};
-    std::vector<std::string> list;
-    const auto add = [&list](std::string sentence) {
+    Conclusion conclusion;
+    const auto add = [](std::vector<std::string>& list, std::string sentence) {
       if (sentence.empty()) return;
       sentence.front() = sentence.front() == 'o' ? 'O' : sentence.front();
       list.push_back(std::move(sentence));
     };
     const Ahead able = later(&Figures::able, base.own.figures, option.own.figures),
                 alive = later(&Figures::alive, base.own.figures, option.own.figures);
-    add(overall(able, alive, pair));
-    add(time_sentence("Able until, first person", &Figures::able, pair) +
-        at_ends(&Figures::able, able, base, option) + margins(pair));
-    add(time_sentence("Alive until, first person", &Figures::alive, pair) +
-        at_ends(&Figures::alive, alive, base, option));
+    add(conclusion.verdict, overall(able, alive, pair));
+    add(conclusion.verdict, time_sentence("Able until, first person", &Figures::able, pair) +
+                                at_ends(&Figures::able, able, base, option, pair) + margins(pair));
+    add(conclusion.verdict, time_sentence("Alive until, first person", &Figures::alive, pair) +
+                                at_ends(&Figures::alive, alive, base, option, pair));
     const outcome::Window window = outcome::common_window(*base.own.timeline, *option.own.timeline);
     if (window.to_s > window.from_s) {
-      add(cabin_sentence(pair, window));
-      add(body_sentence(pair, window));
-      add(water_sentence(pair, window));
+      add(conclusion.warmth, cabin_sentence(pair, window));
+      add(conclusion.warmth, body_sentence(pair, window));
+      add(conclusion.others, water_sentence(pair, window));
     }
-    add(air_sentence(pair));
+    add(conclusion.others, air_sentence(pair));
     if (option.equal) {
       const Pair equal{base.own, *option.equal, pair.first_name, pair.second_name};
       const Ahead equal_able = later(&Figures::able, base.own.figures, option.equal->figures),
                   equal_alive = later(&Figures::alive, base.own.figures, option.equal->figures);
-      add("With the stores of option 1 in both, " + overall(equal_able, equal_alive, equal) +
-          stores_sentence(one_order(able, alive), one_order(equal_able, equal_alive), pair) + margins(equal));
+      std::string verdict = overall(equal_able, equal_alive, equal);
+      verdict.front() = verdict.front() == 'T' ? 't' : verdict.front();
+      add(conclusion.others,
+          "With the stores of option 1 in both, " + verdict +
+              stores_sentence(one_order(able, alive), one_order(equal_able, equal_alive), pair) +
+              margins(equal));
     }
-    out.push_back(std::move(list));
+    out.push_back(std::move(conclusion));
   }
+  return out;
+}
+
+std::vector<std::string> all_of(const Conclusion& conclusion) {
+  std::vector<std::string> out = conclusion.verdict;
+  for (const auto* more : {&conclusion.warmth, &conclusion.others})
+    out.insert(out.end(), more->begin(), more->end());
   return out;
 }
 

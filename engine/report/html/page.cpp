@@ -5,6 +5,8 @@
 #include "bide/core/notice.hpp"
 #include "bide/report/html/elements.hpp"
 #include "bide/report/html/escape.hpp"
+#include "bide/report/words/glossary.hpp"
+#include "bide/report/words/text.hpp"
 
 namespace bide::report::html {
 
@@ -32,8 +34,44 @@ struct Write {
     return out + "</ul>\n";
   }
   std::string operator()(const Table& table) const { return table_html(table); }
-  std::string operator()(const Chart& chart) const { return chart_html(chart); }
+  std::string operator()(const Chart& chart) const {
+    if (!chart.folded) return chart_html(chart);
+    return fmt::format("<details class=\"folded\"><summary>{}</summary>\n{}</details>\n",
+                       escaped(chart.title), chart_html(chart));
+  }
+  std::string operator()(const Facts& facts) const {
+    std::string out = facts.large ? "<dl class=\"facts large\">\n" : "<dl class=\"facts\">\n";
+    for (const AnswerLine& each : facts.lines)
+      out += fmt::format("<div><dt>{}</dt><dd>{}</dd></div>\n", escaped(each.asks), escaped(each.says));
+    return out + "</dl>\n";
+  }
 };
+
+// Text for a string of CSS inside a style element.
+std::string css_string(std::string_view text) {
+  std::string out;
+  for (const char letter : ascii(text)) {
+    const bool plain =
+        letter >= ' ' && letter <= '~' && std::string_view("\"\\<>&'").find(letter) == std::string_view::npos;
+    out += plain ? letter : '?';
+  }
+  return "\"" + out + "\"";
+}
+
+// Page numbers, and which run this is, on paper.
+std::string print_margins(const Page& page) {
+  return fmt::format(
+      "@page {{ @bottom-left {{ content: {}; font-size: 7pt; }} @bottom-right {{ content: \"page \" "
+      "counter(page) \" of \" counter(pages); font-size: 7pt; }} }}\n",
+      css_string(page.foot));
+}
+
+std::string glossary_html() {
+  std::string out = "<details class=\"glossary\"><summary>Words used here</summary>\n<dl class=\"facts\">\n";
+  for (const Term& each : glossary())
+    out += fmt::format("<div><dt>{}</dt><dd>{}</dd></div>\n", escaped(each.word), escaped(each.meaning));
+  return out + "</dl></details>\n";
+}
 
 // Nothing may be loaded, and no script may run but the one this program wrote.
 std::string head(const Page& page) {
@@ -46,14 +84,14 @@ std::string head(const Page& page) {
       "style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'\">\n"
       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
       "<meta name=\"color-scheme\" content=\"light dark\">\n"
-      "<meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{}</style>\n</head>\n",
-      script, escaped(page.title), embedded::style);
+      "<meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{}{}</style>\n</head>\n",
+      script, escaped(page.title), embedded::style, print_margins(page));
 }
 
-std::string contents(const Page& page) {
-  if (page.sections.size() < 3) return "";
+std::string contents(const Page& page, std::size_t begin) {
+  if (page.sections.size() < begin + 3) return "";
   std::string out = "<nav aria-label=\"Contents\"><ul>\n";
-  for (std::size_t i = 0; i < page.sections.size(); ++i)
+  for (std::size_t i = begin; i < page.sections.size(); ++i)
     out += fmt::format("<li><a href=\"#section-{}\">{}</a></li>\n", i + 1, escaped(page.sections[i].title));
   return out + "</ul></nav>\n";
 }
@@ -62,18 +100,24 @@ std::string contents(const Page& page) {
 
 std::string to_html(const Page& page) {
   std::string out = head(page);
-  out += fmt::format("<body>\n<header>\n{}<h1>{}</h1>\n<p class=\"lead\">{}</p>\n{}</header>\n<main>\n",
-                     cautions(), escaped(page.title), escaped(page.lead), contents(page));
+  out += fmt::format("<body>\n<header>\n{}<h1>{}</h1>\n<p class=\"lead\">{}</p>\n</header>\n<main>\n",
+                     cautions(), escaped(page.title), escaped(page.lead));
   if (embedded::charts_script.empty())
     out += "<p>This program was built without its drawing script: each chart is a table here.</p>\n";
+  const std::size_t begin = !page.sections.empty() && page.sections.front().first_screen ? 1 : 0;
   for (std::size_t i = 0; i < page.sections.size(); ++i) {
     const Section& section = page.sections[i];
+    if (i == begin) out += contents(page, begin);
     out += fmt::format("<section id=\"section-{}\"{}>\n<h2>{}</h2>\n", i + 1,
-                       section.own_page ? " class=\"own-page\"" : "", escaped(section.title));
+                       section.first_screen ? " class=\"first\""
+                       : section.own_page   ? " class=\"own-page\""
+                                            : "",
+                       escaped(section.title));
     for (const Block& block : section.blocks) out += std::visit(Write{}, block);
     out += "</section>\n";
   }
-  out += fmt::format("</main>\n<footer>\n{}</footer>\n", cautions());
+  out += fmt::format("</main>\n<footer>\n{}<p class=\"foot\">{}</p>\n{}</footer>\n", glossary_html(),
+                     escaped(page.foot), cautions());
   if (!embedded::charts_script.empty()) out += fmt::format("<script>{}</script>\n", embedded::charts_script);
   return out + "</body>\n</html>\n";
 }

@@ -12,6 +12,8 @@
 #include <variant>
 #include <vector>
 
+#include "bide/report/words/answer.hpp"
+
 namespace bide::report::html {
 
 struct Axis {
@@ -47,6 +49,7 @@ struct Chart {
   Axis x, y;
   std::vector<std::string> categories;
   std::vector<Series> series;
+  bool folded = false;  // hidden behind its title until opened; not printed on paper
 };
 
 // Stacked bars, made of spans.
@@ -77,21 +80,30 @@ struct List {
   bool to_tick = false;  // with a box before each item
 };
 
-using Block = std::variant<Paragraph, List, Table, Chart>;
+// Lines of an answer: what is asked beside what is said.
+struct Facts {
+  Answer lines;
+  bool large = false;  // to be read first
+};
+
+using Block = std::variant<Paragraph, List, Table, Chart, Facts>;
 
 struct Section {
   std::string title;
   std::vector<Block> blocks;
-  bool own_page = false;  // on paper
+  bool own_page = false;      // on paper
+  bool first_screen = false;  // its title is not shown, and the list of contents comes after it
 };
 
 struct Page {
   std::string title;
   std::string lead;
   std::vector<Section> sections;
+  std::string foot = {};  // file, start and seed: at the foot of each printed page
 };
 
-// The page as one HTML file, with the standing notice and advice at the top and at the bottom.
+// The page as one HTML file, with the standing notice and advice at the top and at the bottom, and the
+// glossary at the foot.
 std::string to_html(const Page& page);
 
 }  // namespace bide::report::html

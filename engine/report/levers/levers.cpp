@@ -8,6 +8,7 @@
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/levers/levers_words.hpp"
+#include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
@@ -46,15 +47,11 @@ void print_reasons(Page& page, const study::LeversTried& levers, LeverTried::Sta
   }
 }
 
-std::string first_words(const outcome::CrewTimes& times, double horizon_s) {
-  return times.first_s ? duration(*times.first_s) : not_reached(horizon_s);
-}
-
 Json gain_json(const Gain& gain) {
   return {{"hours", gain.unreached ? Json(nullptr) : json_number(gain.hours)},
           {"at_least", gain.at_least},
-          {"told_apart", gain.told_apart},
-          {"not_reached_either_way", gain.unreached}};
+          {"distinguishable", gain.distinguishable},
+          {"not_reached_with_or_without", gain.unreached}};
 }
 
 void put_gains(Json& to, const study::Gains& gains) {
@@ -65,37 +62,53 @@ void put_gains(Json& to, const study::Gains& gains) {
 
 const char* state_word(const LeverTried& tried) {
   switch (tried.state) {
-    case LeverTried::State::makes_no_sense:
-      return "makes_no_sense";
+    case LeverTried::State::not_applicable:
+      return "not_applicable";
     case LeverTried::State::withheld:
       return "withheld";
     case LeverTried::State::tried:
       break;
   }
   const int direction = study::direction(tried);
-  return direction > 0 ? "helps" : direction < 0 ? "harms" : "not_told_apart";
+  return direction > 0 ? "helps" : direction < 0 ? "harms" : "indistinguishable";
 }
 
 }  // namespace
 
+Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
+  AnswerBasis basis{levers.base, scenario, {}, {}};
+  if (!levers.base_ends.empty()) {
+    std::vector<outcome::CrewTimes> able, alive;
+    for (const outcome::Figures& end : levers.base_ends) {
+      able.push_back(end.able);
+      alive.push_back(end.alive);
+      if (end.able_limit != system::Limit::none) basis.early_limit = end.able_limit;
+    }
+    basis.able = crew_range(levers.base.able, able);
+    basis.alive = crew_range(levers.base.alive, alive);
+  }
+  return answer_of(basis, most_bought_words(levers),
+                   "the central case, and both ends of the range of heat "
+                   "lost. Each change is one run, not a forecast");
+}
+
 std::string levers_text(const study::LeversTried& levers, const scenario::ValidScenario& scenario,
-                        Letters letters, int width) {
+                        Letters letters, int width, bool full) {
   Page page(width, letters);
-  page.paragraph("Each lever is one case, not a forecast: a single run with one change.");
-  page.paragraph(what_the_ends_are);
-  page.line();
   page.paragraph(page.outside(scenario.scenario.name));
-  const double h = levers.base.horizon_s;
-  page.paragraph(fmt::format("As it is: able until {}, alive until {} (first person){}.",
-                             first_words(levers.base.able, h), first_words(levers.base.alive, h),
-                             levers.base.able_limit == system::Limit::none
-                                 ? ""
-                                 : "; ended by " + outcome::short_cause(levers.base.able_limit)));
-  print_tried(page, levers, 1, "WHAT BUYS TIME, OR MARGIN WHERE NO LIMIT IS REACHED; the most first");
-  print_tried(page, levers, -1, "WHAT WOULD COST TIME OR MARGIN HERE");
-  print_tried(page, levers, 0, "NOT TOLD APART FROM DOING NOTHING");
-  print_reasons(page, levers, LeverTried::State::withheld, "WITHHELD");
-  print_reasons(page, levers, LeverTried::State::makes_no_sense, "MAKES NO SENSE HERE");
+  page.line();
+  page.answer(levers_answer(levers, scenario));
+  if (full) {
+    page.line();
+    page.paragraph(what_the_ends_are);
+    print_tried(page, levers, 1, "WHAT BUYS TIME, OR MARGIN WHERE NO LIMIT IS REACHED; the most first");
+    print_tried(page, levers, -1, "WHAT WOULD COST TIME OR MARGIN HERE");
+    print_tried(page, levers, 0, "NO GAIN OR LOSS THAT THE MODEL CAN SEPARATE FROM DOING NOTHING");
+    print_reasons(page, levers, LeverTried::State::withheld, "WITHHELD");
+    print_reasons(page, levers, LeverTried::State::not_applicable, "ALREADY DONE, OR DOES NOT APPLY");
+  } else {
+    page.paragraph("Every change tried, with weight, room and price in air: --full.");
+  }
   page.line();
   page.paragraph(standing_notice);
   page.paragraph(standing_advice);
@@ -131,7 +144,7 @@ std::string levers_json(const study::LeversTried& levers, const scenario::ValidS
       for (const study::Gains& end : tried.ends)
         put_gains(each["at_lowest_and_highest_loss"].emplace_back(), end);
     }
-    if (tried.state != LeverTried::State::makes_no_sense)
+    if (tried.state != LeverTried::State::not_applicable)
       each["highest_co2_ppm"] = {json_number(tried.co2_low_ppm), json_number(tried.co2_high_ppm)};
     json["levers"].push_back(each);
   }

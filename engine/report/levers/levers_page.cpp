@@ -1,34 +1,24 @@
 #include "bide/report/levers/levers_page.hpp"
 
-#include <fmt/format.h>
-
-#include "bide/outcome/cause.hpp"
+#include "bide/report/levers/levers.hpp"
 #include "bide/report/levers/levers_section.hpp"
-#include "bide/report/words/words.hpp"
+#include "bide/report/run/foot.hpp"
 
 namespace bide::report::pages {
-namespace {
-
-std::string first_words(const outcome::CrewTimes& times, double horizon_s) {
-  return times.first_s ? duration(*times.first_s) : not_reached(horizon_s);
-}
-
-}  // namespace
 
 html::Page levers_page(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
-  const double h = levers.base.horizon_s;
   html::Page page;
   page.title = scenario.scenario.name;
   page.lead = scenario.scenario.setting;
-  html::Section as_it_is{"As it is", {}};
-  as_it_is.blocks.push_back(
-      html::Paragraph{fmt::format("Able until, first person: {}. Alive until, first person: {}.",
-                                  first_words(levers.base.able, h), first_words(levers.base.alive, h)),
-                      true});
-  if (levers.base.able_limit != system::Limit::none)
-    as_it_is.blocks.push_back(
-        html::Paragraph{"Ended by " + outcome::short_cause(levers.base.able_limit) + "."});
-  page.sections = {std::move(as_it_is), levers_section(levers)};
+  page.foot = foot_of(scenario);
+  constexpr std::ptrdiff_t large = 2,
+                           before_picture = 5;  // able, alive; what ends it, who first, what buys most
+  const Answer all = levers_answer(levers, scenario);
+  html::Section answer{"The answer", {html::Facts{{all.begin(), all.begin() + large}, true}}, false, true};
+  answer.blocks.push_back(html::Facts{{all.begin() + large, all.begin() + before_picture}});
+  if (auto picture = levers_picture(levers)) answer.blocks.push_back(std::move(*picture));
+  answer.blocks.push_back(html::Facts{{all.begin() + before_picture, all.end()}});
+  page.sections = {std::move(answer), levers_section(levers)};
   html::List sources;
   for (const study::LeverTried& each : levers.tried)
     sources.items.push_back(each.lever->title + ": " + each.lever->source);

@@ -65,8 +65,7 @@ html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double hor
   out.sentence = fmt::format(
       "Hours by which the first person is able and alive longer with each change, up to the end of the run "
       "at "
-      "{}; a bar that ends there may be longer. Whiskers reach over both ends of what nobody has measured. "
-      "Below zero is lost.",
+      "{}; a bar that ends there may be longer. Whiskers reach over the range. Below zero is lost.",
       horizon(horizon_s));
   out.y = {"hours gained by the first person", "h", true};
   html::Series able{"able", html::Kind::bars, {}, 0}, alive{"alive", html::Kind::points, {}, 1};
@@ -93,12 +92,11 @@ html::Point margin_point(std::size_t place, const LeverTried& lever) {
 html::Chart margin_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
   html::Chart out = chart_of(levers, "Margin that each change wins");
   out.sentence = fmt::format(
-      "No limit is reached within {} with or without these changes; the bars are what they add to the way "
-      "that is left to the nearest limit, the whiskers reach over both ends of what nobody has measured. "
-      "Below "
-      "zero is lost.",
+      "No limit is reached within {} with or without these changes; the bars are the points they add to the "
+      "margin "
+      "left to the nearest limit, the whiskers reach over the range. Below zero is lost.",
       horizon(horizon_s));
-  out.y = {"of the way to the nearest limit", "points", true};
+  out.y = {"margin gained", "points", true};
   html::Series bars{"margin", html::Kind::bars, {}, 0};
   for (std::size_t i = 0; i < levers.size(); ++i) bars.points.push_back(margin_point(i, *levers[i]));
   out.series = {bars};
@@ -138,6 +136,19 @@ std::string listed(const LeversTried& levers) {
 
 }  // namespace
 
+// The largest gains, in hours where there are any.
+std::optional<html::Chart> levers_picture(const LeversTried& levers) {
+  constexpr std::size_t most = 5;
+  std::vector<const LeverTried*> gains, by_hours;
+  for (const LeverTried* each : that_matter(levers))
+    if (study::direction(*each) > 0 && gains.size() < most) gains.push_back(each);
+  if (gains.empty()) return std::nullopt;
+  for (const LeverTried* each : gains)
+    if (in_hours(each)) by_hours.push_back(each);
+  if (by_hours.empty()) return margin_chart(gains, levers.base.horizon_s);
+  return hours_chart(by_hours, levers.base.horizon_s);
+}
+
 html::Section levers_section(const LeversTried& levers) {
   html::Section out{"What would buy more time", {}};
   out.blocks.push_back(
@@ -147,7 +158,7 @@ html::Section levers_section(const LeversTried& levers) {
   out.blocks.push_back(html::Paragraph{what_the_ends_are});
   const std::vector<const LeverTried*> shown = that_matter(levers);
   if (shown.empty()) {
-    out.blocks.push_back(html::Paragraph{"None of the changes could be told apart from doing nothing."});
+    out.blocks.push_back(html::Paragraph{"The model can separate none of the changes from doing nothing."});
   } else {
     std::vector<const LeverTried*> by_hours, by_margin;
     for (const LeverTried* each : shown) (in_hours(each) ? by_hours : by_margin).push_back(each);
@@ -156,16 +167,18 @@ html::Section levers_section(const LeversTried& levers) {
     out.blocks.push_back(table(levers, shown));
   }
   if (const std::string same = listed(levers); !same.empty())
-    out.blocks.push_back(html::Paragraph{"Not told apart from doing nothing: " + same + "."});
+    out.blocks.push_back(
+        html::Paragraph{"No gain or loss that the model can separate from doing nothing: " + same + "."});
   if (html::List held = reasons(levers, LeverTried::State::withheld); !held.items.empty()) {
     out.blocks.push_back(html::Paragraph{"Withheld:"});
     out.blocks.push_back(std::move(held));
   }
-  std::string senseless;
+  std::string not_applicable;
   for (const LeverTried& each : levers.tried)
-    if (each.state == LeverTried::State::makes_no_sense)
-      senseless += (senseless.empty() ? "" : "; ") + each.lever->title + " (" + each.reason + ")";
-  if (!senseless.empty()) out.blocks.push_back(html::Paragraph{"Makes no sense here: " + senseless + "."});
+    if (each.state == LeverTried::State::not_applicable)
+      not_applicable += (not_applicable.empty() ? "" : "; ") + each.lever->title + " (" + each.reason + ")";
+  if (!not_applicable.empty())
+    out.blocks.push_back(html::Paragraph{"Already done, or does not apply: " + not_applicable + "."});
   return out;
 }
 

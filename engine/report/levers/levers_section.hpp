@@ -1,11 +1,16 @@
 // Changes that would gain time, as a section of a page: hours able and alive for each, those that cost time,
-// those withheld and those that make no sense.
+// those withheld and those that do not apply.
 #pragma once
+
+#include <optional>
 
 #include "bide/report/html/page.hpp"
 #include "bide/study/questions/levers.hpp"
 
 namespace bide::report::pages {
+
+// The largest gains; empty where nothing gains.
+std::optional<html::Chart> levers_picture(const study::LeversTried& levers);
 
 html::Section levers_section(const study::LeversTried& levers);
 

@@ -21,28 +21,38 @@ std::string ppm(double value) {
   return two_figures(value);
 }
 
-std::string gain_words(const Gain& gain) {
-  if (gain.unreached) return "not reached either way";
-  if (!gain.told_apart) return "not told apart";
-  return fmt::format("{} {}{}", gain.hours > 0 ? "gains" : "loses", gain.at_least ? "at least " : "",
-                     duration(std::abs(gain.hours) * hour_s));
+// Hours gained: later is positive.
+std::string hours_words(const Gain& gain) {
+  if (gain.unreached || !gain.distinguishable) return "none";
+  return fmt::format("{}{}{}", gain.hours > 0 ? "+" : "-", duration(std::abs(gain.hours) * hour_s),
+                     gain.at_least ? " or more" : "");
 }
 
-// " (at the ends: gains 9.0 h, then 4.0 h)"; nothing where the ends say what is said already.
-std::string at_the_ends(const std::vector<std::string>& ends, const std::string& said) {
-  if (std::all_of(ends.begin(), ends.end(), [&](const auto& end) { return end == said; })) return "";
-  const std::string &lowest = ends.front(), &highest = ends.back();
-  if (lowest == highest) return " (at the ends: both " + lowest + ")";
-  for (const std::string verb : {"gains ", "loses "})
-    if (lowest.starts_with(verb) && highest.starts_with(verb))
-      return fmt::format(" (at the ends: {}, then {})", lowest, highest.substr(verb.size()));
-  return fmt::format(" (at the ends: {}, then {})", lowest, highest);
+// "+20 h (-5.0 h to +30 h or more, depending on heat loss)"; the bracket only where the ends say something
+// else.
+std::string with_ends(const std::string& central, bool central_counts, std::vector<Gain> ends) {
+  std::stable_sort(ends.begin(), ends.end(), [](const Gain& a, const Gain& b) {
+    const auto key = [](const Gain& g) { return g.unreached || !g.distinguishable ? 0.0 : g.hours; };
+    return key(a) < key(b);
+  });
+  if (ends.empty()) return central;
+  const std::string low = hours_words(ends.front()), high = hours_words(ends.back());
+  if (low == high) return low == central ? central : fmt::format("{} ({} at both ends)", central, low);
+  const std::string span = fmt::format("{} to {}, depending on heat loss", low, high);
+  return central_counts ? fmt::format("{} ({})", central, span) : span;
 }
 
-std::string at_the_ends(const LeverTried& tried, Gain Gains::*which) {
-  std::vector<std::string> ends;
-  for (const Gains& end : tried.ends) ends.push_back(gain_words(end.*which));
-  return at_the_ends(ends, gain_words(tried.gained.*which));
+std::string time_words(const LeverTried& tried, Gain Gains::*which) {
+  std::vector<Gain> ends;
+  for (const Gains& end : tried.ends) ends.push_back(end.*which);
+  const Gain& central = tried.gained.*which;
+  return with_ends(hours_words(central), !central.unreached, std::move(ends));
+}
+
+bool reached(const LeverTried& tried, Gain Gains::*which) {
+  return !(tried.gained.*which).unreached ||
+         std::any_of(tried.ends.begin(), tried.ends.end(),
+                     [&](const Gains& end) { return !(end.*which).unreached; });
 }
 
 std::string points(const Gains& gains) {
@@ -50,44 +60,50 @@ std::string points(const Gains& gains) {
   return whole == 0 ? "0" : fmt::format("{:+.0f}", whole);
 }
 
-}  // namespace
-
-std::string gain_words(const char* what, const Gain& gain, double horizon_s) {
-  if (gain.unreached) return fmt::format("{} not reached within {} either way", what, horizon(horizon_s));
-  return fmt::format("{} {}", what, gain_words(gain));
+// "+28 points of margin, 69 % of the margin left to water loss"
+std::string margin_words(const LeverTried& tried) {
+  if (tried.figures.next_limit == system::Limit::none) return "no limit in sight";
+  std::vector<const Gains*> ends;
+  for (const Gains& end : tried.ends)
+    if (end.able.unreached) ends.push_back(&end);
+  std::string span;
+  if (!ends.empty()) {
+    const auto [low, high] = std::minmax_element(
+        ends.begin(), ends.end(), [](const Gains* a, const Gains* b) { return a->margin < b->margin; });
+    if (points(**low) != points(**high))
+      span = fmt::format(" ({} to {}, depending on heat loss)", points(**low), points(**high));
+  }
+  return fmt::format("{} points{}: {} to {}", points(tried.gained), span,
+                     margin_left_pct(tried.figures.next_margin_fraction),
+                     outcome::short_cause(tried.figures.next_limit));
 }
 
+}  // namespace
+
 std::string bought_words(const LeverTried& tried, double horizon_s) {
-  const Gains& gained = tried.gained;
-  if (!gained.able.unreached)
-    return gain_words("able", gained.able, horizon_s) + at_the_ends(tried, &Gains::able) + ", " +
-           gain_words("alive", gained.alive, horizon_s) + at_the_ends(tried, &Gains::alive);
-  std::string text = fmt::format("no limit within {} either way", horizon(horizon_s));
-  const bool some_end_reached =
-      std::any_of(tried.ends.begin(), tried.ends.end(), [](const Gains& end) { return !end.able.unreached; });
-  if (tried.figures.next_limit != system::Limit::none) {
-    std::vector<std::string> ends;
-    for (const Gains& end : tried.ends) ends.push_back(points(end));
-    text += fmt::format("; {} of the way to {} left, {} points{}",
-                        percent(100 * std::max(tried.figures.next_margin_fraction, 0.0)),
-                        outcome::short_cause(tried.figures.next_limit), points(gained),
-                        some_end_reached ? "" : at_the_ends(ends, points(gained)));
-  }
-  if (some_end_reached) text += "; able" + at_the_ends(tried, &Gains::able);
-  return text;
+  std::string out;
+  for (const auto& [name, which] : {std::pair{"able", &Gains::able}, {"alive", &Gains::alive}})
+    if (reached(tried, which))
+      out += fmt::format("{}{} {}", out.empty() ? "" : "; ", name, time_words(tried, which));
+  if (!tried.gained.able.unreached) return out;
+  return (out.empty() ? "no limit within " + horizon(horizon_s) : out) + "; " + margin_words(tried);
 }
 
 std::string most_bought_words(const study::LeversTried& levers) {
   constexpr int most = 3;
-  std::string titles;
+  std::string out;
   int named = 0;
-  for (const study::LeverTried& each : levers.tried) {
-    if (each.state != study::LeverTried::State::tried || study::direction(each) <= 0) continue;
+  for (const LeverTried& each : levers.tried) {
+    if (each.state != LeverTried::State::tried || study::direction(each) <= 0) continue;
     if (named++ == most) break;
-    titles += (titles.empty() ? "" : "; ") + each.lever->title;
+    const Gains& gained = each.gained;
+    const std::string gain =
+        gained.able.distinguishable && !gained.able.unreached     ? "able " + time_words(each, &Gains::able)
+        : gained.alive.distinguishable && !gained.alive.unreached ? "alive " + time_words(each, &Gains::alive)
+                                                                  : points(gained) + " points of margin";
+    out += fmt::format("{}{}: {}", out.empty() ? "" : "; ", each.lever->title, gain);
   }
-  if (titles.empty()) return "What would buy time: none of the practical changes tried, one at a time.";
-  return "What would buy time or margin, most first: " + titles + ". Tried one at a time, one case each.";
+  return out.empty() ? "none of the practical changes tried, one at a time" : out;
 }
 
 std::string air_words(const study::LeversTried& levers, const LeverTried& tried) {

@@ -7,22 +7,17 @@
 
 namespace bide::report {
 
-// "able gains 14 h", "alive not told apart".
-// @param what      "able" or "alive"
-// @param gain      in that time
-// @param horizon_s end of the runs, s
-std::string gain_words(const char* what, const study::Gain& gain, double horizon_s);
-
-// Explains the brackets of bought_words().
+// Explains the ranges of bought_words().
 inline constexpr const char* what_the_ends_are =
-    "At the ends: with canopy heat loss and leakage, which nobody has measured, and the model's own error at "
-    "the end of least and then of most heat lost, with and without the lever.";
+    "A gain is told for the central case; the range in brackets is over the least and the most heat lost: "
+    "canopy heat loss and leakage, which nobody has measured, and the model's own error.";
 
-// Both gains; where no limit is reached, the margin. Each with its value at both ends of the unmeasured
-// ranges.
+// Both gains, each with its range: "able +14 h; alive none to +24 h or more, depending on heat loss". Where
+// no limit of being able is reached, the margin too.
+// @param horizon_s end of the runs, s
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
-// "What would buy time or margin, most first: ...": the first few of the levers with a gain.
+// The first few of the levers with a gain, each with its hours, or its points of margin.
 std::string most_bought_words(const study::LeversTried& levers);
 
 // Carbon dioxide with a lever that closes openings or makes the air worse; else empty.

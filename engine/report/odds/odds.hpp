@@ -23,7 +23,8 @@ struct HelpDrawn {
 // The odds as plain text, as one line, as CSV and as JSON.
 // @param width   of a line, terminal columns; limited to [40, 80]
 // @param letters what may be printed
-std::string odds_text(const study::OddsAnswer& material, int width, Letters letters);
+// @param full    shares against time, causes, help, unknowns and what it rests on as well
+std::string odds_text(const study::OddsAnswer& material, int width, Letters letters, bool full);
 std::string odds_line(const study::OddsAnswer& material, Letters letters);  // for --quiet
 // When help comes in one future, printed below the summary of its run.
 std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters);

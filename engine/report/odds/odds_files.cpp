@@ -122,11 +122,11 @@ std::string odds_json(const study::OddsAnswer& m) {
   Json unknowns = Json::array();
   for (const study::Unknown& u : m.unknowns)
     unknowns.push_back({{"name", u.name},
-                        {"kind", u.kind == study::FactorKind::ignorance ? "ignorance" : "variety"},
-                        {"variance_share", u.narrowing.of_variance},
-                        {"low", u.narrowing.of_variance_interval.low},
-                        {"high", u.narrowing.of_variance_interval.high},
-                        {"width_share", u.narrowing.of_width}});
+                        {"kind", u.kind == study::FactorKind::epistemic ? "epistemic" : "aleatory"},
+                        {"variance_share", u.reduction.of_variance},
+                        {"low", u.reduction.of_variance_interval.low},
+                        {"high", u.reduction.of_variance_interval.high},
+                        {"width_share", u.reduction.of_width}});
   out["unknowns"] = unknowns;
   out["nested"] = nullptr;
   if (m.nested)

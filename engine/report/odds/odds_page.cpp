@@ -6,7 +6,10 @@
 
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
+#include "bide/report/html/window_chart.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/run/foot.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
@@ -17,11 +20,6 @@ using html::Point;
 
 enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
 
-html::Axis hours(const char* label, double horizon_h) {
-  constexpr double day_h = 24, long_h = 48;
-  return {label, "h", true, horizon_h >= long_h ? day_h : 0};
-}
-
 // First person, half of the crew and last person: the span of 8 in 10 futures, of half of them, and the
 // middle one.
 html::Chart windows_chart(const study::OddsAnswer& m) {
@@ -30,20 +28,18 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
   out.title = "The endurance window";
   out.sentence = fmt::format(
       "Until when the first person, half of the crew and the last person are able and alive: 8 in 10 "
-      "futures, the middle "
-      "half of "
-      "them, and the middle one. A span that reaches {} goes on beyond it.",
+      "futures, half of them, and the median. A span that reaches {} goes on after it.",
       horizon(horizon_h * hour_s));
   out.x = {"person"};
-  out.y = hours("time since the start", horizon_h);
+  out.y = time_axis(horizon_h * hour_s);
   html::Series most{"8 in 10 futures", Kind::spans, {}, 0}, half{"half of the futures", Kind::spans, {}, 3},
-      middle{"middle future", Kind::points, {}, 1},
-      beyond{"middle future beyond the time followed", Kind::points, {}, 5};
+      middle{"median future", Kind::points, {}, 1},
+      beyond{"median future: after the end", Kind::points, {}, 2};
   const auto add = [&](const char* state, const char* who, const study::Window& w) {
     const double row = static_cast<double>(out.categories.size());
     out.categories.push_back(fmt::format("{}: {}", state, who));
     const auto at = [&](std::size_t place) { return w.until[place].time.value_or(horizon_h); };
-    most.points.push_back({row, Point::none, at(q10), at(q90), w.until[q90].time ? "" : "and beyond"});
+    most.points.push_back({row, Point::none, at(q10), at(q90), w.until[q90].time ? "" : "or later"});
     half.points.push_back({row, Point::none, at(q25), at(q75), w.until[q75].time ? "" : "and beyond"});
     if (w.until[q50].time)
       middle.points.push_back({row, *w.until[q50].time});
@@ -58,16 +54,21 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
   return out;
 }
 
+// The first screen.
+html::Section answer_section(const study::OddsAnswer& m) {
+  constexpr std::ptrdiff_t read_first = 2;  // able, alive
+  const Answer all = odds_answer(m);
+  html::Section out{"The answer", {}, false, true};
+  for (std::string& given : given_sentences(m)) out.blocks.push_back(html::Paragraph{std::move(given)});
+  out.blocks.push_back(html::Facts{{all.begin(), all.begin() + read_first}, true});
+  out.blocks.push_back(windows_chart(m));
+  out.blocks.push_back(html::Facts{{all.begin() + read_first, all.end()}});
+  return out;
+}
+
 html::Section window_section(const study::OddsAnswer& m) {
   const double horizon_h = m.odds.horizon_h;
-  const auto sentence = [&](const char* what, const study::Window& w) {
-    return html::Paragraph{fmt::format("{}: {}.", what, odds_range(w, horizon_h)), true};
-  };
   html::Section out{"The window", {}};
-  out.blocks.push_back(sentence("Able until, first person", m.odds.able[study::first_person]));
-  out.blocks.push_back(sentence("Alive until, last person", m.odds.alive[study::last_person]));
-  for (std::string& given : given_sentences(m)) out.blocks.push_back(html::Paragraph{std::move(given)});
-  out.blocks.push_back(windows_chart(m));
   html::Table table{"Share of futures in which it is over by then",
                     {{"", false},
                      {"5 %", false},
@@ -89,12 +90,11 @@ html::Section window_section(const study::OddsAnswer& m) {
   out.blocks.push_back(std::move(table));
   const int zone_h = zone_hours(m.scenario.scenario.position.longitude_deg);
   const auto clock = [&](const std::optional<double>& h) {
-    return h ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone_h)
-             : std::string("beyond the time followed");
+    return h ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone_h) : odds_hours(h, m.odds.horizon_h);
   };
   const study::Window& first = m.odds.able[study::first_person];
   out.blocks.push_back(html::Paragraph{
-      fmt::format("By the clock, first person able until: 5 % {}; half {}; 95 % {}.",
+      fmt::format("By the clock, first person able until: 5 %: {}; half: {}; 95 %: {}.",
                   clock(first.until[q05].time), clock(first.until[q50].time), clock(first.until[q95].time))});
   return out;
 }
@@ -105,7 +105,7 @@ html::Section still_section(const study::OddsAnswer& m) {
   chart.sentence =
       "Share of futures in which all are able, somebody is able, all are alive and somebody is alive, "
       "against time; the bands are the sampling error.";
-  chart.x = hours("time since the start", m.odds.horizon_h);
+  chart.x = time_axis(m.odds.horizon_h * hour_s);
   chart.y = {"futures", "%", true};
   static constexpr std::pair<const char*, study::Chance study::AtTime::*> shares[] = {
       {"all able", &study::AtTime::all_able},
@@ -143,8 +143,8 @@ html::Section causes_section(const study::OddsAnswer& m) {
         names.push_back(name);
   html::Section out{"What ends it", {}};
   if (names.empty()) {
-    out.blocks.push_back(
-        html::Paragraph{"In no future does the first person's ability end within the time followed."});
+    out.blocks.push_back(html::Paragraph{"In no future does the first person's ability end within " +
+                                         horizon(m.odds.horizon_h * hour_s) + "."});
     return out;
   }
   std::vector<std::vector<double>> shares(names.size());
@@ -171,36 +171,43 @@ html::Section unknowns_section(const study::OddsAnswer& m) {
   constexpr std::size_t most = 10;
   chart.title = "What knowing it would take away";
   chart.sentence =
-      "Share of the variance of the first person's able until, within the time followed, that would go "
+      "Share of the variance of the first person's able until that would go "
       "on average if the input were known. Whiskers are the sampling error; below zero is scatter.";
   chart.x = {"input"};
   chart.y = {"of the variance", "%", true};
-  html::Series variety{"differs from case to case", Kind::bars, {}, 0},
-      ignorance{"nobody has measured it", Kind::bars, {}, 1};
+  html::Series aleatory{"differs from case to case", Kind::bars, {}, 0},
+      epistemic{"nobody has measured it", Kind::bars, {}, 1};
   for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {
     const study::Unknown& u = m.unknowns[i];
-    chart.categories.push_back(u.name);
-    const study::Interval& interval = u.narrowing.of_variance_interval;
-    (u.kind == study::FactorKind::ignorance ? ignorance : variety)
-        .points.push_back({static_cast<double>(i), pct * u.narrowing.of_variance, pct * interval.low,
+    chart.categories.push_back(input_words(u.name));
+    const study::Interval& interval = u.reduction.of_variance_interval;
+    (u.kind == study::FactorKind::epistemic ? epistemic : aleatory)
+        .points.push_back({static_cast<double>(i), pct * u.reduction.of_variance, pct * interval.low,
                            pct * interval.high, ""});
   }
-  for (html::Series* each : {&variety, &ignorance})
+  for (html::Series* each : {&aleatory, &epistemic})
     if (!each->points.empty()) chart.series.push_back(std::move(*each));
   out.blocks.push_back(std::move(chart));
+  return out;
+}
+
+std::vector<html::Block> about_blocks(const study::OddsAnswer& m) {
+  std::vector<html::Block> out;
+  if (!m.scenario.scenario.setting.empty()) out.push_back(html::Paragraph{m.scenario.scenario.setting});
+  out.push_back(html::List{about_sentences(m)});
   return out;
 }
 
 html::Section nested_section(const study::OddsAnswer& m) {
   const study::NestedBands& n = *m.nested;
   html::Chart chart;
-  chart.title = "First person able until, two kinds of not knowing apart";
+  chart.title = "First person able until: chance, and ignorance";
   chart.sentence =
-      "The middle eight tenths of cases under one truth about the unmeasured, and of the middle case "
-      "over those truths.";
+      "Chance: 8 in 10 cases with what nobody has measured held fixed. Ignorance: 8 in 10 median cases, over "
+      "fixed sets of what nobody has measured.";
   chart.x = {"kind"};
-  chart.y = hours("time since the start", n.horizon_h);
-  chart.categories = {"people, weather, failures", "what nobody has measured"};
+  chart.y = time_axis(n.horizon_h * hour_s);
+  chart.categories = {"chance: people, weather, failures", "ignorance: what nobody has measured"};
   chart.series = {
       {"8 in 10",
        Kind::spans,
@@ -215,17 +222,18 @@ html::Page odds_page(const study::OddsAnswer& m) {
   const scenario::Scenario& s = m.scenario.scenario;
   html::Page page;
   page.title = s.name;
-  page.lead = fmt::format("{}{} possible futures followed for {} from {}; not a forecast.",
-                          s.setting.empty() ? "" : s.setting + " ", m.odds.futures,
+  page.lead = fmt::format("{} possible futures followed for {} from {}; not a forecast.", m.odds.futures,
                           horizon(m.odds.horizon_h * hour_s),
                           both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)));
-  page.sections = {window_section(m),
+  page.foot = fmt::format("{}, seed {}, {} futures", foot_of(m.scenario), m.seed, m.samples);
+  page.sections = {answer_section(m),
+                   window_section(m),
                    still_section(m),
                    causes_section(m),
                    {"Help, as the scenario states it", {html::List{help_sentences(m)}}},
                    unknowns_section(m)};
   if (m.nested) page.sections.push_back(nested_section(m));
-  page.sections.push_back({"What this rests on", {html::List{about_sentences(m)}}});
+  page.sections.push_back({"Evidence", about_blocks(m)});
   return page;
 }
 

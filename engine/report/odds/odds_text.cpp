@@ -10,6 +10,7 @@
 #include "bide/outcome/cause.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -36,13 +37,13 @@ void windows(Page& page, const std::array<study::Window, study::who_count>& wind
 void clocks(Page& page, const study::OddsAnswer& m) {
   const int zone = zone_hours(m.scenario.scenario.position.longitude_deg);
   const auto at = [&](const std::optional<double>& h) {
-    return h ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone)
-             : std::string("beyond the time followed");
+    return h ? "by " + both_clocks(m.scenario.start_unix_s, *h * hour_s, zone)
+             : odds_hours(h, m.odds.horizon_h);
   };
   const study::Window& w = m.odds.able[study::first_person];
-  page.item(
-      fmt::format("by the clock, first person able until: 5 % by {}; half by {}; 95 % by {} (local is {}).",
-                  at(w.until[q05].time), at(w.until[q50].time), at(w.until[q95].time), zone_name(zone)));
+  page.item(fmt::format("by the clock, first person able until: 5 % {}; half: {}; 95 %: {} (local is {}).",
+                        at(w.until[q05].time), at(w.until[q50].time), at(w.until[q95].time),
+                        zone_name(zone)));
 }
 
 void chart(Page& page, const study::OddsAnswer& m) {
@@ -78,31 +79,24 @@ void unknowns(Page& page, const study::OddsAnswer& m) {
     return;
   }
   page.paragraph(
-      "How much of the variance of the first person's able until (within the time followed) would go, "
-      "on average, if it were known:",
+      "How much of the variance of the first person's able until would go, on average, if it were known:",
       "  ", "  ");
   constexpr std::size_t most = 6;
   for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {
     const study::Unknown& u = m.unknowns[i];
-    page.item(fmt::format("{}: {:.0f} % ({:.0f} to {:.0f}){}", page.outside(u.name),
-                          pct * u.narrowing.of_variance, pct * u.narrowing.of_variance_interval.low,
-                          pct * u.narrowing.of_variance_interval.high,
-                          u.kind == study::FactorKind::ignorance ? ", which nobody has measured" : ""));
+    page.item(fmt::format("{}: {:.0f} % ({:.0f} to {:.0f}){}", page.outside(input_words(u.name)),
+                          pct * u.reduction.of_variance, pct * u.reduction.of_variance_interval.low,
+                          pct * u.reduction.of_variance_interval.high,
+                          u.kind == study::FactorKind::epistemic ? ", which nobody has measured" : ""));
   }
 }
 
-}  // namespace
-
-std::string odds_text(const study::OddsAnswer& m, int width, Letters letters) {
-  Page page(width, letters);
-  const scenario::Scenario& s = m.scenario.scenario;
+void rest(Page& page, const study::OddsAnswer& m) {
   const double horizon_h = m.odds.horizon_h;
-  page.paragraph(page.outside(s.name));
-  if (!s.setting.empty()) page.paragraph(page.outside(s.setting));
-  page.paragraph(fmt::format("{} possible futures followed for {} from {}; not a forecast.", m.odds.futures,
-                             horizon(horizon_h * hour_s),
-                             both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg))));
-  for (const std::string& sentence : given_sentences(m)) page.paragraph(sentence);
+  if (!m.scenario.scenario.setting.empty()) {
+    page.line();
+    page.paragraph(page.outside(m.scenario.scenario.setting));
+  }
   page.heading("ABLE UNTIL");
   windows(page, m.odds.able, horizon_h);
   clocks(page, m);
@@ -115,8 +109,27 @@ std::string odds_text(const study::OddsAnswer& m, int width, Letters letters) {
   unknowns(page, m);
   if (m.nested) page.heading(upper(nested_title(m)));
   for (const std::string& sentence : nested_sentences(m)) page.item(sentence);
-  page.heading("WHAT THIS RESTS ON");
+  page.heading("EVIDENCE");
   for (const std::string& sentence : about_sentences(m)) page.item(page.outside(sentence, 2000));
+}
+
+}  // namespace
+
+std::string odds_text(const study::OddsAnswer& m, int width, Letters letters, bool full) {
+  Page page(width, letters);
+  const scenario::Scenario& s = m.scenario.scenario;
+  const double horizon_h = m.odds.horizon_h;
+  page.paragraph(page.outside(s.name));
+  page.paragraph(fmt::format("{} possible futures followed for {} from {}; not a forecast.", m.odds.futures,
+                             horizon(horizon_h * hour_s),
+                             both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg))));
+  for (const std::string& sentence : given_sentences(m)) page.paragraph(sentence);
+  page.line();
+  page.answer(odds_answer(m));
+  if (full)
+    rest(page, m);
+  else
+    page.paragraph("Shares against time, causes, help, all unknowns, chance and ignorance: --full.");
   page.line();
   page.paragraph(standing_notice);
   page.paragraph(standing_advice);

@@ -5,6 +5,11 @@
 #include <algorithm>
 
 #include "bide/core/units.hpp"
+#include "bide/outcome/cause.hpp"
+#include "bide/report/run/answer_lines.hpp"
+#include "bide/report/run/first_hour.hpp"
+#include "bide/report/run/sentences.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
@@ -15,7 +20,7 @@ enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
 }  // namespace
 
 std::string odds_hours(const std::optional<double>& h, double horizon_h) {
-  return h ? duration(*h * hour_s) : fmt::format("beyond {}", horizon(horizon_h * hour_s));
+  return h ? duration(*h * hour_s) : "after " + horizon(horizon_h * hour_s);
 }
 
 std::string share(double value) {
@@ -35,7 +40,7 @@ std::string odds_range(const study::Window& w, double horizon_h) {
   const auto &low = w.until[q10].time, &high = w.until[q90].time;
   if (!low) return fmt::format("9 in 10 futures or more: {}", not_reached(horizon_h * hour_s));
   if (!high)
-    return fmt::format("8 in 10 futures between {} and beyond the {} followed", duration(*low * hour_s),
+    return fmt::format("8 in 10 futures between {} and after {}", duration(*low * hour_s),
                        horizon(horizon_h * hour_s));
   return fmt::format("8 in 10 futures between {} and {}", duration(*low * hour_s), duration(*high * hour_s));
 }
@@ -66,14 +71,14 @@ std::vector<std::string> window_sentences(const study::Window& window, const cha
     return known_end ? odds_hours(h, horizon_h) : std::string("unknown");
   };
   if (half.time)
-    out.push_back(fmt::format("Sampling error of the middle time: {} to {}.", end(half.low, half.low_known),
+    out.push_back(fmt::format("Sampling error of the median: {} to {}.", end(half.low, half.low_known),
                               end(half.high, half.high_known)));
   return out;
 }
 
 std::string nested_title(const study::OddsAnswer& m) {
-  return m.known.alive_at_h || m.known.now_h ? "Two kinds of not knowing, before anything was known"
-                                             : "Two kinds of not knowing";
+  return m.known.alive_at_h || m.known.now_h ? "Chance and ignorance, before anything was known"
+                                             : "Chance and ignorance";
 }
 
 std::vector<std::string> nested_sentences(const study::OddsAnswer& m) {
@@ -83,27 +88,29 @@ std::vector<std::string> nested_sentences(const study::OddsAnswer& m) {
     return at < n.horizon_h ? duration(at * hour_s) : odds_hours({}, n.horizon_h);
   };
   return {
-      fmt::format("People, weather and failures differ: under one and the same truth about the unmeasured, 8 "
-                  "in 10 cases lie between {} and {} (first person able until, averaged over {} truths).",
-                  h(n.cases_low), h(n.cases_high), n.outer),
-      fmt::format("What nobody has measured: it moves the middle case between {} and {} (8 in 10 truths, {} "
-                  "cases each).",
-                  h(n.truths_low), h(n.truths_high), n.inner)};
+      fmt::format(
+          "Chance: people, weather and failures differ. With what nobody has measured held fixed, 8 in 10 "
+          "cases lie between {} and {} (first person able until, mean of {} fixed sets).",
+          h(n.cases_low), h(n.cases_high), n.outer),
+      fmt::format(
+          "Ignorance: what nobody has measured, and the model's own error, move the median case between {} "
+          "and {} (8 in 10 fixed sets, {} cases each).",
+          h(n.truths_low), h(n.truths_high), n.inner)};
 }
 
 std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
-  std::vector<std::string> out{
-      fmt::format("{} futures drawn with seed {}; intervals are the sampling error of that number, not doubt "
-                  "about the model.",
-                  m.samples, m.seed)};
+  std::vector<std::string> out{fmt::format(
+      "{} futures drawn with seed {}; intervals are the sampling error of that number of futures, not the "
+      "error of the model.",
+      m.samples, m.seed)};
   if (const std::size_t least = study::cases_for_quantile(study::quantiles[q05], m.odds.confidence);
       m.odds.futures < least)
     out.push_back(fmt::format(
-        "Too few futures for the 5 and 95 % times: they have no interval below {} futures.", least));
+        "Too few futures for the 5 and 95 % times: below {} futures they have no interval.", least));
   constexpr double wide = 0.05;
   if (const std::size_t least = study::cases_for_share(wide, m.odds.confidence); m.odds.futures < least)
     out.push_back(
-        fmt::format("Shares are known no better than 5 points either way below {} futures.", least));
+        fmt::format("Below {} futures shares are no better known than 5 points up or down.", least));
   if (!m.failed.empty()) {
     std::string text =
         fmt::format("{} of {} samples left out, without a result:", m.failed.size(), m.samples);
@@ -114,12 +121,76 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
     if (m.failed.size() > most) text += " All are listed in the JSON output.";
     out.push_back(text);
   }
-  out.push_back(
-      "Any one of them: bide odds with --sample and its number replays it, --dump writes it as a plain "
-      "scenario.");
-  out.push_back(
-      "Not modelled: drowning once aboard, injury, illness, despair, capsize unless entered, collapse after "
-      "rescue.");
+  out.push_back("To see one future: --sample and its number runs it, --dump writes it as a plain scenario.");
+  out.push_back(std::string("Not in the model: ") + not_in_the_model);
+  return out;
+}
+
+namespace {
+
+std::string clock_at(const study::OddsAnswer& m, double at_h) {
+  return clock(m.scenario.start_unix_s, at_h * hour_s, 0) + " UTC";
+}
+
+// "first person 8 in 10 futures between 17 h (21 Feb 22:30 UTC) and after 3 d; half: after 3 d".
+std::string window_line(const study::OddsAnswer& m, const study::Window& w, const char* who) {
+  const auto& low = w.until[q10].time;
+  const auto& half = w.until[q50].time;
+  const double horizon_h = m.odds.horizon_h;
+  std::string out = fmt::format("{} {}", who, odds_range(w, horizon_h));
+  if (low)
+    out += fmt::format("; one in ten by {}; half: {}", clock_at(m, *low),
+                       half ? "by " + clock_at(m, *half) : odds_hours(half, horizon_h));
+  return out;
+}
+
+std::string ends_by(const study::OddsAnswer& m) {
+  if (m.odds.causes.empty() || m.odds.causes.back().ended.empty())
+    return "nothing in any future within " + horizon(m.odds.horizon_h * hour_s);
+  const study::CausesBy& last = m.odds.causes.back();
+  std::string out;
+  for (const auto& [limit, part] : last.ended)
+    out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
+  return fmt::format("by {}: {} of futures (first person able)", duration(last.by_h * hour_s), out);
+}
+
+// Of what can be found out by asking: what nobody has measured cannot.
+std::string ask_first(const study::OddsAnswer& m) {
+  constexpr double worth_asking = 0.01;
+  for (const study::Unknown& u : m.unknowns)
+    if (u.kind == study::FactorKind::aleatory && u.reduction.of_variance >= worth_asking)
+      return fmt::format("{}: knowing it takes {:.0f} % of the variance away", input_words(u.name),
+                         pct * u.reduction.of_variance);
+  return "nothing that can be asked would change much";
+}
+
+}  // namespace
+
+Answer odds_answer(const study::OddsAnswer& m) {
+  const auto line = [&](const std::array<study::Window, study::who_count>& windows) {
+    return window_line(m, windows[study::first_person], "first person") + ". " +
+           window_line(m, windows[study::last_person], "Last person");
+  };
+  Answer out{{"Able until", line(m.odds.able)}, {"Alive until", line(m.odds.alive)}, {"Ends it", ends_by(m)}};
+  if (m.odds.help)
+    out.push_back(
+        {"Help",
+         fmt::format("as the scenario states it, comes while all are able in {}; none within {} in {}",
+                     share(m.odds.help->all_able), horizon(m.odds.horizon_h * hour_s),
+                     share(m.odds.help->none_by_horizon))});
+  out.push_back({"Ask first", ask_first(m)});
+  out.push_back({"Buys most", ask_levers(m.scenario)});
+  std::string sure = fmt::format("{} futures, not a forecast", m.odds.futures);
+  if (m.as_written) {
+    const AnswerBasis basis{*m.as_written, m.scenario, {}, {}};
+    out.push_back({"Who first", who_first(*m.as_written) + " (scenario as written)"});
+    out.push_back({"Inside", inside_line(basis) + " (as written)"});
+    out.push_back({"Water", water_line(basis) + " (as written)"});
+    sure += ". As written: " + how_sure(*m.as_written);
+  }
+  out.push_back({"First hour", first_hour_line(m.scenario)});
+  out.push_back({"How sure", sure});
+  out.push_back({"Not in it", not_in_the_model});
   return out;
 }
 

@@ -7,18 +7,22 @@
 #include <vector>
 
 #include "bide/report/odds/odds.hpp"
+#include "bide/report/words/answer.hpp"
 
 namespace bide::report {
 
 inline constexpr std::array crew_order{"first person", "half of the crew", "last person"};
 
-std::string odds_hours(const std::optional<double>& h, double horizon_h);  // "14 h", "beyond 5 d"
+std::string odds_hours(const std::optional<double>& h, double horizon_h);  // "14 h", "after 5 d"
 std::string share(double value);                                           // "12 %", "under 1 %"
 std::string share(const study::Chance& chance);                            // with its interval
 std::string odds_range(const study::Window& window, double horizon_h);     // "8 in 10 futures between..."
 
-// The window of one person: the range, the times, the sampling error of the middle one.
+// The window of one person: the range, the times, the sampling error of the median.
 std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h);
+
+// The answer in lines; cabin, water and who is first are those of the scenario as written.
+Answer odds_answer(const study::OddsAnswer& material);
 
 std::vector<std::string> given_sentences(const study::OddsAnswer& material);
 std::vector<std::string> help_sentences(const study::OddsAnswer& material);

@@ -73,11 +73,6 @@ void print_answer(Page& page, const Material& m) {
   for (std::size_t i = 0; i < shown; ++i) page.paragraph(page.outside(sentences[i]), "  ", "    ");
   if (shown < sentences.size())
     page.line(fmt::format("  and {} more: see the JSON result.", sentences.size() - shown));
-
-  page.heading("WHAT WOULD BUY TIME");
-  page.paragraph(
-      "Not tried in a run: the command levers, with the same file, tries practical changes one at a time.",
-      "  ", "    ");
 }
 
 }  // namespace bide::report

@@ -48,12 +48,12 @@ void print_charts(Page& page, const Material& m) {
   constexpr double degrees = 5, core_degrees = 2, deficit_pct = 2, co2_ppm = 1000;
   std::vector<Chart> charts;
   if (m.timeline.in_raft) {
-    charts.push_back({"Inside air", "C", watched(m, m.timeline.inside_air_degC), degrees});
-    charts.push_back({"Outside air", "C", watched(m, m.timeline.outside_air_degC), degrees});
+    charts.push_back({"Inside air", "°C", watched(m, m.timeline.inside_air_degC), degrees});
+    charts.push_back({"Outside air", "°C", watched(m, m.timeline.outside_air_degC), degrees});
   } else {
-    charts.push_back({"Sea", "C", watched(m, m.timeline.sea_degC), degrees});
+    charts.push_back({"Sea", "°C", watched(m, m.timeline.sea_degC), degrees});
   }
-  charts.push_back({"Core, coldest person alive", "C", worst_alive(m, &PersonSeries::core_degC, -1),
+  charts.push_back({"Core, coldest person alive", "°C", worst_alive(m, &PersonSeries::core_degC, -1),
                     core_degrees, Bin::lowest});
   charts.push_back({"Water deficit, driest person alive", "% of body mass",
                     worst_alive(m, &PersonSeries::water_deficit_pct, 1), deficit_pct, Bin::highest, true});

@@ -2,6 +2,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
+#include "bide/outcome/compare.hpp"
+#include "bide/report/run/answer_lines.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
@@ -39,18 +43,28 @@ std::string range_sentence(const char* name, const outcome::Outcome& outcome,
 }
 
 std::string what_the_range_is(std::size_t members) {
-  const std::string rest =
-      "Crew, weather and sea are one case, as entered, not a forecast. For chances over people and weather "
-      "use the odds command.";
-  if (members == 0)
-    return "A single run of one scenario, without a range: the file states everything that is not known. " +
-           rest;
-  return fmt::format(
-      "The ranges are {} runs spread over what nobody has measured and over the model's own error: heat loss "
-      "and leakage of the canopy, whether shivering tires, heat made, heat passed by tissue and clothing, "
-      "and "
-      "water lost, as far as the file does not state them. {}",
-      members + 1, rest);
+  const std::string rest = "Crew and weather are one case, not a forecast; bide odds gives chances";
+  if (members == 0) return "none: the file states everything that is not known. " + rest;
+  return fmt::format("{} runs over what nobody has measured and the model's own error. {}", members + 1,
+                     rest);
+}
+
+Answer run_answer(const Material& m, const std::vector<study::Future>& members, const std::string& buys) {
+  const outcome::Figures figures = outcome::figures_of(m.outcome, m.timeline);
+  AnswerBasis basis{figures, m.scenario, {}, {}};
+  if (!members.empty()) {
+    const auto range = [&](CrewState state) {
+      return CrewRange{range_over(m.outcome, members, state, &CrewTimes::first_s),
+                       range_over(m.outcome, members, state, &CrewTimes::last_s)};
+    };
+    basis.able = range(&outcome::Outcome::able);
+    basis.alive = range(&outcome::Outcome::alive);
+    const auto earliest = std::min_element(members.begin(), members.end(), [](const auto& a, const auto& b) {
+      return a.able_h[study::first_person] < b.able_h[study::first_person];
+    });
+    if (basis.able->first.earliest_s) basis.early_limit = earliest->able_cause[study::first_person];
+  }
+  return answer_of(basis, buys, what_the_range_is(members.size()));
 }
 
 }  // namespace bide::report

@@ -5,6 +5,8 @@
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
+#include "bide/report/run/sections.hpp"
+#include "bide/report/words/answer.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::report {
@@ -21,5 +23,10 @@ std::string range_sentence(const char* name, const outcome::Outcome& outcome,
                            const std::vector<study::Future>& members, CrewState state);
 // What the members are, and what stays one case. @param members may be none
 std::string what_the_range_is(std::size_t members);
+
+// The answer of a run with its range over the members.
+// @param buys what would buy time, or how to ask
+Answer run_answer(const Material& material, const std::vector<study::Future>& members,
+                  const std::string& buys);
 
 }  // namespace bide::report

@@ -119,7 +119,9 @@ Json range() {
   Json schema = object(
       {{"runs", type("integer")}, {"what", type("string")}, {"able_until", crew}, {"alive_until", crew}});
   schema["type"] = {"object", "null"};
-  return described(schema, "over what is not known; null where the file states all of it");
+  return described(
+      schema,
+      "range over what nobody has measured and the model's own error; null where the file states all of it");
 }
 
 Json inputs() {

@@ -1,69 +1,47 @@
-#include <fmt/format.h>
+#include <algorithm>
 
-#include "bide/outcome/cause.hpp"
+#include "bide/report/html/window_chart.hpp"
 #include "bide/report/levers/levers_words.hpp"
+#include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/run/sentences.hpp"
-#include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
 namespace {
 
 using outcome::CrewTimes;
 
-html::Table times_table(const RunMaterial& material) {
+html::Chart picture(const RunMaterial& material) {
   const Material& m = material.run;
-  const double h = m.outcome.horizon_s;
-  const int zone_h = zone_hours(m.scenario.scenario.position.longitude_deg);
-  html::Table out;
-  out.caption = "Until when";
-  out.columns = {{"", false}, {"over what is not known", false}, {"as computed", false}, {"evidence", false}};
-  const auto add = [&](const std::string& name, CrewState state, CrewTime which,
-                       const outcome::Evidence& evidence) {
-    const auto one = (m.outcome.*state).*which;
-    out.rows.push_back(
-        {name,
-         material.unmeasured.empty()
-             ? "all stated: no range"
-             : range_words(range_over(m.outcome, material.unmeasured, state, which), h),
-         one ? duration(*one) + ", " + both_clocks(m.timeline.start_unix_s, *one, zone_h) : not_reached(h),
-         std::string(outcome::to_string(evidence.grade))});
+  std::vector<WindowRow> rows;
+  const auto add = [&](const char* name, CrewState state, CrewTime which) {
+    WindowRow row{name, {}, (m.outcome.*state).*which};
+    if (!material.unmeasured.empty()) row.range = range_over(m.outcome, material.unmeasured, state, which);
+    rows.push_back(std::move(row));
   };
   const bool crew = m.outcome.persons.size() > 1;
-  const struct {
-    const char* word;
-    CrewTime which;
-  } rows[] = {{"first person", &CrewTimes::first_s},
-              {"half of the crew", &CrewTimes::half_s},
-              {"last person", &CrewTimes::last_s}};
-  for (const auto& [name, state, evidence] :
-       {std::tuple{"able until", &outcome::Outcome::able, &m.outcome.able_evidence},
-        std::tuple{"alive until", &outcome::Outcome::alive, &m.outcome.alive_evidence}})
-    for (const auto& row : rows) {
-      if (!crew && row.which != &CrewTimes::first_s) continue;
-      add(crew ? fmt::format("{}, {}", name, row.word) : name, state, row.which, *evidence);
-    }
-  return out;
+  add(crew ? "able: first person" : "able", &outcome::Outcome::able, &CrewTimes::first_s);
+  if (crew) add("able: last person", &outcome::Outcome::able, &CrewTimes::last_s);
+  add(crew ? "alive: first person" : "alive", &outcome::Outcome::alive, &CrewTimes::first_s);
+  if (crew) add("alive: last person", &outcome::Outcome::alive, &CrewTimes::last_s);
+  return window_chart(rows, m.outcome.horizon_s);
 }
 
 }  // namespace
 
 html::Section answer_section(const RunMaterial& material) {
   const Material& m = material.run;
-  html::Section out{"The answer", {}};
-  const auto lead = [&](const char* name, CrewState state) {
-    out.blocks.push_back(html::Paragraph{range_sentence(name, m.outcome, material.unmeasured, state), true});
-  };
-  lead("Able until", &outcome::Outcome::able);
-  lead("Alive until", &outcome::Outcome::alive);
-  out.blocks.push_back(html::Paragraph{what_the_range_is(material.unmeasured.size())});
-  out.blocks.push_back(html::Paragraph{"What ends it, as computed, with the middle of what is not known:"});
-  html::List ends;
-  for (const std::string& sentence : person_sentences(m)) ends.items.push_back(sentence);
-  out.blocks.push_back(ends);
-  if (material.levers) out.blocks.push_back(html::Paragraph{most_bought_words(*material.levers)});
-  out.blocks.push_back(times_table(material));
+  constexpr std::ptrdiff_t large = 2,
+                           before_picture = 5;  // able, alive; what ends it, who first, what buys most
+  Answer all = run_answer(m, material.unmeasured,
+                          material.levers ? most_bought_words(*material.levers) : ask_levers(m.scenario));
+  html::Section out{"The answer", {}, false, true};
+  out.blocks.push_back(html::Facts{{all.begin(), all.begin() + large}, true});
+  out.blocks.push_back(html::Facts{{all.begin() + large, all.begin() + before_picture}});
+  out.blocks.push_back(picture(material));
+  out.blocks.push_back(html::Facts{{all.begin() + before_picture, all.end()}});
+  if (m.outcome.persons.size() > 1) out.blocks.push_back(html::List{person_sentences(m)});
   return out;
 }
 

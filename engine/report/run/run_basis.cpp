@@ -5,6 +5,7 @@
 
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/run/sentences.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/scenario/write.hpp"
 
 namespace bide::report::pages {
@@ -38,7 +39,9 @@ std::string text_of(const nlohmann::ordered_json& value) {
 
 html::Table inputs(const Material& m) {
   html::Table table{
-      "Every input in force", {{"input", false}, {"value", false}, {"unit", false}, {"stated", false}}, {}};
+      "Every input in force",
+      {{"input", false}, {"value", false}, {"unit", false}, {"stated", false}, {"in the file", false}},
+      {}};
   table.folded = true;
   std::vector<scenario::FieldLine> fields = scenario::field_lines();
   const auto unit_of = [&fields](const std::string& pointer) -> std::string {
@@ -51,7 +54,8 @@ html::Table inputs(const Material& m) {
   const auto inputs = nlohmann::ordered_json::parse(scenario::write_scenario(m.scenario.scenario)).flatten();
   for (const auto& [pointer, value] : inputs.items()) {
     const bool stated = std::find(defaults.begin(), defaults.end(), pointer) == defaults.end();
-    table.rows.push_back({pointer, text_of(value), unit_of(pointer), stated ? "in the file" : "default"});
+    table.rows.push_back(
+        {input_words(pointer), text_of(value), unit_of(pointer), stated ? "yes" : "default", pointer});
   }
   return table;
 }
@@ -59,8 +63,10 @@ html::Table inputs(const Material& m) {
 }  // namespace
 
 html::Section basis_section(const Material& m) {
-  html::Section out{"What stands behind it", {}};
-  html::Table grades{"Evidence", {{"grade", false}, {"results", false}}, {}};
+  html::Section out{"Evidence", {}};
+  if (const std::string& setting = m.scenario.scenario.setting; !setting.empty())
+    out.blocks.push_back(html::Paragraph{setting});
+  html::Table grades{"How well each result was checked", {{"grade", false}, {"results", false}}, {}};
   for (const GradeWords& each : evidence_words(m)) grades.rows.push_back({each.grade, each.results});
   out.blocks.push_back(std::move(grades));
   if (std::vector<std::string> ends = data_ends(m); !ends.empty()) {

@@ -9,6 +9,7 @@
 #include "bide/report/html/lines.hpp"
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/run/weather_curves.hpp"
+#include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
 namespace {
@@ -63,9 +64,11 @@ Chart of_persons(const Material& m, const char* title, const char* sentence, con
                  std::vector<double> PersonSeries::*column) {
   Chart out = base(m, title, sentence, y);
   std::vector<Curve> curves;
-  for (std::size_t p = 0; p < m.timeline.persons.size(); ++p)
-    curves.push_back({person_label(static_cast<int>(p)), &m.timeline.time_s, &(m.timeline.persons[p].*column),
+  for (const std::vector<int>& group : alike(m)) {
+    const auto p = static_cast<std::size_t>(group.front());
+    curves.push_back({person_names(group), &m.timeline.time_s, &(m.timeline.persons[p].*column),
                       m.outcome.persons[p].alive.at_s.value_or(m.outcome.horizon_s)});
+  }
   if (curves.size() <= most_lines) {
     add_lines(out, curves);
   } else {
@@ -75,7 +78,7 @@ Chart of_persons(const Material& m, const char* title, const char* sentence, con
 }
 
 // The limits of being able on what the chart shows, each across the whole of it once something came more than
-// half of the way there.
+// half of the way there; a chart on which nothing did is folded.
 void add_limits(Chart& chart, const Material& m, system::quantity::Id shown) {
   const scenario::Limits& stated = m.scenario.scenario.limits;
   std::vector<Series> marks;
@@ -93,13 +96,19 @@ void add_limits(Chart& chart, const Material& m, system::quantity::Id shown) {
                        {{0, limit}, {m.timeline.horizon_s / hour_s, limit}},
                        5});
   }
+  chart.folded = marks.empty();
   for (Series& mark : marks) chart.series.push_back(std::move(mark));
+}
+
+Chart folded(Chart chart) {
+  chart.folded = true;
+  return chart;
 }
 
 Chart temperatures(const Material& m) {
   const timeline::Timeline& t = m.timeline;
   Chart out = base(m, "Inside, outside and the sea",
-                   "Air inside the raft, air outside and the sea against time.", {"temperature", "degC"});
+                   "Air inside the raft, air outside and the sea against time.", {"temperature", "°C"});
   std::vector<Curve> curves;
   if (t.in_raft) curves.push_back({"inside the raft", &t.time_s, &t.inside_air_degC, m.outcome.watched_s});
   curves.push_back({"outside air", &t.time_s, &t.outside_air_degC, m.outcome.watched_s});
@@ -110,7 +119,7 @@ Chart temperatures(const Material& m) {
 
 Chart core(const Material& m) {
   Chart out = of_persons(m, "Core temperature", "Deep body temperature of each person while alive.",
-                         {"core", "degC"}, &PersonSeries::core_degC);
+                         {"core", "°C"}, &PersonSeries::core_degC);
   add_limits(out, m, system::quantity::core);
   return out;
 }
@@ -139,6 +148,7 @@ void add_store(html::Section& section, const Material& m, const char* title, con
   if (values.empty() || *std::max_element(values.begin(), values.end()) <= 0) return;
   Chart out = base(m, title, sentence, y);
   add_lines(out, {{"left aboard", &m.timeline.time_s, &values, m.outcome.watched_s}});
+  out.folded = true;
   section.blocks.push_back(std::move(out));
 }
 
@@ -154,6 +164,8 @@ Chart foul_air(const Material& m) {
 
 html::Section course_section(const Material& m) {
   html::Section out{"How it goes", {}};
+  out.blocks.push_back(html::Paragraph{
+      "What came half of the way to a limit of being able is drawn; the other charts open by their titles."});
   if (m.timeline.persons.size() > most_lines)
     out.blocks.push_back(html::Paragraph{
         fmt::format("For a crew of {} the charts show the lowest, the middle and the highest of those alive.",
@@ -161,13 +173,11 @@ html::Section course_section(const Material& m) {
   out.blocks.push_back(temperatures(m));
   add_weather(out, m);
   out.blocks.push_back(core(m));
-  out.blocks.push_back(of_persons(m, "Skin", "Mean skin temperature of each person while alive.",
-                                  {"mean skin", "degC"}, &PersonSeries::mean_skin_degC));
-  out.blocks.push_back(
-      of_persons(m, "Fingers",
-                 "Finger temperature of each person while alive. Below about 15 degC fine work "
-                 "fails.",
-                 {"fingers", "degC"}, &PersonSeries::finger_degC));
+  out.blocks.push_back(folded(of_persons(m, "Skin", "Mean skin temperature of each person while alive.",
+                                         {"mean skin", "°C"}, &PersonSeries::mean_skin_degC)));
+  out.blocks.push_back(folded(of_persons(
+      m, "Fingers", "Finger temperature of each person while alive. Below about 15 °C fine work fails.",
+      {"fingers", "°C"}, &PersonSeries::finger_degC)));
   out.blocks.push_back(deficit(m));
   add_store(out, m, "Drinking water aboard", "Litres of drinking water left aboard, for the whole crew.",
             {"water", "L", true}, m.timeline.water_L);

@@ -5,6 +5,7 @@
 #include "bide/core/people.hpp"
 #include "bide/outcome/margins.hpp"
 #include "bide/report/run/run_parts.hpp"
+#include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
 namespace {
@@ -20,18 +21,29 @@ std::string title_of(system::Limit limit) {
 html::Section margins_section(const Material& m) {
   constexpr double percent = 100;
   html::Chart chart;
-  chart.title = "The most of the way to each limit";
+  chart.title = "The most of the margin used, by limit";
   chart.sentence =
-      "How far each person came, at the worst moment while alive, from the value of a well person, or "
-      "from the body fat at the start (0), to each limit (100).";
+      "How much of the margin each person used, at the worst moment while alive: 0 is a well person (of fat, "
+      "the "
+      "fat at the start), 100 the limit.";
   chart.x = {"limit"};
-  chart.y = {"of the way to the limit", "%", true};
-  const std::vector<outcome::Margin> all = outcome::margins(m.timeline, m.outcome, m.scenario);
+  chart.y = {"margin used", "%", true};
+  // Limits that nobody came near would be empty rows.
+  constexpr double worth_a_row = 0.05;
+  std::vector<outcome::Margin> all = outcome::margins(m.timeline, m.outcome, m.scenario);
+  std::erase_if(all, [](const outcome::Margin& each) {
+    return std::all_of(each.used_fraction.begin(), each.used_fraction.end(),
+                       [](double used) { return used < worth_a_row; });
+  });
+  if (all.empty())
+    return {"How near to each limit", {html::Paragraph{"Nobody came a twentieth of the way to any limit."}}};
   for (const outcome::Margin& each : all) chart.categories.push_back(title_of(each.limit));
   const std::size_t persons = m.outcome.persons.size();
-  if (persons <= most_lines) {
-    for (std::size_t p = 0; p < persons; ++p) {
-      html::Series series{person_label(static_cast<int>(p)), html::Kind::points, {}, static_cast<int>(p)};
+  const std::vector<std::vector<int>> groups = alike(m);
+  if (persons <= most_lines || groups.size() == 1) {
+    for (const std::vector<int>& group : groups) {
+      const auto p = static_cast<std::size_t>(group.front());
+      html::Series series{person_names(group), html::Kind::points, {}, group.front()};
       for (std::size_t i = 0; i < all.size(); ++i)
         series.points.push_back({static_cast<double>(i), percent * all[i].used_fraction[p]});
       chart.series.push_back(std::move(series));

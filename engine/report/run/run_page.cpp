@@ -5,24 +5,21 @@
 #include <algorithm>
 
 #include "bide/core/units.hpp"
+#include "bide/report/html/window_chart.hpp"
 #include "bide/report/levers/levers_section.hpp"
+#include "bide/report/run/foot.hpp"
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
 namespace {
 
-constexpr double day_h = 24;
-
 std::string lead(const Material& m) {
   const scenario::Scenario& s = m.scenario.scenario;
   const int zone_h = zone_hours(s.position.longitude_deg);
   std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
   if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
-  const auto& defaults = m.scenario.defaults;
-  const bool stated = std::find(defaults.begin(), defaults.end(), "/setting") == defaults.end();
-  return fmt::format("{}{} {} {}, from {}, followed for {}.",
-                     stated && !s.setting.empty() ? s.setting + " " : "", s.crew.size(),
+  return fmt::format("{} {} {}, from {}, followed for {}.", s.crew.size(),
                      s.crew.size() == 1 ? "person" : "people", where,
                      both_clocks(m.timeline.start_unix_s, 0, zone_h), horizon(m.timeline.horizon_s));
 }
@@ -30,15 +27,26 @@ std::string lead(const Material& m) {
 }  // namespace
 
 html::Axis hours_axis(const Material& material) {
-  constexpr double quarter_day_h = 6, long_h = 48;
-  const double hours = material.timeline.horizon_s / hour_s;
-  html::Axis axis{"time since the start", "h", true};
-  if (hours >= long_h) {
-    axis.tick_every = day_h;
-  } else if (hours >= day_h) {
-    axis.tick_every = quarter_day_h;
+  return time_axis(material.timeline.horizon_s);
+}
+
+std::vector<std::vector<int>> alike(const Material& m) {
+  const auto same = [&](int a, int b) {
+    const auto &x = m.timeline.persons[static_cast<std::size_t>(a)],
+               &y = m.timeline.persons[static_cast<std::size_t>(b)];
+    return x.core_degC == y.core_degC && x.water_deficit_pct == y.water_deficit_pct &&
+           x.finger_degC == y.finger_degC && x.mean_skin_degC == y.mean_skin_degC;
+  };
+  std::vector<std::vector<int>> out;
+  for (int p = 0; p < static_cast<int>(m.timeline.persons.size()); ++p) {
+    const auto known =
+        std::find_if(out.begin(), out.end(), [&](const auto& group) { return same(group.front(), p); });
+    if (known == out.end())
+      out.push_back({p});
+    else
+      known->push_back(p);
   }
-  return axis;
+  return out;
 }
 
 html::Series nights(const Material& material) {
@@ -69,9 +77,10 @@ html::Page run_page(const RunMaterial& material) {
   html::Page page;
   page.title = m.scenario.scenario.name;
   page.lead = lead(m);
+  page.foot = foot_of(m.scenario);
   page.sections.push_back(answer_section(material));
-  page.sections.push_back(stay_section(m));
   if (material.levers) page.sections.push_back(levers_section(*material.levers));
+  page.sections.push_back(stay_section(m));
   page.sections.push_back(course_section(m));
   page.sections.push_back(warmth_section(m));
   page.sections.push_back(margins_section(m));

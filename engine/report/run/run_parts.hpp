@@ -19,6 +19,9 @@ inline constexpr std::size_t most_lines = 4;  // persons with a line each; more 
 // Hours since the start; whole days are marked where the run is long.
 html::Axis hours_axis(const Material& material);
 
+// People whose courses are the same, to be drawn once: places in the crew.
+std::vector<std::vector<int>> alike(const Material& material);
+
 // From dark to light, as the events have it.
 html::Series nights(const Material& material);
 

@@ -57,9 +57,10 @@ void add_persons(const Material& m, Rows& rows, Series& able, Series& unable) {
     add_row("last of the crew", able_s.last_s, alive_s.last_s);
     return;
   }
-  for (std::size_t p = 0; p < m.outcome.persons.size(); ++p)
-    add_row(person_label(static_cast<int>(p)), m.outcome.persons[p].able.at_s,
-            m.outcome.persons[p].alive.at_s);
+  for (const std::vector<int>& group : alike(m)) {
+    const outcome::PersonOutcome& person = m.outcome.persons[static_cast<std::size_t>(group.front())];
+    add_row(person_names(group), person.able.at_s, person.alive.at_s);
+  }
 }
 
 void add_stores(const Material& m, Rows& rows, Series& aboard) {

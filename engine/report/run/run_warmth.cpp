@@ -60,12 +60,15 @@ html::Chart flows(const char* title, const char* sentence, const std::vector<std
   out.sentence = sentence;
   out.x = {"flow"};
   out.y = {"heat", "W", true};
-  out.categories = names;
   html::Series night{"by night", html::Kind::bars, {}, 0}, day{"by day", html::Kind::points, {}, 1};
+  constexpr double worth_a_row_W = 0.5;
   for (std::size_t i = 0; i < names.size(); ++i) {
-    const double x = static_cast<double>(i);
-    if (const auto value = mean_of(i, char{1})) night.points.push_back({x, *value});
-    if (const auto value = mean_of(i, char{0})) day.points.push_back({x, *value});
+    const auto dark = mean_of(i, char{1}), light = mean_of(i, char{0});
+    if (std::abs(dark.value_or(0)) < worth_a_row_W && std::abs(light.value_or(0)) < worth_a_row_W) continue;
+    const double x = static_cast<double>(out.categories.size());
+    out.categories.push_back(names[i]);
+    if (dark) night.points.push_back({x, *dark});
+    if (light) day.points.push_back({x, *light});
   }
   for (html::Series* each : {&night, &day})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
@@ -113,8 +116,13 @@ html::Chart cabin(const Material& m, const std::vector<char>& marks) {
 
 html::Section warmth_section(const Material& m) {
   const std::vector<char> marks = by_night(m);
-  html::Section out{"Where does the warmth go?", {body(m, marks)}};
-  if (m.timeline.in_raft) out.blocks.push_back(cabin(m, marks));
+  std::vector<html::Chart> charts{body(m, marks)};
+  if (m.timeline.in_raft) charts.push_back(cabin(m, marks));
+  html::Section out{"Where does the warmth go?", {}};
+  for (html::Chart& chart : charts) {
+    chart.folded = true;
+    out.blocks.push_back(std::move(chart));
+  }
   return out;
 }
 

@@ -7,6 +7,7 @@
 
 #include "bide/core/people.hpp"
 #include "bide/outcome/cause.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
@@ -23,9 +24,8 @@ std::string until_words(const Until& until, double horizon_s, const scenario::Li
 
 std::string next_words(const PersonOutcome& person) {
   if (person.next_limit == system::Limit::none) return "";
-  const double left = std::clamp(person.next_margin_fraction, 0.0, 1.0);
-  return fmt::format(" Next limit: {}, {} of the way to it left.", outcome::short_cause(person.next_limit),
-                     percent(100 * left));
+  return fmt::format(" Next limit: {}, {}.", outcome::short_cause(person.next_limit),
+                     margin_left(person.next_margin_fraction));
 }
 
 std::string words_of(const PersonOutcome& person, double horizon_s, const scenario::Limits& limits) {
@@ -33,17 +33,6 @@ std::string words_of(const PersonOutcome& person, double horizon_s, const scenar
     return "no limit reached within " + horizon(horizon_s) + "." + next_words(person);
   return "able until " + until_words(person.able, horizon_s, limits) + "; alive until " +
          until_words(person.alive, horizon_s, limits) + "." + next_words(person);
-}
-
-// "Person A", "Persons A and C", "Persons A, B and C".
-std::string names(const std::vector<int>& persons) {
-  if (persons.size() == 1) return person_label(persons.front());
-  std::string out = "Persons ";
-  for (std::size_t i = 0; i < persons.size(); ++i) {
-    if (i > 0) out += i + 1 == persons.size() ? " and " : ", ";
-    out += crew_letters(persons[i], 'A');
-  }
-  return out;
 }
 
 struct Result {
@@ -79,7 +68,7 @@ std::vector<std::string> person_sentences(const Material& m) {
     known->second.push_back(static_cast<int>(i));
   }
   std::vector<std::string> out;
-  for (const auto& [words, persons] : groups) out.push_back(names(persons) + ": " + words);
+  for (const auto& [words, persons] : groups) out.push_back(person_names(persons) + ": " + words);
   return out;
 }
 
@@ -112,7 +101,7 @@ std::vector<std::string> data_ends(const Material& m) {
 std::vector<std::string> caution_sentences(const scenario::ValidScenario& s) {
   std::vector<std::string> out;
   for (const scenario::Diagnostic& caution : s.cautions)
-    out.push_back((caution.pointer.empty() ? "" : caution.pointer + ": ") + caution.message);
+    out.push_back((caution.pointer.empty() ? "" : input_words(caution.pointer) + ": ") + caution.message);
   if (!s.expired.empty()) out.push_back(fmt::format("{} expired items count as absent.", s.expired.size()));
   if (!s.defaults.empty())
     out.push_back(fmt::format("{} inputs were not stated and took defaults; the check command lists them.",

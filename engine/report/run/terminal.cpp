@@ -5,8 +5,10 @@
 #include <algorithm>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/sections.hpp"
+#include "bide/report/run/sentences.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
@@ -16,26 +18,32 @@ std::string people(std::size_t count) {
   return count == 1 ? "1 person" : fmt::format("{} people", count);
 }
 
-void print_head(Page& page, const Material& m, const std::vector<study::Future>& members) {
+// The scenario as a title and one line.
+void print_head(Page& page, const Material& m) {
   const scenario::Scenario& s = m.scenario.scenario;
-  if (members.empty()) {
-    page.paragraph(one_case);
-  } else {
-    page.paragraph(range_sentence("Able until", m.outcome, members, &outcome::Outcome::able));
-    page.paragraph(range_sentence("Alive until", m.outcome, members, &outcome::Outcome::alive));
-    page.paragraph(what_the_range_is(members.size()) + " What follows is the run as computed.");
-  }
-  page.line();
   page.paragraph(page.outside(s.name));
-  const auto& defaults = m.scenario.defaults;
-  const bool stated = std::find(defaults.begin(), defaults.end(), "/setting") == defaults.end();
-  if (stated && !s.setting.empty()) page.paragraph(page.outside(s.setting));
   const int zone_h = zone_hours(s.position.longitude_deg);
   std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
   if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
   page.paragraph(fmt::format("{} {}, from {}, followed for {}; local is {}.", people(s.crew.size()), where,
                              both_clocks(m.timeline.start_unix_s, 0, zone_h), horizon(m.timeline.horizon_s),
                              zone_name(zone_h)));
+  page.line();
+}
+
+void print_rest(Page& page, const Material& m) {
+  const auto& defaults = m.scenario.defaults;
+  const bool stated = std::find(defaults.begin(), defaults.end(), "/setting") == defaults.end();
+  if (stated && !m.scenario.scenario.setting.empty()) {
+    page.line();
+    page.paragraph(page.outside(m.scenario.scenario.setting));
+  }
+  print_answer(page, m);
+  print_figures(page, m);
+  print_charts(page, m);
+  print_events(page, m);
+  print_evidence(page, m);
+  print_basis(page, m);
 }
 
 std::string first_of(const outcome::Outcome& outcome, const std::vector<study::Future>& members,
@@ -50,13 +58,15 @@ std::string terminal_summary(const outcome::Outcome& outcome, const timeline::Ti
                              const scenario::ValidScenario& scenario, const TerminalOptions& options) {
   Page page(options.width, options.utf8 ? Letters::utf8 : Letters::ascii);
   const Material material{outcome, timeline, scenario};
-  print_head(page, material, options.members);
-  print_answer(page, material);
-  print_figures(page, material);
-  print_charts(page, material);
-  print_events(page, material);
-  print_evidence(page, material);
-  print_basis(page, material);
+  print_head(page, material);
+  page.answer(run_answer(material, options.members,
+                         options.drawn ? "not tried here; --dump writes this future, bide levers asks of it"
+                                       : ask_levers(scenario)));
+  if (options.full)
+    print_rest(page, material);
+  else if (const std::size_t count = caution_sentences(scenario).size(); count > 0)
+    page.paragraph(
+        fmt::format("{} {}, charts, events, evidence: --full.", count, count == 1 ? "caution" : "cautions"));
   if (!options.files.empty()) {
     page.heading("FILES");
     for (const WrittenFile& file : options.files) {

@@ -20,6 +20,8 @@ struct TerminalOptions {
   bool utf8 = true;
   int width = 80;  // of a line, terminal columns; limited to [40, 80]
   std::vector<WrittenFile> files;
+  bool drawn = false;  // a future that was drawn: it has no file to ask about
+  bool full = false;   // all the rest as well: figures, charts, events, evidence, assumptions, cautions
   std::vector<study::Future> members;  // the same scenario over what is not measured; may be empty
 };
 

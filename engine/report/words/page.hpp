@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "bide/report/words/answer.hpp"
 #include "bide/report/words/text.hpp"
 
 namespace bide::report {
@@ -21,7 +22,7 @@ class Page {
 
   // One line, cut at the width.
   void line(std::string_view text = "") {
-    text_ += cut(text, width_);
+    text_ += letters_ == Letters::utf8 ? cut(text, width_) : cut(ascii(text), width_);
     text_ += '\n';
   }
   // A line after an empty one.
@@ -38,6 +39,15 @@ class Page {
   }
   // An item of a list.
   void item(std::string_view text) { paragraph(text, "  - ", "    "); }
+  // What is asked on the left, what is said beside it.
+  void answer(const Answer& answer) {
+    constexpr std::size_t column = 15;
+    for (const AnswerLine& each : answer) {
+      std::string asks = each.asks;
+      asks.resize(column, ' ');
+      paragraph(outside(each.says, 1000), asks, std::string(column, ' '));
+    }
+  }
 
   // Text from outside made fit to print; see plain().
   std::string outside(std::string_view text, std::size_t most_letters = 400) const {

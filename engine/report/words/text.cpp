@@ -18,7 +18,25 @@ bool blank_or_hidden(std::int32_t code) {
   return code >= 0 && (!prints(code) || is_blank(code));
 }
 
+// Signs of units, where only ASCII may be printed: "33 °C" is "33 C", "4 m²" is "4 m2".
+std::string_view in_ascii(std::string_view letter) {
+  if (letter == "°") return "";
+  if (letter == "²") return "2";
+  return "?";
+}
+
 }  // namespace
+
+std::string ascii(std::string_view text) {
+  std::string out;
+  for (std::size_t i = 0; i < text.size();) {
+    const Letter letter = letter_at(text, i);
+    const std::string_view bytes = text.substr(i, letter.bytes);
+    i += letter.bytes;
+    out += letter.code >= 0 && letter.bytes == 1 ? bytes : in_ascii(bytes);
+  }
+  return out;
+}
 
 std::string plain(std::string_view text, Letters letters, std::size_t most_letters) {
   std::string out;
@@ -42,7 +60,7 @@ std::string plain(std::string_view text, Letters letters, std::size_t most_lette
     if (shown) {
       out += bytes;
     } else {
-      out += '?';
+      out += in_ascii(bytes);
     }
     ++count;
   }

@@ -12,10 +12,12 @@ namespace bide::report {
 enum class Letters { utf8, ascii };
 
 // One line of printable text: control characters (also C1), bidirectional and zero-width marks become blanks,
-// runs of blanks one blank, broken UTF-8 and, for ascii, every other letter "?". Cut after `most_letters`
-// with
-// "..." in place of the rest.
+// runs of blanks one blank, broken UTF-8 and, for ascii, what ascii() has no sign for "?". Cut after
+// `most_letters` with "..." in place of the rest.
 std::string plain(std::string_view text, Letters letters = Letters::utf8, std::size_t most_letters = 200);
+
+// The same text in ASCII: "33 °C" is "33 C", "4 m²" is "4 m2", any other letter beyond ASCII "?".
+std::string ascii(std::string_view text);
 
 // Width of plain text, terminal columns.
 int columns(std::string_view text);

@@ -51,7 +51,37 @@ std::string two_figures(double value) {
 
 std::string temperature(double degC) {
   if (!std::isfinite(degC)) return "unknown";
-  return fmt::format("{:.0f} C", std::round(degC) + 0.0);
+  return fmt::format("{:.0f} °C", std::round(degC) + 0.0);
+}
+
+std::string margin_left(double fraction) {
+  struct Named {
+    double fraction;
+    const char* words;
+  };
+  constexpr Named named[] = {{0.25, "a quarter"},
+                             {1.0 / 3, "a third"},
+                             {0.5, "half"},
+                             {2.0 / 3, "two thirds"},
+                             {0.75, "three quarters"}};
+  constexpr double near = 0.02;
+  for (const Named& each : named)
+    if (std::abs(fraction - each.fraction) <= near) return fmt::format("{} of the margin left", each.words);
+  return margin_left_pct(fraction);
+}
+
+std::string margin_left_pct(double fraction) {
+  return percent(100 * std::clamp(fraction, 0.0, 1.0)) + " of the margin left";
+}
+
+std::string person_names(const std::vector<int>& persons) {
+  if (persons.size() == 1) return person_label(persons.front());
+  std::string out = "Persons ";
+  for (std::size_t i = 0; i < persons.size(); ++i) {
+    if (i > 0) out += i + 1 == persons.size() ? " and " : ", ";
+    out += crew_letters(persons[i], 'A');
+  }
+  return out;
 }
 
 std::string percent(double value) {

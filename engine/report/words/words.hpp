@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "bide/core/people.hpp"
 
@@ -16,13 +17,19 @@ inline constexpr const char* one_case =
     "One case, not a forecast: a single run of one scenario, without a range.";
 
 // Numbers as text. A value that is not finite reads "unknown".
-std::string two_figures(double value);        // "14", "0.35", "15,000"
-std::string temperature(double degC);         // "-3 C"
-std::string percent(double value);            // value in %: "6.2 %"
-std::string duration(double seconds);         // "95 min", "14 h", "100 h"
-std::string horizon(double seconds);          // "5 d", "36 h"
-std::string not_reached(double horizon_s);    // "not reached within 5 d"
-std::string person_column_prefix(int index);  // index from 0: "person_a_"
+std::string two_figures(double value);         // "14", "0.35", "15,000"
+std::string temperature(double degC);          // "-3 °C"
+std::string percent(double value);             // value in %: "6.2 %"
+std::string margin_left(double fraction);      // "a third of the margin left"; 0..1 of the way to a limit
+std::string margin_left_pct(double fraction);  // "34 % of the margin left", where two are set side by side
+std::string duration(double seconds);          // "95 min", "14 h", "100 h"
+std::string horizon(double seconds);           // "5 d", "36 h"
+std::string not_reached(double horizon_s);     // "not reached within 5 d"
+std::string person_column_prefix(int index);   // index from 0: "person_a_"
+
+// "Person A", "Persons A and C", "Persons A, B and C".
+// @param persons places in the crew, from 0; at least one
+std::string person_names(const std::vector<int>& persons);
 
 // Nautical time zone of a longitude.
 // @param longitude_deg deg east, [-180, 180]

@@ -24,7 +24,7 @@ struct PersonResult : outcome::PersonFigures {
   double able_until_s = beyond_horizon, alive_until_s = beyond_horizon, unconscious_s = beyond_horizon;
   system::Limit able_cause = system::Limit::none, alive_cause = system::Limit::none;
   system::Limit next_cause = system::Limit::none;  // the nearest limit not yet reached
-  double next_margin_fraction = 0;                 // of the way to it that is left
+  double next_margin_fraction = 0;                 // of the margin to it, what is left
   double cold_feet_h = 0;
 };
 

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "bide/core/random.hpp"
+#include "bide/study/ensemble/run_all.hpp"
 #include "bide/study/questions/nested.hpp"
 #include "bide/study/records/unnamed_file.hpp"
 #include "bide/study/sampling/make_sample.hpp"
@@ -67,10 +68,10 @@ std::vector<Unknown> unknowns(const Sampler& sampler, std::uint64_t seed, const 
                             replicates, confidence};
   std::vector<Unknown> out;
   for (std::size_t f = 0; f < numbers.size(); ++f)
-    if (const auto narrowing = expected_narrowing(numbers[f], until_h, bootstrap))
-      out.push_back({sampler.factors()[f].name, sampler.factors()[f].kind, *narrowing});
+    if (const auto reduction = expected_variance_reduction(numbers[f], until_h, bootstrap))
+      out.push_back({sampler.factors()[f].name, sampler.factors()[f].kind, *reduction});
   std::stable_sort(out.begin(), out.end(), [](const Unknown& a, const Unknown& b) {
-    return a.narrowing.of_variance > b.narrowing.of_variance;
+    return a.reduction.of_variance > b.reduction.of_variance;
   });
   return out;
 }
@@ -94,6 +95,12 @@ std::optional<NestedBands> nested(const Sampler& sampler, const OddsQuestion& qu
       options_of(question, OddsPart::nested, progress));
   if (failed == side * side) return std::nullopt;
   return nested_bands(first_able_h, side, side, horizon_h);
+}
+
+std::optional<outcome::Figures> as_written(const scenario::ValidScenario& scenario) {
+  const auto result = run_one(scenario);
+  const auto* run = std::get_if<Run>(&result);
+  return run ? std::optional(outcome::figures_of(run->outcome, run->timeline)) : std::nullopt;
 }
 
 // What is known with the scenario's own statement where the question has none.
@@ -163,7 +170,8 @@ std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenar
                     known,
                     std::move(*given),
                     unknowns(sampler, question.seed, futures, known, horizon_h),
-                    nested(sampler, question, horizon_h, progress)};
+                    nested(sampler, question, horizon_h, progress),
+                    as_written(scenario)};
 }
 
 }  // namespace bide::study

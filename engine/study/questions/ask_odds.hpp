@@ -11,13 +11,14 @@
 #include <variant>
 #include <vector>
 
+#include "bide/outcome/compare.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/study/ensemble/progress.hpp"
 #include "bide/study/ensemble/refusal.hpp"
 #include "bide/study/questions/nested_bands.hpp"
 #include "bide/study/questions/odds.hpp"
 #include "bide/study/sampling/factor_kind.hpp"
-#include "bide/study/statistics/narrowing.hpp"
+#include "bide/study/statistics/variance_reduction.hpp"
 
 namespace bide::study {
 
@@ -33,11 +34,11 @@ struct FailedSample {
   std::string reason;
 };
 
-// How much narrower the first person's able until would be if this input were known.
+// By how much the variance of the first person's able until would fall if this input were known.
 struct Unknown {
   std::string name;
-  FactorKind kind = FactorKind::variety;
-  Narrowing narrowing;
+  FactorKind kind = FactorKind::aleatory;
+  VarianceReduction reduction;
 };
 
 struct OddsAnswer {
@@ -48,6 +49,8 @@ struct OddsAnswer {
   Odds odds;
   std::vector<Unknown> unknowns;      // largest reduction of variance first
   std::optional<NestedBands> nested;  // empty: only one kind of uncertainty, or too few futures
+  // The scenario as it is written, without what is uncertain; empty where that run has no result.
+  std::optional<outcome::Figures> as_written = {};
 
   // More than one in a hundred samples has no result: the answer is not to be relied on.
   bool too_many_failed() const;

@@ -80,12 +80,11 @@ void add_futures(const std::vector<ValidScenario>& scenarios, const CompareQuest
     return each.scenario.uncertain.has_value();
   });
   if (!uncertain) {
-    comparison.no_futures =
-        "None: that needs a part \"uncertain\" in every option. How likely the order is, is not said.";
+    comparison.no_futures = "Not available: add an \"uncertain\" part to every file.";
     return;
   }
   if (question.futures == 0) {
-    comparison.no_futures = "None: not asked for (--futures 0).";
+    comparison.no_futures = "Not asked for (--futures 0).";
     return;
   }
   FuturesOfOption first;

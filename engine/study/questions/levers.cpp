@@ -104,7 +104,7 @@ Gains gains(const Figures& before, const Figures& with) {
 
 bool before(const LeverTried& a, const LeverTried& b) {
   if (a.state != b.state) return a.state > b.state;
-  const auto hours = [](const Gain& gain) { return gain.told_apart ? gain.hours : 0; };
+  const auto hours = [](const Gain& gain) { return gain.distinguishable ? gain.hours : 0; };
   const Gains &first = a.gained, &second = b.gained;
   if (hours(first.able) != hours(second.able)) return hours(first.able) > hours(second.able);
   if (hours(first.alive) != hours(second.alive)) return hours(first.alive) > hours(second.alive);
@@ -118,15 +118,16 @@ Gain gain_of(const std::optional<double>& before_s, const std::optional<double>&
   gain.hours = (with_s.value_or(horizon_s) - before_s.value_or(horizon_s)) / hour_s;
   gain.at_least = before_s.has_value() != with_s.has_value();
   gain.unreached = !before_s && !with_s;
-  gain.told_apart = outcome::later(before_s, horizon_s, with_s, horizon_s) != outcome::Ahead::not_told_apart;
+  gain.distinguishable =
+      outcome::later(before_s, horizon_s, with_s, horizon_s) != outcome::Ahead::indistinguishable;
   return gain;
 }
 
 int direction(const LeverTried& tried) {
   const auto sign = [](double value) { return value > 0 ? 1 : value < 0 ? -1 : 0; };
   const Gains& gained = tried.gained;
-  if (gained.able.told_apart) return sign(gained.able.hours);
-  if (gained.alive.told_apart) return sign(gained.alive.hours);
+  if (gained.able.distinguishable) return sign(gained.able.hours);
+  if (gained.alive.distinguishable) return sign(gained.alive.hours);
   return std::abs(gained.margin) >= constants::margins_apart_fraction ? sign(gained.margin) : 0;
 }
 
@@ -140,8 +141,8 @@ std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
     tried.lever = &lever;
     tried.burden = scenario::burden_of(lever, scenario);
     auto pulled = scenario::pull(lever, scenario);
-    if (const auto* none = std::get_if<scenario::NoSense>(&pulled)) {
-      tried.state = LeverTried::State::makes_no_sense;
+    if (const auto* none = std::get_if<scenario::NotApplicable>(&pulled)) {
+      tried.state = LeverTried::State::not_applicable;
       tried.reason = none->reason;
       cases.emplace_back();
     } else {
@@ -157,17 +158,16 @@ std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
     if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
 
   out.base = figures_of(base.as_it_is, results);
-  std::vector<Figures> base_ends;
-  for (const Case::Places& end : base.ends) base_ends.push_back(figures_of(end, results));
+  for (const Case::Places& end : base.ends) out.base_ends.push_back(figures_of(end, results));
   co2_range(base, results, out.base_co2_low_ppm, out.base_co2_high_ppm);
   const double limit_ppm = scenario.scenario.limits.able_co2_ppm;
   for (std::size_t i = 0; i < cases.size(); ++i) {
     LeverTried& tried = out.tried[i];
-    if (tried.state == LeverTried::State::makes_no_sense) continue;
+    if (tried.state == LeverTried::State::not_applicable) continue;
     tried.figures = figures_of(cases[i].as_it_is, results);
     tried.gained = gains(out.base, tried.figures);
-    for (std::size_t end = 0; end < std::min(base_ends.size(), cases[i].ends.size()); ++end)
-      tried.ends.push_back(gains(base_ends[end], figures_of(cases[i].ends[end], results)));
+    for (std::size_t end = 0; end < std::min(out.base_ends.size(), cases[i].ends.size()); ++end)
+      tried.ends.push_back(gains(out.base_ends[end], figures_of(cases[i].ends[end], results)));
     co2_range(cases[i], results, tried.co2_low_ppm, tried.co2_high_ppm);
     const bool worse = tried.co2_high_ppm > out.base_co2_high_ppm * (1 + constants::times_apart_fraction);
     if (tried.co2_high_ppm >= limit_ppm && worse) {

@@ -21,7 +21,7 @@ bool is_nested(const Sampler& sampler) {
     return std::any_of(sampler.factors().begin(), sampler.factors().end(),
                        [&](const Factor& f) { return f.kind == kind; });
   };
-  return has(FactorKind::variety) && has(FactorKind::ignorance);
+  return has(FactorKind::aleatory) && has(FactorKind::epistemic);
 }
 
 MakeSample nested_drawing(const Sampler& sampler, std::uint64_t seed, std::uint64_t inner_count) {
@@ -30,7 +30,7 @@ MakeSample nested_drawing(const Sampler& sampler, std::uint64_t seed, std::uint6
     std::vector<double> point = sampler.point(key, k);
     const std::vector<double> truth = sampler.point(~key, k / inner_count);
     for (std::size_t i = 0; i < point.size(); ++i)
-      if (sampler.factors()[i].kind == FactorKind::ignorance) point[i] = truth[i];
+      if (sampler.factors()[i].kind == FactorKind::epistemic) point[i] = truth[i];
     return make_sample(sampler.scenario_of(sampler.at(point)), *cache);
   };
 }

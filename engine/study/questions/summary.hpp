@@ -18,8 +18,8 @@
 #include "bide/scenario/validate.hpp"
 #include "bide/study/questions/outputs.hpp"
 #include "bide/study/statistics/morris.hpp"
-#include "bide/study/statistics/narrowing.hpp"
 #include "bide/study/statistics/sobol_indices.hpp"
+#include "bide/study/statistics/variance_reduction.hpp"
 
 namespace bide::study {
 

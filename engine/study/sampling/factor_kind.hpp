@@ -3,8 +3,8 @@
 
 namespace bide::study {
 
-// Variety is aleatory: it differs from one real case to the next (people, weather, failures). Ignorance is
-// epistemic: the same in every case, but not measured. Bands of results are nested by kind.
-enum class FactorKind { variety, ignorance };
+// Aleatory: it differs from one real case to the next (people, weather, failures). Epistemic: the same in
+// every case, but not measured. Bands of results are nested by kind.
+enum class FactorKind { aleatory, epistemic };
 
 }  // namespace bide::study

@@ -33,7 +33,7 @@ FactorKind kind_of(std::string_view pointer) {
   const auto in = [&](std::string_view start) { return pointer.rfind(start, 0) == 0; };
   const bool unmeasured =
       in("/raft/canopy_heat_loss_position") || in("/raft/leakage_position") || in("/model") || in("/limits");
-  return unmeasured ? FactorKind::ignorance : FactorKind::variety;
+  return unmeasured ? FactorKind::epistemic : FactorKind::aleatory;
 }
 
 bool contains(const std::vector<UnknownPart>& parts, UnknownPart part) {
@@ -82,7 +82,8 @@ struct Sampler::Walk {
   }
   void built_in(const std::string& pointer, double median, double sd_of_log) {
     if (!free(pointer)) return;
-    put(pointer, median * std::exp(sd_of_log * standard_normal_quantile(take(pointer, FactorKind::variety))));
+    put(pointer,
+        median * std::exp(sd_of_log * standard_normal_quantile(take(pointer, FactorKind::aleatory))));
   }
 
   void inputs() {
@@ -98,18 +99,18 @@ struct Sampler::Walk {
     if (!sampler.uncertain_.unmeasured.value_or(false)) return;
     if (sampler.written_.raft)
       for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
-        if (free(pointer)) put(pointer, take(pointer, FactorKind::ignorance));
+        if (free(pointer)) put(pointer, take(pointer, FactorKind::epistemic));
     for (const char* pointer : scenario::model_error_positions)
-      if (free(pointer)) put(pointer, take(pointer, FactorKind::ignorance));
+      if (free(pointer)) put(pointer, take(pointer, FactorKind::epistemic));
     const std::string law = "/model/shivering_endurance";
-    if (free(law)) put(law, std::string(word(endurance_at(take(law, FactorKind::ignorance)))));
+    if (free(law)) put(law, std::string(word(endurance_at(take(law, FactorKind::epistemic)))));
   }
 
   void weather() {
     const std::string seed = "/weather/seed";
     if (!sampler.uncertain_.weather.value_or(false) || !free(seed)) return;
     constexpr double seeds = 2147483648;  // 0 to the largest
-    put(seed, std::floor(take(seed, FactorKind::variety) * seeds));
+    put(seed, std::floor(take(seed, FactorKind::aleatory) * seeds));
   }
 
   void spread() {
@@ -122,7 +123,7 @@ struct Sampler::Walk {
       built_in(here + "sweat_factor", 1, k::spread_sweat);
       const std::string shift = here + "core_limit_shift_K";
       if (free(shift))
-        put(shift, k::spread_core_limit_K * standard_normal_quantile(take(shift, FactorKind::variety)));
+        put(shift, k::spread_core_limit_K * standard_normal_quantile(take(shift, FactorKind::aleatory)));
     }
   }
 
@@ -135,7 +136,7 @@ struct Sampler::Walk {
     const std::string height_at = here + "height_m", mass_at = here + "mass_kg",
                       fat_at = here + "body_fat_pct";
     if (contains(parts, UnknownPart::height) && free(height_at)) {
-      const double z = standard_normal_quantile(take(height_at, FactorKind::variety));
+      const double z = standard_normal_quantile(take(height_at, FactorKind::aleatory));
       put(height_at,
           male ? k::height_male_m + z * k::height_sd_male_m : k::height_female_m + z * k::height_sd_female_m);
     }
@@ -146,7 +147,7 @@ struct Sampler::Walk {
           male ? (young ? k::bmi_young_male : k::bmi_male) : (young ? k::bmi_young_female : k::bmi_female);
       const double spread = male ? (young ? k::bmi_gsd_young_male : k::bmi_gsd_male)
                                  : (young ? k::bmi_gsd_young_female : k::bmi_gsd_female);
-      const double z = standard_normal_quantile(take(mass_at, FactorKind::variety));
+      const double z = standard_normal_quantile(take(mass_at, FactorKind::aleatory));
       put(mass_at, median * std::exp(std::log(spread) * z) * height * height);
     }
     const double mass = now_at(out.settings, mass_at, written.mass_kg);
@@ -154,7 +155,7 @@ struct Sampler::Walk {
       const double middle = scenario::default_body_fat_pct(male ? Sex::male : Sex::female, age, height, mass);
       // Nobody lives below the essential fat: that part of the normal distribution is cut off.
       const double none = standard_normal_share((k::essential_fat_pct - middle) / k::body_fat_rmse_pct);
-      const double u = take(fat_at, FactorKind::variety);
+      const double u = take(fat_at, FactorKind::aleatory);
       put(fat_at, middle + k::body_fat_rmse_pct * standard_normal_quantile(none + u * (1 - none)));
     }
   }
@@ -173,9 +174,9 @@ struct Sampler::Walk {
     for (std::size_t i = 0; i < events.size(); ++i) {
       const scenario::UncertainFailure& event = events[i];
       const std::string name = event_name(sampler.uncertain_, i);
-      const bool happens = take(name, FactorKind::variety) < event.probability;
+      const bool happens = take(name, FactorKind::aleatory) < event.probability;
       const double at_h =
-          std::round(std::get<double>(quantile(event.at_h, take(name + ", hour", FactorKind::variety))));
+          std::round(std::get<double>(quantile(event.at_h, take(name + ", hour", FactorKind::aleatory))));
       if (happens && at_h <= duration_h) out.failures.push_back({event.failure, at_h});
     }
   }
@@ -189,7 +190,7 @@ struct Sampler::Walk {
       which.values.emplace_back(one.name);
       which.weights.push_back(one.weight);
     }
-    out.alternative = std::get<std::string>(quantile(which, take("alternatives", FactorKind::variety)));
+    out.alternative = std::get<std::string>(quantile(which, take("alternatives", FactorKind::aleatory)));
     for (const scenario::Alternative& one : all)
       if (one.name == out.alternative)
         for (const auto& [pointer, value] : one.set.entries) out.of_alternative.push_back({pointer, value});
@@ -204,7 +205,7 @@ struct Sampler::Walk {
     events();
     alternatives();
     if (sampler.uncertain_.rescue)
-      out.rescue_h = rescue_h(*sampler.uncertain_.rescue, take("rescue", FactorKind::variety));
+      out.rescue_h = rescue_h(*sampler.uncertain_.rescue, take("rescue", FactorKind::aleatory));
   }
 };
 

@@ -20,7 +20,7 @@ namespace bide::study {
 // One uncertain input or event: a column of the design.
 struct Factor {
   std::string name;
-  FactorKind kind = FactorKind::variety;
+  FactorKind kind = FactorKind::aleatory;
   std::uint32_t stream = 0;  // of the random numbers
 };
 

@@ -25,7 +25,7 @@ Paired compare_paired(std::span<const Observed> first, std::span<const Observed>
       throw std::invalid_argument("every case must have ended by the horizon or been watched up to it");
     }
     if (!a.ended && !b.ended) {
-      ++out.not_told_apart.count;
+      ++out.indistinguishable.count;
     } else if (b.ended && (!a.ended || b.time < a.time)) {
       ++out.first_longer.count;
     } else if (a.ended && (!b.ended || a.time < b.time)) {
@@ -38,7 +38,7 @@ Paired compare_paired(std::span<const Observed> first, std::span<const Observed>
     const bool longer = a.ended != b.ended || (a.ended && a.time != b.time);
     if (longer) apart.push_back(b.time - a.time);
   }
-  for (Share* share : {&out.second_longer, &out.first_longer, &out.same, &out.not_told_apart}) {
+  for (Share* share : {&out.second_longer, &out.first_longer, &out.same, &out.indistinguishable}) {
     share->value = static_cast<double>(share->count) / static_cast<double>(out.samples);
     share->interval = wilson(share->count, out.samples, confidence);
   }

@@ -31,9 +31,9 @@ struct Paired {
   std::size_t samples = 0;
   Share second_longer;  // the second option lasted longer
   Share first_longer;
-  Share same;              // ended at the same time
-  Share not_told_apart;    // not distinguishable: both lasted beyond the horizon
-  std::size_t beyond = 0;  // samples in which at least one lasted beyond it
+  Share same;               // ended at the same time
+  Share indistinguishable;  // not distinguishable: both lasted beyond the horizon
+  std::size_t beyond = 0;   // samples in which at least one lasted beyond it
 
   // Second minus first, of the time within the horizon, in the unit of the times.
   double median_difference = 0;

@@ -33,7 +33,7 @@ int main(int argc, char** argv) {
   print("first_able_beyond", answer.odds.able[bide::study::first_person].beyond.share);
   print("last_alive_beyond", answer.odds.alive[bide::study::last_person].beyond.share);
   if (!answer.unknowns.empty())
-    print("first_unknown_variance_share", answer.unknowns.front().narrowing.of_variance);
+    print("first_unknown_variance_share", answer.unknowns.front().reduction.of_variance);
   for (const auto& at : answer.odds.times) print("all_able", at.all_able.share);
   return 0;
 }

@@ -2,22 +2,18 @@
 import {plot, areaY, axisX, axisY, barX, dot, gridX, gridY, line, lineY, rect, ruleX,
         ruleY} from "@observablehq/plot";
 
-const symbols = ["circle", "square", "triangle", "diamond", "cross", "star"];
+const symbols = ["circle", "square", "triangle", "diamond", "cross", "hexagon"];
 const dashes = ["none", "7 3", "2 3", "10 3 2 3", "1 4", "14 4"];
 const colour = (series) => `var(--series-${series.style % symbols.length})`;
 const hatch = (series) => `url(#hatch-${series.style % symbols.length})`;
-// px on A4. Charts against an axis stand three abreast; rows take the whole line, or half of it where there are two
-// such charts with short names.
-const printed_width = (chart, figure) => {
-  if (chart.categories.length === 0) return 219;
-  const alone = figure.parentElement.querySelectorAll("figure.across").length === 1;
-  const names = Math.max(...chart.categories.map((name) => name.length));
-  return alone || names > 34 ? 672 : 332;
-};
+const printed_width = 672;  // px on A4, the whole line
 
 const figures = (value) => String(Number(value.toPrecision(3)));
 const with_unit = (text, axis) => (axis.unit ? `${text} ${axis.unit}` : text);
-const title = (axis) => (axis.unit ? `${axis.label}, ${axis.unit}` : axis.label);
+// A long run is shown in days; its values stay in hours.
+const in_days = (axis) => axis.unit === "h" && axis.tick_every >= 24;
+const title = (axis) => (in_days(axis) ? `${axis.label}, days` : axis.unit ? `${axis.label}, ${axis.unit}` : axis.label);
+const tick_format = (axis) => (in_days(axis) ? {tickFormat: (value) => figures(value / 24)} : {});
 
 // One series as marks. Across, categories run down the page and values to the right.
 function marks(series, chart, printed) {
@@ -75,9 +71,9 @@ function draw(chart, width, printed) {
     return {ticks: Array.from({length: Math.floor(last / every) + 1}, (_, i) => i * every)};
   };
   const axes = across
-    ? [gridX(ticks(chart.y, 8, 4)), axisX({labelAnchor: "center", labelArrow: "none", ...ticks(chart.y, 8, 4)}),
+    ? [gridX(ticks(chart.y, 8, 4)), axisX({labelAnchor: "center", labelArrow: "none", ...tick_format(chart.y), ...ticks(chart.y, 8, 4)}),
        axisY({lineWidth: label_width, tickSize: 0}), ruleX([0])]
-    : [gridY({ticks: 6}), axisX({labelAnchor: "center", labelArrow: "none", ...ticks(chart.x, 9, 5)}),
+    : [gridY({ticks: 6}), axisX({labelAnchor: "center", labelArrow: "none", ...tick_format(chart.x), ...ticks(chart.x, 9, 5)}),
        axisY({labelArrow: "none", ticks: 6})];
   const svg = plot({
     ...scales,
@@ -247,7 +243,7 @@ for (const figure of document.querySelectorAll("figure.chart")) {
   };
   const fit = () => redraw(Math.round(place.clientWidth));
   const print = () => {
-    const on_paper = printed_width(chart, figure);
+    const on_paper = printed_width;
     figure.style.width = `${on_paper}px`;
     redraw(on_paper, true);
   };
@@ -257,6 +253,7 @@ for (const figure of document.querySelectorAll("figure.chart")) {
   };
   redraws.push({fit, print, unprint});
   fit();
+  figure.closest("details.folded")?.addEventListener("toggle", fit);
 }
 window.addEventListener("resize", () => redraws.forEach((each) => each.fit()));
 

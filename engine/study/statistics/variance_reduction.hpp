@@ -17,7 +17,7 @@
 
 namespace bide::study {
 
-struct Narrowing {
+struct VarianceReduction {
   double of_variance = 0;         // expected variance reduction, 1 - E[Var(y | x)] / Var(y)
   Interval of_variance_interval;  // percentile bootstrap, bins kept
   double of_width = 0;            // the same for the distance from the 5 to the 95 % quantile
@@ -32,8 +32,9 @@ struct Narrowing {
 // @param output    by sample, in any unit
 // @param bootstrap replicates and confidence of the interval
 // @return empty with too few samples for two bins, an input of a single value, or a constant output
-std::optional<Narrowing> expected_narrowing(std::span<const double> input, std::span<const double> output,
-                                            const Bootstrap& bootstrap);
+std::optional<VarianceReduction> expected_variance_reduction(std::span<const double> input,
+                                                             std::span<const double> output,
+                                                             const Bootstrap& bootstrap);
 
 struct RankCorrelation {
   double value = 0;  // [-1, 1]
@@ -41,7 +42,7 @@ struct RankCorrelation {
 };
 // Rank correlation of Spearman (1904), ties sharing their mean rank: direction and monotonicity of an
 // influence, for plain Monte Carlo. Interval on Fisher's scale with the variance (1 + r^2/2) / (n - 3) of
-// Bonett & Wright (2000). Throws as expected_narrowing().
+// Bonett & Wright (2000). Throws as expected_variance_reduction().
 // @param x, y       by sample, in any unit
 // @param confidence of the interval, (0, 1)
 // @return empty when x or y does not vary, or with fewer than four samples

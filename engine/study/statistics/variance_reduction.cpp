@@ -1,4 +1,4 @@
-#include "bide/study/statistics/narrowing.hpp"
+#include "bide/study/statistics/variance_reduction.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -95,12 +95,13 @@ double width_within(const Bins& bins, std::span<const double> output, double of_
 
 }  // namespace
 
-std::optional<Narrowing> expected_narrowing(std::span<const double> input, std::span<const double> output,
-                                            const Bootstrap& bootstrap) {
+std::optional<VarianceReduction> expected_variance_reduction(std::span<const double> input,
+                                                             std::span<const double> output,
+                                                             const Bootstrap& bootstrap) {
   need_pairs(input, output);
   const Bins bins = bins_of(input);
   if (bins.size() < 2 || !(variance(output) > 0)) return std::nullopt;
-  Narrowing out;
+  VarianceReduction out;
   out.bins = bins.size();
   out.of_variance = variance_share(bins, output);
 

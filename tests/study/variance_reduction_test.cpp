@@ -1,4 +1,4 @@
-#include "bide/study/statistics/narrowing.hpp"
+#include "bide/study/statistics/variance_reduction.hpp"
 
 #include <doctest/doctest.h>
 
@@ -29,7 +29,7 @@ const Bootstrap bootstrap{chance(22), 200, 0.99};
 
 }  // namespace
 
-TEST_CASE("expected narrowing of a sum of three uniforms weighted 3, 1 and 0") {
+TEST_CASE("expected reduction of a sum of three uniforms weighted 3, 1 and 0") {
   // Variances 9 : 1, so knowing the first takes 0.9 away and the second 0.1, up to what 20 bins leave: within
   // a bin the first still has 1/400 of its variance, so 0.9 * (1 - 1/400) = 0.8978. Width: y = 3 u + v is a
   // trapezoid on [0, 4] with height 1/3 and slopes of length 1. Below t <= 1 lies t^2/6, so the 5 % point is
@@ -40,8 +40,9 @@ TEST_CASE("expected narrowing of a sum of three uniforms weighted 3, 1 and 0") {
   const auto u = column(0), v = column(1), idle = column(2);
   std::vector<double> y;
   for (std::size_t k = 0; k < n; ++k) y.push_back(3 * u[k] + v[k]);
-  const auto of_u = expected_narrowing(u, y, bootstrap), of_v = expected_narrowing(v, y, bootstrap);
-  const auto of_idle = expected_narrowing(idle, y, bootstrap);
+  const auto of_u = expected_variance_reduction(u, y, bootstrap),
+             of_v = expected_variance_reduction(v, y, bootstrap);
+  const auto of_idle = expected_variance_reduction(idle, y, bootstrap);
   REQUIRE(of_u);
   CHECK(of_u->bins == 20);
   CHECK(of_u->of_variance == Near(0.8978).epsilon(0.01));
@@ -54,7 +55,7 @@ TEST_CASE("expected narrowing of a sum of three uniforms weighted 3, 1 and 0") {
   CHECK(std::abs(of_idle->of_width) < 0.02);
   // Bins of 50: their own 5-95 % width is (1 - 2 * 3.45 / 51) / 0.9 = 0.961 of the whole for uniform numbers,
   // so that without random bins beside them an idle input would seem to narrow by 0.039.
-  const auto small = expected_narrowing({idle.data(), 1000}, {u.data(), 1000}, bootstrap);
+  const auto small = expected_variance_reduction({idle.data(), 1000}, {u.data(), 1000}, bootstrap);
   CHECK(small->bins == 20);
   CHECK(std::abs(small->of_width) < 0.025);
 }
@@ -67,7 +68,7 @@ TEST_CASE("an input with two values has two bins") {
     yes.push_back(which[k] < 0.25 ? 1 : 0);
     y.push_back(4 * yes[k] + u[k]);
   }
-  const auto found = expected_narrowing(yes, y, bootstrap);
+  const auto found = expected_variance_reduction(yes, y, bootstrap);
   REQUIRE(found);
   CHECK(found->bins == 2);
   CHECK(found->of_variance == Near(3.0 / (3 + 1.0 / 12)).epsilon(0.01));
@@ -80,7 +81,7 @@ TEST_CASE("rare values have bins of their own") {
     x[k] = k % 50 == 0 ? 1 : k % 50 == 1 ? 2 : 3;
     y[k] = k % 50 == 0 ? 10 : k % 50 == 1 ? -10 : 0;
   }
-  const auto found = expected_narrowing(x, y, bootstrap);
+  const auto found = expected_variance_reduction(x, y, bootstrap);
   REQUIRE(found);
   CHECK(found->bins == 3);
   CHECK(found->of_variance == Near(1));
@@ -88,13 +89,13 @@ TEST_CASE("rare values have bins of their own") {
 
 TEST_CASE("nothing is said where nothing can be said") {
   const std::vector<double> few(99, 1.0), same(n, 1.0);
-  CHECK_FALSE(expected_narrowing(few, few, bootstrap));
-  CHECK_FALSE(expected_narrowing(same, column(0), bootstrap));
-  CHECK_FALSE(expected_narrowing(column(0), same, bootstrap));
+  CHECK_FALSE(expected_variance_reduction(few, few, bootstrap));
+  CHECK_FALSE(expected_variance_reduction(same, column(0), bootstrap));
+  CHECK_FALSE(expected_variance_reduction(column(0), same, bootstrap));
   CHECK_FALSE(rank_correlation(same, column(0), 0.95));
   auto broken = column(0);
   broken[3] = std::numeric_limits<double>::quiet_NaN();
-  CHECK_THROWS_AS(expected_narrowing(broken, column(1), bootstrap), std::invalid_argument);
+  CHECK_THROWS_AS(expected_variance_reduction(broken, column(1), bootstrap), std::invalid_argument);
   CHECK_THROWS_AS(rank_correlation(few, same, 0.95), std::invalid_argument);
 }
 

@@ -1,0 +1,51 @@
+#include "bide/report/html/window_chart.hpp"
+
+#include <fmt/format.h>
+
+#include "bide/core/units.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report::pages {
+
+using html::Kind;
+using html::Point;
+
+html::Axis time_axis(double horizon_s) {
+  constexpr double day_h = 24, quarter_day_h = 6, long_h = 48;
+  const double hours = horizon_s / hour_s;
+  return {"time since the start", "h", true, hours >= long_h ? day_h : hours >= day_h ? quarter_day_h : 0};
+}
+
+html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
+  html::Chart out;
+  const double horizon_h = horizon_s / hour_s;
+  out.title = "Until when";
+  out.sentence = fmt::format(
+      "Until when people are able and alive: the bar is the range, the dot the central case. What reaches "
+      "the "
+      "right edge, at {}, is there or later.",
+      horizon(horizon_s));
+  out.x = {"who"};
+  out.y = time_axis(horizon_s);
+  html::Series range{"range", Kind::spans, {}, 0}, central{"central case", Kind::points, {}, 1},
+      later{fmt::format("central case: not within {}", horizon(horizon_s)), Kind::points, {}, 2};
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const WindowRow& row = rows[i];
+    const double x = static_cast<double>(i);
+    out.categories.push_back(row.name);
+    if (row.range && row.range->earliest_s) {
+      const auto& latest_s = row.range->latest_s;
+      range.points.push_back({x, Point::none, *row.range->earliest_s / hour_s,
+                              latest_s ? *latest_s / hour_s : horizon_h, latest_s ? "" : "or later"});
+    }
+    if (row.central_s)
+      central.points.push_back({x, *row.central_s / hour_s});
+    else
+      later.points.push_back({x, horizon_h, Point::none, Point::none, "or later"});
+  }
+  for (html::Series* each : {&range, &central, &later})
+    if (!each->points.empty()) out.series.push_back(std::move(*each));
+  return out;
+}
+
+}  // namespace bide::report::pages

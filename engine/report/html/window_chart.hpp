@@ -1,0 +1,27 @@
+// The picture of an answer: until when, as a bar over the range and a dot for the central case.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "bide/report/html/page.hpp"
+#include "bide/study/questions/unmeasured.hpp"
+
+namespace bide::report::pages {
+
+// A time that is empty lies beyond the horizon.
+struct WindowRow {
+  std::string name;  // "able: first person"
+  std::optional<study::TimeRange> range;
+  std::optional<double> central_s;
+};
+
+// @param rows      at least one
+// @param horizon_s end of the runs, s
+html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s);
+
+// Time since the start, in days where the run is long.
+html::Axis time_axis(double horizon_s);
+
+}  // namespace bide::report::pages

@@ -1,0 +1,159 @@
+#include "bide/report/run/answer_lines.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "bide/core/units.hpp"
+#include "bide/outcome/cause.hpp"
+#include "bide/report/run/first_hour.hpp"
+#include "bide/report/run/range.hpp"
+#include "bide/report/run/sentences.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report {
+namespace {
+
+using outcome::CrewTimes;
+using outcome::Figures;
+
+struct Clock {
+  double start_unix_s;
+  int zone_h;
+  std::string both(double at_s) const { return both_clocks(start_unix_s, at_s, zone_h); }
+  std::string utc(double at_s) const { return clock(start_unix_s, at_s, 0) + " UTC"; }
+};
+
+Clock clock_of(const AnswerBasis& basis) {
+  return {basis.scenario.start_unix_s, zone_hours(basis.scenario.scenario.position.longitude_deg)};
+}
+
+std::string until_words(const AnswerBasis& basis, const std::optional<double>& central_s,
+                        const std::optional<study::TimeRange>& range) {
+  const Clock clock = clock_of(basis);
+  const double horizon_s = basis.figures.horizon_s;
+  const std::string central =
+      central_s ? duration(*central_s) + ", " + clock.both(*central_s) : not_reached(horizon_s);
+  if (!range) return central;
+  if (!range->earliest_s) return not_reached(horizon_s) + " anywhere in the range";
+  const std::string from = duration(*range->earliest_s);
+  const std::string to = range->latest_s ? duration(*range->latest_s) : "beyond " + horizon(horizon_s);
+  if (from == to) return central;
+  if (!central_s)
+    return fmt::format("{} ({}) to {}, as in the central case", from, clock.utc(*range->earliest_s), to);
+  return fmt::format("{} ({}) to {}; central case {}", from, clock.utc(*range->earliest_s), to, central);
+}
+
+// The sides to which the model errs first, then where the measurements end.
+std::vector<std::string> doubts(const Figures& figures) {
+  std::vector<std::string> out;
+  for (const bool bias : {true, false})
+    for (const outcome::Passed& each : outcome::merge({figures.able_evidence, figures.alive_evidence}).passed)
+      if (each.limit.starts_with("the model ") == bias) out.push_back(each.limit);
+  return out;
+}
+
+}  // namespace
+
+CrewRange crew_range(const CrewTimes& central, const std::vector<CrewTimes>& others) {
+  std::vector<std::optional<double>> first{central.first_s}, last{central.last_s};
+  for (const CrewTimes& each : others) {
+    first.push_back(each.first_s);
+    last.push_back(each.last_s);
+  }
+  return {study::range_of(first), study::range_of(last)};
+}
+
+std::string until_line(const AnswerBasis& basis, const CrewTimes Figures::*times,
+                       const std::optional<CrewRange>& range) {
+  const CrewTimes& central = basis.figures.*times;
+  const auto part = [&](study::TimeRange CrewRange::*which) {
+    return range ? std::optional(*range.*which) : std::nullopt;
+  };
+  const std::string first = until_words(basis, central.first_s, part(&CrewRange::first));
+  if (central.persons == 1) return first;
+  const std::string last = until_words(basis, central.last_s, part(&CrewRange::last));
+  if (first == last) return "the whole crew " + first;
+  return fmt::format("first person {}. Last person {}", first, last);
+}
+
+std::string ends_line(const AnswerBasis& basis) {
+  const Figures& f = basis.figures;
+  const scenario::Limits& limits = basis.scenario.scenario.limits;
+  constexpr auto none = system::Limit::none;
+  const std::string alive =
+      f.alive_limit == none ? "" : "; alive ended by " + outcome::plain_cause(f.alive_limit, limits);
+  if (f.able_limit != none) return outcome::plain_cause(f.able_limit, limits) + alive;
+  const std::string nearest = f.next_limit == none
+                                  ? ""
+                                  : fmt::format("; nearest is {}, {}", outcome::short_cause(f.next_limit),
+                                                margin_left(f.next_margin_fraction));
+  const std::string early = basis.early_limit == none ? ""
+                                                      : outcome::plain_cause(basis.early_limit, limits) +
+                                                            ", at the early end of the range; ";
+  return early + "nothing within " + horizon(f.horizon_s) + " in the central case" + nearest + alive;
+}
+
+std::string who_first(const Figures& figures) {
+  if (figures.first_persons.empty()) return "nobody within " + horizon(figures.horizon_s);
+  const bool all = figures.first_persons.size() > 1 &&
+                   static_cast<int>(figures.first_persons.size()) == static_cast<int>(figures.able.persons);
+  const std::string names = all ? "all alike" : person_names(figures.first_persons);
+  if (figures.able.first_s) return names;
+  return fmt::format("nobody within {} in the central case; nearest to a limit: {}",
+                     horizon(figures.horizon_s), names);
+}
+
+std::string inside_line(const AnswerBasis& basis) {
+  const Figures& f = basis.figures;
+  if (!f.in_raft) return "no cabin: in the water";
+  if (!f.coldest_inside) return "not known: nobody is aboard";
+  // No clock: two figures of a long time would put a night at noon.
+  return fmt::format("coldest {}, by {} on day {:.0f}", temperature(f.coldest_inside->degC),
+                     f.coldest_inside->dark ? "night" : "day",
+                     std::floor(f.coldest_inside->time_s / day_s) + 1);
+}
+
+std::string water_line(const AnswerBasis& basis) {
+  const auto& stores = basis.figures.stores;
+  const auto water =
+      std::find_if(stores.begin(), stores.end(), [](const auto& store) { return store.store == "water"; });
+  if (water == stores.end() || water->state == outcome::StoreState::none_aboard) return "none aboard";
+  const std::string left = fmt::format("{} {} left", two_figures(water->left), water->unit);
+  if (water->state == outcome::StoreState::lasts)
+    return fmt::format("not out within {}: {}", horizon(basis.figures.horizon_s), left);
+  return fmt::format("out after {}, {}{}", duration(water->at_s), clock_of(basis).both(water->at_s),
+                     water->left > 0 ? "; refilled later, " + left : "");
+}
+
+std::string how_sure(const Figures& figures) {
+  const auto able = to_string(figures.able_evidence.grade), alive = to_string(figures.alive_evidence.grade);
+  std::string out =
+      able == alive ? std::string(able) : fmt::format("able until {}, alive until {}", able, alive);
+  const std::vector<std::string> all = doubts(figures);
+  constexpr std::size_t most = 2;
+  for (std::size_t i = 0; i < std::min(most, all.size()); ++i) out += (i == 0 ? ": " : "; ") + all[i];
+  if (all.size() > most) out += fmt::format("; {} more under Evidence", all.size() - most);
+  return out;
+}
+
+std::string ask_levers(const scenario::ValidScenario& scenario) {
+  return "not tried here; ask: bide levers " + scenario.file;
+}
+
+Answer answer_of(const AnswerBasis& basis, const std::string& buys, const std::string& range) {
+  return {{"Able until", until_line(basis, &Figures::able, basis.able)},
+          {"Alive until", until_line(basis, &Figures::alive, basis.alive)},
+          {"Ends it", ends_line(basis)},
+          {"Who first", who_first(basis.figures)},
+          {"Buys most", buys},
+          {"Inside", inside_line(basis)},
+          {"Water", water_line(basis)},
+          {"First hour", first_hour_line(basis.scenario)},
+          {"How sure", how_sure(basis.figures)},
+          {"Range", range},
+          {"Not in it", not_in_the_model}};
+}
+
+}  // namespace bide::report

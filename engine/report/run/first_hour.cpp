@@ -1,0 +1,80 @@
+#include "bide/report/run/first_hour.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace bide::report {
+namespace {
+
+using scenario::ItemRole;
+
+bool aboard(const scenario::ValidScenario& s, ItemRole role) {
+  return std::any_of(s.stock.begin(), s.stock.end(), [role](const scenario::StockItem& item) {
+    return item.kind->role == role && item.quantity > 0;
+  });
+}
+
+bool signals_aboard(const scenario::ValidScenario& s) {
+  return aboard(s, ItemRole::hand_flare) || aboard(s, ItemRole::rocket) || aboard(s, ItemRole::smoke);
+}
+
+std::vector<Task> in_the_water() {
+  return {
+      {"keep together", "Keep together, tied to each other if that can be done; hold on to whatever floats."},
+      {"knees up, huddle", "Draw the knees up, arms to the sides; huddle, the weakest in the middle."},
+      {"clothes on", "Keep clothes, shoes and headgear on; tighten the lifejacket and its crotch strap."},
+      {"back to the waves", "Turn the back to the waves; pull up the spray hood if there is one."},
+      {"do not swim off", "Do not swim off unless a raft or a shore is surely within reach."},
+      {"whistle and light", "Whistle and light ready; use them when somebody may see or hear."}};
+}
+
+}  // namespace
+
+std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s) {
+  if (!s.scenario.raft) return in_the_water();
+  std::vector<Task> out{
+      {"count the crew", "Count the crew. Look for people in the water; throw the quoit, bring them in."},
+      {"get clear", "Cut the painter only when all are aboard or the ship drags the raft down; get clear."},
+      {"sea anchor", "Stream the sea anchor."},
+      {"shut the entrances but for air",
+       "Shut the entrances against wind and spray, but leave an opening for air."}};
+  if (aboard(s, ItemRole::bailer) || aboard(s, ItemRole::sponge))
+    out.push_back({"bail", "Bail out, then sponge the floor dry."});
+  if (s.scenario.raft->floor == scenario::FloorKind::inflated)
+    out.push_back({"pump up the floor", "Pump up the floor."});
+  out.push_back(
+      {"wring out clothes", "Wring out wet clothes and put them back on; cover head, neck and hands."});
+  if (aboard(s, ItemRole::seasick_medicine))
+    out.push_back(
+        {"tablets against seasickness",
+         "Tablets against seasickness for everybody, as their leaflet says, before anybody is sick."});
+  if (aboard(s, ItemRole::protective_aid))
+    out.push_back({"thermal protective aids",
+                   "Put on the thermal protective aids: the coldest and the injured first."});
+  out.push_back({"sit off the floor, close together",
+                 "Sit on lifejackets, bags or pads, off the floor; sit close together."});
+  if (aboard(s, ItemRole::first_aid))
+    out.push_back({"treat the injured", "Treat the injured; stop bleeding first."});
+  if (aboard(s, ItemRole::beacon)) out.push_back({"beacon on", "Switch on the beacon and leave it on."});
+  if (signals_aboard(s))
+    out.push_back({"signals ready", "Lay the signals ready; use them only when somebody may see them."});
+  out.push_back({"look for leaks", "Check tubes, valves and canopy for leaks; top up with the pump."});
+  out.push_back(
+      {"look-out", "Set a look-out and a roster: look-out, bailing, air, looking after each other."});
+  out.push_back(
+      {"ration", "Count water and food; agree on the ration and on who keeps it. Rig the rain catch."});
+  return out;
+}
+
+std::string first_hour_line(const scenario::ValidScenario& s) {
+  constexpr std::size_t most = 8;
+  const std::vector<Task> tasks = first_hour_tasks(s);
+  std::string out;
+  for (std::size_t i = 0; i < std::min(most, tasks.size()); ++i)
+    out += (out.empty() ? "" : ", ") + std::string(tasks[i].name);
+  if (tasks.size() > most) out += fmt::format("; {} more on the page's list", tasks.size() - most);
+  return out;
+}
+
+}  // namespace bide::report

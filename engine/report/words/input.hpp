@@ -1,0 +1,13 @@
+// Inputs in words, for people who have not read the file: pointers stay in listings and files.
+#pragma once
+
+#include <string>
+
+namespace bide::report {
+
+// "/crew/1/body_fat_pct" -> "Person B: body fat"; "/raft/floor_area_m2" -> "raft: floor area";
+// "event 0: canopy_torn" -> "canopy torn". The unit is not said.
+// @param name a pointer into a scenario, or the name of something that is drawn
+std::string input_words(const std::string& name);
+
+}  // namespace bide::report
