@@ -39,7 +39,8 @@ html::Chart chart_of(const std::vector<const LeverTried*>& levers, const char* t
 
 bool in_hours(const LeverTried* each) {
   const auto reached = [](const study::Gains& gains) {
-    return !gains.able.unreached || !gains.alive.unreached;
+    const auto told = [](const study::Gain& gain) { return !gain.unreached && gain.distinguishable; };
+    return told(gains.able) || told(gains.alive);
   };
   return reached(each->gained) || std::any_of(each->ends.begin(), each->ends.end(), reached);
 }

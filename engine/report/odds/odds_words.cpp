@@ -137,7 +137,7 @@ std::string window_line(const study::OddsAnswer& m, const study::Window& w, cons
   const auto& low = w.until[q10].time;
   const auto& half = w.until[q50].time;
   const double horizon_h = m.odds.horizon_h;
-  std::string out = fmt::format("{} {}", who, odds_range(w, horizon_h));
+  std::string out = fmt::format("{}: {}", who, odds_range(w, horizon_h));
   if (low)
     out += fmt::format("; one in ten by {}; half: {}", clock_at(m, *low),
                        half ? "by " + clock_at(m, *half) : odds_hours(half, horizon_h));

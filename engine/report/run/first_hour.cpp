@@ -73,7 +73,7 @@ std::string first_hour_line(const scenario::ValidScenario& s) {
   std::string out;
   for (std::size_t i = 0; i < std::min(most, tasks.size()); ++i)
     out += (out.empty() ? "" : ", ") + std::string(tasks[i].name);
-  if (tasks.size() > most) out += fmt::format("; {} more on the page's list", tasks.size() - most);
+  if (tasks.size() > most) out += fmt::format("; {} more on the page of bide run", tasks.size() - most);
   return out;
 }
 
