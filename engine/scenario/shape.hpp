@@ -68,7 +68,7 @@ struct Shape {
   bool is_number() const { return kind == Kind::number || kind == Kind::whole; }
 };
 
-// Of Scenario, StudyFile, Catalogue, SeaAreas and LeverList, and of what they hold.
+// Of Scenario, Uncertain, StudyFile, Catalogue, SeaAreas, LeverList and Priors, and of what they hold.
 template <class S>
 const Shape& shape_of();
 

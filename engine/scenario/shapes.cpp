@@ -4,6 +4,7 @@
 #include <type_traits>
 
 #include "bide/scenario/describe_levers.hpp"
+#include "bide/scenario/describe_priors.hpp"
 #include "bide/scenario/describe_study.hpp"
 #include "bide/scenario/shape.hpp"
 #include "bide/scenario/words.hpp"
@@ -171,6 +172,8 @@ template const Shape& shape_of<StudyFile>();
 template const Shape& shape_of<Catalogue>();
 template const Shape& shape_of<SeaAreas>();
 template const Shape& shape_of<LeverList>();
+template const Shape& shape_of<Priors>();
+template const Shape& shape_of<Uncertain>();
 
 std::string range_words(const Field& field) {
   const bool plain = field.unit.empty() || field.unit == "1";

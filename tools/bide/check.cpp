@@ -5,6 +5,7 @@
 #include <string>
 
 #include "bide/bide.hpp"
+#include "bide/scenario/first_defaults.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/sampler.hpp"
 #include "bide/system/ready.hpp"
@@ -16,7 +17,20 @@
 namespace bide::tool {
 namespace {
 
-int check(const std::string& path) {
+// Ten defaults that matter first, or with `all` everything that is in force.
+std::string in_force(const scenario::ValidScenario& valid, bool all) {
+  if (all) return scenario::listing(valid) + fmt::format("Defaults used: {}\n", valid.defaults.size());
+  constexpr std::size_t most = 10;
+  const auto first = scenario::first_defaults(valid, most);
+  std::string out =
+      fmt::format("Defaults used: {}; those that matter first (--all lists everything in force):\n",
+                  valid.defaults.size());
+  for (const scenario::DefaultInForce& each : first)
+    out += fmt::format("  {}: {}  {}\n", each.pointer, each.value, each.sentence);
+  return out;
+}
+
+int check(const std::string& path, bool all) {
   const scenario::Validated result = scenario::validate_file(path);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) {
     complain(*wrong);
@@ -34,8 +48,7 @@ int check(const std::string& path) {
     complain(*wrong);
     return exit_input_refused;
   }
-  std::string text = scenario::listing(valid);
-  text += fmt::format("Defaults used: {}\n", valid.defaults.size());
+  std::string text = in_force(valid, all);
   if (valid.scenario.uncertain) {
     const study::Sampler sampler(valid);
     text += fmt::format("Uncertain: {}\n", sampler.factors().size());
@@ -55,11 +68,15 @@ int check(const std::string& path) {
 }  // namespace
 
 void add_check(Program& program) {
-  auto path = std::make_shared<std::string>();
-  Command command =
-      program.command("check", "Validate a scenario; print the resolved inputs, defaults and cautions");
-  command.text("scenario", *path, "Scenario file").required();
-  command.does([path] { return check(*path); });
+  struct Arguments {
+    std::string path;
+    bool all = false;
+  };
+  auto arguments = std::make_shared<Arguments>();
+  Command command = program.command("check", "Validate a scenario; print its defaults and cautions");
+  command.text("scenario", arguments->path, "Scenario file").required();
+  command.flag("--all", arguments->all, "Every resolved input, not only the defaults that matter first");
+  command.does([arguments] { return check(arguments->path, arguments->all); });
 }
 
 }  // namespace bide::tool

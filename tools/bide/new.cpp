@@ -1,26 +1,31 @@
 // bide new: writes a scenario from the catalogue, the climate of a place and a few answers or flags.
-#include <fmt/core.h>
+#include <fmt/format.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cmath>
+#include <filesystem>
 #include <functional>
-#include <iostream>
 #include <limits>
 #include <memory>
 #include <optional>
+#include <variant>
 
 #include "bide/climate/month.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
+#include "bide/core/time_utc.hpp"
+#include "bide/scenario/crew_words.hpp"
+#include "bide/scenario/month_weather.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
 #include "commands.hpp"
+#include "dialogue.hpp"
 #include "output.hpp"
+#include "place.hpp"
 #include "point.hpp"
 #include "terminal.hpp"
 
@@ -30,60 +35,58 @@ namespace {
 constexpr Allowed<int> crew_sizes{1, 100}, months{1, 12};
 
 struct Answers {
-  std::optional<int> crew, month;
+  std::optional<int> month;
   std::optional<double> days;
-  std::optional<std::string> raft, pack, place, season, clothing, boarding;
+  std::optional<std::string> crew, start, raft, pack, place, season, clothing, boarding;
   std::string weather = "variable";
   std::optional<double> air_degC, water_degC, wind_m_s;
   std::string name = "unnamed scenario", output;
-  bool force = false;
+  bool force = false, ask = false;
 };
 
-// An answer that cannot be used; what() says why.
-struct BadAnswer : std::runtime_error {
-  using std::runtime_error::runtime_error;
-};
-
-// Asks on a terminal for what was not given; an empty answer, or no terminal, leaves `usual`.
-template <class T>
-T ask(const std::optional<T>& given, const std::string& question, const T& usual) {
-  if (given) return *given;
-  if (!isatty(STDIN_FILENO)) return usual;
-  for (;;) {
-    say("{} [{}]: ", question, usual);
-    std::string line;
-    if (!std::getline(std::cin, line) || line.empty()) return usual;
-    if constexpr (std::is_same_v<T, std::string>) {
-      return line;
-    } else {
-      if (const auto value = number_in<T>(line)) return *value;
-      say("A number, please.\n");
-    }
-  }
-}
-
-struct Place {
-  climate::Point point;
-  std::string words;
-};
-
-std::vector<std::string_view> area_names() {
-  std::vector<std::string_view> out;
-  for (const scenario::SeaArea& area : scenario::sea_areas().sea_areas) out.push_back(area.title);
+// Key and title of each entry of a list of the catalogue.
+template <class Kind>
+std::string listed(const std::vector<Kind>& kinds) {
+  std::string out;
+  for (const Kind& kind : kinds)
+    out += fmt::format("{}  {}: {}", out.empty() ? "" : "\n", kind.key, kind.title);
   return out;
 }
 
-Place place_of(const std::string& text) {
-  if (const scenario::SeaArea* area = scenario::find_sea_area(text))
-    return {{area->latitude_deg, area->longitude_deg}, area->title};
-  const std::optional<climate::Point> point = point_in(text);
-  if (!point)
-    throw BadAnswer(
-        fmt::format("place {}: give \"latitude,longitude\" or the name of a sea (bide catalogue seas){}",
-                    text, scenario::did_you_mean(text, area_names())));
-  if (!on_earth(*point))
-    throw BadAnswer(fmt::format("place {}: latitude is -90 to 90, longitude -180 to 180", text));
-  return {*point, fmt::format("{:g},{:g}", point->latitude_deg, point->longitude_deg)};
+template <class Kind>
+Question of_catalogue(const char* text, std::string usual, const std::vector<Kind>& kinds) {
+  return {text, std::move(usual), [&kinds] { return listed(kinds); },
+          [&kinds](const std::string& answer) {
+            std::vector<std::string_view> keys;
+            for (const Kind& kind : kinds) keys.push_back(kind.key);
+            return std::find(keys.begin(), keys.end(), answer) != keys.end()
+                       ? std::string()
+                       : fmt::format("{} is not in the list{}", answer, scenario::did_you_mean(answer, keys));
+          }};
+}
+
+template <class Number>
+Question of_number(const char* text, Number usual, Allowed<Number> allowed, const char* choices) {
+  return {text, fmt::format("{}", usual), [choices] { return std::string(choices); },
+          [allowed](const std::string& answer) {
+            const auto value = number_in<Number>(answer);
+            return value && *value >= allowed.low && *value <= allowed.high
+                       ? std::string()
+                       : fmt::format("a number from {} to {}, please", allowed.low, allowed.high);
+          }};
+}
+
+// Why a function refuses an answer; empty when it takes it.
+template <class Use>
+std::function<std::string(const std::string&)> refusal_of(Use use) {
+  return [use](const std::string& answer) {
+    try {
+      use(answer);
+      return std::string();
+    } catch (const BadAnswer& bad) {
+      return std::string(bad.what());
+    }
+  };
 }
 
 // The climate of a place and month; none when every quantity it would give was given.
@@ -95,27 +98,16 @@ std::optional<climate::Month> climate_of(const Place& place, int month, bool nee
   return std::get<climate::Month>(found);
 }
 
-// "Biscay in February": takes the month off the end of the place.
-// @return 1 to 12, or empty when no month is named
-std::optional<int> take_month(std::string& place) {
-  constexpr std::array<std::string_view, 12> names{"january",   "february", "march",    "april",
-                                                   "may",       "june",     "july",     "august",
-                                                   "september", "october",  "november", "december"};
-  const std::size_t in = place.rfind(" in ");
-  if (in == std::string::npos) return std::nullopt;
-  std::string word = place.substr(in + std::string_view(" in ").size());
-  for (char& letter : word) letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-  const auto at = std::find(names.begin(), names.end(), word);
-  if (at == names.end()) return std::nullopt;
-  place.resize(in);
-  return static_cast<int>(at - names.begin()) + 1;
-}
-
-int month_of(const Answers& answers, double latitude_deg) {
+int month_of(const Answers& answers, const Dialogue& dialogue, double latitude_deg) {
   constexpr std::array<std::string_view, 4> seasons{"winter", "spring", "summer", "autumn"};
   constexpr int months_per_season = 3, months_per_year = 12, half_year = 6;
   const int usual = 6;
-  if (!answers.season) return ask(answers.month, "Month, 1 to 12", usual);
+  if (answers.start) return civil_from_unix_s(parse_time_utc(*answers.start).value()).month;
+  if (answers.month) return *answers.month;
+  if (!answers.season)
+    return number_in<int>(
+               dialogue.ask({}, of_number("Month", usual, months, "1 for January to 12 for December")))
+        .value();
   const auto at = std::find(seasons.begin(), seasons.end(), *answers.season) - seasons.begin();
   const int northern = 1 + months_per_season * static_cast<int>(at);  // January, April, July, October
   return latitude_deg < 0 ? (northern - 1 + half_year) % months_per_year + 1 : northern;
@@ -134,47 +126,61 @@ std::string usual_raft(int crew) {
   return best->key;
 }
 
-// Adults of mean size in the United States survey of 2009 to 2012, women and men in turn.
-void put_crew(scenario::Node& document, int persons, const std::string& clothing) {
-  for (int i = 0; i < persons; ++i) {
-    const bool man = i % 2 == 0;
-    scenario::Node person = scenario::empty_object();
-    put(person, "/sex", std::string(word(man ? scenario::Sex::male : scenario::Sex::female)));
-    put(person, "/age_years", 40.0);
-    put(person, "/height_m", man ? 1.76 : 1.62);
-    put(person, "/mass_kg", man ? 88.6 : 75.6);
+// Men and women in turn, of usual size.
+std::vector<scenario::KnownPerson> usual_crew(int persons) {
+  constexpr double usual_age_years = 40;
+  std::vector<scenario::KnownPerson> out;
+  for (int i = 0; i < persons; ++i)
+    out.push_back({i % 2 == 0 ? scenario::Sex::male : scenario::Sex::female, usual_age_years, {}, {}});
+  return out;
+}
+
+// "4", or people by sex and age.
+std::vector<scenario::KnownPerson> crew_of(const std::string& text) {
+  if (const auto persons = number_in<int>(text)) {
+    if (*persons < crew_sizes.low || *persons > crew_sizes.high)
+      throw BadAnswer(
+          fmt::format("--crew: found \"{}\"; allowed {} to {}", text, crew_sizes.low, crew_sizes.high));
+    return usual_crew(*persons);
+  }
+  auto crew = scenario::read_crew(text);
+  if (const auto* why = std::get_if<std::string>(&crew))
+    throw BadAnswer(fmt::format("--crew: {}, or a number of people", *why));
+  return std::get<std::vector<scenario::KnownPerson>>(std::move(crew));
+}
+
+// What validation has against these people, whatever else the scenario holds.
+void check_crew(const std::string& text) {
+  scenario::Node document = scenario::empty_object();
+  put(document, "/format", std::string(scenario::format_word));
+  for (const scenario::KnownPerson& known : crew_of(text))
+    append(document, "crew", scenario::person_node(known));
+  const auto validated = scenario::validate_document(std::move(document), "crew", {});
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated))
+    for (const scenario::Diagnostic& each : *wrong)
+      if (each.pointer.rfind("/crew/", 0) == 0)
+        throw BadAnswer(fmt::format("{}: {}", each.pointer, each.message));
+}
+
+void put_crew(scenario::Node& document, const std::vector<scenario::KnownPerson>& crew,
+              const std::string& clothing) {
+  for (const scenario::KnownPerson& known : crew) {
+    scenario::Node person = scenario::person_node(known);
     put(person, "/clothing", clothing);
     append(document, "crew", std::move(person));
   }
 }
 
-// What was answered goes before what the climate says. The climate is not known better than to a hundredth.
 void put_weather(scenario::Node& document, const Answers& answers,
                  const std::optional<climate::Month>& month) {
-  put(document, "/weather/kind", answers.weather);
-  const auto put_one = [&](const char* key, const std::optional<double>& answer, double of_month) {
-    constexpr double hundredths = 100;
-    const std::string pointer = fmt::format("/weather/{}", key);
-    if (answer)
-      put(document, pointer, *answer);
-    else if (month)
-      put(document, pointer, std::round(of_month * hundredths) / hundredths);
-  };
-  const climate::Month m = month.value_or(climate::Month{});
-  put_one("air_temperature_degC", answers.air_degC, m.air_temperature_degC);
-  put_one("water_temperature_degC", answers.water_degC, m.sea_temperature_degC);
-  put_one("relative_humidity_pct", std::nullopt, m.relative_humidity_pct);
-  put_one("wind_speed_m_s", answers.wind_m_s, m.wind_speed_m_s);
-  put_one("cloud_cover_fraction", std::nullopt, m.cloud_cover_fraction);
-  put_one("pressure_hPa", std::nullopt, m.pressure_hPa);
-  if (answers.weather != word(scenario::WeatherKind::variable)) return;
-  put_one("wind_spread_fraction", std::nullopt,
-          std::min(m.wind_spread_m_s / m.wind_speed_m_s, constants::no_prevailing_direction.value));
-  put_one("air_temperature_spread_K", std::nullopt, m.air_temperature_spread_K);
-  put_one("rain_mm_h", std::nullopt, m.rain_mm_h);
-  put_one("rain_hours_fraction", std::nullopt, m.rain_share);
-  for (const char* drawn : {"weather", "person_spread", "unmeasured"})
-    put(document, fmt::format("/uncertain/{}", drawn), true);
+  const bool varies = answers.weather == word(scenario::WeatherKind::variable);
+  put_month_weather(document, varies ? scenario::WeatherKind::variable : scenario::WeatherKind::constant,
+                    {answers.air_degC, answers.water_degC, answers.wind_m_s}, month);
+  const double air_degC = answers.air_degC.value_or(month.value_or(climate::Month{}).air_temperature_degC);
+  put(document, "/routine/opening_fraction_day", scenario::usual_opening_by_day(air_degC));
+  if (varies)
+    for (const char* drawn : {"weather", "person_spread", "unmeasured"})
+      put(document, fmt::format("/uncertain/{}", drawn), true);
 }
 
 // What the reader of the file has to know about its weather.
@@ -194,42 +200,76 @@ std::string setting_of(const Answers& answers, const Place& place, int month,
   return out + ". Rain is a law of latitude and may be out by a factor of three.";
 }
 
+std::string sea_names() {
+  std::string out = "  latitude,longitude as 45.5,-5, or one of:";
+  for (const scenario::SeaArea& area : scenario::sea_areas().sea_areas) out += " " + area.title + ",";
+  out.back() = '.';
+  return out + " \"in February\" may follow.";
+}
+
+std::string boarding_of(const Answers& answers, const Dialogue& dialogue) {
+  const auto check = [](const std::string& answer) {
+    const auto& ways = scenario::words_of<scenario::BoardingKind>;
+    if (std::find(ways.begin(), ways.end(), answer) == ways.end() || answer == "none")
+      throw BadAnswer(fmt::format("boarding {}: allowed dry, swim or float_free", answer));
+  };
+  return dialogue.ask(answers.boarding,
+                      {"Boarding", "dry",
+                       [] {
+                         return std::string(
+                             "  dry: stepped into the raft\n  swim: swam to it for 10 minutes\n"
+                             "  float_free: in the water until the raft rose and inflated");
+                       },
+                       refusal_of(check)});
+}
+
 // States what was answered, and leaves the rest to the defaults.
-scenario::Node build(const Answers& answers) {
-  const int usual_crew = 4;
+scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
   const double usual_days = 5, hours_per_day = 24;
-  const int crew = ask(answers.crew, "How many persons", usual_crew);
-  if (crew < crew_sizes.low || crew > crew_sizes.high)
-    throw BadAnswer(fmt::format("crew of {}: allowed 1 to 100", crew));
+  const std::vector<scenario::KnownPerson> crew = crew_of(dialogue.ask(
+      answers.crew, {"Crew", "4",
+                     [] {
+                       return std::string(
+                           "  a number of people, or each by sex and age, with kg and m where known:\n"
+                           "  M40 F38 M12:45:1.52");
+                     },
+                     refusal_of(check_crew)}));
+  const scenario::Catalogue& all = scenario::catalogue();
   const std::string raft =
-      answers.raft ? *answers.raft : ask(answers.raft, "Raft (see bide catalogue rafts)", usual_raft(crew));
+      answers.raft
+          ? *answers.raft
+          : dialogue.ask({}, of_catalogue("Raft", usual_raft(static_cast<int>(crew.size())), all.rafts));
   const scenario::RaftKind* kind = scenario::find_raft(raft);
   const std::string pack =
-      ask(answers.pack, "Pack (see bide catalogue packs)", kind ? kind->pack : std::string("none"));
+      dialogue.ask(answers.pack, of_catalogue("Pack", kind ? kind->pack : std::string("none"), all.packs));
   const bool climate_needed = !(answers.air_degC && answers.water_degC && answers.wind_m_s);
-  std::string where =
-      ask(answers.place, "Place, latitude,longitude or the name of a sea", std::string("Biscay"));
+  const auto check_place = [climate_needed](std::string text) {
+    const std::optional<int> month = take_month(text);
+    climate_of(place_of(text), month.value_or(1), climate_needed);
+  };
+  std::string where = dialogue.ask(answers.place, {"Place", "Biscay", sea_names, refusal_of(check_place)});
   const std::optional<int> named = take_month(where);
-  if (named && (answers.month || answers.season))
-    throw BadAnswer("the month is given twice: with the place, and by --month or --season");
+  if (named && (answers.month || answers.season || answers.start))
+    throw BadAnswer("the month is given twice: with the place, and by --month, --season or --start");
   const Place place = place_of(where);
-  const int month = named ? *named : month_of(answers, place.point.latitude_deg);
-  if (month < months.low || month > months.high)
-    throw BadAnswer(fmt::format("month {}: allowed 1 to 12", month));
+  const int month = named ? *named : month_of(answers, dialogue, place.point.latitude_deg);
   const std::optional<climate::Month> climate = climate_of(place, month, climate_needed);
-  const double days = ask(answers.days, "Days", usual_days);
+  constexpr Allowed<double> any_days{0.01, 60};
+  const double days = answers.days
+                          ? *answers.days
+                          : number_in<double>(dialogue.ask({}, of_number("Days", usual_days, any_days,
+                                                                         "  days that are followed")))
+                                .value();
   const std::string clothing =
-      ask(answers.clothing, "Clothing (see bide catalogue ensembles)", std::string("temperate_sailing"));
-  const std::string boarding = ask(answers.boarding, "Boarding: dry, swim or float_free", std::string("dry"));
-  const auto& ways = scenario::words_of<scenario::BoardingKind>;
-  const auto way = std::find(ways.begin(), ways.end(), boarding);
-  if (way == ways.end() || boarding == "none")
-    throw BadAnswer(fmt::format("boarding {}: allowed dry, swim or float_free", boarding));
+      dialogue.ask(answers.clothing, of_catalogue("Clothing", "temperate_sailing", all.ensembles));
+  const std::string boarding = boarding_of(answers, dialogue);
   scenario::Node out = scenario::empty_object();
   put(out, "/format", std::string(scenario::format_word));
   put(out, "/name", answers.name);
   put(out, "/setting", setting_of(answers, place, month, climate));
-  put(out, "/start_time_utc", fmt::format("2031-{:02}-15T12:00:00Z", month));
+  put(out, "/start_time_utc",
+      answers.start ? format_time_utc(parse_time_utc(*answers.start).value())
+                    : fmt::format("2031-{:02}-15T12:00:00Z", month));
   put(out, "/duration_h", days * hours_per_day);
   put(out, "/position/latitude_deg", place.point.latitude_deg);
   put(out, "/position/longitude_deg", place.point.longitude_deg);
@@ -242,19 +282,35 @@ scenario::Node build(const Answers& answers) {
 }
 
 void check_utf8(const Answers& answers) {
-  for (const std::optional<std::string>& each :
-       {std::optional(answers.name), answers.raft, answers.pack, answers.place, answers.clothing})
+  for (const std::optional<std::string>& each : {std::optional(answers.name), answers.crew, answers.raft,
+                                                 answers.pack, answers.place, answers.clothing})
     if (each)
       if (const auto bad = first_byte_not_utf8(*each))
         throw BadAnswer(fmt::format("{}: found byte 0x{:02X} at offset {}, which is not UTF-8", *each,
                                     static_cast<unsigned char>((*each)[*bad]), *bad));
 }
 
+// Another name for a file that exists, so that the answers are not lost.
+std::string free_name(const Answers& answers, const Dialogue& dialogue) {
+  const auto taken = [](const std::string& path) {
+    std::error_code error;
+    return std::filesystem::exists(path, error) ? path + " exists; another name, please" : std::string();
+  };
+  if (!dialogue.asks() || answers.force || answers.output.empty() || taken(answers.output).empty())
+    return answers.output;
+  return dialogue.ask({}, {answers.output + " exists. File to write", "standard output",
+                           [] { return std::string("  any name of a file that does not exist"); }, taken});
+}
+
 int write_new(const Answers& answers) {
+  const Dialogue dialogue(answers.ask || isatty(STDIN_FILENO) == 1);
   std::string text;
   try {
     check_utf8(answers);
-    text = scenario::write_document(build(answers));
+    if (answers.start && !parse_time_utc(*answers.start))
+      throw BadAnswer(
+          fmt::format("--start: found \"{}\"; allowed UTC, as 2031-02-03T18:00Z", *answers.start));
+    text = scenario::write_document(build(answers, dialogue));
   } catch (const BadAnswer& bad) {
     say("bide new: {}\n", bad.what());
     return exit_usage;
@@ -264,7 +320,8 @@ int write_new(const Answers& answers) {
     complain(*wrong);
     return exit_input_refused;
   }
-  const int code = put(text, answers.output, answers.force);
+  const std::string name = free_name(answers, dialogue);
+  const int code = put(text, name == "standard output" ? "" : name, answers.force);
   if (code != exit_ok) return code;
   complain(std::get<scenario::ValidScenario>(result).cautions);
   say("{}\n{}\n", standing_notice, standing_advice);
@@ -279,7 +336,8 @@ void add_new(Program& program) {
   Command command = program.command("new", "Write a scenario from the catalogue and a few answers or flags");
   constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
                                        std::numeric_limits<double>::max()};
-  command.number("--crew", a.crew, crew_sizes, "Number of persons");
+  command.text("--crew", a.crew,
+               "Number of people, or the people, as \"M40 F38 M12:45:1.52\" (sex, age; kg and m if known)");
   command.text("--raft", a.raft, "Catalogue key of the raft");
   command.text("--pack", a.pack, "Catalogue key of the pack; the raft's usual one if left out");
   command.text("--place", a.place,
@@ -287,10 +345,12 @@ void add_new(Program& program) {
   command.word("--weather", a.weather, {"variable", "constant"},
                "Hours that vary about the month, or its means");
   const Argument month = command.number("--month", a.month, months, "In place of the season");
-  command
-      .word("--season", a.season, {"winter", "spring", "summer", "autumn"},
-            "In place of the month, by hemisphere")
-      .excludes(month);
+  Argument season = command.word("--season", a.season, {"winter", "spring", "summer", "autumn"},
+                                 "In place of the month, by hemisphere");
+  season.excludes(month);
+  command.text("--start", a.start, "Start in UTC, as 2031-02-03T18:00Z, in place of month and season")
+      .excludes(month)
+      .excludes(season);
   command.number("--days", a.days, any_number, "Days simulated");
   command.text("--clothing", a.clothing, "Catalogue key of what everybody wears");
   command.word("--boarding", a.boarding, {"dry", "swim", "float_free"}, "How the raft is reached");
@@ -300,6 +360,7 @@ void add_new(Program& program) {
   command.text("--name", a.name, "Title");
   command.text("-o,--output", a.output, "File to write; standard output if left out");
   command.flag("--force", a.force, "Overwrite the file if it exists");
+  command.flag("--ask", a.ask, "Ask for what is not given even when the answers come from a file or a pipe");
   command.does([answers] { return write_new(*answers); });
 }
 

@@ -1,6 +1,9 @@
 // bide odds S.json: the endurance window of a crew over many possible futures, given what is known so far.
+// Without a file: the same from a few flags, told from now on.
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <charconv>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -9,14 +12,17 @@
 #include <variant>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/odds/night_text.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/odds/odds_page.hpp"
 #include "bide/report/run/terminal.hpp"
+#include "bide/scenario/patch.hpp"
 #include "bide/study/questions/replay.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 #include "commands.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
+#include "night.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -28,6 +34,8 @@ struct OddsArguments {
   std::uint64_t samples = 1000, seed = 1;
   int threads = 0;
   std::optional<double> alive_at_h, now_h;
+  std::optional<std::string> now;  // read by kind of question
+  NightFlags night;
   std::optional<std::uint64_t> sample, dump;
   bool full = false, quiet = false, ascii = false, progress = false, force = false;
 };
@@ -55,22 +63,47 @@ int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& a
 }
 
 std::variant<study::OddsAnswer, study::Refusal> ask(const scenario::ValidScenario& scenario,
-                                                    const OddsArguments& arguments) {
+                                                    const study::OddsQuestion& question, bool progress) {
   when_interrupted("Nothing is kept of odds that are not finished; the same command begins anew.");
-  ProgressLine line(arguments.progress);
-  auto answer = study::ask_odds(
-      scenario,
-      {arguments.samples, arguments.seed, {arguments.alive_at_h, arguments.now_h}, arguments.threads},
-      [&](study::OddsPart part, const study::Progress& p) {
-        line(static_cast<double>(p.done) / static_cast<double>(p.total),
-             part == study::OddsPart::futures ? fmt::format(", {:.0f} futures/s", p.per_s)
-                                              : " of the cases with ignorance held fixed");
-      });
+  ProgressLine line(progress);
+  auto answer = study::ask_odds(scenario, question, [&](study::OddsPart part, const study::Progress& p) {
+    line(static_cast<double>(p.done) / static_cast<double>(p.total),
+         part == study::OddsPart::futures ? fmt::format(", {:.0f} futures/s", p.per_s)
+                                          : " of the cases with ignorance held fixed");
+  });
   line.finish();
   return answer;
 }
 
-int odds(const OddsArguments& arguments) {
+study::OddsQuestion question_of(const OddsArguments& arguments) {
+  study::OddsQuestion out;
+  out.futures = arguments.samples;
+  out.seed = arguments.seed;
+  out.known = {arguments.alive_at_h, arguments.now_h};
+  out.threads = arguments.threads;
+  return out;
+}
+
+// Writes the files asked for.
+int write_files(const study::OddsAnswer& answer, const OddsArguments& arguments) {
+  if (!arguments.csv.empty())
+    if (const int code = write_file(arguments.csv, report::odds_csv(answer)); code != exit_ok) return code;
+  if (!arguments.json.empty())
+    if (const int code = write_file(arguments.json, report::odds_json(answer)); code != exit_ok) return code;
+  if (arguments.report_html.empty()) return exit_ok;
+  return write_file(arguments.report_html, report::html::to_html(report::pages::odds_page(answer)));
+}
+
+// Prints the answer; exit code 3 when too many samples have no result.
+int show(const study::OddsAnswer& answer, const std::string& text, report::Letters shown) {
+  const int written = put(text, "", false);
+  if (!answer.too_many_failed() || written != exit_ok) return written;
+  say("{}: {} of {} samples have no result, more than 1 %\n", report::plain(answer.scenario.file, shown),
+      answer.failed.size(), answer.samples);
+  return exit_run_failed;
+}
+
+int odds_of_file(const OddsArguments& arguments) {
   const report::Letters shown = letters(arguments.ascii);
   const auto validated = scenario::validate_file(arguments.scenario);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) {
@@ -93,26 +126,96 @@ int odds(const OddsArguments& arguments) {
                arguments.force);
   if (arguments.sample) return show_replay(scenario, arguments, shown);
 
-  const auto asked = ask(scenario, arguments);
+  const auto asked = ask(scenario, question_of(arguments), arguments.progress);
   if (const auto* refusal = std::get_if<study::Refusal>(&asked)) return refuse(*refusal);
   const auto& answer = std::get<study::OddsAnswer>(asked);
-  if (!arguments.csv.empty())
-    if (const int code = write_file(arguments.csv, report::odds_csv(answer)); code != exit_ok) return code;
-  if (!arguments.json.empty())
-    if (const int code = write_file(arguments.json, report::odds_json(answer)); code != exit_ok) return code;
-  if (!arguments.report_html.empty()) {
-    const std::string page = report::html::to_html(report::pages::odds_page(answer));
-    if (const int code = write_file(arguments.report_html, page); code != exit_ok) return code;
-  }
+  if (const int code = write_files(answer, arguments); code != exit_ok) return code;
   if (arguments.quiet) print(scenario.cautions, shown, "caution: ");
-  const int written =
-      put(arguments.quiet ? report::odds_line(answer, shown)
-                          : report::odds_text(answer, terminal_width(), shown, arguments.full),
-          "", false);
-  if (!answer.too_many_failed() || written != exit_ok) return written;
-  say("{}: {} of {} samples have no result, more than 1 %\n", report::plain(arguments.scenario, shown),
-      answer.failed.size(), answer.samples);
-  return exit_run_failed;
+  return show(
+      answer,
+      arguments.quiet ? report::odds_line(answer, shown) : report::odds_text(answer, terminal_width(), shown, arguments.full),
+      shown);
+}
+
+// Without cautions for single runs, and on the pack of a raft that is drawn.
+scenario::Diagnostics on_what_is_known(const scenario::ValidScenario& scenario) {
+  scenario::Diagnostics out = scenario.cautions;
+  const auto& inputs = scenario.scenario.uncertain->inputs.entries;
+  const bool raft_drawn =
+      std::any_of(inputs.begin(), inputs.end(), [](const auto& each) { return each.first == "/raft/kind"; });
+  std::erase_if(out, [&](const scenario::Diagnostic& each) {
+    return each.pointer == "/uncertain" || (raft_drawn && each.pointer == "/stores/pack");
+  });
+  return out;
+}
+
+// The first numbers come after 64 futures, on the error stream, and are refined there while the rest are run.
+int odds_from_now(const OddsArguments& arguments) {
+  const report::Letters shown = letters(arguments.ascii);
+  const auto read = situation_of(arguments.night, arguments.now);
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&read)) {
+    print(*wrong, shown);
+    return exit_input_refused;
+  }
+  const auto made = scenario::scenario_of(std::get<scenario::Situation>(read));
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&made)) {
+    print(*wrong, shown);
+    return exit_input_refused;
+  }
+  const auto& [document, cautions] = std::get<scenario::SituationFile>(made);
+  const std::string text = scenario::write_document(document);
+  const auto validated = scenario::validate_text(text, "command line", {});
+  if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated)) {
+    print(*wrong, shown);
+    return exit_input_refused;
+  }
+  const auto& scenario = std::get<scenario::ValidScenario>(validated);
+  if (const int code = check({{}, {arguments.csv, arguments.json, arguments.report_html, arguments.output}});
+      code != exit_ok)
+    return code;
+  if (!arguments.output.empty())
+    if (const int code = put(text, arguments.output, arguments.force); code != exit_ok) return code;
+  print(cautions, shown, "caution: ");
+  print(on_what_is_known(scenario), shown, "caution: ");
+
+  study::OddsQuestion question = question_of(arguments);
+  const double now_h = scenario.scenario.uncertain->known->now_h.value();
+  question.at_h = study::hours_from_now(now_h, scenario.scenario.duration_h);
+  question.nested = false;
+  question.so_far = [&](const study::Odds& odds) { say("{}\n", report::night_so_far(odds, now_h)); };
+  const auto asked = ask(scenario, question, arguments.progress);
+  if (const auto* refusal = std::get_if<study::Refusal>(&asked)) return refuse(*refusal);
+  const auto& answer = std::get<study::OddsAnswer>(asked);
+  if (const int code = write_files(answer, arguments); code != exit_ok) return code;
+  return show(answer,
+              arguments.quiet ? report::odds_line(answer, shown)
+                              : report::night_text(answer, terminal_width(), shown),
+              shown);
+}
+
+// "--now" of a file: hours after its start.
+int read_now(OddsArguments& arguments) {
+  if (!arguments.now) return exit_ok;
+  constexpr double longest_h = 1440;
+  const char* const end = arguments.now->data() + arguments.now->size();
+  double value{};
+  const auto [stop, wrong] = std::from_chars(arguments.now->data(), end, value);
+  if (wrong != std::errc() || stop != end || !(value >= 0 && value <= longest_h)) {
+    say("--now: found \"{}\"; allowed 0 to {} with a scenario file\n", *arguments.now, longest_h);
+    return exit_usage;
+  }
+  arguments.now_h = value;
+  return exit_ok;
+}
+
+int odds(OddsArguments& arguments) {
+  if (!arguments.scenario.empty()) {
+    const int code = read_now(arguments);
+    return code == exit_ok ? odds_of_file(arguments) : code;
+  }
+  if (arguments.night.any()) return odds_from_now(arguments);
+  say("bide odds: give a scenario file, or what is known: --persons, --abandoned, --place\n");
+  return exit_usage;
 }
 
 }  // namespace
@@ -122,22 +225,30 @@ void add_odds(Program& program) {
   OddsArguments& a = *arguments;
   Command command =
       program.command("odds", "Many possible futures: the endurance window, given what is known so far");
-  command.text("scenario", a.scenario, "Scenario file with `uncertain`").required();
+  const Argument file = command.text("scenario", a.scenario, "Scenario file with `uncertain`");
   constexpr std::uint64_t most = 100'000'000;
   command.number("-n,--futures", a.samples, {1, most}, "How many to draw");
   command.number("--seed", a.seed, any_seed, "Same seed, same futures");
   command.number("--threads", a.threads, any_threads, "0: one to a core; results do not depend on it");
   constexpr Allowed<double> hours{0, 1440};
-  command.number("--alive-at", a.alive_at_h, hours, "Hours after the start: all known alive");
-  command.number("--now", a.now_h, hours, "Hours after the start: the time of asking, no help yet");
+  command.number("--alive-at", a.alive_at_h, hours, "Hours after the start: all known alive").needs(file);
+  command.text(
+      "--now", a.now,
+      "Time of asking, no help yet: with a file hours after the start, else UTC (this clock if left out)");
   command.text("--csv", a.csv, "Write the shares against time as CSV");
   command.text("--json", a.json, "Write everything as JSON");
   command.text("--report", a.report_html, "Write a page for a browser or for print, as HTML");
-  const Argument sample = command.number("--sample", a.sample, {0, most}, "Run this one future alone");
-  command.number("--dump", a.dump, {0, most}, "Write this one future as a plain scenario").excludes(sample);
-  command.text("-o,--output", a.output, "Where --dump writes; standard output if left out");
-  command.flag("--force", a.force, "Let --dump write over a file");
+  Argument sample = command.number("--sample", a.sample, {0, most}, "Run this one future alone");
+  sample.needs(file);
+  command.number("--dump", a.dump, {0, most}, "Write this one future as a plain scenario")
+      .excludes(sample)
+      .needs(file);
+  command.text(
+      "-o,--output", a.output,
+      "Where --dump writes, standard output if left out; without a file: where the scenario is written");
+  command.flag("--force", a.force, "Let -o write over a file");
   command.flag("--full", a.full, "Shares against time, causes, help and all unknowns as well");
+  add_night_flags(command, a.night, file);
   command.flag("--quiet", a.quiet, "One line only; cautions go to the error stream");
   command.flag("--ascii", a.ascii, "No letters beyond ASCII");
   command.flag("--progress", a.progress, "Report progress even when not on a terminal");

@@ -31,7 +31,7 @@ EnsembleOptions options_of(const OddsQuestion& question, OddsPart part, const To
 }
 
 DrawnFutures draw(const scenario::ValidScenario& scenario, const Sampler& sampler,
-                  const OddsQuestion& question, const ToldOddsProgress& progress) {
+                  const OddsQuestion& question, const KnownSoFar& known, const ToldOddsProgress& progress) {
   const std::optional<scenario::Rescue>& rescue = scenario.scenario.uncertain->rescue;
   DrawnFutures out;
   const EnsembleOptions options = options_of(question, OddsPart::futures, progress);
@@ -40,11 +40,22 @@ DrawnFutures draw(const scenario::ValidScenario& scenario, const Sampler& sample
     if (rescue)
       help[k % help.size()] = help_of(*rescue, *drawn.rescue_h, sample.weather, scenario.scenario.duration_h);
   };
+  constexpr std::uint64_t first_told = 64, next_told = 4;  // how many, and times how many
+  std::uint64_t tell_at = first_told;
+  const auto tell = [&](std::uint64_t run) {
+    if (!question.so_far || run < tell_at || run == question.futures) return;
+    tell_at *= next_told;
+    const Futures futures = [&](const VisitFuture& visit) { out.futures.each(visit); };
+    if (const auto odds = odds_given(futures, known, scenario.scenario.duration_h, rescue.has_value(),
+                                     confidence, question.at_h))
+      question.so_far(*odds);
+  };
   const auto sink = [&](const SampleResult& r) {
     if (!r.failure.empty())
       out.failed.push_back({r.index, r.failure});
     else
       out.futures.add(future_of(r, help[r.index % help.size()]));
+    tell(r.index + 1);
   };
   run_ensemble({0, question.futures}, drawing(sampler, question.seed, made), sink, options);
   return out;
@@ -81,7 +92,7 @@ std::optional<NestedBands> nested(const Sampler& sampler, const OddsQuestion& qu
                                   const ToldOddsProgress& progress) {
   constexpr std::uint64_t most = 32, fewest = 10;
   const auto side = std::min(most, static_cast<std::uint64_t>(std::sqrt(question.futures)));
-  if (!is_nested(sampler) || side < fewest) return std::nullopt;
+  if (!question.nested || !is_nested(sampler) || side < fewest) return std::nullopt;
   std::vector<float> first_able_h;
   std::uint64_t failed = 0;
   run_ensemble(
@@ -152,12 +163,13 @@ std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenar
     return Refusal{Refusal::Why::input, std::move(wrong)};
 
   const Sampler sampler(scenario);
-  DrawnFutures drawn = draw(scenario, sampler, question, progress);
+  DrawnFutures drawn = draw(scenario, sampler, question, known, progress);
   if (drawn.futures.size() == 0)
     return refused(Refusal::Why::run, "",
                    "no sample has a result; the first: " + drawn.failed.front().reason);
   const Futures futures = [&](const VisitFuture& visit) { drawn.futures.each(visit); };
-  auto given = odds_given(futures, known, horizon_h, uncertain->rescue.has_value(), confidence);
+  auto given =
+      odds_given(futures, known, horizon_h, uncertain->rescue.has_value(), confidence, question.at_h);
   if (!given)
     return refused(Refusal::Why::run, "",
                    fmt::format("none of {} futures agrees with what is known; draw more, or look at the "

@@ -27,6 +27,11 @@ struct OddsQuestion {
   std::uint64_t seed = 1;
   KnownSoFar known;  // in place of what the scenario says is known, each by itself; hours within the horizon
   int threads = 0;   // 0: one to a core
+  std::vector<double> at_h;  // hours of the table against time; empty: twelve equal parts
+  bool nested = true;        // whether to part chance and ignorance, which doubles the work
+  // Told the odds of the first 64, 256, 1024... futures while the rest are run; may be empty. Nothing is told
+  // while none of them agrees with what is known.
+  std::function<void(const Odds&)> so_far;
 };
 
 struct FailedSample {

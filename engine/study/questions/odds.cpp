@@ -14,7 +14,12 @@ namespace bide::study {
 
 namespace {
 
-constexpr int points = 12;  // of the table against time
+std::vector<double> equal_parts(double horizon_h) {
+  constexpr int points = 12;
+  std::vector<double> out;
+  for (int i = 1; i <= points; ++i) out.push_back(horizon_h * i / points);
+  return out;
+}
 
 using Is = std::function<bool(const Future&)>;
 using Hours = std::array<float, who_count> Future::*;
@@ -136,31 +141,34 @@ bool agrees(const Future& f, const KnownSoFar& known) {
   return alive && still_waiting;
 }
 
-Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence) {
+Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence,
+             std::span<const double> at_h) {
   Odds o;
   o.horizon_h = horizon_h;
   o.confidence = confidence;
   Questions questions;
-  const auto later_than = [](Hours hours, std::size_t who, double at_h) {
-    return [=](const Future& f) { return hour(f, hours, who) > at_h; };
+  const auto later_than = [](Hours hours, std::size_t who, double when_h) {
+    return [=](const Future& f) { return hour(f, hours, who) > when_h; };
   };
-  const auto not_before = [](Hours hours, std::size_t who, double at_h) {
-    return [=](const Future& f) { return !(hour(f, hours, who) < at_h); };
+  const auto not_before = [](Hours hours, std::size_t who, double when_h) {
+    return [=](const Future& f) { return !(hour(f, hours, who) < when_h); };
   };
   for (std::size_t who = 0; who < who_count; ++who) {
     questions.ask(o.able[who].beyond, not_before(&Future::able_h, who, horizon_h));
     questions.ask(o.alive[who].beyond, not_before(&Future::alive_h, who, horizon_h));
   }
-  o.times.resize(points);
+  const std::vector<double> hours =
+      at_h.empty() ? equal_parts(horizon_h) : std::vector<double>(at_h.begin(), at_h.end());
+  o.times.resize(hours.size());
   std::vector<CausesBy> by;
-  for (int i = 1; i <= points; ++i) {
-    AtTime& t = o.times[static_cast<std::size_t>(i - 1)];
-    t.at_h = horizon_h * i / points;
+  for (std::size_t i = 0; i < hours.size(); ++i) {
+    AtTime& t = o.times[i];
+    t.at_h = hours[i];
     questions.ask(t.all_able, later_than(&Future::able_h, first_person, t.at_h));
     questions.ask(t.some_able, later_than(&Future::able_h, last_person, t.at_h));
     questions.ask(t.all_alive, later_than(&Future::alive_h, first_person, t.at_h));
     questions.ask(t.some_alive, later_than(&Future::alive_h, last_person, t.at_h));
-    if (i % 2 == 0) by.push_back({t.at_h, {}});
+    if (i % 2 == 1) by.push_back({t.at_h, {}});
   }
   if (with_help) ask_about_help(questions, o.help.emplace(), horizon_h);
   o.futures = questions.answer(futures, confidence);
@@ -174,7 +182,7 @@ Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double co
 }
 
 std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, double horizon_h,
-                               bool with_help, double confidence) {
+                               bool with_help, double confidence, std::span<const double> at_h) {
   std::size_t all = 0, left = 0;
   futures([&](const Future& f) {
     ++all;
@@ -186,9 +194,20 @@ std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, 
       if (agrees(f, known)) visit(f);
     });
   };
-  Odds o = odds_of(those_left, horizon_h, with_help, confidence);
+  Odds o = odds_of(those_left, horizon_h, with_help, confidence, at_h);
   o.ruled_out = all - left;
   return o;
+}
+
+std::vector<double> hours_from_now(double now_h, double horizon_h) {
+  constexpr std::array first_h{0.0, 1.0, 2.0, 3.0, 6.0, 12.0, 24.0, 36.0, 48.0};
+  constexpr double day_h = 24;
+  std::vector<double> out;
+  for (const double each : first_h)
+    if (now_h + each <= horizon_h) out.push_back(now_h + each);
+  for (double later = first_h.back() + day_h; now_h + later <= horizon_h; later += day_h)
+    out.push_back(now_h + later);
+  return out;
 }
 
 }  // namespace bide::study

@@ -8,6 +8,7 @@
 
 #include <array>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "bide/study/questions/future.hpp"
@@ -83,9 +84,18 @@ struct Odds {
 bool agrees(const Future& future, const KnownSoFar& known);
 
 // `with_help`: the futures say when help comes. Throws std::invalid_argument without futures.
-Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence);
+// @param at_h hours of the table against time, ascending; empty: twelve equal parts of the horizon
+Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence,
+             std::span<const double> at_h = {});
 // The same of those futures that agree with what is known; left out when none does.
 std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, double horizon_h,
-                               bool with_help, double confidence);
+                               bool with_help, double confidence, std::span<const double> at_h = {});
+
+// Hours after the start at which to tell how things stand from now on: closely in the first hours, then
+// further apart, up to the horizon.
+// @param now_h     the time of asking, h, at least 0
+// @param horizon_h hours followed, h, at least now_h
+// @return now, and 1, 2, 3, 6, 12, 24, 36, 48, 72, 96, 120... h later, none beyond the horizon
+std::vector<double> hours_from_now(double now_h, double horizon_h);
 
 }  // namespace bide::study

@@ -1,0 +1,18 @@
+# Every line of a lesson that begins with "    bide " is run, in a copy of the scenarios' folder, and succeeds.
+file(REMOVE_RECURSE ${WORK})
+file(MAKE_DIRECTORY ${WORK})
+file(COPY ${SCENARIOS} DESTINATION ${WORK})
+file(STRINGS ${LESSON} lines REGEX "^    bide ")
+list(LENGTH lines count)
+if(count EQUAL 0)
+  message(FATAL_ERROR "no command in ${LESSON}")
+endif()
+foreach(line ${lines})
+  string(REGEX REPLACE "^    bide " "" arguments "${line}")
+  separate_arguments(arguments UNIX_COMMAND "${arguments}")
+  execute_process(COMMAND ${BIDE} ${arguments} WORKING_DIRECTORY ${WORK} INPUT_FILE /dev/null OUTPUT_VARIABLE out
+                  ERROR_VARIABLE err RESULT_VARIABLE code)
+  if(NOT code EQUAL 0)
+    message(FATAL_ERROR "${line}\nexit code ${code}\n${out}\n${err}")
+  endif()
+endforeach()

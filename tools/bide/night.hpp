@@ -1,0 +1,30 @@
+// The flags of `bide odds` without a scenario file: what is known of people in distress.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+
+#include "arguments.hpp"
+#include "bide/scenario/situation.hpp"
+
+namespace bide::tool {
+
+struct NightFlags {
+  std::optional<int> persons, month;
+  std::optional<std::string> crew, abandoned, place, raft, clothing, boarding, last_contact, name;
+  std::optional<double> sea_degC, air_degC, wind_m_s;
+  std::string ahead = "5d";
+
+  bool any() const;  // whether anything but `ahead` was given
+};
+
+void add_night_flags(Command& command, NightFlags& flags, const Argument& scenario_file);
+
+// What is known, from the flags.
+// @param now an instant in UTC; empty: this machine's clock, to the minute
+// @return the situation; or what is wrong, each with the name of its flag as the pointer
+std::variant<scenario::Situation, scenario::Diagnostics> situation_of(const NightFlags& flags,
+                                                                      const std::optional<std::string>& now);
+
+}  // namespace bide::tool
