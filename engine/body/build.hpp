@@ -36,8 +36,8 @@ struct Build {
   T shivering_ceiling_W, shivering_sustained_W;  // above rest
   T greatest_work_W;                             // above rest, at the greatest oxygen uptake
   T shivering_factor, sweat_factor;              // by age and person
-  T least_wettedness;  // of the skin: share that evaporates like water without sweat
-  T size, command_size;                          // of an adult's amounts, and of the standard man's commands
+  T least_wettedness;    // of the skin: share that evaporates like water without sweat
+  T size, command_size;  // of an adult's amounts, and of the standard man's commands
   T dilatation_age_factor;
   T beyond_shivering_peak_trial;  // 1: outside the group on which the ceiling was measured
   T greatest_urine_osmolality_mOsm_kg;

@@ -131,10 +131,10 @@ int odds_of_file(const OddsArguments& arguments) {
   const auto& answer = std::get<study::OddsAnswer>(asked);
   if (const int code = write_files(answer, arguments); code != exit_ok) return code;
   if (arguments.quiet) print(scenario.cautions, shown, "caution: ");
-  return show(
-      answer,
-      arguments.quiet ? report::odds_line(answer, shown) : report::odds_text(answer, terminal_width(), shown, arguments.full),
-      shown);
+  return show(answer,
+              arguments.quiet ? report::odds_line(answer, shown)
+                              : report::odds_text(answer, terminal_width(), shown, arguments.full),
+              shown);
 }
 
 // Without cautions for single runs, and on the pack of a raft that is drawn.
