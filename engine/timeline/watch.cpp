@@ -177,7 +177,7 @@ void Watch<T>::locate(int index, int l, double t0, double t1, const system::Quan
                      {index, row.id, at, rate * hour_s, grazing, y1 > y0});
                  const bool lifejacket =
                      lane(compiled_->persons[static_cast<std::size_t>(index)].has_lifejacket, l) > 0;
-                 if (!takes_airway(row.meaning, lifejacket)) return;
+                 if (!system::takes_airway(row.meaning, lifejacket)) return;
                  const bool into = (y1 > y0) == (row.side == system::Side::above);
                  const Limit cause = row.meaning == Meaning::sinking ? row.id : Limit::lost_airway;
                  std::optional<Death>& under = person.went_under[static_cast<std::size_t>(l)];

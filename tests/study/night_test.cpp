@@ -47,7 +47,7 @@ TEST_CASE("the question to ask next takes people together and leaves out what no
   const auto unknown = [](const char* name, double of_variance) {
     study::Unknown out;
     out.name = name;
-    out.narrowing.of_variance = of_variance;
+    out.reduction.of_variance = of_variance;
     return out;
   };
   const auto asks = study::ask_next(

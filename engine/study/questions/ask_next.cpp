@@ -15,7 +15,7 @@ std::vector<Ask> ask_next(const std::vector<Unknown>& unknowns, double least) {
       const bool answered =
           unknown.name == prior.key || std::find(prior.inputs.begin(), prior.inputs.end(),
                                                  scenario::any_index(unknown.name)) != prior.inputs.end();
-      if (answered) ask.of_variance += unknown.narrowing.of_variance;
+      if (answered) ask.of_variance += unknown.reduction.of_variance;
     }
     if (ask.of_variance > least) out.push_back(std::move(ask));
   }

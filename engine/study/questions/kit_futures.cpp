@@ -25,7 +25,7 @@ scenario::ValidScenario KitFutures::with(const Kit& kit) const {
   for (std::size_t i = 0; i < kit.size(); ++i) {
     if (kit[i] == 0) continue;
     auto pulled = scenario::pull(scenario::doses_of(*items_[i].offer, kit[i]), out);
-    if (const auto* no = std::get_if<scenario::NoSense>(&pulled))
+    if (const auto* no = std::get_if<scenario::NotApplicable>(&pulled))
       throw KitRefused({Refusal::Why::input, {{scenario_.file, "", items_[i].title + ": " + no->reason}}});
     out = std::move(std::get<std::vector<scenario::ValidScenario>>(pulled).front());
   }

@@ -23,7 +23,7 @@ std::vector<ProvisionItem> items_for(const scenario::ValidScenario& scenario) {
     ProvisionItem item{&offer, one.title, burden.items, {}, {}};
     item.item = {offer.most, {burden.mass_kg, burden.volume_L, 1}, offer.more_never_harms};
     const auto pulled = scenario::pull(one, scenario);
-    if (const auto* no = std::get_if<scenario::NoSense>(&pulled)) {
+    if (const auto* no = std::get_if<scenario::NotApplicable>(&pulled)) {
       item.left_out = no->reason;
       item.item.most = 0;
     }
