@@ -83,8 +83,8 @@ void add_limits(Chart& chart, const Material& m, system::quantity::Id shown) {
   const scenario::Limits& stated = m.scenario.scenario.limits;
   std::vector<Series> marks;
   for (const system::LimitRow& row : system::limits) {
-    if (row.of != shown || row.meaning != system::Meaning::unable || row.stated == nullptr) continue;
-    const double limit = stated.*row.stated, normal = system::quantities[shown].normal;
+    if (row.of != shown || row.meaning != system::Meaning::unable || row.stated.member == nullptr) continue;
+    const double limit = stated.*row.stated.member, normal = system::quantities[shown].normal;
     const auto near = [&](double y) { return (y - normal) / (limit - normal) > 0.5; };
     if (std::any_of(chart.series.begin(), chart.series.end(), [&](const Series& series) {
           return std::any_of(series.points.begin(), series.points.end(), [&](const Point& point) {
