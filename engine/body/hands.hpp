@@ -99,8 +99,9 @@ inline T finger_to_water_W_m2K(T water_film_W_m2K) {
 // m (hand - finger) from it, m their flow as heat, and lose g (finger - around). Where they settle, this is
 // the share by which m (blood - finger) has to be cut:
 //   g (hand - around) / (m (blood - hand) + g (blood - around)),
-// so that fingers come to lie between hand and surroundings. Nothing where the hand is colder than the
-// surroundings and the blood is warmer.
+// so that fingers come to lie between hand and surroundings. Surroundings between hand and blood leave
+// nothing, and what is hotter than the blood leaves the more the hotter it is: the share has no jump, which
+// steps would not follow.
 // @param blood_degC, hand_degC, around_degC central blood, core of the hand, mean surroundings, degC
 // @param flow_W_K    heat carried by the fingers' flow, W/K, at least 0
 // @param loss_W_K    conductance of the fingers to their surroundings, W/K, at least 0
@@ -108,10 +109,11 @@ inline T finger_to_water_W_m2K(T water_film_W_m2K) {
 template <class T>
 inline T left_by_hand(T blood_degC, T hand_degC, T around_degC, T flow_W_K, T loss_W_K) {
   constexpr double tiny_W = 1e-9;
-  const T fed = loss_W_K * (hand_degC - around_degC);
-  const T all = flow_W_K * positive_part(T(blood_degC - hand_degC)) + loss_W_K * (blood_degC - around_degC);
-  const T same_way = select(fed * all > T(0), T(1), T(0));
-  return same_way * clamp(T(abs(fed) / (abs(all) + T(tiny_W))), 0.0, 1.0);
+  const T fed =
+      loss_W_K * (positive_part(T(hand_degC - around_degC)) + positive_part(T(around_degC - blood_degC)));
+  const T all =
+      flow_W_K * positive_part(T(blood_degC - hand_degC)) + loss_W_K * abs(T(blood_degC - around_degC));
+  return smaller(T(fed / (all + T(tiny_W))), T(1));
 }
 
 // Toes: of the foot, with their share of its skin's flow and surface, and with no cold-induced dilatation

@@ -170,8 +170,8 @@ inline std::vector<std::string> out_of_bounds(const timeline::Timeline& t, const
     for (double s = before_s; s < t.time_s[i] + knots_s; s += knots_s)
       around.see(t, i, weather.at(std::min(s, t.time_s[i])));
     before_s = t.time_s[i];
-    // Muscle and brain are a little warmer than the core of the trunk.
-    constexpr double warmer_than_core_K = 1;
+    // Working muscle and the brain are warmer than the core of the trunk by a kelvin or so.
+    constexpr double warmer_than_core_K = 1.5;
     for (std::size_t p = 0; p < t.persons.size(); ++p)
       if (t.time_s[i] < t.fates[p].alive_until_s.value_or(no_bound) + constants::check_interval_s)
         around.warmest = std::max(around.warmest, t.persons[p].core_degC[i] + warmer_than_core_K);
