@@ -91,8 +91,10 @@ async function look(browser, path) {
     const second = await reading.textContent();
     assert.ok(first.length > 0 && second.length > 0, `${path}: focus reads nothing out`);
     await page.keyboard.press("End");
-    await page.keyboard.press("ArrowDown");
-    if (of_chart[i] > 1) assert.notEqual(await reading.textContent(), first, `${path}: keys read out nothing else`);
+    const last = await reading.textContent();
+    await page.keyboard.press("ArrowDown");  // from the last it may come round to the first
+    const others = [second, last, await reading.textContent()].filter((text) => text !== first);
+    if (of_chart[i] > 1) assert.ok(others.length > 0, `${path}: keys read out nothing else`);
     const cursor = await plot.locator(".cursor").boundingBox();
     await plot.blur();
     assert.equal(await reading.textContent(), "", `${path}: the reading stays`);
