@@ -22,6 +22,25 @@ struct Conditions {
   double fat_pct = 20, age_years = 30;
 };
 
+// Standard deviations of the logarithms of the model's errors.
+struct ErrorSizes {
+  double heat_made, tissue_conductance, clothing_conductance, water_loss;
+};
+
+// How many times too high (heat made), or by how many kelvin too warm (core), the model is: the middle half
+// of the rows. Biased: that half lies to one side, by more than a half-interval on the whole.
+struct Bias {
+  int rows;
+  bool biased;
+  double low, high;
+};
+
+struct LeftOut {
+  int studies;
+  ErrorSizes sizes;
+  Bias heat_made, core;
+};
+
 inline constexpr Sourced cool_water_from_degC{
     18, "degC", "", "between the studies at 5 to 17 and at 18 to 29 degC", Trust::judgement, 15, 20};
 inline constexpr Sourced mild_air_from_degC{

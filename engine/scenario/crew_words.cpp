@@ -3,9 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 
+#include "bide/core/csv.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/priors.hpp"
 #include "bide/scenario/words.hpp"
@@ -14,13 +14,6 @@ namespace bide::scenario {
 namespace {
 
 constexpr std::string_view between = " ,\t";
-
-std::optional<double> number_in(std::string_view text) {
-  double value{};
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc() || end != text.data() + text.size() || !std::isfinite(value)) return std::nullopt;
-  return value;
-}
 
 std::optional<KnownPerson> person_in(std::string_view entry) {
   KnownPerson out;
@@ -38,11 +31,11 @@ std::optional<KnownPerson> person_in(std::string_view entry) {
     rest.remove_prefix(colon + 1);
   }
   constexpr std::size_t most_parts = 3;
-  const auto age = number_in(parts[0]);
+  const auto age = parse_number(parts[0]);
   if (!age || parts.size() > most_parts) return std::nullopt;
   out.age_years = *age;
-  if (parts.size() > 1 && !parts[1].empty() && !(out.mass_kg = number_in(parts[1]))) return std::nullopt;
-  if (parts.size() > 2 && !parts[2].empty() && !(out.height_m = number_in(parts[2]))) return std::nullopt;
+  if (parts.size() > 1 && !parts[1].empty() && !(out.mass_kg = parse_number(parts[1]))) return std::nullopt;
+  if (parts.size() > 2 && !parts[2].empty() && !(out.height_m = parse_number(parts[2]))) return std::nullopt;
   return out;
 }
 

@@ -57,8 +57,7 @@ std::vector<Difference> differences(const std::vector<const ValidScenario*>& sce
     Difference difference{pointer, "", {}};
     for (std::size_t i = 0; i < scenarios.size(); ++i) {
       const std::string* leaf = find_leaf(all[i], pointer);
-      const auto& defaults = scenarios[i]->defaults;
-      const bool filled = std::find(defaults.begin(), defaults.end(), pointer) != defaults.end();
+      const bool filled = is_default(*scenarios[i], pointer);
       difference.values.push_back({leaf ? *leaf : "none", leaf != nullptr && filled});
     }
     if (all_equal(difference)) continue;

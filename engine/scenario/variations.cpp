@@ -160,8 +160,7 @@ Validated with_stores_of(const ValidScenario& first, const ValidScenario& other)
 Validated at_end_of_ranges(const ValidScenario& scenario, double position) {
   Node document = *scenario.document;
   const auto set = [&](const char* pointer, double value) {
-    const auto& defaults = scenario.defaults;
-    if (std::find(defaults.begin(), defaults.end(), pointer) != defaults.end()) put(document, pointer, value);
+    if (is_default(scenario, pointer)) put(document, pointer, value);
   };
   for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
     set(pointer, position);

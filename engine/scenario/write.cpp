@@ -143,4 +143,8 @@ std::string listing(const ValidScenario& valid) {
   return out;
 }
 
+bool is_default(const ValidScenario& scenario, std::string_view pointer) {
+  return std::find(scenario.defaults.begin(), scenario.defaults.end(), pointer) != scenario.defaults.end();
+}
+
 }  // namespace bide::scenario

@@ -36,6 +36,10 @@ struct FieldLine {
 };
 std::vector<FieldLine> field_lines();
 
+// Whether the file left a field out, so that it holds a default.
+// @param pointer of the field
+bool is_default(const ValidScenario& scenario, std::string_view pointer);
+
 // "/crew/3/mass_kg" -> "/crew/*/mass_kg"
 std::string any_index(const std::string& pointer);
 

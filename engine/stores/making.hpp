@@ -19,30 +19,14 @@ template <class T>
 inline T work_metabolic_W(T mechanical_W) {
   return mechanical_W / T(constants::muscle_efficiency);
 }
-// The part of it that becomes heat in the body.
-// @param mechanical_W mechanical work, W, at least 0
-// @return W
+// Water made at the desalinator.
+// @param hours      time at work, h, at least 0
+// @param output_L_h its output, L/h, at least 0
+// @param working    0 if it is lost or nobody can, else 1
+// @return L
 template <class T>
-inline T work_heat_W(T mechanical_W) {
-  return work_metabolic_W(mechanical_W) - mechanical_W;
-}
-
-template <class T>
-struct WaterMade {
-  T water_L;
-  T metabolic_W;  // extra metabolic rate of the worker during the work
-  T heat_W;       // part of it that becomes heat in the body
-};
-
-// Work at the desalinator.
-// @param hours        time at work, h, at least 0
-// @param output_L_h   its output, L/h, at least 0
-// @param mechanical_W work it takes, W, at least 0
-// @param working      0 if it is lost or nobody is able, else 1
-template <class T>
-inline WaterMade<T> desalinate(T hours, T output_L_h, T mechanical_W, T working) {
-  return {working * hours * output_L_h, working * work_metabolic_W(mechanical_W),
-          working * work_heat_W(mechanical_W)};
+inline T desalinated_L(T hours, T output_L_h, T working) {
+  return working * hours * output_L_h;
 }
 
 // Rain water caught in a shower of constant rate: the first millimetre since the last spray rinses the

@@ -125,10 +125,9 @@ void make_water(Moment<T>& m) {
         std::min(1.0, std::max(0.0, s.desalinator_h_per_day - (m.stop.index % stores::whole_hours_per_day)));
     const T work_W(stores::work_metabolic_W(s.gear.desalinator_work_W));
     const T pumped = held.desalinator * crew_can(m, Task::pump, T(due * held.desalinator), work_W);
-    const auto spell =
-        stores::desalinate(T(due), T(s.gear.desalinator_L_h), T(s.gear.desalinator_work_W), pumped);
-    made += spell.water_L;
-    share_work(m, Task::pump, work_W, T(T(due * hour_s) * select(spell.water_L > T(0), T(1), T(0))));
+    const T water_L = stores::desalinated_L(T(due), T(s.gear.desalinator_L_h), pumped);
+    made += water_L;
+    share_work(m, Task::pump, work_W, T(T(due * hour_s) * select(water_L > T(0), T(1), T(0))));
   }
   made += stores::still_L_s(w.global_irradiance_W_m2, T(s.gear.still_area_m2)) * T(hour_s) * able;
   T caught(0);

@@ -79,7 +79,7 @@ TEST_CASE("the range runs over the run and its members, and is null without them
   CHECK(json["range"]["runs"] == 3);
   CHECK(json["range"]["able_until"]["first"]["earliest_h"] == 20);
   CHECK(json["range"]["able_until"]["first"]["latest_h"].is_null());
-  CHECK(json["range"]["able_until"]["first"]["words"] == "20 h to beyond 5 d");
+  CHECK(json["range"]["able_until"]["first"]["words"] == "20 h to after 5 d");
   // Not before the run's own 40 h.
   const Json later = Json::parse(result(scenario, timeline, {late}));
   CHECK(later["range"]["able_until"]["first"]["earliest_h"] == 40);

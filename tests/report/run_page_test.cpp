@@ -111,7 +111,7 @@ TEST_CASE("the first screen leads with the range over what nobody has measured, 
   CHECK(series(picture, "range").points.front().high == doctest::Approx(50));
   CHECK(series(picture, "central case").points.front().y == doctest::Approx(40));
   c.with_able_first_at(std::nullopt);
-  CHECK(has(said(c.page(), "Able until"), "to beyond 5 d; central case 40 h"));
+  CHECK(has(said(c.page(), "Able until"), "to after 5 d; central case 40 h"));
 }
 
 TEST_CASE("without a range the page says that it is one case") {

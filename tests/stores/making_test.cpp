@@ -10,15 +10,12 @@ using doctest::Approx;
 
 TEST_CASE("desalinator: litres, and what they cost the worker") {
   // A small unit, 1 L/h at 6.25 W (22.5 kJ/L, 8 times the least work of 2.76 kJ/L), two hours.
-  const WaterMade<double> made = desalinate(2.0, 1.0, 6.25, 1.0);
-  CHECK(made.water_L == 2);
-  // 60 to 120 kJ/L metabolic for 15 to 30 kJ/L of work.
-  CHECK(made.metabolic_W * 3.6 > 60);
-  CHECK(made.metabolic_W * 3.6 < 150);
-  CHECK(made.metabolic_W - made.heat_W == Approx(6.25));
+  CHECK(desalinated_L(2.0, 1.0, 1.0) == 2);
+  CHECK(desalinated_L(2.0, 1.0, 0.0) == 0);
   CHECK(6.25 * 3.6 > constants::least_desalting_kJ_L);
-  CHECK(desalinate(2.0, 1.0, 6.25, 0.0).water_L == 0);
-  CHECK(desalinate(2.0, 1.0, 6.25, 0.0).heat_W == 0);
+  // 60 to 120 kJ/L metabolic for 15 to 30 kJ/L of work.
+  CHECK(work_metabolic_W(6.25) * 3.6 > 60);
+  CHECK(work_metabolic_W(6.25) * 3.6 < 150);
 }
 
 TEST_CASE("rain: the first millimetre rinses, 70 % of the rest is kept") {
@@ -46,7 +43,7 @@ TEST_CASE("solar still: 20 MJ/m2 a day on 1 m2 give 2 to 5 L a day (range of pas
 TEST_CASE("making water in lanes") {
   const test::Points x{0, 0.2, 3, 9}, rain{0, 1e-4, 2e-3, 0.02};
   test::check_lanes(
-      "pump", [](auto h) { return desalinate(h, decltype(h)(1), h, decltype(h)(1)).heat_W; }, x);
+      "pump", [](auto h) { return desalinated_L(h, decltype(h)(1), h); }, x);
   test::check_lanes(
       "rain", [](auto r, auto f) { return rain_caught_L(r, decltype(r)(600), decltype(r)(2), f); }, rain, x);
   test::check_lanes(

@@ -7,7 +7,7 @@
 #include <sstream>
 #include <type_traits>
 
-#include "bide/core/units.hpp"
+#include "bide/scenario/moment.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -125,16 +125,11 @@ Argument Command::span(const std::string& names, std::optional<double>& to_h, Al
   const std::string range = fmt::format("{} to {} h", allowed.low, allowed.high);
   const auto read = [&to_h, allowed, range, names](const Results& given) {
     const std::string& text = given.front();
-    double value = 0;
-    const auto [stop, wrong] = std::from_chars(text.data(), text.data() + text.size(), value);
-    const std::string unit(stop, text.data() + text.size());
-    if (unit == "d") value *= day_s / hour_s;
-    if (unit == "min") value *= minute_s / hour_s;
-    const bool known = unit.empty() || unit == "d" || unit == "h" || unit == "min";
-    if (wrong != std::errc() || !known || !(value >= allowed.low && value <= allowed.high))
+    const auto value_h = scenario::parse_hours(text);
+    if (!value_h || *value_h < allowed.low || *value_h > allowed.high)
       throw CLI::ValidationError(names,
                                  fmt::format("found \"{}\"; allowed {}, as 7d, 36h or 90min", text, range));
-    to_h = value;
+    to_h = value_h;
     return true;
   };
   CLI::Option* option = app_->add_option(names, read, help);

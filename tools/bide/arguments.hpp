@@ -77,7 +77,7 @@ class Command {
   Argument number(const std::string& names, std::optional<double>& to, Allowed<double> allowed,
                   const std::string& help);
 
-  // A span of time, "7d", "36h" or "90min"; a number alone is hours.
+  // A length of time, "7d", "36h" or "90min".
   // @param allowed h
   Argument span(const std::string& names, std::optional<double>& to_h, Allowed<double> allowed,
                 const std::string& help);

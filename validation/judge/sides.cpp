@@ -97,25 +97,6 @@ std::string left_out_text(const Runs& runs, const WidthsByRegion& widths) {
 
 namespace bide::constants {
 
-// Standard deviations of the logarithms of the model's errors.
-struct ErrorSizes {
-  double heat_made, tissue_conductance, clothing_conductance, water_loss;
-};
-
-// How many times too high (heat made), or by how many kelvin too warm (core), the model is: the middle half
-// of the rows. Biased: that half lies to one side, by more than a half-interval on the whole.
-struct Bias {
-  int rows;
-  bool biased;
-  double low, high;
-};
-
-struct LeftOut {
-  int studies;
-  ErrorSizes sizes;
-  Bias heat_made, core;
-};
-
 // clang-format off
 
 inline constexpr LeftOut left_out[region_count] = {

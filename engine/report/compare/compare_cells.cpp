@@ -6,6 +6,7 @@
 
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 
@@ -21,11 +22,7 @@ std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*
   const Figures& own = option.own.figures;
   std::vector<std::optional<double>> all{(own.*times).first_s};
   for (const Figures& end : option.ends) all.push_back((end.*times).first_s);
-  const study::TimeRange range = study::range_of(all);
-  if (!range.earliest_s) return not_reached(own.horizon_s);
-  const std::string from = duration(*range.earliest_s);
-  const std::string to = range.latest_s ? duration(*range.latest_s) : "beyond " + horizon(own.horizon_s);
-  return from == to ? from : from + " to " + to;
+  return range_words(study::range_of(all), own.horizon_s);
 }
 
 }  // namespace

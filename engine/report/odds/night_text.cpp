@@ -47,8 +47,7 @@ std::string end_of(const Now& now, const study::Window& window) {
   for (const auto& [place, futures] : {std::pair{q10, "1 of 10 futures"}, {q50, "half"}, {q90, "9 of 10"}}) {
     const std::optional<double>& at_h = window.until[place].time;
     if (!at_h)
-      return fmt::format("{}{}fewer than {} within the time followed.", out,
-                         out.empty() ? "ends in " : "; in ", futures);
+      return fmt::format("{}{}in {}, after the time followed.", out, out.empty() ? "ends " : "; ", futures);
     out += fmt::format("{}{} {}", out.empty() ? "ends in " : "; in ", futures, by(now, *at_h));
   }
   return out + ".";
@@ -69,8 +68,8 @@ void ends(Page& page, const study::OddsAnswer& m, const Now& now) {
   const study::Window &able = m.odds.able[study::first_person], &alive = m.odds.alive[study::last_person];
   page.item("first person able: " + end_of(now, able));
   page.item("last person alive: " + end_of(now, alive));
-  page.item(fmt::format("somebody is alive beyond {} in {} of futures.", later(now, m.odds.horizon_h),
-                        share(alive.beyond)));
+  page.item(fmt::format("somebody is still alive at {}, where the futures end, in {}.",
+                        later(now, m.odds.horizon_h), share(alive.beyond)));
 }
 
 void table(Page& page, const study::OddsAnswer& m, const Now& now) {

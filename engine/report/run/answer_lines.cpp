@@ -38,10 +38,11 @@ std::string until_words(const AnswerBasis& basis, const std::optional<double>& c
   if (!range) return central;
   if (!range->earliest_s) return not_reached(horizon_s) + " anywhere in the range";
   const std::string from = duration(*range->earliest_s);
-  const std::string to = range->latest_s ? duration(*range->latest_s) : "beyond " + horizon(horizon_s);
+  const std::string to = latest_words(*range, horizon_s);
   if (from == to) return central;
   if (!central_s)
-    return fmt::format("{} ({}) to {}, as in the central case", from, clock.utc(*range->earliest_s), to);
+    return fmt::format("{} ({}) to {}; central case {}", from, clock.utc(*range->earliest_s), to,
+                       "after " + horizon(horizon_s));
   return fmt::format("{} ({}) to {}; central case {}", from, clock.utc(*range->earliest_s), to, central);
 }
 

@@ -24,22 +24,15 @@ study::TimeRange range_over(const outcome::Outcome& outcome, const std::vector<s
   return study::range_of(all);
 }
 
+std::string latest_words(const study::TimeRange& range, double horizon_s) {
+  return range.latest_s ? duration(*range.latest_s) : "after " + horizon(horizon_s);
+}
+
 std::string range_words(const study::TimeRange& range, double horizon_s) {
   if (!range.earliest_s) return not_reached(horizon_s);
   const std::string from = duration(*range.earliest_s);
-  const std::string to = range.latest_s ? duration(*range.latest_s) : "beyond " + horizon(horizon_s);
+  const std::string to = latest_words(range, horizon_s);
   return from == to ? from : from + " to " + to;
-}
-
-std::string range_sentence(const char* name, const outcome::Outcome& outcome,
-                           const std::vector<study::Future>& members, CrewState state) {
-  const auto words = [&](CrewTime which) {
-    return range_words(range_over(outcome, members, state, which), outcome.horizon_s);
-  };
-  const std::string first = words(&CrewTimes::first_s), last = words(&CrewTimes::last_s);
-  if (outcome.persons.size() == 1) return fmt::format("{}: {}.", name, first);
-  if (first == last) return fmt::format("{}: {}, for the whole crew.", name, first);
-  return fmt::format("{}: first person {}, last person {}.", name, first, last);
 }
 
 std::string what_the_range_is(std::size_t members) {

@@ -16,11 +16,10 @@ using CrewTime = std::optional<double> outcome::CrewTimes::*;
 
 study::TimeRange range_over(const outcome::Outcome& outcome, const std::vector<study::Future>& members,
                             CrewState state, CrewTime which);
-// "14 h to 41 h", "14 h to beyond 5 d", "not reached within 5 d".
+// The late end: "41 h", "after 5 d".
+std::string latest_words(const study::TimeRange& range, double horizon_s);
+// "14 h to 41 h", "14 h to after 5 d", "not reached within 5 d".
 std::string range_words(const study::TimeRange& range, double horizon_s);
-// "Able until: first person 14 h to 41 h, last person 20 h to beyond 5 d."
-std::string range_sentence(const char* name, const outcome::Outcome& outcome,
-                           const std::vector<study::Future>& members, CrewState state);
 // What the members are, and what stays one case. @param members may be none
 std::string what_the_range_is(std::size_t members);
 

@@ -50,10 +50,9 @@ html::Table inputs(const Material& m) {
         std::find_if(fields.begin(), fields.end(), [&](const auto& f) { return f.pointer == any; });
     return known == fields.end() ? "" : known->unit;
   };
-  const auto& defaults = m.scenario.defaults;
   const auto inputs = nlohmann::ordered_json::parse(scenario::write_scenario(m.scenario.scenario)).flatten();
   for (const auto& [pointer, value] : inputs.items()) {
-    const bool stated = std::find(defaults.begin(), defaults.end(), pointer) == defaults.end();
+    const bool stated = !scenario::is_default(m.scenario, pointer);
     table.rows.push_back(
         {input_words(pointer), text_of(value), unit_of(pointer), stated ? "yes" : "default", pointer});
   }

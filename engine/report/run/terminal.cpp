@@ -10,6 +10,7 @@
 #include "bide/report/run/sections.hpp"
 #include "bide/report/run/sentences.hpp"
 #include "bide/report/words/words.hpp"
+#include "bide/scenario/write.hpp"
 
 namespace bide::report {
 namespace {
@@ -32,8 +33,7 @@ void print_head(Page& page, const Material& m) {
 }
 
 void print_rest(Page& page, const Material& m) {
-  const auto& defaults = m.scenario.defaults;
-  const bool stated = std::find(defaults.begin(), defaults.end(), "/setting") == defaults.end();
+  const bool stated = !scenario::is_default(m.scenario, "/setting");
   if (stated && !m.scenario.scenario.setting.empty()) {
     page.line();
     page.paragraph(page.outside(m.scenario.scenario.setting));

@@ -10,6 +10,7 @@
 #include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/variations.hpp"
+#include "bide/scenario/write.hpp"
 #include "bide/study/ensemble/run_all.hpp"
 
 namespace bide::study {
@@ -31,8 +32,7 @@ struct Case {
 scenario::Validated keeping_most_in(const ValidScenario& scenario) {
   scenario::Node document = *scenario.document;
   for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
-    if (std::find(scenario.defaults.begin(), scenario.defaults.end(), pointer) != scenario.defaults.end())
-      scenario::put(document, pointer, 0.0);
+    if (scenario::is_default(scenario, pointer)) scenario::put(document, pointer, 0.0);
   return scenario::validate_document(std::move(document), scenario.file, scenario.folder);
 }
 

@@ -7,6 +7,7 @@
 
 #include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
+#include "bide/scenario/write.hpp"
 #include "bide/study/questions/kit_futures.hpp"
 #include "bide/study/statistics/proportion.hpp"
 
@@ -32,10 +33,6 @@ std::vector<ProvisionItem> items_for(const scenario::ValidScenario& scenario) {
   return out;
 }
 
-bool left_open(const scenario::ValidScenario& scenario, const char* pointer) {
-  return std::find(scenario.defaults.begin(), scenario.defaults.end(), pointer) != scenario.defaults.end();
-}
-
 // Followed to the time asked about and no further. Where nothing is uncertain, what is not known is drawn;
 // where no rule of rationing is stated, what is aboard is spread over the days, or more water would stay in
 // its bags.
@@ -49,8 +46,8 @@ scenario::Validated to_the_target(const scenario::ValidScenario& scenario, doubl
   }
   const double days = until_h * hour_s / day_s;
   constexpr double fewest_days = 0.5;  // that a spread may have
-  out.spread_water = days >= fewest_days && left_open(scenario, "/rationing/rule") &&
-                     left_open(scenario, "/rationing/water_L_per_day");
+  out.spread_water = days >= fewest_days && scenario::is_default(scenario, "/rationing/rule") &&
+                     scenario::is_default(scenario, "/rationing/water_L_per_day");
   if (out.spread_water) {
     scenario::put(document, "/rationing/rule", std::string("spread"));
     scenario::put(document, "/rationing/spread_days", days);

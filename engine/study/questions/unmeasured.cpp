@@ -7,6 +7,7 @@
 #include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/words.hpp"
+#include "bide/scenario/write.hpp"
 #include "bide/study/sampling/make_sample.hpp"
 #include "bide/study/sampling/sampler.hpp"
 
@@ -24,8 +25,7 @@ constexpr const char* endurance = "/model/shivering_endurance";
 std::vector<std::string> open_inputs(const ValidScenario& scenario) {
   std::vector<std::string> out;
   const auto add = [&](const char* pointer) {
-    const auto& defaults = scenario.defaults;
-    if (std::find(defaults.begin(), defaults.end(), pointer) != defaults.end()) out.emplace_back(pointer);
+    if (scenario::is_default(scenario, pointer)) out.emplace_back(pointer);
   };
   add("/raft/canopy_heat_loss_position");
   add("/raft/leakage_position");
