@@ -38,9 +38,9 @@ double volume_m3(int layer, double capacity_J_K) {
 }
 
 double resting_muscle_flow_L_h(double capacity_J_K) {
-  constexpr double g_per_kg = 1000, mL_per_L = 1000, g = 100;
+  constexpr double g_per_kg = 1000, mL_in_L = 1000, g = 100;
   const double muscle_kg = capacity_J_K / (lean_specific_heat_kcal_kgK * kcal_J);
-  return resting_muscle_flow_mL_100g_min * muscle_kg * g_per_kg / g / mL_per_L * hour_s / minute_s;
+  return resting_muscle_flow_mL_100g_min * muscle_kg * g_per_kg / g / mL_in_L * hour_s / minute_s;
 }
 
 // The trunk as a cylinder: conductances between the radii that halve the volumes of its layers.

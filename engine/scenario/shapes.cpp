@@ -117,43 +117,42 @@ std::vector<Part> parts_of() {
 
 template <class T>
 Shape make_shape() {
-  using Kind = Shape::Kind;
   Shape out;
   if constexpr (std::is_same_v<T, bool>) {
-    out.kind = Kind::truth;
+    out.kind = Shape::Kind::truth;
   } else if constexpr (std::is_same_v<T, int>) {
-    out.kind = Kind::whole;
+    out.kind = Shape::Kind::whole;
   } else if constexpr (std::is_same_v<T, double>) {
-    out.kind = Kind::number;
+    out.kind = Shape::Kind::number;
   } else if constexpr (std::is_same_v<T, std::string>) {
-    out.kind = Kind::text;
+    out.kind = Shape::Kind::text;
   } else if constexpr (std::is_same_v<T, Value>) {
-    out.kind = Kind::value;
+    out.kind = Shape::Kind::value;
   } else if constexpr (std::is_enum_v<T>) {
-    out.kind = Kind::word;
+    out.kind = Shape::Kind::word;
     out.words = words_of<T>;
     out.word_index = [](const void* value) { return static_cast<std::size_t>(as<T>(value)); };
     out.set_word = [](void* value, std::size_t index) { as<T>(value) = static_cast<T>(index); };
   } else if constexpr (is_numbers<T>) {
-    out.kind = Kind::numbers;
+    out.kind = Shape::Kind::numbers;
     out.entry = &shape_of<double>();
     out.size = [](const void*) { return std::tuple_size_v<T>; };
     out.at = [](void* list, std::size_t i) -> void* { return &as<T>(list)[i]; };
   } else if constexpr (is_list<T>) {
-    out.kind = Kind::list;
+    out.kind = Shape::Kind::list;
     out.entry = &shape_of<typename T::value_type>();
     out.size = [](const void* list) { return as<T>(list).size(); };
     out.resize = [](void* list, std::size_t size) { as<T>(list).resize(size); };
     out.at = [](void* list, std::size_t i) -> void* { return &as<T>(list)[i]; };
   } else if constexpr (is_named<T>) {
-    out.kind = Kind::named;
+    out.kind = Shape::Kind::named;
     out.entry = &shape_of<decltype(T{}.entries.front().second)>();
     out.size = [](const void* list) { return as<T>(list).entries.size(); };
     out.resize = [](void* list, std::size_t size) { as<T>(list).entries.resize(size); };
     out.at = [](void* list, std::size_t i) -> void* { return &as<T>(list).entries[i].second; };
     out.key_at = [](void* list, std::size_t i) -> std::string& { return as<T>(list).entries[i].first; };
   } else {
-    out.kind = Kind::parts;
+    out.kind = Shape::Kind::parts;
     out.name = name_of<T>;
     out.parts = parts_of<T>();
   }
@@ -185,27 +184,26 @@ std::string joined(std::span<const std::string_view> words) {
 }
 
 std::string allowed_words(const Shape& shape, const Field& field) {
-  using Kind = Shape::Kind;
   switch (shape.kind) {
-    case Kind::truth:
+    case Shape::Kind::truth:
       return "true or false";
-    case Kind::whole:
+    case Shape::Kind::whole:
       return "a whole number from " + range_words(field);
-    case Kind::number:
+    case Shape::Kind::number:
       return "a number from " + range_words(field);
-    case Kind::text:
+    case Shape::Kind::text:
       return fmt::format("a string of at most {} bytes", field.high);
-    case Kind::word:
+    case Shape::Kind::word:
       return joined(shape.words);
-    case Kind::value:
+    case Shape::Kind::value:
       return "a number, a word, true, false or null";
-    case Kind::numbers:
+    case Shape::Kind::numbers:
       return fmt::format("an array of {} numbers from {}", shape.size(nullptr), range_words(field));
-    case Kind::list:
+    case Shape::Kind::list:
       return fmt::format("an array of {} to {} entries", field.low, field.high);
-    case Kind::named:
+    case Shape::Kind::named:
       return fmt::format("an object of at most {} members", field.high);
-    case Kind::parts:
+    case Shape::Kind::parts:
       break;
   }
   return "an object";

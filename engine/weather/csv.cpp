@@ -26,7 +26,7 @@ std::string without_comments(std::string_view text) {
   return out;
 }
 
-struct Header {
+struct CsvHeader {
   std::optional<std::size_t> time;                  // position of time_utc
   std::vector<std::optional<Quantity>> quantities;  // by position
 };
@@ -37,8 +37,8 @@ std::vector<std::string_view> known_names() {
   return names;
 }
 
-Header read_header(const CsvRow& row, Problems& problems) {
-  Header header;
+CsvHeader read_header(const CsvRow& row, Problems& problems) {
+  CsvHeader header;
   std::array<bool, quantity_count> seen{};
   for (std::size_t i = 0; i < row.fields.size(); ++i) {
     const std::string& name = row.fields[i];
@@ -68,7 +68,7 @@ Header read_header(const CsvRow& row, Problems& problems) {
   return header;
 }
 
-void read_row(const CsvRow& fields, const Header& header, Rows& out) {
+void read_row(const CsvRow& fields, const CsvHeader& header, Rows& out) {
   if (fields.fields.size() != header.quantities.size()) {
     out.problems.push_back(fmt::format("line {}: {} fields, the header has {}", fields.line,
                                        fields.fields.size(), header.quantities.size()));
@@ -110,7 +110,7 @@ Rows parse_weather_csv(std::string_view text) {
   }
   const auto& rows = std::get<std::vector<CsvRow>>(parsed);
   if (rows.empty()) return out;
-  const Header header = read_header(rows.front(), out.problems);
+  const CsvHeader header = read_header(rows.front(), out.problems);
   if (!out.problems.empty()) return out;
   for (std::size_t i = 1; i < rows.size(); ++i) read_row(rows[i], header, out);
   return out;

@@ -49,7 +49,7 @@ Words words_of(std::string_view line) {
   return words;
 }
 
-struct Header {
+struct NdbcHeader {
   int line = 0;
   Words names;
   std::size_t time_columns = 0;  // 4, or 5 with minutes
@@ -62,8 +62,8 @@ bool is_time_header(const Words& names) {
          names[2] == "DD" && names[3] == "hh";
 }
 
-Header read_header(const Words& names, int line, Rows& out) {
-  Header header{line, names, names[4] == "mm" ? std::size_t{5} : std::size_t{4}, {}};
+NdbcHeader read_header(const Words& names, int line, Rows& out) {
+  NdbcHeader header{line, names, names[4] == "mm" ? std::size_t{5} : std::size_t{4}, {}};
   for (std::size_t i = header.time_columns; i < names.size(); ++i) {
     const Column* column = nullptr;
     for (const Column& candidate : known)
@@ -101,7 +101,7 @@ std::optional<double> read_time(const Words& words, std::size_t time_columns) {
 }
 
 // One data line into `out`.
-void read_row(const Words& words, int line, const Header& header, Rows& out) {
+void read_row(const Words& words, int line, const NdbcHeader& header, Rows& out) {
   if (words.size() != header.names.size()) {
     out.problems.push_back(fmt::format("line {}: {} columns, the header on line {} has {}", line,
                                        words.size(), header.line, header.names.size()));
@@ -141,7 +141,7 @@ void read_row(const Words& words, int line, const Header& header, Rows& out) {
 
 Rows parse_ndbc(std::string_view text) {
   Rows out;
-  std::optional<Header> header;
+  std::optional<NdbcHeader> header;
   int line = 0;
   while (!text.empty()) {
     const std::size_t end = std::min(text.find('\n'), text.size());

@@ -1,6 +1,7 @@
 #include "bide/weather/sea.hpp"
 
 #include <boost/math/special_functions/expint.hpp>
+#include <boost/math/special_functions/pow.hpp>
 #include <cmath>
 #include <numbers>
 
@@ -10,22 +11,16 @@ namespace bide::weather {
 namespace {
 
 using namespace constants;
+using boost::math::pow;
 using std::numbers::pi;
-
-double square(double x) {
-  return x * x;
-}
-double fourth(double x) {
-  return square(square(x));
-}
 
 // Bretschneider's A (m2/s4) and B (1/s4) from height and zero-crossing period.
 struct Spectrum {
   double A, B;
 };
 Spectrum spectrum(const SeaState& sea) {
-  const double B = fourth(2 * pi / sea.wave_period_s) / pi;
-  return {square(sea.wave_height_m) * B / 4, B};
+  const double B = pow<4>(2 * pi / sea.wave_period_s) / pi;
+  return {pow<2>(sea.wave_height_m) * B / 4, B};
 }
 
 constexpr double vanishes = 700;  // exp(-x) and E1(x) are next to nothing, and slow beyond
@@ -46,7 +41,7 @@ double wind_at_height_m_s(double wind_m_s, double from_height_m, double to_heigh
 }
 
 SeaState fully_developed_sea(double wind_10m_m_s) {
-  return {wave_height_factor * square(wind_10m_m_s) / gravity_m_s2,
+  return {wave_height_factor * pow<2>(wind_10m_m_s) / gravity_m_s2,
           zero_crossing_factor_s2_m * wind_19_5_ratio * wind_10m_m_s};
 }
 
@@ -61,7 +56,7 @@ double cut_off_rad_s(double raft_length_m) {
 double vertical_acceleration_m_s2(const SeaState& sea, double cut_off_rad_s) {
   if (calm(sea)) return 0;
   const Spectrum s = spectrum(sea);
-  const double argument = s.B / fourth(cut_off_rad_s);
+  const double argument = s.B / pow<4>(double{cut_off_rad_s});
   if (argument > vanishes) return 0;
   return std::sqrt(s.A / 4 * boost::math::expint(1u, argument));
 }
@@ -72,7 +67,7 @@ double motion_weight(double frequency_Hz) {
   const double low_pass = 1 / second_order(p / wf_low_pass_Hz, std::numbers::sqrt2 / 2);
   const double transition = 1 / second_order(p / wf_transition_Hz, wf_transition_Q);
   const double step = second_order(p / wf_step_from_Hz, wf_step_from_Q) /
-                      second_order(p / wf_step_to_Hz, wf_step_to_Q) * square(wf_step_from_Hz / wf_step_to_Hz);
+                      second_order(p / wf_step_to_Hz, wf_step_to_Q) * pow<2>(wf_step_from_Hz / wf_step_to_Hz);
   return high_pass * low_pass * transition * step;
 }
 
@@ -88,8 +83,8 @@ MotionBand motion_band(double cut_off_rad_s) {
     const double simpson = i == 0 || i == intervals ? 1 : (i % 2 == 1 ? 4 : 2);
     const std::size_t block = i / block_width;
     const int lane = static_cast<int>(i % block_width);
-    band.inverse_fourth_s4[block].set(lane, 1 / fourth(w));
-    band.weight[block].set(lane, simpson * step / three * square(motion_weight(w / (2 * pi))));
+    band.inverse_fourth_s4[block].set(lane, 1 / pow<4>(w));
+    band.weight[block].set(lane, simpson * step / three * pow<2>(motion_weight(w / (2 * pi))));
   }
   return band;
 }

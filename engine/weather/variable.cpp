@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
+#include <boost/math/special_functions/pow.hpp>
 #include <cmath>
 
 #include "bide/climate/month.hpp"
@@ -14,6 +15,7 @@ namespace bide::weather {
 namespace {
 
 using namespace constants;
+using boost::math::pow;
 
 // In plain doubles: the library's default is extended precision, at five times the cost.
 using Precision = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
@@ -26,10 +28,6 @@ double normal_at(double p) {
   return boost::math::quantile(unit_normal, p);
 }
 
-double square(double x) {
-  return x * x;
-}
-
 // A normal quantity of mean 0 and spread 1 that forgets exponentially, hour by hour.
 class Memory {
  public:
@@ -37,7 +35,7 @@ class Memory {
 
   double next(std::uint32_t seed) {
     const double fresh = normal_at(uniform(seed, hours_, stream_, 0));
-    now_ = hours_++ == 0 ? fresh : kept_ * now_ + std::sqrt(1 - square(kept_)) * fresh;
+    now_ = hours_++ == 0 ? fresh : kept_ * now_ + std::sqrt(1 - pow<2>(kept_)) * fresh;
     return now_;
   }
 
@@ -70,13 +68,14 @@ double rain_of(double front, const scenario::VariableWeather& c) {
 }
 
 double humidity_of(double front, double damp, double mean_pct) {
-  const double part = front_share_of_humidity * front + std::sqrt(1 - square(front_share_of_humidity)) * damp;
+  const double part =
+      front_share_of_humidity * front + std::sqrt(1 - pow<2>(double{front_share_of_humidity})) * damp;
   return std::clamp(mean_pct + humidity_spread_pct * part, 0.0, 100.0);
 }
 
 // Height that waves of a wind have for one of the law's unit of fetch to the half, m.
 double growth_scale_m(double wind_10m_m_s) {
-  return wave_growth_height * square(wind_10m_m_s) / gravity_m_s2;
+  return wave_growth_height * pow<2>(wind_10m_m_s) / gravity_m_s2;
 }
 
 // Zero-crossing period of waves that this wind has raised to a height: a young sea is steep.
@@ -94,18 +93,18 @@ SeaState Waves::together(double wind_10m_m_s) const {
   if (!(height > 0)) return {0, 0};
   // Zero-crossing period of two spectra together: from the sums of their zeroth and second moments.
   double second = 0;
-  if (wind_sea_m > 0) second += square(wind_sea_m / wind_sea_period_s(wind_sea_m, wind_10m_m_s));
-  if (swell_m > 0) second += square(swell_m / swell_period_s);
+  if (wind_sea_m > 0) second += pow<2>(wind_sea_m / wind_sea_period_s(wind_sea_m, wind_10m_m_s));
+  if (swell_m > 0) second += pow<2>(swell_m / swell_period_s);
   return {height, height / std::sqrt(second)};
 }
 
 Waves blown(Waves w, double wind_10m_m_s, double hours) {
-  const double swell_energy = square(w.swell_m) * std::exp(-hours / swell_memory_h);
+  const double swell_energy = pow<2>(w.swell_m) * std::exp(-hours / swell_memory_h);
   const SeaState full = fully_developed_sea(wind_10m_m_s);
   w.swell_m = std::sqrt(swell_energy);
   if (w.wind_sea_m > full.wave_height_m) {
     // The wind can no longer hold these waves: they run on as swell.
-    const double passed = square(w.wind_sea_m) - square(full.wave_height_m);
+    const double passed = pow<2>(w.wind_sea_m) - pow<2>(full.wave_height_m);
     const double period = period_of_height_s(w.wind_sea_m);
     w.swell_period_s = (w.swell_period_s * swell_energy + period * passed) / (swell_energy + passed);
     w.swell_m = std::sqrt(swell_energy + passed);

@@ -333,13 +333,13 @@ TEST_CASE("a summary of figures kept in files says what sorting them in memory s
     return h < 24 ? std::optional(h) : std::nullopt;
   };
   for (const auto& q : time.quantiles) {
-    const auto ranks = study::quantile_ranks(sorted_h.size(), q.share, study::summary_confidence);
+    const auto ranks = study::quantile_ranks(sorted_h.size(), q.share, study::interval_confidence);
     CHECK(q.value == at_rank(study::rank_of(q.share, sorted_h.size())));
     CHECK(q.low == at_rank(*ranks.low));
     CHECK(q.high == at_rank(*ranks.high));
   }
   for (const auto& q : number.quantiles) {
-    const auto ranks = study::quantile_ranks(coldest.size(), q.share, study::summary_confidence);
+    const auto ranks = study::quantile_ranks(coldest.size(), q.share, study::interval_confidence);
     CHECK(*q.value == study::quantile_of_sorted(coldest, q.share));
     CHECK(*q.low == coldest[*ranks.low - 1]);
     CHECK(*q.high == coldest[*ranks.high - 1]);
@@ -347,7 +347,7 @@ TEST_CASE("a summary of figures kept in files says what sorting them in memory s
   CHECK(time.later[0].cases == static_cast<std::size_t>(std::count_if(able_h.begin(), able_h.end(),
                                                                       [](double h) { return h > 5; })));
   CHECK(summary.dependences[0].correlations[1]->value ==
-        study::rank_correlation(wind, able_h, study::summary_confidence)->value);
+        study::rank_correlation(wind, able_h, study::interval_confidence)->value);
 }
 
 TEST_CASE("what is refused, where, and what was meant") {

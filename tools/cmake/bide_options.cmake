@@ -10,6 +10,13 @@ if(PROJECT_IS_TOP_LEVEL AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_C
 endif()
 option(BIDE_WARNINGS_AS_ERRORS "Treat warnings as errors" ${stop_at_warnings})
 
+# Most of the time of a build goes into reading headers, so several sources of a folder are read as one. After a
+# change of one source its whole batch is compiled again: for work on the sources leave it off.
+option(BIDE_UNITY "Compile the sources of a folder in batches" OFF)
+function(bide_in_batches target)
+  set_target_properties(${target} PROPERTIES UNITY_BUILD ${BIDE_UNITY} UNITY_BUILD_BATCH_SIZE 12)
+endfunction()
+
 if(NOT CMAKE_BUILD_TYPE AND NOT CMAKE_CONFIGURATION_TYPES)
   set(CMAKE_BUILD_TYPE Release CACHE STRING "Build type" FORCE)
 endif()

@@ -85,7 +85,7 @@ std::string study_json(const study::Study& study, const study::Summary& summary)
               {"design", {{"kind", scenario::word(design.kind)}, {"seed", design.seed}}},
               {"runs", summary.samples},
               {"horizon_h", summary.horizon_h},
-              {"confidence", study::summary_confidence},
+              {"confidence", study::interval_confidence},
               {"failed", summary.failed},
               {"first_failures", Json::array()}};
   if (design.samples) out["design"]["samples"] = *design.samples;

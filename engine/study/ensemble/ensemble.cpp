@@ -42,9 +42,9 @@ std::vector<Block> blocks_of(const std::vector<std::optional<Sample>>& samples) 
   return blocks;
 }
 
-class Window {
+class SampleWindow {
  public:
-  Window(std::uint64_t begin, std::size_t count) : begin_(begin), samples_(count), results_(count) {}
+  SampleWindow(std::uint64_t begin, std::size_t count) : begin_(begin), samples_(count), results_(count) {}
 
   void make(const MakeSample& make) {
     in_parallel(samples_.size(), [&](std::size_t i) {
@@ -95,7 +95,7 @@ Progress run_ensemble(SampleRange range, const MakeSample& make, const Sink& sin
   progress.total = range.end - range.begin;
   for (std::uint64_t at = range.begin; at < range.end; at += options.window) {
     const auto count = static_cast<std::size_t>(std::min<std::uint64_t>(options.window, range.end - at));
-    Window window(at, count);
+    SampleWindow window(at, count);
     arena.execute([&] {
       window.make(make);
       window.run(options.to_the_end);

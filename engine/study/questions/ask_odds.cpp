@@ -16,8 +16,6 @@
 namespace bide::study {
 namespace {
 
-constexpr double confidence = 0.95;
-
 struct DrawnFutures {
   UnnamedFile<Future> futures;
   std::vector<FailedSample> failed;
@@ -47,7 +45,7 @@ DrawnFutures draw(const scenario::ValidScenario& scenario, const Sampler& sample
     tell_at *= next_told;
     const Futures futures = [&](const VisitFuture& visit) { out.futures.each(visit); };
     if (const auto odds = odds_given(futures, known, scenario.scenario.duration_h, rescue.has_value(),
-                                     confidence, question.at_h))
+                                     interval_confidence, question.at_h))
       question.so_far(*odds);
   };
   const auto sink = [&](const SampleResult& r) {
@@ -76,7 +74,7 @@ std::vector<Unknown> unknowns(const Sampler& sampler, std::uint64_t seed, const 
   const Bootstrap bootstrap{[seed = ~seed](std::uint64_t sample, std::uint32_t factor, std::uint32_t each) {
                               return uniform(seed, sample, factor, each);
                             },
-                            replicates, confidence};
+                            replicates, interval_confidence};
   std::vector<Unknown> out;
   for (std::size_t f = 0; f < numbers.size(); ++f)
     if (const auto reduction = expected_variance_reduction(numbers[f], until_h, bootstrap))
@@ -168,8 +166,8 @@ std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenar
     return refused(Refusal::Why::run, "",
                    "no sample has a result; the first: " + drawn.failed.front().reason);
   const Futures futures = [&](const VisitFuture& visit) { drawn.futures.each(visit); };
-  auto given =
-      odds_given(futures, known, horizon_h, uncertain->rescue.has_value(), confidence, question.at_h);
+  auto given = odds_given(futures, known, horizon_h, uncertain->rescue.has_value(), interval_confidence,
+                          question.at_h);
   if (!given)
     return refused(Refusal::Why::run, "",
                    fmt::format("none of {} futures agrees with what is known; draw more, or look at the "

@@ -13,7 +13,7 @@ namespace {
 using scenario::ValidScenario;
 
 // Every run of a comparison, and which of them belongs to what.
-struct Plan {
+struct Planned {
   struct Places {
     std::size_t own = 0;
     std::optional<std::size_t> equal;
@@ -43,8 +43,8 @@ struct Plan {
 };
 
 // Fills `comparison` with what can be said before anything has run.
-std::shared_ptr<Plan> plan(std::vector<ValidScenario> scenarios, Comparison& comparison) {
-  auto out = std::make_shared<Plan>();
+std::shared_ptr<Planned> plan(std::vector<ValidScenario> scenarios, Comparison& comparison) {
+  auto out = std::make_shared<Planned>();
   out->given = std::move(scenarios);
   std::vector<const ValidScenario*> all;
   for (const ValidScenario& each : out->given) all.push_back(&each);
@@ -53,7 +53,7 @@ std::shared_ptr<Plan> plan(std::vector<ValidScenario> scenarios, Comparison& com
   for (const ValidScenario& each : out->given) {
     Option option;
     option.label = each.file;
-    Plan::Places places;
+    Planned::Places places;
     places.own = out->add(each);
     for (const double position : {lowest_loss, highest_loss}) {
       scenario::Validated end = scenario::at_end_of_ranges(each, position);
@@ -75,7 +75,6 @@ std::shared_ptr<Plan> plan(std::vector<ValidScenario> scenarios, Comparison& com
 // Every option under the same futures, each paired with the first.
 void add_futures(const std::vector<ValidScenario>& scenarios, const CompareQuestion& question,
                  const std::function<void(double)>& progress, Comparison& comparison) {
-  constexpr double confidence = 0.95;
   const bool uncertain = std::all_of(scenarios.begin(), scenarios.end(), [](const ValidScenario& each) {
     return each.scenario.uncertain.has_value();
   });
@@ -96,7 +95,7 @@ void add_futures(const std::vector<ValidScenario>& scenarios, const CompareQuest
     if (i == 0)
       first = std::move(drawn);
     else
-      comparison.options[i].futures = pair_futures(first, drawn, confidence);
+      comparison.options[i].futures = pair_futures(first, drawn, interval_confidence);
   }
 }
 
@@ -108,12 +107,12 @@ std::variant<Comparison, Refusal> compare(std::vector<ValidScenario> scenarios,
   if (scenarios.empty())
     return Refusal{Refusal::Why::input, {{"", "", "found no scenario to compare; allowed one or more"}}};
   Comparison comparison;
-  const std::shared_ptr<Plan> planned = plan(std::move(scenarios), comparison);
+  const std::shared_ptr<Planned> planned = plan(std::move(scenarios), comparison);
   planned->results = run_all(planned->runs);
   for (const RunResult& result : planned->results)
     if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
-    const Plan::Places& places = planned->options[i];
+    const Planned::Places& places = planned->options[i];
     Option& option = comparison.options[i];
     option.own = planned->compared(places.own);
     if (places.equal) option.equal = planned->compared(*places.equal);

@@ -43,7 +43,7 @@ Bootstrap bootstrap() {
   return {[](std::uint64_t sample, std::uint32_t factor, std::uint32_t draw) {
             return uniform(key, sample, factor, draw);
           },
-          replicates, summary_confidence};
+          replicates, interval_confidence};
 }
 
 struct Finite {
@@ -78,7 +78,7 @@ Spread spread_of_times(const Numbers& times_h, const std::vector<double>& hours,
   std::vector<Ranks> around;
   std::vector<std::size_t> ranks;
   for (const double share : quantile_shares) {
-    around.push_back(quantile_ranks(out.cases, share, summary_confidence));
+    around.push_back(quantile_ranks(out.cases, share, interval_confidence));
     ranks.insert(ranks.end(),
                  {rank_of(share, out.cases), around.back().low.value_or(1), around.back().high.value_or(1)});
   }
@@ -98,7 +98,7 @@ Spread spread_of_times(const Numbers& times_h, const std::vector<double>& hours,
     out.quantiles.push_back(quantile);
   }
   for (std::size_t i = 0; i < hours.size(); ++i)
-    out.later.push_back({hours[i], later[i], wilson(later[i], out.cases, summary_confidence)});
+    out.later.push_back({hours[i], later[i], wilson(later[i], out.cases, interval_confidence)});
   return out;
 }
 
@@ -112,7 +112,7 @@ Spread spread_of_numbers(const Numbers& each) {
   std::vector<std::size_t> ranks;
   for (const double share : quantile_shares) {
     const RanksBeside beside = ranks_beside(share, out.cases);
-    around.push_back(quantile_ranks(out.cases, share, summary_confidence));
+    around.push_back(quantile_ranks(out.cases, share, interval_confidence));
     ranks.insert(ranks.end(),
                  {beside.below, beside.above, around.back().low.value_or(1), around.back().high.value_or(1)});
   }
@@ -214,7 +214,7 @@ struct Dependences {
       x.push_back(value);
       y.push_back(output);
     });
-    return rank_correlation(x, y, summary_confidence);
+    return rank_correlation(x, y, interval_confidence);
   }
 
   std::vector<std::vector<std::pair<std::string, double>>> level_means(const Numbers& each) const {

@@ -26,8 +26,6 @@ namespace bide::study {
 class Study;
 struct Drawn;
 
-inline constexpr double summary_confidence = 0.95;
-
 // Spread of one figure over random samples.
 struct Spread {
   std::string name, unit;

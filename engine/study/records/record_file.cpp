@@ -17,8 +17,8 @@ using Path = std::filesystem::path;
 using Fault = RecordFileError::Fault;
 
 constexpr std::string_view mark_of_format = "bidestd2";
-constexpr std::size_t header_bytes = 24, summed_header_bytes = 20, block_head_bytes = 8, sample_bytes = 8,
-                      end_mark_bytes = 24;
+constexpr std::size_t header_bytes = 24, summed_header_bytes = 20, block_head_bytes = 8,
+                      sample_number_bytes = 8, end_mark_bytes = 24;
 // A length that no writer makes is a torn or foreign block.
 constexpr std::uint64_t most_block_bytes = std::uint64_t{1} << 28;
 
@@ -101,7 +101,7 @@ bool RecordReader::read_block() {
   if (mark_ || read_at(file_, descriptor_, whole_, head) < head.size()) return false;
   const std::uint64_t records = get<std::uint32_t>(head.data());
   if (records == 0) return read_mark(head), false;
-  const std::uint64_t bytes = records * (sample_bytes + kind_.payload_bytes);
+  const std::uint64_t bytes = records * (sample_number_bytes + kind_.payload_bytes);
   if (bytes > most_block_bytes || bytes > size_ - std::min(size_, whole_)) return false;
   block_.resize(bytes);
   if (read_at(file_, descriptor_, whole_ + head.size(), block_) < bytes) return false;
@@ -120,8 +120,8 @@ const Record* RecordReader::next() {
   }
   const std::byte* from = block_.data() + at_;
   record_.sample = get<std::uint64_t>(from);
-  record_.payload.assign(from + sample_bytes, from + sample_bytes + kind_.payload_bytes);
-  at_ += sample_bytes + kind_.payload_bytes;
+  record_.payload.assign(from + sample_number_bytes, from + sample_number_bytes + kind_.payload_bytes);
+  at_ += sample_number_bytes + kind_.payload_bytes;
   if (last_ && record_.sample <= *last_) throw RecordFileError(file_, "its samples do not ascend");
   last_ = record_.sample;
   return &record_;
@@ -142,7 +142,7 @@ void RecordReader::expect_whole() const {
 
 RecordWriter::RecordWriter(const Path& file, const RecordKind& kind, std::size_t block_records)
     : file_(file), kind_(kind), per_block_(block_records) {
-  if (per_block_ == 0 || per_block_ > most_block_bytes / (sample_bytes + kind.payload_bytes)) {
+  if (per_block_ == 0 || per_block_ > most_block_bytes / (sample_number_bytes + kind.payload_bytes)) {
     throw std::invalid_argument("a block holds at least one record, and at most 256 MiB");
   }
   descriptor_ = open_alone(file);
@@ -161,7 +161,7 @@ void RecordWriter::add(std::uint64_t sample, std::span<const std::byte> payload)
   if (last_ && sample <= *last_) throw std::invalid_argument("samples are added in ascending order");
   if (payload.size() != kind_.payload_bytes) throw std::invalid_argument("a record of another size");
   const std::size_t at = block_.size();
-  block_.resize(at + sample_bytes);
+  block_.resize(at + sample_number_bytes);
   put(block_.data() + at, sample);
   block_.insert(block_.end(), payload.begin(), payload.end());
   last_ = sample;

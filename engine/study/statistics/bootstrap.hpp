@@ -16,10 +16,13 @@ struct Interval {
   double high = 0;
 };
 
+// Of every interval an answer states: the share of repeats inside it.
+inline constexpr double interval_confidence = 0.95;
+
 struct Bootstrap {
-  UniformAt uniform;              // where the random numbers come from
-  std::size_t replicates = 1000;  // at least 1
-  double confidence = 0.95;       // of the intervals, (0, 1)
+  UniformAt uniform;                        // where the random numbers come from
+  std::size_t replicates = 1000;            // at least 1
+  double confidence = interval_confidence;  // (0, 1)
 };
 
 // The cases of one replicate, resampled with replacement.

@@ -13,56 +13,56 @@ namespace {
 
 constexpr std::size_t most_rows = 1'000'000, most_times = 10'000'000;
 
-enum class Kind { other, latitude, longitude, time, rotated };
+enum class AxisKind { other, latitude, longitude, time, rotated };
 
 bool one_of(std::string_view word, std::initializer_list<std::string_view> words) {
   return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-Kind kind_of(const File& file, const Head& head) {
+AxisKind kind_of(const File& file, const Head& head) {
   const std::string name = file.text(&head, "standard_name").value_or("");
   const std::string units = file.text(&head, "units").value_or("");
   if (one_of(name, {"grid_latitude", "grid_longitude", "projection_x_coordinate", "projection_y_coordinate"}))
-    return Kind::rotated;
+    return AxisKind::rotated;
   if (name == "latitude" ||
       one_of(units, {"degrees_north", "degree_north", "degrees_N", "degree_N", "degreesN"}))
-    return Kind::latitude;
+    return AxisKind::latitude;
   if (name == "longitude" ||
       one_of(units, {"degrees_east", "degree_east", "degrees_E", "degree_E", "degreesE"}))
-    return Kind::longitude;
+    return AxisKind::longitude;
   // The dimension's own variable is time by its name as well, so that what is wrong with its units is said.
   const bool own = head.dimensions.size() == 1 && head.dimensions.front().name == head.name;
   if (name == "time" || units.find(" since ") != std::string::npos ||
       (own && one_of(head.name, {"time", "valid_time"})))
-    return Kind::time;
-  return Kind::other;
+    return AxisKind::time;
+  return AxisKind::other;
 }
 
-const char* words(Kind kind) {
-  return kind == Kind::latitude ? "latitude" : kind == Kind::longitude ? "longitude" : "time";
+const char* words(AxisKind kind) {
+  return kind == AxisKind::latitude ? "latitude" : kind == AxisKind::longitude ? "longitude" : "time";
 }
 
 // The variable with a dimension's coordinates: the one of the same name before others along it.
-std::optional<std::pair<const Head*, Kind>> coordinate(const File& file, const Dimension& dimension) {
+std::optional<std::pair<const Head*, AxisKind>> coordinate(const File& file, const Dimension& dimension) {
   const Head* own = file.find(dimension.name);
   if (own != nullptr && own->dimensions.size() == 1 && own->dimensions.front() == dimension) {
-    const Kind kind = kind_of(file, *own);
-    if (kind != Kind::other) return std::pair(own, kind);
+    const AxisKind kind = kind_of(file, *own);
+    if (kind != AxisKind::other) return std::pair(own, kind);
   }
   for (const Head& each : file.variables())
     if (each.dimensions.size() == 1 && each.dimensions.front() == dimension)
-      if (const Kind kind = kind_of(file, each); kind != Kind::other) return std::pair(&each, kind);
+      if (const AxisKind kind = kind_of(file, each); kind != AxisKind::other) return std::pair(&each, kind);
   return {};
 }
 
-std::vector<double> degrees(const File& file, const Head& head, Kind kind) {
+std::vector<double> degrees(const File& file, const Head& head, AxisKind kind) {
   constexpr double quarter_turn = 90, two_turns = 720, slack = 1e-6;
   std::size_t length = 1;
   for (const Dimension& each : head.dimensions) length *= each.length;
   if (length == 0 || length > most_rows)
     refuse("{}: found {} values of {}; allowed 1 to {}", head.name, length, words(kind), most_rows);
   std::vector<double> out = file.read_all(head);
-  const double most = kind == Kind::latitude ? quarter_turn : two_turns;
+  const double most = kind == AxisKind::latitude ? quarter_turn : two_turns;
   for (const double each : out)
     if (!(std::abs(each) <= most + slack))
       refuse("{}: found a {} of {}; allowed {} to {}", head.name, words(kind), each, -most, most);
@@ -163,13 +163,13 @@ bool is_single(const Head& head) {
 }
 
 // A coordinate that is no dimension of the variable: of a file with one place or one time.
-const Head* single_coordinate(const File& file, Kind kind) {
+const Head* single_coordinate(const File& file, AxisKind kind) {
   for (const Head& each : file.variables())
     if (is_single(each) && each.type != Head::Type::text && kind_of(file, each) == kind) return &each;
   return nullptr;
 }
 
-[[noreturn]] void refuse_without(const File& file, const Head& head, Kind kind) {
+[[noreturn]] void refuse_without(const File& file, const Head& head, AxisKind kind) {
   for (const Head& each : file.variables())
     if (each.dimensions.size() > 1 && kind_of(file, each) == kind)
       refuse("{}: found {} in {} dimensions, {}; allowed one dimension (put it on a regular grid first)",
@@ -185,30 +185,30 @@ void add_dimension(const File& file, const Dimension& dimension, Variable& out) 
     return;
   }
   const auto found = coordinate(file, dimension);
-  const Kind kind = found ? found->second : Kind::other;
+  const AxisKind kind = found ? found->second : AxisKind::other;
   const auto take = [&](std::vector<double>& to, Role role, std::vector<double> values) {
     if (!to.empty()) refuse("{}: found two dimensions of {}; allowed one", shape(out.head), words(kind));
     to = std::move(values);
     out.roles.push_back(role);
   };
-  if (kind == Kind::rotated && dimension.length > 1)
+  if (kind == AxisKind::rotated && dimension.length > 1)
     refuse(
         "{}: found a rotated or projected grid, {}; allowed latitude and longitude in one dimension each "
         "(put it on a "
         "regular grid first)",
         shape(out.head), shape(*found->first));
-  if (kind == Kind::time) {
+  if (kind == AxisKind::time) {
     take(out.unix_s, Role::time, times(file, *found->first));
     if (out.field == Field::rain_amount) out.interval_s = intervals(file, *found->first);
     out.preliminary = preliminary(file, dimension);
     if (out.preliminary.size() != out.unix_s.size()) out.preliminary.clear();
-  } else if (kind == Kind::latitude || kind == Kind::longitude) {
+  } else if (kind == AxisKind::latitude || kind == AxisKind::longitude) {
     for (const Head& each : file.variables())
       if (dimension.length > 1 && each.dimensions.size() == 1 && each.dimensions.front() == dimension &&
-          kind_of(file, each) == (kind == Kind::latitude ? Kind::longitude : Kind::latitude))
+          kind_of(file, each) == (kind == AxisKind::latitude ? AxisKind::longitude : AxisKind::latitude))
         refuse("{}: found latitude and longitude along one dimension, {}; allowed a dimension each",
                shape(out.head), dimension.name);
-    if (kind == Kind::latitude)
+    if (kind == AxisKind::latitude)
       take(out.latitude_deg, Role::latitude, degrees(file, *found->first, kind));
     else
       take(out.longitude_deg, Role::longitude, degrees(file, *found->first, kind));
@@ -218,7 +218,7 @@ void add_dimension(const File& file, const Dimension& dimension, Variable& out) 
     const Head* place = nullptr;
     for (const Head& each : file.variables())
       if (each.dimensions.size() > 1 &&
-          (kind_of(file, each) == Kind::latitude || kind_of(file, each) == Kind::time) &&
+          (kind_of(file, each) == AxisKind::latitude || kind_of(file, each) == AxisKind::time) &&
           std::find(each.dimensions.begin(), each.dimensions.end(), dimension) != each.dimensions.end())
         place = &each;
     if (place != nullptr) refuse_without(file, out.head, kind_of(file, *place));
@@ -234,18 +234,18 @@ void add_dimension(const File& file, const Dimension& dimension, Variable& out) 
 
 void read_axes(const File& file, Variable& variable) {
   for (const Dimension& each : variable.head.dimensions) add_dimension(file, each, variable);
-  const auto single = [&](std::vector<double>& to, Kind kind, const auto& read) {
+  const auto single = [&](std::vector<double>& to, AxisKind kind, const auto& read) {
     if (!to.empty()) return;
     const Head* head = single_coordinate(file, kind);
     if (head == nullptr) refuse_without(file, variable.head, kind);
     to = read(*head);
   };
-  const auto place = [&](Kind kind) {
+  const auto place = [&](AxisKind kind) {
     return [&file, kind](const Head& head) { return degrees(file, head, kind); };
   };
-  single(variable.latitude_deg, Kind::latitude, place(Kind::latitude));
-  single(variable.longitude_deg, Kind::longitude, place(Kind::longitude));
-  single(variable.unix_s, Kind::time, [&](const Head& head) { return times(file, head); });
+  single(variable.latitude_deg, AxisKind::latitude, place(AxisKind::latitude));
+  single(variable.longitude_deg, AxisKind::longitude, place(AxisKind::longitude));
+  single(variable.unix_s, AxisKind::time, [&](const Head& head) { return times(file, head); });
 }
 
 std::optional<std::string> wrong_height(const File& file, Field field, const Head& head) {

@@ -9,8 +9,6 @@
 namespace bide::tool::cf {
 namespace {
 
-constexpr double none = std::numeric_limits<double>::quiet_NaN();
-
 // Amounts of single hours fall about as often as they rise; a total falls only where it begins anew.
 void refuse_what_looks_running(const Series& amounts) {
   constexpr std::size_t enough_rises = 12, rises_a_fall = 6;
@@ -40,7 +38,7 @@ void expect_hourly(const Series& amounts) {
 }
 
 std::vector<double> rates_of_total(const Series& total) {
-  std::vector<double> out{none};
+  std::vector<double> out{std::numeric_limits<double>::quiet_NaN()};
   for (std::size_t i = 1; i < total.value.size(); ++i) {
     const double before = total.value[i - 1], now = total.value[i];
     const double fallen = now < before - total.rounding ? now : now - before;

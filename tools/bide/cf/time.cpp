@@ -13,7 +13,7 @@
 namespace bide::tool::cf {
 namespace {
 
-constexpr std::string_view allowed_units =
+constexpr std::string_view allowed_time_units =
     "days, hours, minutes, seconds or milliseconds since a date such as 1900-01-01 00:00:00";
 constexpr std::string_view allowed_calendars = "standard, gregorian or proleptic_gregorian";
 constexpr std::string_view blanks = " \t\n";
@@ -152,7 +152,7 @@ TimeUnits read_time_units(std::string_view units, std::string_view calendar) {
     refuse("calendar: found \"{}\"; allowed {}", calendar, allowed_calendars);
   const std::string_view since = " since ";
   const std::size_t at = units.find(since);
-  const auto wrong = [&] { refuse("units: found \"{}\"; allowed {}", units, allowed_units); };
+  const auto wrong = [&] { refuse("units: found \"{}\"; allowed {}", units, allowed_time_units); };
   if (at == std::string_view::npos) wrong();
   const std::string unit = lower(units.substr(0, at));
   TimeUnits out;
