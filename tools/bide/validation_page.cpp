@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <regex>
 #include <sstream>
 #include <string_view>
 #include <utility>
@@ -107,6 +108,7 @@ Section how_to_read() {
 
 // The items of a list in validation/README.md, which says once for all what the rows come to.
 List listed_under(std::string_view heading) {
+  static const std::regex link(R"(\[([^\]]*)\]\([^)]*\))");
   const std::string_view text = validation::embedded::README;
   const std::size_t from = text.find(heading), to = text.find("\n## ", from + 1);
   std::istringstream lines{std::string(text.substr(from, to - from))};
@@ -115,7 +117,7 @@ List listed_under(std::string_view heading) {
     if (line.rfind("- ", 0) != 0) continue;
     line.erase(std::remove_if(line.begin(), line.end(), [](char c) { return c == '*' || c == '`'; }),
                line.end());
-    out.items.push_back(line.substr(2));
+    out.items.push_back(std::regex_replace(line.substr(2), link, "$1"));
   }
   return out;
 }
