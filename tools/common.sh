@@ -11,9 +11,9 @@ command -v npm >/dev/null || packages+=(npm)
 mpi_packages=(libopenmpi-dev openmpi-bin)
 # For the tests that look at pages in a browser.
 browser_packages=(chromium fonts-dejavu-core)
-# For what compares with another integrator (large, because it brings MPI), for opening a study in xarray and making
+# For what compares with another integrator (large, because it brings MPI) and with another solver, for opening a study in xarray and making
 # files of weather with it, files of climate models to read, and the data sets that the climate is packed from.
-peer_packages=(libsundials-dev python3-netcdf4 python3-xarray libncarg-data ferret-datasets)
+peer_packages=(libsundials-dev libglpk-dev python3-netcdf4 python3-xarray libncarg-data ferret-datasets)
 
 say() { printf '%s\n' "bide: $*"; }
 

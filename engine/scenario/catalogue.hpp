@@ -74,6 +74,7 @@ enum class ItemRole {
   torch,
   first_aid,
   repair,
+  rain_vessel,
   other
 };
 
@@ -83,7 +84,8 @@ struct ItemKind {
   double water_L = 0;                                                                   // per unit
   double energy_kJ = 0, carbohydrate_g = 0, fat_g = 0, protein_g = 0, sodium_mmol = 0;  // per unit
   double output_L_h = 0;  // desalinator, still (L per MJ/m2 for a still: area below)
-  double area_m2 = 0;     // still
+  double area_m2 = 0;     // still, rain vessel
+  double holds_L = 0;     // rain vessel
   double work_W = 0;      // mechanical, of the worker
   double burn_s = 0;      // flares, smoke
   double hours = 0;       // lamps, beacons, torch

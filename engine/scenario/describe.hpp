@@ -144,6 +144,12 @@ void describe(As<Person>, V&& v) {
                                     "Takes seasickness medicine once aboard, if the stores hold any."));
   v(&P::seasick_susceptibility, number("seasick_susceptibility", "1", 0, 5, otherwise(1),
                                        "Susceptibility to seasickness, 1 = population mean."));
+  v(&P::medicine_doses_per_day, number("medicine_doses_per_day", "1/d", 0, 24, otherwise(0),
+                                       "Doses a day of this person's own medicine, as prescribed."));
+  v(&P::medicine_doses,
+    number("medicine_doses", "doses", 0, 10000, otherwise(0), "Doses of that medicine carried."));
+  v(&P::inhaler, yes_or_no("inhaler", otherwise_false(), "Needs an inhaler at hand."));
+  v(&P::food_allergy, text("food_allergy", otherwise_word("none"), "To what food, in a word or two."));
   v(&P::hours_since_meal_h,
     number("hours_since_meal_h", "h", 0, 72, otherwise(4), "Hours since the last meal."));
   v(&P::hours_since_drink_h,

@@ -86,7 +86,8 @@ void describe(As<ItemKind>, V&& v) {
   v(&I::sodium_mmol, number("sodium_mmol", "mmol", 0, 2000, otherwise(0), "Sodium per unit."));
   v(&I::output_L_h,
     number("output_L_h", "L/h, for a still L per MJ", 0, 50, otherwise(0), "Fresh water made."));
-  v(&I::area_m2, number("area_m2", "m2", 0, 20, otherwise(0), "Area of a still."));
+  v(&I::area_m2, number("area_m2", "m2", 0, 20, otherwise(0), "Area of a still, or of a vessel's mouth."));
+  v(&I::holds_L, number("holds_L", "L", 0, 100, otherwise(0), "Rain that a vessel holds."));
   v(&I::work_W, number("work_W", "W", 0, 500, otherwise(0), "Mechanical work of the person at it."));
   v(&I::burn_s, number("burn_s", "s", 0, 3600, otherwise(0), "Burning time."));
   v(&I::hours, number("hours", "h", 0, 1000, otherwise(0), "Hours it runs."));

@@ -28,6 +28,9 @@ void describe(As<Lever>, V&& v) {
   v(&L::volume_L, number("volume_L", "L", 0, 1000, otherwise(0), "Room besides the items."));
   v(&L::needs_rain, yes_or_no("needs_rain", otherwise_false(), "Whether it only acts when it rains."));
   v(&L::closes_openings, yes_or_no("closes_openings", otherwise_false(), "Whether less air comes in by it."));
+  v(&L::gains_by, text("gains_by", required, "Why it gains where it does."));
+  v(&L::loses_by, text("loses_by", required, "Why it loses where it does."));
+  v(&L::of, text("of", stays_empty("a lever of its own"), "Key of the lever of which it is a dose or pair."));
 }
 
 template <class V>

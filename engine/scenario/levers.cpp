@@ -6,6 +6,7 @@
 
 #include "bide/scenario/differences.hpp"
 #include "bide/scenario/embedded.hpp"
+#include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/resolve.hpp"
 
@@ -66,15 +67,6 @@ const RaftKind* fitting_raft(const ValidScenario& scenario) {
         (!best || raft.capacity_persons < best->capacity_persons))
       best = &raft;
   return best;
-}
-
-// Sizes stated for the raft there was do not pass to the new one.
-void change_raft(Node& document, const RaftKind& raft) {
-  Node& node = member_or_new(document, "raft", Node::Kind::object);
-  std::erase_if(node.members, [](const Member& each) {
-    return each.key != "canopy_heat_loss_position" && each.key != "leakage_position";
-  });
-  node.members.push_back({"kind", word_node(raft.key)});
 }
 
 // The crew of one of two rafts: the first, third... or the second, fourth...
@@ -148,7 +140,7 @@ std::variant<std::vector<ValidScenario>, NotApplicable> pull(const Lever& lever,
     if (!raft)
       return NotApplicable{"no raft of the catalogue with this floor, canopy and pack holds the crew"};
     if (raft == scenario.raft_kind) return NotApplicable{"already done"};
-    change_raft(document, *raft);
+    change_raft(document, raft->key);
   }
   set_values(document, lever, persons);
   add_items(document, lever, scenario);

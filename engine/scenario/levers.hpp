@@ -4,6 +4,7 @@
 // them: sea water, urine, withholding from one person, doses of medicine.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -31,9 +32,11 @@ struct Lever {
   Named<Value> set;  // by pointer; "*" stands for every person, null takes a value away
   std::vector<LeverItem> add;
   LeverRaft raft = LeverRaft::as_it_is;
-  double mass_kg = 0, volume_L = 0;  // besides the items'
-  bool needs_rain = false;           // does not apply where no rain falls
-  bool closes_openings = false;      // shown with its price in carbon dioxide
+  double mass_kg = 0, volume_L = 0;    // besides the items'
+  bool needs_rain = false;             // does not apply where no rain falls
+  bool closes_openings = false;        // shown with its price in carbon dioxide
+  std::string gains_by{}, loses_by{};  // the physical reason where it gains, and where it loses
+  std::optional<std::string> of{};     // key of the lever of which this is another dose, or a pair
 };
 
 // A lever that may stand on a packing list, in doses.

@@ -39,8 +39,10 @@ void put_month_weather(Node& document, WeatherKind kind, const StatedWeather& st
   put_one("cloud_cover_fraction", std::nullopt, m.cloud_cover_fraction);
   put_one("pressure_hPa", std::nullopt, m.pressure_hPa);
   if (kind != WeatherKind::variable) return;
-  put_one("wind_spread_fraction", std::nullopt,
-          std::min(m.wind_spread_m_s / m.wind_speed_m_s, constants::no_prevailing_direction.value));
+  if (month)  // rounded first: the limit is no whole hundredth
+    put(document, "/weather/wind_spread_fraction",
+        std::min(to_hundredths(m.wind_spread_m_s / m.wind_speed_m_s),
+                 constants::no_prevailing_direction.value));
   put_one("air_temperature_spread_K", std::nullopt, m.air_temperature_spread_K);
   put_one("rain_mm_h", std::nullopt, m.rain_mm_h);
   put_one("rain_hours_fraction", std::nullopt, m.rain_share);

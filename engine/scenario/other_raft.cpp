@@ -23,6 +23,14 @@ void carry_own_pack(Node& root, const Scenario& written) {
   if (kind) put(root, "/stores/pack", kind->pack);
 }
 
+void change_raft(Node& root, const std::string& kind) {
+  if (Node* raft = member(root, "raft"))
+    std::erase_if(raft->members, [](const Member& each) {
+      return each.key != "canopy_heat_loss_position" && each.key != "leakage_position";
+    });
+  put(root, "/raft/kind", kind);
+}
+
 std::string pack_words(const Scenario& written, const RaftKind& other) {
   const std::string& pack = written.stores.pack;
   if (pack == other.pack) return {};

@@ -15,6 +15,11 @@ namespace bide::scenario {
 // @param written the scenario before
 void carry_own_pack(Node& root, const Scenario& written);
 
+// Puts another kind of raft into a tree. Sizes stated for the raft there was do not pass to it.
+// @param root the tree
+// @param kind catalogue key of the new raft
+void change_raft(Node& root, const std::string& kind);
+
 // Says what becomes of the pack, for those who read the results.
 // @param written the scenario before; it has a raft
 // @param other   another kind of raft

@@ -102,6 +102,11 @@ struct Person {
   bool injured = false;
   bool seasick_medicine = false;      // takes it as soon as aboard, if the stores hold any
   double seasick_susceptibility = 0;  // 1 = population mean
+  // What this person alone needs (needs.hpp); the run does not depend on it.
+  double medicine_doses_per_day = 0;  // of their own medicine, as prescribed
+  double medicine_doses = 0;          // of it, carried
+  bool inhaler = false;               // needs one at hand
+  std::string food_allergy{};         // "none", or to what
   // Starting state
   double hours_since_meal_h = 0;
   double hours_since_drink_h = 0;

@@ -57,13 +57,11 @@ inline constexpr std::array words_of<RescueKind>{Words("fixed"), Words("lognorma
                                                  Words("empirical"), Words("none")};
 template <>
 inline constexpr std::array words_of<ItemRole>{
-    Words("water"),       Words("food"),        Words("seasick_medicine"),
-    Words("desalinator"), Words("solar_still"), Words("protective_aid"),
-    Words("foam_pad"),    Words("bailer"),      Words("sponge"),
-    Words("pump"),        Words("hand_flare"),  Words("rocket"),
-    Words("smoke"),       Words("lamp"),        Words("beacon"),
-    Words("torch"),       Words("first_aid"),   Words("repair"),
-    Words("other")};
+    Words("water"),       Words("food"),           Words("seasick_medicine"), Words("desalinator"),
+    Words("solar_still"), Words("protective_aid"), Words("foam_pad"),         Words("bailer"),
+    Words("sponge"),      Words("pump"),           Words("hand_flare"),       Words("rocket"),
+    Words("smoke"),       Words("lamp"),           Words("beacon"),           Words("torch"),
+    Words("first_aid"),   Words("repair"),         Words("rain_vessel"),      Words("other")};
 
 template <>
 inline constexpr std::array words_of<LeverRaft>{Words("as_it_is"), Words("fitting"), Words("two")};

@@ -87,6 +87,10 @@ Gear gear_of(const std::vector<StockItem>& items) {
       case ItemRole::solar_still:
         gear.still_area_m2 += pieces(item.quantity) * kind.area_m2;
         break;
+      case ItemRole::rain_vessel:
+        gear.vessel_area_m2 += pieces(item.quantity) * kind.area_m2;
+        gear.vessel_holds_L += pieces(item.quantity) * kind.holds_L;
+        break;
       case ItemRole::bailer:
         gear.bailers += pieces(item.quantity);
         gear.bailer_L = std::max(gear.bailer_L, kind.bail_L);

@@ -32,6 +32,7 @@ struct Gear {
   bool desalinator = false;
   double desalinator_L_h = 0, desalinator_work_W = 0;  // of the one with the greatest output
   double still_area_m2 = 0;                            // of all stills together
+  double vessel_area_m2 = 0, vessel_holds_L = 0;       // of all rain vessels together
   int bailers = 0, sponges = 0;
   double bailer_L = 0, sponge_L = 0;  // in a stroke, of the largest
   bool pump = false;

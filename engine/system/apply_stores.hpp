@@ -133,14 +133,16 @@ void make_water(Moment<T>& m) {
   T caught(0);
   if (s.catch_rain) {
     caught =
-        stores::rain_caught_L(w.rain_kg_m2_s, T(hour_s), m.raft().catch_area_m2, held.rain_since_spray_mm) *
+        stores::rain_caught_L(w.rain_kg_m2_s, T(hour_s), T(m.raft().catch_area_m2 + T(s.gear.vessel_area_m2)),
+                              held.rain_since_spray_mm) *
         able;
     // Spray salts the canopy again whenever no rain falls.
     held.rain_since_spray_mm =
         select(w.rain_kg_m2_s > T(0), held.rain_since_spray_mm + w.rain_kg_m2_s * T(hour_s), T(0));
   }
   const T kept = stores::rain_stored_L(T(made + caught), held.stock.water_L,
-                                       m.system.compiled().stock.water_L, m.raft().capacity_persons);
+                                       T(m.system.compiled().stock.water_L + T(s.gear.vessel_holds_L)),
+                                       m.raft().capacity_persons);
   held.stock.water_L += kept;
   held.water_made_L += kept;
   if (lane(kept, 0) > 0)

@@ -63,7 +63,7 @@ TEST_CASE("the answer comes first and is all that is printed unless more is aske
   CHECK(has(line, "Buys most not tried here; ask: bide levers two_adrift.json"));
   CHECK(has(line, "Inside coldest 10 °C, by "));
   CHECK(has(line, "Water out after 60 h, 6 Feb 06:00 UTC (04:00 local)"));
-  CHECK(has(line, "First hour count the crew, get clear, sea anchor"));
+  CHECK(has(line, "First hour distress call, count the crew, get clear, sea anchor"));
   CHECK(has(line, "How sure extrapolated: longer than the raft trials (2.5 h); "));
   CHECK(has(line, "Range none: the file states everything"));
   CHECK(has(line, "Not in it Drowning"));

@@ -44,6 +44,8 @@ TEST_CASE("levers name items that exist, and never what must not be offered") {
   for (const Lever& each : levers()) {
     INFO(each.key);
     CHECK_FALSE(each.source.empty());
+    CHECK_FALSE(each.gains_by.empty());
+    CHECK_FALSE(each.loses_by.empty());
     for (const LeverItem& item : each.add) CHECK(find_item(item.kind) != nullptr);
     std::string title = each.title;
     std::transform(title.begin(), title.end(), title.begin(),

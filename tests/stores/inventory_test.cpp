@@ -70,6 +70,16 @@ TEST_CASE("food mix by heat, weighted by energy") {
   CHECK(gear_of(std::vector<StockItem>{}).food.fat == 0);
 }
 
+// Two buckets of 0.057 m2 and 10 L; half a bucket is none.
+TEST_CASE("rain vessels") {
+  ItemKind bucket = kind(ItemRole::rain_vessel);
+  bucket.area_m2 = 0.057;
+  bucket.holds_L = 10;
+  const Gear two = gear_of(std::vector<StockItem>{{&bucket, 2.5}});
+  CHECK(two.vessel_area_m2 == Approx(0.114));
+  CHECK(two.vessel_holds_L == Approx(20));
+}
+
 TEST_CASE("gear") {
   ItemKind small = kind(ItemRole::desalinator), large = kind(ItemRole::desalinator),
            bailer = kind(ItemRole::bailer);

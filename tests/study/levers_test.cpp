@@ -68,6 +68,24 @@ const Changes bitter = {{"/model/shivering_endurance", std::string("gives_out")}
                         {"/routine/opening_fraction_day", 1.0},
                         {"/routine/opening_fraction_night", 1.0}};
 
+// More of the same lever gains no less, and the pair no less than its parts. A bucket holds ten litres more
+// of a rain that the canopy alone cannot keep.
+TEST_CASE("doses and pairs of water") {
+  const auto wet = tried("tropics_little_water.json", {{"/weather/rain_mm_h", 0.5}});
+  const auto margin = [&](const char* key) {
+    const LeverTried& each = of(wet, key);
+    REQUIRE(each.state == LeverTried::State::tried);
+    return each.figures.worst_water_deficit_pct;
+  };
+  CHECK(margin("litres_2_each") <= margin("litre_each"));
+  CHECK(margin("litres_4_each") <= margin("litres_2_each"));
+  CHECK(margin("litres_4_each_and_rain_bucket") <= margin("litres_4_each"));
+  CHECK(margin("litres_4_each_and_rain_bucket") <= margin("rain_bucket"));
+  CHECK(of(wet, "rain_bucket").burden.items == "1 x bucket, 10 L, with a lid");
+  CHECK(of(tried("tropics_little_water.json", {{"/weather/rain_mm_h", 0.0}}), "rain_bucket").reason ==
+        "no rain is in the weather");
+}
+
 TEST_CASE("a lever that helps in the cold and harms in the heat is shown to") {
   const LeverTried cold = of(tried("cold_sea_wet_floor_flat.json", bitter), "protective_aids");
   CHECK(study::direction(cold) == 1);

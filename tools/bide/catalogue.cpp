@@ -87,6 +87,7 @@ std::string items() {
     part(item.carbohydrate_g, "g carbohydrate");
     part(item.fat_g, "g fat");
     part(item.protein_g, "g protein");
+    part(item.holds_L, "L of rain");
     part(item.output_L_h, item.role == scenario::ItemRole::solar_still ? "L/MJ" : "L/h");
     part(item.area_m2, "m²");
     part(item.work_W, "W of work");

@@ -6,6 +6,7 @@
 
 #include "bide/bide.hpp"
 #include "bide/scenario/first_defaults.hpp"
+#include "bide/scenario/needs.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/sampler.hpp"
 #include "bide/system/ready.hpp"
@@ -56,6 +57,10 @@ int check(const std::string& path, bool all) {
       text += fmt::format("  {} ({})\n", factor.name,
                           factor.kind == study::FactorKind::aleatory ? "differs from case to case"
                                                                      : "nobody has measured it");
+  }
+  if (const auto needs = scenario::needs_of(valid, valid.scenario.duration_h); !needs.empty()) {
+    text += "What single people need:\n";
+    for (const scenario::Need& each : needs) text += fmt::format("  {}\n", each.words);
   }
   const scenario::Diagnostics cautions = bide::check(valid);
   text += cautions.empty() ? "Cautions: none\n" : "Cautions:\n";

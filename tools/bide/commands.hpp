@@ -10,6 +10,7 @@ void add_run(Program& program);
 void add_compare(Program& program);
 void add_levers(Program& program);
 void add_provision(Program& program);
+void add_choose(Program& program);
 void add_check(Program& program);
 void add_odds(Program& program);
 void add_catalogue(Program& program);

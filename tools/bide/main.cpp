@@ -21,6 +21,7 @@ int main(int argc, char** argv) {
   add_compare(program);
   add_levers(program);
   add_provision(program);
+  add_choose(program);
   add_check(program);
   add_odds(program);
   add_catalogue(program);

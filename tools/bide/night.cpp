@@ -83,7 +83,7 @@ bool NightFlags::any() const {
          name || sea_degC || air_degC || wind_m_s;
 }
 
-void add_night_flags(Command& command, NightFlags& flags, const Argument& scenario_file) {
+void add_setting_flags(Command& command, NightFlags& flags, const Argument& scenario_file) {
   constexpr Allowed<int> crew_sizes{1, 100}, months{1, 12};
   constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
                                        std::numeric_limits<double>::max()};
@@ -95,12 +95,6 @@ void add_night_flags(Command& command, NightFlags& flags, const Argument& scenar
             "Without a file: the people, as \"M40 F38 M12:45:1.52\" (sex, age; kg and m if known)")
       .excludes(scenario_file)
       .excludes(persons);
-  command
-      .text("--abandoned", flags.abandoned,
-            "Without a file: when the ship was abandoned, as 9h before now, or UTC")
-      .excludes(scenario_file);
-  command.text("--place", flags.place, "Without a file: \"latitude,longitude\" or a sea")
-      .excludes(scenario_file);
   command.number("--month", flags.month, months, "Climate of this month in place of the clock's")
       .excludes(scenario_file);
   command
@@ -111,13 +105,23 @@ void add_night_flags(Command& command, NightFlags& flags, const Argument& scenar
       .excludes(scenario_file);
   command.number("--wind", flags.wind_m_s, any_number, "Mean wind at 10 m in place of the month's, m/s")
       .excludes(scenario_file);
-  command.text("--raft", flags.raft, "Raft they are in (bide catalogue rafts), none, or unknown")
-      .excludes(scenario_file);
   command.text("--clothing", flags.clothing, "What they wear (bide catalogue ensembles), or unknown")
       .excludes(scenario_file);
   command
       .word("--boarding", flags.boarding, {"dry", "swim", "float_free", "unknown"},
             "How the raft was reached")
+      .excludes(scenario_file);
+}
+
+void add_night_flags(Command& command, NightFlags& flags, const Argument& scenario_file) {
+  add_setting_flags(command, flags, scenario_file);
+  command
+      .text("--abandoned", flags.abandoned,
+            "Without a file: when the ship was abandoned, as 9h before now, or UTC")
+      .excludes(scenario_file);
+  command.text("--place", flags.place, "Without a file: \"latitude,longitude\" or a sea")
+      .excludes(scenario_file);
+  command.text("--raft", flags.raft, "Raft they are in (bide catalogue rafts), none, or unknown")
       .excludes(scenario_file);
   command
       .text("--last-contact", flags.last_contact, "When all were last known alive, as 6h before now, or UTC")

@@ -19,6 +19,9 @@ struct NightFlags {
   bool any() const;  // whether anything but `ahead` was given
 };
 
+// Who they are, what they wear, how the raft is reached, and the sea.
+void add_setting_flags(Command& command, NightFlags& flags, const Argument& scenario_file);
+// All of them.
 void add_night_flags(Command& command, NightFlags& flags, const Argument& scenario_file);
 
 // What is known, from the flags.

@@ -42,7 +42,8 @@ int provide(const ProvisionArguments& arguments) {
   when_interrupted("Nothing is kept of a search that is not finished; the same command begins anew.");
   ProgressLine line(arguments.progress);
   const auto result = study::provision(scenario, question, [&](const study::ProvisionProgress& p) {
-    line(fmt::format("{} kits run, now at {:.1f} kg", p.kits_run, p.mass_kg));
+    line(p.futures_run, p.futures_left,
+         fmt::format(", {} kits run, now at {:.1f} kg", p.kits_run, p.mass_kg));
   });
   line.finish();
   if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);

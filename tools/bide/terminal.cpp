@@ -11,6 +11,7 @@
 
 #include "arguments.hpp"
 #include "bide/core/printable.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::tool {
 
@@ -67,6 +68,16 @@ ProgressLine::ProgressLine(bool asked)
 
 void ProgressLine::operator()(double fraction, const std::string& more) {
   (*this)(fmt::format("{:.0f} %{}", 100 * fraction, more));
+}
+
+void ProgressLine::operator()(std::uint64_t done, std::uint64_t left, const std::string& more) {
+  const std::chrono::duration<double> so_far = Clock::now() - start_;
+  const double left_s =
+      so_far.count() * static_cast<double>(left) / static_cast<double>(std::max<std::uint64_t>(done, 1));
+  constexpr double in_minutes_from_s = 100;
+  const std::string span = left_s < in_minutes_from_s ? fmt::format("{:.0f} s", left_s)
+                                                      : fmt::format("{:.0f} min", left_s / minute_s);
+  (*this)(fmt::format("about {} left{}", span, more));
 }
 
 void ProgressLine::operator()(const std::string& what) {

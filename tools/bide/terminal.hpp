@@ -4,6 +4,7 @@
 #include <fmt/core.h>
 
 #include <chrono>
+#include <cstdint>
 #include <string>
 #include <utility>
 
@@ -41,6 +42,8 @@ class ProgressLine {
  public:
   explicit ProgressLine(bool asked);
   void operator()(double fraction, const std::string& more = "");
+  // Where what is left is an estimate: tells about how long it takes, at the pace so far.
+  void operator()(std::uint64_t done, std::uint64_t left, const std::string& more);
   // Where the end is not known.
   void operator()(const std::string& what);
   void finish() const;

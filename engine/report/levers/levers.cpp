@@ -31,8 +31,9 @@ void print_tried(Page& page, const study::LeversTried& levers, int sign, const c
     if (!of(tried, sign)) continue;
     if (!any) page.heading(heading);
     any = true;
+    const std::string why = reason_words(levers, tried);
     page.item(tried.lever->title + burden_words(tried.burden) + ": " + bought_words(tried, h) +
-              air_words(levers, tried) + ".");
+              air_words(levers, tried) + "." + (why.empty() ? "" : " " + why));
   }
 }
 
@@ -134,6 +135,8 @@ std::string levers_json(const study::LeversTried& levers, const scenario::ValidS
         {"lever", tried.lever->key},
         {"title", tried.lever->title},
         {"source", tried.lever->source},
+        {"gains_by", tried.lever->gains_by},
+        {"loses_by", tried.lever->loses_by},
         {"mass_kg", json_number(tried.burden.mass_kg)},
         {"volume_L", json_number(tried.burden.volume_L)},
         {"state", state_word(tried)},

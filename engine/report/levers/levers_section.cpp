@@ -113,11 +113,11 @@ std::string amount(const LeverTried& lever, double value) {
 html::Table table(const LeversTried& levers, const std::vector<const LeverTried*>& shown) {
   html::Table out;
   out.caption = "What each change brings and costs";
-  out.columns = {{"change", false}, {"kg", true}, {"L", true}, {"able, alive", false}};
+  out.columns = {{"change", false}, {"kg", true}, {"L", true}, {"able, alive", false}, {"why", false}};
   for (const LeverTried* each : shown)
-    out.rows.push_back({each->lever->title, amount(*each, each->burden.mass_kg),
-                        amount(*each, each->burden.volume_L),
-                        bought_words(*each, levers.base.horizon_s) + air_words(levers, *each)});
+    out.rows.push_back(
+        {each->lever->title, amount(*each, each->burden.mass_kg), amount(*each, each->burden.volume_L),
+         bought_words(*each, levers.base.horizon_s) + air_words(levers, *each), reason_words(levers, *each)});
   return out;
 }
 

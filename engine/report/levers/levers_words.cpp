@@ -90,12 +90,15 @@ std::string bought_words(const LeverTried& tried, double horizon_s) {
 }
 
 std::string most_bought_words(const study::LeversTried& levers) {
-  constexpr int most = 3;
+  constexpr std::size_t most = 3;
   std::string out;
-  int named = 0;
+  std::vector<std::string> families;  // of several doses the one that buys most stands for all
   for (const LeverTried& each : levers.tried) {
     if (each.state != LeverTried::State::tried || study::direction(each) <= 0) continue;
-    if (named++ == most) break;
+    const std::string& family = each.lever->of ? *each.lever->of : each.lever->key;
+    if (std::find(families.begin(), families.end(), family) != families.end()) continue;
+    if (families.size() == most) break;
+    families.push_back(family);
     const Gains& gained = each.gained;
     const std::string gain =
         gained.able.distinguishable && !gained.able.unreached     ? "able " + time_words(each, &Gains::able)
@@ -104,6 +107,22 @@ std::string most_bought_words(const study::LeversTried& levers) {
     out += fmt::format("{}{}: {}", out.empty() ? "" : "; ", each.lever->title, gain);
   }
   return out.empty() ? "none of the practical changes tried, one at a time" : out;
+}
+
+std::string reason_words(const study::LeversTried& levers, const LeverTried& tried) {
+  const int sign = study::direction(tried);
+  if (sign == 0) return "";
+  std::string out = sign > 0 ? tried.lever->gains_by : tried.lever->loses_by;
+  if (!tried.gained.able.unreached) return out;  // figures of runs that end at other times say nothing
+  const auto &with = tried.figures, &without = levers.base;
+  const std::string deficit = percent(with.worst_water_deficit_pct),
+                    deficit_before = percent(without.worst_water_deficit_pct);
+  if (deficit != deficit_before)
+    out += fmt::format(" Worst water deficit {} for {}.", deficit, deficit_before);
+  const std::string core = temperature(with.lowest_core_degC),
+                    core_before = temperature(without.lowest_core_degC);
+  if (core != core_before) out += fmt::format(" Lowest core {} for {}.", core, core_before);
+  return out;
 }
 
 std::string air_words(const study::LeversTried& levers, const LeverTried& tried) {

@@ -20,6 +20,10 @@ std::string bought_words(const study::LeverTried& tried, double horizon_s);
 // The first few of the levers with a gain, each with its hours, or its points of margin.
 std::string most_bought_words(const study::LeversTried& levers);
 
+// Why it gains or loses here: "More to drink makes up for... (worst water deficit 6.1 %, 7.7 % without)";
+// empty where it does neither.
+std::string reason_words(const study::LeversTried& levers, const study::LeverTried& tried);
+
 // Carbon dioxide with a lever that closes openings or makes the air worse; else empty.
 std::string air_words(const study::LeversTried& levers, const study::LeverTried& tried);
 

@@ -10,6 +10,7 @@
 #include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
+#include "bide/scenario/needs.hpp"
 
 namespace bide::report {
 namespace {
@@ -38,6 +39,24 @@ std::string ended_words(const KitTried& tried) {
   return out;
 }
 
+std::size_t ended_by(const KitTried& tried, system::Limit limit) {
+  for (const study::EndedBy& each : tried.ended)
+    if (each.limit == limit) return each.futures;
+  return 0;
+}
+
+// What a dose more does: "285 in place of 282"; where it gains nothing, by what it ends instead.
+std::string dose_words(const KitTried& least, const KitTried& with, const std::string& why) {
+  std::string out = fmt::format("{} in place of {}", with.met, least.met);
+  if (with.met > least.met) return out + ".";
+  out += ": buys nothing here";
+  for (const study::EndedBy& each : with.ended)
+    if (each.futures > ended_by(least, each.limit))
+      return fmt::format("{}; {} ends {} in place of {}. {}", out, cause_words(each.limit), each.futures,
+                         ended_by(least, each.limit), why);
+  return fmt::format("{}. {}", out, why);
+}
+
 std::string cost_words(const study::Cost& cost) {
   return fmt::format("{} kg, {} L of room", two_figures(cost.mass_kg), two_figures(cost.volume_L));
 }
@@ -54,6 +73,13 @@ std::vector<std::string> packing_list(const Provision& in, const study::Kit& kit
   return out;
 }
 
+std::vector<std::string> needs_list(const Page& page, const Provision& in) {
+  std::vector<std::string> out;
+  for (const scenario::Need& each : scenario::needs_of(in.asked, in.question.until_h))
+    out.push_back(page.outside(each.words) + ".");
+  return out;
+}
+
 std::string kit_words(const Provision& in, const study::Kit& kit) {
   std::string out;
   for (std::size_t i = 0; i < kit.size(); ++i)
@@ -66,6 +92,17 @@ std::string kit_words(const Provision& in, const study::Kit& kit) {
 std::string target_words(const Provision& in) {
   return fmt::format("everybody {} at {}, in {} of futures", in.question.alive ? "alive" : "able",
                      horizon(in.question.until_h * hour_s), percent(100 * in.question.confidence));
+}
+
+void print_curve(Page& page, const Provision& in) {
+  page.heading("CONFIDENCE AGAINST WEIGHT, with the same items");
+  for (const study::KitForShare& point : in.curve) {
+    const std::string share = fmt::format("{} of futures", percent(pct * point.share));
+    page.item(point.least ? fmt::format("{}: {} ({} of {}); {}.", share, cost_words(point.least->cost),
+                                        point.least->met, point.least->of, kit_words(in, point.least->kit))
+                          : share + ": not reached, however much of them.");
+  }
+  page.item("On the futures of the search alone, so each is a little too good.");
 }
 
 void print_found(Page& page, const Provision& in) {
@@ -91,12 +128,12 @@ void print_found(Page& page, const Provision& in) {
   }
   page.heading("WITH ONE DOSE MORE OF EACH");
   for (const DoseChanged& each : in.one_more)
-    page.item(fmt::format(
-        "{} (+{}): {} in place of {}{}", in.items[each.item].one_dose,
-        cost_words(in.items[each.item].item.each), each.tried.met, least.met,
-        each.tried.met > least.met ? "." : ": buys nothing here. " + in.items[each.item].offer->why));
+    page.item(fmt::format("{} (+{}): {}", in.items[each.item].one_dose,
+                          cost_words(in.items[each.item].item.each),
+                          dose_words(least, each.tried, in.items[each.item].offer->why)));
+  print_curve(page, in);
   if (!in.others.empty()) {
-    page.heading("THE NEXT KITS BY WEIGHT THAT MEET IT");
+    page.heading("OTHER KITS THAT MEET IT, the lightest seen");
     for (const KitTried& each : in.others)
       page.item(
           fmt::format("{}: {}; {}.", cost_words(each.cost), kit_words(in, each.kit), share_words(each)));
@@ -108,9 +145,16 @@ void print_none(Page& page, const Provision& in) {
   const bool limited = std::isfinite(limits.mass_kg) || std::isfinite(limits.volume_L);
   page.paragraph(fmt::format("No kit{} of what is offered meets the target: {}.",
                              limited ? " within the weight and room allowed" : "", target_words(in)));
-  page.paragraph(fmt::format("Without any: {}. With as much of everything as is offered ({}): {}{}{}.",
-                             share_words(in.without), cost_words(in.all.cost), share_words(in.all),
-                             in.all.ended.empty() ? "" : "; what ends it then: ", ended_words(in.all)));
+  page.paragraph(fmt::format("Without any: {}.", share_words(in.without)));
+  const auto tell = [&](const char* what, const KitTried& tried) {
+    page.paragraph(fmt::format("{} ({}): {}{}{}.", what, cost_words(tried.cost), share_words(tried),
+                               tried.ended.empty() ? "" : "; what ends it then: ", ended_words(tried)));
+  };
+  tell("With as much of everything as is offered", *in.all);
+  if (in.nearest->met <= in.all->met) return;
+  tell("The nearest found, with as much as is offered of what never harms and of the rest what gains",
+       *in.nearest);
+  page.item(kit_words(in, in.nearest->kit) + ".");
 }
 
 Json tried_json(const Provision& in, const KitTried& tried) {
@@ -157,11 +201,15 @@ std::string provision_text(const Provision& in, Letters letters, int width) {
       page.item(
           fmt::format("{}: {}; {}.", cost_words(each.cost), kit_words(in, each.kit), share_words(each)));
   }
+  if (const auto needs = needs_list(page, in); !needs.empty()) {
+    page.heading("WHAT SINGLE PEOPLE NEED");
+    for (const std::string& each : needs) page.item(each);
+  }
   page.heading("HOW THIS WAS FOUND");
   page.item(fmt::format(
       "Every kit of the offers below is looked at in the order of weight, on the same {} futures; "
-      "{} had to be run.",
-      in.question.futures, in.kits_run));
+      "{} had to be run, over {} futures in all; what follows from kits with more or less is not run.",
+      in.question.futures, in.kits_run, in.futures_run));
   if (in.made_uncertain)
     page.item(
         "The file says nothing of what is uncertain: how people differ and what nobody has measured are "
@@ -196,7 +244,13 @@ std::string provision_json(const Provision& in) {
   json["least"] = in.least ? tried_json(in, *in.least) : Json(nullptr);
   json["least_on_fresh_futures"] = in.least_fresh ? tried_json(in, *in.least_fresh) : Json(nullptr);
   json["without"] = tried_json(in, in.without);
-  json["all_that_is_offered"] = tried_json(in, in.all);
+  json["all_that_is_offered"] = in.all ? tried_json(in, *in.all) : Json(nullptr);
+  json["nearest"] = in.nearest ? tried_json(in, *in.nearest) : Json(nullptr);
+  json["share_against_weight"] = Json::array();
+  for (const study::KitForShare& point : in.curve)
+    json["share_against_weight"].push_back(
+        {{"share", json_number(point.share)},
+         {"least", point.least ? tried_json(in, *point.least) : Json(nullptr)}});
   json["one_less"] = changed_json(in, in.one_less);
   json["one_more"] = changed_json(in, in.one_more);
   for (const auto& [key, list] :
@@ -204,7 +258,14 @@ std::string provision_json(const Provision& in) {
     json[key] = Json::array();
     for (const KitTried& each : *list) json[key].push_back(tried_json(in, each));
   }
+  json["single_people_need"] = Json::array();
+  for (const scenario::Need& each : scenario::needs_of(in.asked, in.question.until_h))
+    json["single_people_need"].push_back(
+        {{"words", plain(each.words)},
+         {"lasts_h", each.lasts_h ? json_number(*each.lasts_h) : Json(nullptr)},
+         {"doses_lacking", each.doses_lacking}});
   json["kits_run"] = in.kits_run;
+  json["futures_run"] = in.futures_run;
   return json_text(json);
 }
 

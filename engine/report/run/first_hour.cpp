@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "bide/constants/crew_needs.hpp"
+
 namespace bide::report {
 namespace {
 
@@ -19,8 +21,32 @@ bool signals_aboard(const scenario::ValidScenario& s) {
   return aboard(s, ItemRole::hand_flare) || aboard(s, ItemRole::rocket) || aboard(s, ItemRole::smoke);
 }
 
+constexpr Task distress_call{"distress call",
+                             "Send the distress call before all else, by whatever is at hand: radio, beacon, "
+                             "phone, AIS. Say where you are "
+                             "and how many. Leave a beacon on once it is switched on."};
+
+// Warm people lose more water in it. The air of a weather file is not looked at.
+bool aids_help(const scenario::ValidScenario& s, const study::LeversTried* levers) {
+  const double air_degC = std::visit(
+      [](const auto& w) {
+        if constexpr (requires { w.air_temperature_degC; })
+          return w.air_temperature_degC;
+        else
+          return constants::aid_warmest_air_degC.value;
+      },
+      s.weather);
+  if (air_degC > constants::aid_warmest_air_degC) return false;
+  return levers == nullptr ||
+         std::none_of(levers->tried.begin(), levers->tried.end(), [](const study::LeverTried& each) {
+           return each.lever->key == "protective_aids" && each.state == study::LeverTried::State::tried &&
+                  study::direction(each) < 0;
+         });
+}
+
 std::vector<Task> in_the_water() {
   return {
+      distress_call,
       {"keep together", "Keep together, tied to each other if that can be done; hold on to whatever floats."},
       {"knees up, huddle", "Draw the knees up, arms to the sides; huddle, the weakest in the middle."},
       {"clothes on", "Keep clothes, shoes and headgear on; tighten the lifejacket and its crotch strap."},
@@ -31,9 +57,10 @@ std::vector<Task> in_the_water() {
 
 }  // namespace
 
-std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s) {
+std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s, const study::LeversTried* levers) {
   if (!s.scenario.raft) return in_the_water();
   std::vector<Task> out{
+      distress_call,
       {"count the crew", "Count the crew. Look for people in the water; throw the quoit, bring them in."},
       {"get clear", "Cut the painter only when all are aboard or the ship drags the raft down; get clear."},
       {"sea anchor", "Stream the sea anchor."},
@@ -49,14 +76,13 @@ std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s) {
     out.push_back(
         {"tablets against seasickness",
          "Tablets against seasickness for everybody, as their leaflet says, before anybody is sick."});
-  if (aboard(s, ItemRole::protective_aid))
+  if (aboard(s, ItemRole::protective_aid) && aids_help(s, levers))
     out.push_back({"thermal protective aids",
                    "Put on the thermal protective aids: the coldest and the injured first."});
   out.push_back({"sit off the floor, close together",
                  "Sit on lifejackets, bags or pads, off the floor; sit close together."});
   if (aboard(s, ItemRole::first_aid))
     out.push_back({"treat the injured", "Treat the injured; stop bleeding first."});
-  if (aboard(s, ItemRole::beacon)) out.push_back({"beacon on", "Switch on the beacon and leave it on."});
   if (signals_aboard(s))
     out.push_back({"signals ready", "Lay the signals ready; use them only when somebody may see them."});
   out.push_back({"look for leaks", "Check tubes, valves and canopy for leaks; top up with the pump."});

@@ -11,7 +11,7 @@ html::Section course_section(const Material& material);  // temperatures, bodies
 html::Section warmth_section(const Material& material);
 html::Section margins_section(const Material& material);
 html::Section ration_card(const Material& material);
-html::Section first_hour(const Material& material);
+html::Section first_hour(const Material& material, const study::LeversTried* levers);
 html::Section basis_section(const Material& material);
 
 inline constexpr std::size_t most_lines = 4;  // persons with a line each; more are drawn as a band

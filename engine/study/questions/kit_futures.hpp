@@ -1,11 +1,13 @@
 // A scenario with a kit aboard, and whether its futures meet a target.
 //
 // States: what is known so far of each kit's futures, so that none is run twice. The order in which futures
-// are run follows how often they were missed: a kit that fails is then seen to fail early. It never changes
-// an answer.
+// are run follows how often they were missed: a kit that fails is then seen to fail early. Of items of which
+// more never harms, a future that meets the target with a kit meets it with more of them, and one that misses
+// it misses it with less: such futures are not run. Neither changes an answer.
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <stdexcept>
 #include <string>
@@ -41,18 +43,25 @@ class KitFutures {
   KitTried all_of(const Kit& kit, double confidence);
 
   std::size_t kits_run() const { return known_.size(); }
+  std::uint64_t futures_run() const { return futures_run_; }
+  // Called after every batch of futures; may be empty.
+  void when_run(std::function<void()> told) { told_ = std::move(told); }
 
  private:
-  enum class Seen : unsigned char { no, met, missed };
+  // follows: missed, because it is with more; by what is not known.
+  enum class Seen : unsigned char { no, met, missed, follows, without_result };
   struct Known {
     std::vector<Seen> seen;
     std::vector<system::Limit> cause;
-    std::size_t missed = 0;          // those without a result among them
+    std::size_t missed = 0;          // all but those met, among the known
     std::size_t without_result = 0;  // at most one in a hundred
     std::string why;
   };
   // Runs futures that are not known until they all are, or more than `most` are missed.
-  const Known& learn(const Kit& kit, std::size_t most);
+  // @param causes also those of which only the cause is not known
+  const Known& learn(const Kit& kit, std::size_t most, bool causes);
+  // Takes over what follows from kits with more or less of what never harms.
+  void infer(const Kit& kit, Known& known) const;
 
   const scenario::ValidScenario& scenario_;
   const std::vector<ProvisionItem>& items_;
@@ -61,6 +70,8 @@ class KitFutures {
   int threads_;
   std::map<Kit, Known> known_;
   std::vector<std::size_t> times_missed_;
+  std::uint64_t futures_run_ = 0;
+  std::function<void()> told_;
 };
 
 }  // namespace bide::study

@@ -75,12 +75,25 @@ std::vector<DoseChanged> changed_by(int doses, const Provision& in, const Kit& k
 struct Search {
   Provision& in;
   KitFutures& futures;
+  KitFutures& fresh;
   const ToldProvisionProgress& progress;
   std::vector<KitItem> items{};
+  double mass_kg = 0;       // of the kit looked at
+  std::uint64_t after = 0;  // futures to run once the search is over, as far as can be said
+  const KitSearch* now = nullptr;
 
-  KitSearch missing_at_most(std::size_t most) {
-    return {items, in.question.limits, [this, most](const Kit& kit) {
-              if (progress) progress({futures.kits_run(), cost_of(items, kit).mass_kg});
+  // A part of items that may harm is mostly ruled out by this many futures.
+  void tell() const {
+    constexpr std::uint64_t usual = 64;
+    const std::uint64_t left = (now ? now->parts_left() * usual : 0) + after;
+    if (progress && left > 0)
+      progress({futures.kits_run() + fresh.kits_run(), mass_kg, futures.futures_run() + fresh.futures_run(),
+                left});
+  }
+
+  KitSearch missing_at_most(std::size_t most, std::vector<KitItem> of) {
+    return {std::move(of), in.question.limits, [this, most](const Kit& kit) {
+              mass_kg = cost_of(items, kit).mass_kg;
               return futures.misses_at_most(kit, most);
             }};
   }
@@ -91,34 +104,65 @@ struct Search {
     const ProvisionQuestion& q = in.question;
     for (const ProvisionItem& each : in.items) items.push_back(each.item);
     std::size_t most = *most_misses(q.futures, q.confidence, sure);
-    KitFutures fresh(in.asked, in.items, q.alive, ~q.seed, q.fresh_futures, q.threads);
+    after = q.fresh_futures + items.size() * q.futures / 2;
     for (double error = (1 - sure) / 2;; error /= 2) {  // 1/2 + 1/4 + ... of the chance of error
-      KitSearch kits = missing_at_most(most);
+      KitSearch kits = missing_at_most(most, items);
+      now = &kits;
       const auto kit = kits.next();
-      if (!kit) return;
+      now = nullptr;
+      if (!kit) return look_for_nearest();
       const KitTried first = futures.all_of(*kit, sure), again = fresh.all_of(*kit, 1 - error);
       if (again.at_least >= q.confidence) {
         in.least = first;
         in.least_fresh = again;
+        after = items.size() * q.futures / 2;
         return others(kits);
       }
       in.failed_fresh.push_back(again);
       const std::size_t missed = first.of - first.met;
-      if (missed == 0) return;
+      if (missed == 0) return look_for_nearest();
       most = missed - 1;
     }
   }
 
   void others(KitSearch& kits) {
     constexpr std::size_t wanted = 2;
-    while (in.others.size() < wanted) {
-      const auto kit = kits.next();
-      if (!kit) break;
-      in.others.push_back(futures.all_of(*kit, sure));
-    }
+    for (const Kit& kit : kits.also_meet())
+      if (in.others.size() < wanted) in.others.push_back(futures.all_of(kit, sure));
     in.one_less = changed_by(-1, in, in.least->kit, futures);
     in.one_more = changed_by(+1, in, in.least->kit, futures);
+    after = in.question.futures;
+    draw_curve();
     in.scenario_text = scenario::write_document(*futures.with(in.least->kit).document);
+  }
+
+  // With the items of the least kit alone: less of them for smaller shares, more for larger ones.
+  void draw_curve() {
+    for (const double share : {0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.99}) {
+      const auto misses = most_misses(in.question.futures, share, sure);
+      if (!misses) continue;
+      std::vector<KitItem> some = items;
+      for (std::size_t i = 0; i < some.size(); ++i)
+        if (in.least->kit[i] == 0 || share <= in.question.confidence) some[i].most = in.least->kit[i];
+      const auto kit = missing_at_most(*misses, std::move(some)).next();
+      KitForShare point{share, std::nullopt};
+      if (kit) point.least = futures.all_of(*kit, sure);
+      in.curve.push_back(std::move(point));
+    }
+  }
+
+  void look_for_nearest() {
+    in.all = futures.all_of(as_much_as_there_is(in.items), sure);
+    Kit kit;
+    for (const KitItem& item : items) kit.push_back(item.more_never_harms ? item.most : 0);
+    in.nearest = futures.all_of(kit, sure);
+    for (std::size_t i = 0; i < kit.size(); ++i) {
+      if (items[i].more_never_harms || items[i].most == 0) continue;
+      Kit with = in.nearest->kit;
+      with[i] = items[i].most;
+      const KitTried tried = futures.all_of(with, sure);
+      if (tried.met > in.nearest->met) in.nearest = tried;
+    }
   }
 };
 
@@ -153,10 +197,14 @@ std::variant<Provision, Refusal> provision(const scenario::ValidScenario& scenar
   try {
     KitFutures futures(out.asked, out.items, question.alive, question.seed, question.futures,
                        question.threads);
+    KitFutures fresh(out.asked, out.items, question.alive, ~question.seed, question.fresh_futures,
+                     question.threads);
+    Search search{out, futures, fresh, progress};
+    for (KitFutures* each : {&futures, &fresh}) each->when_run([&search] { search.tell(); });
     out.without = futures.all_of(Kit(out.items.size(), 0), sure);
-    out.all = futures.all_of(as_much_as_there_is(out.items), sure);
-    Search{out, futures, progress}();
+    search();
     out.kits_run = futures.kits_run();
+    out.futures_run = futures.futures_run() + fresh.futures_run();
   } catch (KitRefused& refused) {
     return std::move(refused.refusal);
   }

@@ -57,6 +57,12 @@ struct KitTried {
   std::vector<EndedBy> ended;   // the others; most first
 };
 
+// The least kit of some items for a share of futures.
+struct KitForShare {
+  double share = 0;
+  std::optional<KitTried> least;  // empty: none of these items reaches it
+};
+
 // One dose more or less of an item.
 struct DoseChanged {
   std::size_t item = 0;
@@ -70,19 +76,24 @@ struct Provision {
   bool spread_water = false;    // the scenario had no rule of rationing: spread over the days to the target
   std::vector<ProvisionItem> items{};
   KitTried without{};  // nothing added
-  KitTried all{};      // as much of everything as is offered, whatever it weighs
+  // Where no kit is found: as much of everything as is offered, whatever it weighs; and as much of what never
+  // harms, and of the rest what gains, tried one by one.
+  std::optional<KitTried> all{}, nearest{};
   // Left out when no kit within the limits meets the target.
   std::optional<KitTried> least{}, least_fresh{};
   std::vector<KitTried> failed_fresh{};  // lighter kits that met the target on the first futures alone
-  std::vector<KitTried> others{};        // next by mass, each with less of something than those before
+  std::vector<KitTried> others{};        // the lightest others seen to meet it, each with less of something
   std::vector<DoseChanged> one_less{}, one_more{};
-  std::string scenario_text{};  // the scenario asked about, with the kit aboard, as a file
+  std::vector<KitForShare> curve{};  // of the items of the least kit, on the first futures; ascending
+  std::string scenario_text{};       // the scenario asked about, with the kit aboard, as a file
   std::size_t kits_run = 0;
+  std::uint64_t futures_run = 0;
 };
 
 struct ProvisionProgress {
   std::size_t kits_run = 0;
-  double mass_kg = 0;  // of the kit looked at
+  double mass_kg = 0;                               // of the kit looked at
+  std::uint64_t futures_run = 0, futures_left = 0;  // those left are an estimate
 };
 using ToldProvisionProgress = std::function<void(const ProvisionProgress&)>;
 

@@ -88,14 +88,30 @@ void KitSearch::add_children(const Kit& kit) {
   }
 }
 
-// With as much as there is of all that never harms: does it meet the target at all, and how much of each does
-// it take at least? A few runs in place of one for each dose.
+// The lightest kit that is known to meet the target and may still be given out: nothing heavier needs to be
+// known about.
+Cost KitSearch::lightest_known() const {
+  Cost out{limits_.mass_kg, limits_.volume_L, std::numeric_limits<int>::max()};
+  for (const auto& [kit, met] : known_)
+    if (met && !passed_over(kit)) out = std::min(out, cost_of(items_, kit));
+  return out;
+}
+
+// With as much as there is of all that never harms, and each of it no heavier than a kit that is known to
+// meet the target: does it meet the target at all, and how much of each does it take at least? A few runs in
+// place of one for each dose.
 void KitSearch::learn_about(const Kit& kit) {
   Part& part = parts_[part_that_may_harm(kit)];
   if (std::exchange(part.learnt, true)) return;
-  Kit most = kit;
-  for (std::size_t i = 0; i < kit.size(); ++i)
-    if (items_[i].more_never_harms) most[i] = items_[i].most;
+  const Cost bound = lightest_known();
+  const Kit bare = part_that_may_harm(kit);
+  Kit most = bare;
+  for (std::size_t i = 0; i < kit.size(); ++i) {
+    if (!items_[i].more_never_harms) continue;
+    Kit one = bare;
+    for (one[i] = items_[i].most; one[i] > kit[i] && bound < cost_of(items_, one);) --one[i];
+    most[i] = one[i];
+  }
   if (!meets(most)) return;
   for (std::size_t i = 0; i < kit.size(); ++i) {
     if (!items_[i].more_never_harms) continue;
@@ -106,6 +122,37 @@ void KitSearch::learn_about(const Kit& kit) {
       (meets(tried) ? enough : misses) = tried[i];
     }
   }
+}
+
+std::vector<Kit> KitSearch::also_meet() const {
+  std::vector<Kit> met, out;
+  for (const auto& [kit, meets] : known_)
+    if (meets && !passed_over(kit)) met.push_back(kit);
+  std::stable_sort(met.begin(), met.end(),
+                   [&](const Kit& a, const Kit& b) { return cost_of(items_, a) < cost_of(items_, b); });
+  for (const Kit& kit : met)
+    if (std::none_of(out.begin(), out.end(), [&](const Kit& lighter) { return holds(kit, lighter); }))
+      out.push_back(kit);
+  return out;
+}
+
+std::size_t KitSearch::parts_left() const {
+  constexpr std::size_t most = 1000;
+  const Cost lightest = lightest_known();
+  std::size_t left = 0;
+  Kit part(items_.size(), 0);
+  for (std::size_t i = 0; i < part.size() && left < most;) {
+    const auto known = parts_.find(part);
+    const bool learnt = known != parts_.end() && known->second.learnt;
+    if (!learnt && cost_of(items_, part) <= lightest) ++left;
+    // The next one, as an odometer counts.
+    const auto full = [&](std::size_t at) {
+      return items_[at].more_never_harms || part[at] == items_[at].most;
+    };
+    for (i = 0; i < part.size() && full(i); ++i) part[i] = 0;
+    if (i < part.size()) ++part[i], i = 0;
+  }
+  return left;
 }
 
 std::optional<Kit> KitSearch::next() {

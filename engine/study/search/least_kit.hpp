@@ -50,6 +50,14 @@ class KitSearch {
   // before are passed over. Empty: there is none.
   std::optional<Kit> next();
 
+  // Kits that were seen to meet the target on the way, without those that hold all of a lighter one or of one
+  // found, in the order of cost. There may be others.
+  std::vector<Kit> also_meet() const;
+
+  // Parts of items that may harm which may still have to be learnt about before next() returns: those that
+  // are no heavier than a kit known to meet the target. Counted up to 1,000.
+  std::size_t parts_left() const;
+
  private:
   struct Waiting {
     Cost cost;
@@ -63,6 +71,7 @@ class KitSearch {
   bool passed_over(const Kit& kit) const;
   void add_children(const Kit& kit);
   void learn_about(const Kit& kit);
+  Cost lightest_known() const;
 
   std::vector<KitItem> items_;
   KitLimits limits_;

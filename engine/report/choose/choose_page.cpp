@@ -1,0 +1,99 @@
+#include "bide/report/choose/choose_page.hpp"
+
+#include <fmt/format.h>
+
+#include "bide/core/units.hpp"
+#include "bide/report/choose/choose_words.hpp"
+#include "bide/report/html/window_chart.hpp"
+#include "bide/report/run/foot.hpp"
+
+namespace bide::report::pages {
+namespace {
+
+using study::Choice;
+using study::ChoiceCell;
+using study::Chosen;
+using study::Water;
+
+html::Chart chart_of(const Chosen& chosen, const Water& water, const char* state,
+                     std::vector<ChoiceCell> Choice::*cells) {
+  html::Chart out;
+  out.title = fmt::format("{}: all {} when help comes", water.scenario.scenario.name, state);
+  out.sentence = fmt::format(
+      "Share of futures in which all are {} when help comes, for every choice; ranges are in the table.",
+      state);
+  const double last_h = chosen.question.help_h.back();
+  out.x = time_axis(last_h * hour_s);
+  out.x.label = "help after";
+  out.y = {fmt::format("futures with all {}", state), "%", true};
+  for (std::size_t c = 0; c < water.choices.size(); ++c) {
+    html::Series series{
+        fmt::format("{} {}", c + 1, choice_words(water.choices[c])), html::Kind::line, {}, std::nullopt};
+    for (std::size_t h = 0; h < chosen.question.help_h.size(); ++h) {
+      const study::Chance& chance = (water.choices[c].*cells)[h].chance;
+      series.points.push_back({chosen.question.help_h[h], pct * chance.share, pct * chance.interval.low,
+                               pct * chance.interval.high});
+    }
+    out.series.push_back(std::move(series));
+  }
+  return out;
+}
+
+html::Table table_of(const Chosen& chosen, const Water& water, const char* state,
+                     std::vector<ChoiceCell> Choice::*cells) {
+  html::Table out{
+      fmt::format("All {} when help comes, and what ends it most often", state), {{"choice"}}, {}};
+  for (const double help_h : chosen.question.help_h) out.columns.push_back({help_words(help_h)});
+  for (std::size_t c = 0; c < water.choices.size(); ++c) {
+    std::vector<std::string> row{fmt::format("{} {}", c + 1, choice_words(water.choices[c]))};
+    for (const ChoiceCell& cell : water.choices[c].*cells)
+      row.push_back(fmt::format("{}; {}", range_words(cell.chance), cause_words(cell)));
+    out.rows.push_back(std::move(row));
+  }
+  return out;
+}
+
+html::List list_of(std::vector<std::string> items) {
+  return {std::move(items)};
+}
+
+}  // namespace
+
+html::Page choose_page(const Chosen& chosen) {
+  html::Page page;
+  const study::Water& first = chosen.waters.front();
+  page.title = fmt::format("Raft and pack for {}",
+                           first.scenario.scenario.crew.size() == 1
+                               ? std::string("1 person")
+                               : fmt::format("{} people", first.scenario.scenario.crew.size()));
+  page.lead =
+      fmt::format("The chance that all are able, and alive, when help comes; {} futures of each choice.",
+                  chosen.question.futures);
+  page.foot = foot_of(first.scenario);
+  html::Section answer{"The answer", {}, false, true};
+  std::vector<std::string> choices;
+  for (std::size_t c = 0; c < first.choices.size(); ++c)
+    choices.push_back(fmt::format("{}: {}", c + 1, choice_words(first.choices[c])));
+  for (const Water& water : chosen.waters) {
+    answer.blocks.push_back(html::Paragraph{water_words(water) + ".", true});
+    answer.blocks.push_back(list_of(verdict_sentences(chosen, water)));
+  }
+  answer.blocks.push_back(html::Paragraph{"The choices:"});
+  answer.blocks.push_back(list_of(std::move(choices)));
+  answer.blocks.push_back(chart_of(chosen, first, "able", &Choice::able));
+  page.sections.push_back(std::move(answer));
+  for (const Water& water : chosen.waters) {
+    html::Section section{water.scenario.scenario.name, {}};
+    section.blocks.push_back(table_of(chosen, water, "able", &Choice::able));
+    section.blocks.push_back(table_of(chosen, water, "alive", &Choice::alive));
+    if (&water != &first) section.blocks.push_back(chart_of(chosen, water, "able", &Choice::able));
+    html::Chart alive = chart_of(chosen, water, "alive", &Choice::alive);
+    alive.folded = true;
+    section.blocks.push_back(std::move(alive));
+    page.sections.push_back(std::move(section));
+  }
+  page.sections.push_back({"How to read it", {list_of(about_choices(chosen))}});
+  return page;
+}
+
+}  // namespace bide::report::pages

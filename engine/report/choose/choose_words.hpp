@@ -1,0 +1,24 @@
+// The words that text, CSV and page of a choice share.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "bide/study/questions/choose.hpp"
+
+namespace bide::report {
+
+std::string choice_words(const study::Choice& choice);  // "two of solas_6, one lost: solas_a"
+std::string water_words(const study::Water& water);  // "Biscay in February: sea 12 °C, air 10 °C, wind 9 m/s"
+std::string range_words(const study::Chance& chance);    // "62-75 %"
+std::string cause_words(const study::ChoiceCell& cell);  // "cold"; "none"
+std::string help_words(double help_h);                   // "5 d"
+
+// For each hour of help, which choices are ahead of the first and which behind. One sentence where no hour
+// sets any apart.
+std::vector<std::string> verdict_sentences(const study::Chosen& chosen, const study::Water& water);
+
+// What holds for all of it.
+std::vector<std::string> about_choices(const study::Chosen& chosen);
+
+}  // namespace bide::report
