@@ -78,6 +78,11 @@ enum class ItemRole {
   other
 };
 
+// Whether it burns once.
+constexpr bool is_pyrotechnic(ItemRole role) {
+  return role == ItemRole::hand_flare || role == ItemRole::rocket || role == ItemRole::smoke;
+}
+
 struct ItemKind {
   std::string key, title, source;
   ItemRole role = ItemRole::other;
@@ -89,6 +94,8 @@ struct ItemKind {
   double work_W = 0;      // mechanical, of the worker
   double burn_s = 0;      // flares, smoke
   double hours = 0;       // lamps, beacons, torch
+  double light_cd = 0;    // luminous intensity
+  double light_at_m = 0;  // height of the light above the sea
   double bail_L = 0;      // per stroke; sponge: litres it takes up
   double mass_kg = 0;
 };

@@ -8,6 +8,7 @@
 #pragma once
 
 #include "bide/constants/climate.hpp"
+#include "bide/scenario/describe_readiness.hpp"
 #include "bide/scenario/describe_uncertain.hpp"
 #include "bide/scenario/field.hpp"
 #include "bide/scenario/limits.hpp"
@@ -269,6 +270,9 @@ void describe(As<Failure>, V&& v) {
   v(&Failure::kind, word_of("kind", required, "What fails."));
   v(&Failure::at_h,
     number("at_h", "h", 0, 1440, required, "Hours after the start, not beyond the duration."));
+  v(&Failure::in_waves_from_m,
+    number("in_waves_from_m", "m", 0, 25, stays_empty("in any sea"),
+           "Least significant wave height at that hour; in a lower sea it does not happen."));
 }
 
 template <class V>
@@ -315,6 +319,8 @@ void describe(As<Scenario>, V&& v) {
   v(&S::crew, list("crew", 1, largest_crew, required, "Everybody."));
   v(&S::boarding, object("boarding", required, "How the raft is reached."));
   v(&S::stores, object("stores", by_rule("no pack, nothing else"), "What is aboard."));
+  v(&S::readiness, object("readiness", stays_empty("dates and stowage have no bearing"),
+                          "Dates and stowage of the raft, as they are known."));
   v(&S::rationing,
     object("rationing", by_rule("each field's own default"), "How water and food are given out."));
   v(&S::routine, object("routine", by_rule("each field's own default"), "What the crew do."));

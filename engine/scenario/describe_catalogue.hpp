@@ -91,6 +91,9 @@ void describe(As<ItemKind>, V&& v) {
   v(&I::work_W, number("work_W", "W", 0, 500, otherwise(0), "Mechanical work of the person at it."));
   v(&I::burn_s, number("burn_s", "s", 0, 3600, otherwise(0), "Burning time."));
   v(&I::hours, number("hours", "h", 0, 1000, otherwise(0), "Hours it runs."));
+  v(&I::light_cd, number("light_cd", "cd", 0, 1e6, otherwise(0), "Luminous intensity of a light."));
+  v(&I::light_at_m,
+    number("light_at_m", "m", 0, 1000, otherwise(0), "Height of the light above the sea, in a raft."));
   v(&I::bail_L,
     number("bail_L", "L", 0, 20, otherwise(0), "Water moved per stroke, or taken up by a sponge."));
   v(&I::mass_kg, number("mass_kg", "kg", 0, 100, otherwise(0), "Mass per unit."));

@@ -1,6 +1,7 @@
 // The fields of "uncertain", described like all others (describe.hpp includes this).
 #pragma once
 
+#include "bide/scenario/describe_readiness.hpp"
 #include "bide/scenario/field.hpp"
 #include "bide/scenario/uncertain.hpp"
 
@@ -64,6 +65,9 @@ void describe(As<UncertainFailure>, V&& v) {
   v(&U::at_h,
     object("at_h", required,
            "Hours after the start, rounded to whole ones; beyond the duration it does not happen."));
+  v(&U::in_waves_from_m,
+    number("in_waves_from_m", "m", 0, 25, stays_empty("in any sea"),
+           "Least significant wave height at that hour; in a lower sea it does not happen."));
 }
 
 template <class V>
@@ -122,6 +126,11 @@ void describe(As<Uncertain>, V&& v) {
   v(&U::alternatives,
     list("alternatives", 0, longest_array, stays_empty("one situation"), "Situations of which one holds."));
   v(&U::events, list("events", 0, longest_array, stays_empty("none"), "Failures that may happen."));
+  v(&U::readiness, object("readiness", stays_empty("the raft is as written"),
+                          "Failures of a raft by its state of service: drawn for the raft first, then for "
+                          "each part."));
+  v(&U::launch, object("launch", stays_empty("boarding is as written"),
+                       "A launch as a chain of steps, from which boarding is drawn."));
   v(&U::crew_unknown, yes_or_no("crew_unknown", stays_empty("false"),
                                 "Height, mass and fat of everybody are drawn from a population survey."));
   v(&U::unknown_persons,

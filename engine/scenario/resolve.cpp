@@ -7,7 +7,9 @@
 #include "bide/constants/growth.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/units.hpp"
+#include "bide/scenario/due.hpp"
 #include "bide/scenario/patch.hpp"
+#include "bide/scenario/rules.hpp"
 #include "bide/scenario/shape.hpp"
 
 namespace bide::scenario {
@@ -211,12 +213,30 @@ Stock stock_of(const Scenario& scenario) {
     else
       at->quantity += quantity;
   };
+  const Readiness known = scenario.readiness.value_or(Readiness{});
+  const double start_s = start_of(scenario).value_or(0);
+  const bool old_pack = is_past(known.pack_expires, start_s),
+             old_medicines = is_past(known.medicines_expire, start_s);
+  const auto place = [&](const ItemKind* kind, bool old) -> std::vector<StockItem>& {
+    return old || (old_medicines && kind && kind->role == ItemRole::seasick_medicine) ? stock.expired
+                                                                                      : stock.aboard;
+  };
   const PackKind* pack = find_pack(scenario.stores.pack);
   if (pack && scenario.raft)
-    for (const PackItem& item : pack->items)
-      add(stock.aboard, find_item(item.item), pack_quantity(item, scenario.raft->capacity_persons));
-  for (const Item& item : scenario.stores.extra)
-    add(item.expired ? stock.expired : stock.aboard, find_item(item.kind), item.quantity);
+    for (const PackItem& item : pack->items) {
+      const ItemKind* kind = find_item(item.item);
+      const bool eaten = kind && (kind->role == ItemRole::water || kind->role == ItemRole::food);
+      add(place(kind, old_pack && eaten), kind, pack_quantity(item, scenario.raft->capacity_persons));
+    }
+  for (const Item& item : scenario.stores.extra) {
+    const ItemKind* kind = find_item(item.kind);
+    add(place(kind, item.expired), kind, item.quantity);
+  }
+  if (const auto fails = signals_that_fail(scenario))
+    for (StockItem& item : stock.aboard)
+      if (is_pyrotechnic(item.kind->role))
+        item.quantity = signals_working(static_cast<int>(item.quantity), *fails, known.signals_position);
+  std::erase_if(stock.aboard, [](const StockItem& item) { return !(item.quantity > 0); });
   return stock;
 }
 

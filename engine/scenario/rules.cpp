@@ -273,6 +273,9 @@ void check_failures(Rules& r, bool stores_known) {
         if (stores_known && !(quantity_of(stock.aboard, ItemRole::desalinator) > 0))
           refuse("with a desalinator aboard");
         break;
+      case FailureKind::lamp_dead:
+        if (stores_known && !(quantity_of(stock.aboard, ItemRole::lamp) > 0)) refuse("with a lamp aboard");
+        break;
       case FailureKind::tube_leaking:
       case FailureKind::capsize:
         break;
@@ -317,6 +320,7 @@ void check_rules(const Scenario& scenario, const std::filesystem::path& folder, 
   check_rationing(rules);
   check_routine(rules);
   check_failures(rules, stores_known);
+  check_readiness(scenario, reader);
   check_limits(rules);
   check_uncertain(scenario, reader);
 }

@@ -10,6 +10,9 @@ namespace bide::scenario {
 // Reports each broken rule; a rule whose fields were already reported is left out.
 void check_rules(const Scenario& scenario, const std::filesystem::path& folder, Reader& reader);
 
+// The part of it for "readiness", and for its chances and the launch in "uncertain".
+void check_readiness(const Scenario& scenario, Reader& reader);
+
 // The part of it for "uncertain": pointers, distributions, correlations.
 void check_uncertain(const Scenario& scenario, Reader& reader);
 

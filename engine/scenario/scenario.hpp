@@ -194,12 +194,14 @@ enum class FailureKind {
   pump_lost,
   capsize,
   bailer_lost,
-  desalinator_lost
+  desalinator_lost,
+  lamp_dead
 };
 
 struct Failure {
   FailureKind kind = FailureKind::canopy_torn;
   double at_h = 0;
+  std::optional<double> in_waves_from_m = {};  // significant; lower at that hour: it does not happen
 
   bool operator==(const Failure&) const = default;
 };
@@ -250,6 +252,7 @@ struct Scenario {
   std::vector<Person> crew;
   Boarding boarding;
   Stores stores;
+  std::optional<Readiness> readiness;  // empty: dates and stowage have no bearing
   Rationing rationing;
   Routine routine;
   std::vector<Failure> failures;

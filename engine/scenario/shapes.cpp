@@ -55,6 +55,12 @@ constexpr std::string_view name_of<UnknownPerson> = "unknown_person";
 template <>
 constexpr std::string_view name_of<HeldBackAbove> = "held_back_above";
 template <>
+constexpr std::string_view name_of<Readiness> = "readiness";
+template <>
+constexpr std::string_view name_of<RaftChances> = "raft_chances";
+template <>
+constexpr std::string_view name_of<Launch> = "launch";
+template <>
 constexpr std::string_view name_of<Rescue> = "rescue";
 template <>
 constexpr std::string_view name_of<Known> = "known";

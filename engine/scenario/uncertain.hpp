@@ -7,13 +7,11 @@
 #include <optional>
 #include <string>
 #include <utility>
-#include <variant>
 #include <vector>
 
-namespace bide::scenario {
+#include "bide/scenario/readiness.hpp"
 
-// A value put in at a pointer: nothing takes the field away.
-using Value = std::variant<std::monostate, double, bool, std::string>;
+namespace bide::scenario {
 
 // Members whose keys the user chooses, in file order.
 template <class T>
@@ -21,25 +19,6 @@ struct Named {
   std::vector<std::pair<std::string, T>> entries;
 
   bool operator==(const Named&) const = default;
-};
-
-enum class DistributionKind {
-  uniform,           // low, high
-  normal,            // mean, sd
-  truncated_normal,  // mean, sd, low, high
-  lognormal,         // median, geometric_sd
-  triangular,        // low, mode, high
-  discrete,          // values, weights
-  empirical          // values, each as likely; numbers between neighbours are interpolated
-};
-
-struct Distribution {
-  DistributionKind kind = DistributionKind::uniform;
-  std::optional<double> low, high, mean, sd, median, geometric_sd, mode;
-  std::vector<Value> values;
-  std::vector<double> weights;
-
-  bool operator==(const Distribution&) const = default;
 };
 
 // One draw for several inputs.
@@ -75,6 +54,7 @@ struct UncertainFailure {
   FailureKind failure{};
   double probability = 0;
   Distribution at_h;
+  std::optional<double> in_waves_from_m;
 
   bool operator==(const UncertainFailure&) const = default;
 };
@@ -125,6 +105,8 @@ struct Uncertain {
   std::vector<Together> together;
   std::vector<Alternative> alternatives;
   std::vector<UncertainFailure> events;
+  std::optional<RaftChances> readiness;
+  std::optional<Launch> launch;
   std::optional<bool> crew_unknown;
   std::vector<UnknownPerson> unknown_persons;
   std::optional<bool> person_spread;  // the published spread from person to person

@@ -150,7 +150,7 @@ struct UncertainRules {
       else if (field)
         value(d.values[i], *field, here);
       else if (!std::holds_alternative<double>(d.values[i]))
-        report(here, "found no number; allowed hours");
+        report(here, "found no number; allowed a time");
     }
     if (d.weights.empty()) return;
     if (d.weights.size() != d.values.size())
@@ -299,6 +299,8 @@ struct UncertainRules {
     }
     for (std::size_t i = 0; i < u.events.size(); ++i)
       distribution(u.events[i].at_h, nullptr, child(child(child(at, "events"), i), "at_h"));
+    if (u.launch && u.launch->sinks_after_min)
+      distribution(*u.launch->sinks_after_min, nullptr, child(child(at, "launch"), "sinks_after_min"));
     correlations(u);
     alternatives(u);
     people(u);

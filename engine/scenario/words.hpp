@@ -41,8 +41,11 @@ inline constexpr std::array words_of<RationingRule>{Words("fixed_per_day"), Word
                                                     Words("spread"), Words("by_thirst")};
 template <>
 inline constexpr std::array words_of<FailureKind>{
-    Words("floor_not_inflated"), Words("canopy_torn"), Words("closure_lost"), Words("tube_leaking"),
-    Words("pump_lost"),          Words("capsize"),     Words("bailer_lost"),  Words("desalinator_lost")};
+    Words("floor_not_inflated"), Words("canopy_torn"),      Words("closure_lost"),
+    Words("tube_leaking"),       Words("pump_lost"),        Words("capsize"),
+    Words("bailer_lost"),        Words("desalinator_lost"), Words("lamp_dead")};
+template <>
+inline constexpr std::array words_of<LaunchWay>{Words("by_hand"), Words("float_free")};
 template <>
 inline constexpr std::array words_of<ShiveringEndurance>{Words("tires"), Words("never_tires"),
                                                          Words("gives_out")};

@@ -174,6 +174,8 @@ const char* failure_sentence(scenario::FailureKind kind) {
       return "bailer and sponges are lost";
     case K::desalinator_lost:
       return "the desalinator is lost";
+    case K::lamp_dead:
+      return "the lamps fail";
   }
   return "";
 }

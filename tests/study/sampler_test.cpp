@@ -217,3 +217,48 @@ TEST_CASE("a raft that is drawn brings its own pack, unless the pack is drawn to
                   {"name": "b", "weight": 1, "set": {"/raft/kind": "offshore_8", "/stores/pack": "none"}}]})") ==
         Set{"coastal_6 iso_9650_less_than_24_h", "offshore_8 none"});
 }
+
+TEST_CASE("a raft that does not inflate takes its pack, its failures and what is used in it along") {
+  const Sampler sampler(with(R"({"readiness": {"neglected": 1, "not_inflating": 1, "lamp_dead": 0,
+      "tube_leaking": 0, "valve_lost": 0, "floor_failed": 0},
+    "events": [{"failure": "canopy_torn", "probability": 1, "at_h": {"kind": "uniform", "low": 1, "high": 9}}]})"));
+  const auto drawn = sampler.scenario_of(sampler.draw(1, 0));
+  REQUIRE(std::holds_alternative<scenario::ValidScenario>(drawn));
+  const scenario::Scenario& s = std::get<scenario::ValidScenario>(drawn).scenario;
+  CHECK_FALSE(s.raft.has_value());
+  CHECK(s.boarding.kind == scenario::BoardingKind::none);
+  CHECK(s.failures.empty());
+}
+
+TEST_CASE("failures of a neglected raft are those that it can have") {
+  const char* all_fail = R"({"readiness": {"neglected": 1, "not_inflating": 0, "lamp_dead": 1,
+      "tube_leaking": 1, "valve_lost": 1, "floor_failed": 1}})";
+  const Sampler sampler(with(all_fail));  // an inflated floor, and no pack, so no lamp
+  const auto drawn = sampler.scenario_of(sampler.draw(1, 0));
+  REQUIRE(std::holds_alternative<scenario::ValidScenario>(drawn));
+  const auto& failures = std::get<scenario::ValidScenario>(drawn).scenario.failures;
+  REQUIRE(failures.size() == 2);
+  CHECK(failures[0].kind == scenario::FailureKind::tube_leaking);
+  CHECK(failures[1].kind == scenario::FailureKind::floor_not_inflated);
+}
+
+TEST_CASE("a launch draws how the raft is reached, and nothing else changes") {
+  const Sampler plain(with(R"({"person_spread": true})")),
+      launched(with(R"({"person_spread": true, "launch": {"way": "by_hand", "steps_across": 0.5}})"));
+  int wet = 0;
+  for (std::uint64_t k = 0; k < 200; ++k) {
+    const study::Drawn one = plain.draw(5, k), other = launched.draw(5, k);
+    CHECK(value(one, "/crew/1/sweat_factor") == value(other, "/crew/1/sweat_factor"));
+    REQUIRE(other.raft.launch.has_value());
+    const auto drawn = launched.scenario_of(other);
+    REQUIRE(std::holds_alternative<scenario::ValidScenario>(drawn));
+    const scenario::Boarding& boarding = std::get<scenario::ValidScenario>(drawn).scenario.boarding;
+    const bool swims = other.raft.launch->reached == study::Reached::wet;
+    wet += swims ? 1 : 0;
+    if (!swims) continue;
+    CHECK(boarding.kind == scenario::BoardingKind::swim);
+    CHECK(boarding.minutes_in_water == other.raft.launch->minutes);
+    CHECK(boarding.wet_fraction == 1);
+  }
+  CHECK(std::abs(wet / 200.0 - 0.5) < 5 * std::sqrt(0.25 / 200));
+}

@@ -3,8 +3,11 @@
 
 #include <memory>
 #include <string>
+#include <utility>
+#include <vector>
 
 #include "bide/bide.hpp"
+#include "bide/report/signals/signals.hpp"
 #include "bide/scenario/first_defaults.hpp"
 #include "bide/scenario/needs.hpp"
 #include "bide/scenario/write.hpp"
@@ -58,10 +61,16 @@ int check(const std::string& path, bool all) {
                           factor.kind == study::FactorKind::aleatory ? "differs from case to case"
                                                                      : "nobody has measured it");
   }
-  if (const auto needs = scenario::needs_of(valid, valid.scenario.duration_h); !needs.empty()) {
-    text += "What single people need:\n";
-    for (const scenario::Need& each : needs) text += fmt::format("  {}\n", each.words);
-  }
+  const auto section = [&](const char* title, const std::vector<std::string>& lines) {
+    if (!lines.empty()) text += fmt::format("{}\n", title);
+    for (const std::string& line : lines) text += fmt::format("  {}\n", line);
+  };
+  section("Ready for departure:", report::readiness_lines(valid));
+  section("Signals:", report::signal_lines(valid));
+  std::vector<std::string> needs;
+  for (scenario::Need& each : scenario::needs_of(valid, valid.scenario.duration_h))
+    needs.push_back(std::move(each.words));
+  section("What single people need:", needs);
   const scenario::Diagnostics cautions = bide::check(valid);
   text += cautions.empty() ? "Cautions: none\n" : "Cautions:\n";
   for (const scenario::Diagnostic& each : cautions)

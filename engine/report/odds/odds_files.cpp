@@ -69,6 +69,33 @@ Json of(const study::HelpOdds& h, const scenario::Rescue& rescue) {
   return out;
 }
 
+Json of(const study::LaunchOdds& l) {
+  constexpr std::array<const char*, study::ways_to_reach> reached{"dry", "wet", "never"};
+  constexpr std::array<const char*, study::ways_to_lose> lost{
+      "nothing",        "painter_not_fast", "swept_off",    "held_down",   "too_shallow",
+      "lift_too_small", "not_inflating",    "pulled_under", "not_righted", "nobody_climbed_in"};
+  Json out = Json::object();
+  for (std::size_t i = 0; i < study::ways_to_reach; ++i)
+    out[reached[i]] = {{"share", of(l.reached[i].share)},
+                       {"median_first_able_h", of(l.reached[i].first_able_h)},
+                       {"median_last_alive_h", of(l.reached[i].last_alive_h)}};
+  Json causes = Json::object();
+  for (std::size_t i = 1; i < study::ways_to_lose; ++i)
+    if (l.lost[i].count > 0) causes[lost[i]] = of(l.lost[i]);
+  out["lost_by"] = causes;
+  out["minutes_in_water"] = {{"low", of(l.low_min)}, {"middle", of(l.middle_min)}, {"high", of(l.high_min)}};
+  out["inverted"] = of(l.inverted);
+  return out;
+}
+
+Json of(const study::SignalsLeft& s) {
+  return {{"futures", s.futures},
+          {"flares", {{"low", s.low}, {"middle", s.middle}, {"high", s.high}}},
+          {"some_flares", of(s.some_flares)},
+          {"lamp", of(s.lamp)},
+          {"beacon", of(s.beacon)}};
+}
+
 }  // namespace
 
 std::string odds_csv(const study::OddsAnswer& m) {
@@ -119,6 +146,8 @@ std::string odds_json(const study::OddsAnswer& m) {
   }
   out["causes"] = causes;
   out["help"] = o.help ? of(*o.help, *m.scenario.scenario.uncertain->rescue) : Json(nullptr);
+  out["launch"] = m.launch ? of(*m.launch) : Json(nullptr);
+  out["signals_left_when_help_comes"] = m.signals ? of(*m.signals) : Json(nullptr);
   Json unknowns = Json::array();
   for (const study::Unknown& u : m.unknowns)
     unknowns.push_back({{"name", u.name},

@@ -230,8 +230,11 @@ html::Page odds_page(const study::OddsAnswer& m) {
                    window_section(m),
                    still_section(m),
                    causes_section(m),
-                   {"Help, as the scenario states it", {html::List{help_sentences(m)}}},
-                   unknowns_section(m)};
+                   {"Help, as the scenario states it", {html::List{help_sentences(m)}}}};
+  if (m.launch) page.sections.push_back({"How the raft was reached", {html::List{launch_sentences(m)}}});
+  if (m.signals)
+    page.sections.push_back({"Signals left when help comes", {html::List{signals_left_sentences(m)}}});
+  page.sections.push_back(unknowns_section(m));
   if (m.nested) page.sections.push_back(nested_section(m));
   page.sections.push_back({"Evidence", about_blocks(m)});
   return page;

@@ -106,6 +106,10 @@ void rest(Page& page, const study::OddsAnswer& m) {
   causes(page, m);
   page.heading("HELP, AS THE SCENARIO STATES IT");
   for (const std::string& sentence : help_sentences(m)) page.item(sentence);
+  if (m.launch) page.heading("HOW THE RAFT WAS REACHED");
+  for (const std::string& sentence : launch_sentences(m)) page.item(sentence);
+  if (m.signals) page.heading("SIGNALS LEFT WHEN HELP COMES");
+  for (const std::string& sentence : signals_left_sentences(m)) page.item(sentence);
   unknowns(page, m);
   if (m.nested) page.heading(upper(nested_title(m)));
   for (const std::string& sentence : nested_sentences(m)) page.item(sentence);

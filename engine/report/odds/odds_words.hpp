@@ -27,6 +27,8 @@ Answer odds_answer(const study::OddsAnswer& material);
 std::vector<std::string> given_sentences(const study::OddsAnswer& material);
 std::vector<std::string> help_sentences(const study::OddsAnswer& material);
 std::vector<std::string> help_sentences(const HelpDrawn& drawn, const study::Help& help);
+std::vector<std::string> launch_sentences(const study::OddsAnswer& material);        // none without one
+std::vector<std::string> signals_left_sentences(const study::OddsAnswer& material);  // none without help
 std::string nested_title(const study::OddsAnswer& material);
 std::vector<std::string> nested_sentences(
     const study::OddsAnswer& material);  // none where there are no bands

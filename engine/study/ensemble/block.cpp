@@ -106,7 +106,7 @@ std::array<SampleResult, block_width> run_block(const std::array<const Sample*, 
   std::array<SampleResult, block_width> out;
   for (int i = 0; i < block_width; ++i) {
     const auto l = static_cast<std::size_t>(i);
-    out[l] = observer.record().read(i, observer.watch());
+    out[l] = observer.record().read(i, observer.watch(), samples[l]->signals_at_s);
     out[l].persons = system::in_file_order(std::move(out[l].persons), compiled[l]->file_place);
   }
   observer.clock().add(&BlockTimes::read_s, options.times);

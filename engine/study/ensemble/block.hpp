@@ -16,6 +16,7 @@ namespace bide::study {
 struct Sample {
   system::Compiled<double> compiled;
   weather::Record weather;
+  double signals_at_s = beyond_horizon;  // when signals are counted; beyond the horizon: never
 };
 
 // Computing time of a block by part, s of this thread, and its number of steps.

@@ -17,7 +17,7 @@ namespace {
 constexpr double ppm = 1e6;
 
 // Columns of a row: the cabin's, then each person's.
-enum CabinColumn : std::size_t { inside_air, co2_ppm, water, food, cabin_columns };
+enum CabinColumn : std::size_t { inside_air, co2_ppm, water, food, flares, lamp, beacon, cabin_columns };
 enum PersonColumn : std::size_t {
   core,
   finger,
@@ -70,7 +70,8 @@ void BlockRecord::row(double t, const std::vector<T>& x) {
   const auto keep = [&, i = time_s_.size()](std::size_t start, std::initializer_list<T> values) {
     for (const T& value : values) columns_[start++ * most_rows_ + i] = value;
   };
-  keep(inside_air, {x[system::at::air], T(ppm) * x[system::at::co2], held.stock.water_L, held.stock.food_kJ});
+  keep(inside_air, {x[system::at::air], T(ppm) * x[system::at::co2], held.stock.water_L, held.stock.food_kJ,
+                    held.stock.hand_flares + held.stock.rockets, held.stock.lamp_h, held.stock.beacon_h});
   for (std::size_t p = 0; p < held.persons.size(); ++p) {
     namespace at = body::at;
     const int offset = system::person_offset(static_cast<int>(p));
@@ -156,7 +157,17 @@ void BlockRecord::read_cabin(int l, const std::vector<double>& time_s, double un
   out.co2_above_30000_ppm_h = cabin.co2_above_30000_ppm_h;
 }
 
-SampleResult BlockRecord::read(int l, const timeline::Watch<T>& watch) const {
+void BlockRecord::read_signals(int l, const std::vector<double>& time_s, double at_s,
+                               SampleResult& out) const {
+  const auto left = [&](CabinColumn at) {
+    return outcome::value_at(time_s, column(l, at, time_s.size()), at_s).value_or(not_there);
+  };
+  out.flares_left = left(flares);
+  out.lamp_left_h = left(lamp);
+  out.beacon_left_h = left(beacon);
+}
+
+SampleResult BlockRecord::read(int l, const timeline::Watch<T>& watch, double signals_at_s) const {
   SampleResult out;
   const End& end = ends_[static_cast<std::size_t>(l)];
   out.horizon_s = system_->compiled().structure.end_s;
@@ -173,6 +184,7 @@ SampleResult BlockRecord::read(int l, const timeline::Watch<T>& watch) const {
   out.water_out_s = out_at_s(water_L);
   out.water_left_L = water_L.left;
   out.food_out_s = out_at_s(outcome::store_figures(time_s, column(l, food, end.rows)));
+  if (signals_at_s <= time_s.back()) read_signals(l, time_s, signals_at_s, out);
   if (system_->compiled().structure.has_raft)
     read_cabin(l, time_s, std::min(last_alive_s, time_s.back()), out);
   return out;

@@ -32,7 +32,8 @@ class BlockRecord {
   // The result of one lane after the march.
   // @param lane_index [0, lanes)
   // @param watch      the limits that were passed
-  SampleResult read(int lane_index, const timeline::Watch<T>& watch) const;
+  // @param signals_at_s when signals are counted, s since the start
+  SampleResult read(int lane_index, const timeline::Watch<T>& watch, double signals_at_s) const;
 
  private:
   struct End {
@@ -44,6 +45,7 @@ class BlockRecord {
   PersonResult read_person(int lane_index, std::size_t person, const std::vector<double>& time_s,
                            const timeline::Fate& fate) const;
   void read_cabin(int lane_index, const std::vector<double>& time_s, double until_s, SampleResult& out) const;
+  void read_signals(int lane_index, const std::vector<double>& time_s, double at_s, SampleResult& out) const;
   void end_lanes(double t_s, const std::vector<T>& x);
 
   system::System<T>* system_;

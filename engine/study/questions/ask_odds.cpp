@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "bide/core/random.hpp"
+#include "bide/core/units.hpp"
 #include "bide/study/ensemble/run_all.hpp"
 #include "bide/study/questions/nested.hpp"
 #include "bide/study/records/unnamed_file.hpp"
@@ -33,10 +34,15 @@ DrawnFutures draw(const scenario::ValidScenario& scenario, const Sampler& sample
   const std::optional<scenario::Rescue>& rescue = scenario.scenario.uncertain->rescue;
   DrawnFutures out;
   const EnsembleOptions options = options_of(question, OddsPart::futures, progress);
-  std::vector<Help> help(options.window);  // of the samples in memory
-  const auto made = [&](std::uint64_t k, const Drawn& drawn, const Sample& sample) {
-    if (rescue)
-      help[k % help.size()] = help_of(*rescue, *drawn.rescue_h, sample.weather, scenario.scenario.duration_h);
+  // Of the samples in memory.
+  std::vector<Help> help(options.window);
+  std::vector<std::optional<LaunchDrawn>> launch(options.window);
+  const auto made = [&](std::uint64_t k, const Drawn& drawn, Sample& sample) {
+    launch[k % launch.size()] = drawn.raft.launch;
+    if (!rescue) return;
+    Help& comes = help[k % help.size()];
+    comes = help_of(*rescue, *drawn.rescue_h, sample.weather, scenario.scenario.duration_h);
+    sample.signals_at_s = comes.at_h * hour_s;
   };
   constexpr std::uint64_t first_told = 64, next_told = 4;  // how many, and times how many
   std::uint64_t tell_at = first_told;
@@ -52,7 +58,7 @@ DrawnFutures draw(const scenario::ValidScenario& scenario, const Sampler& sample
     if (!r.failure.empty())
       out.failed.push_back({r.index, r.failure});
     else
-      out.futures.add(future_of(r, help[r.index % help.size()]));
+      out.futures.add(future_of(r, help[r.index % help.size()], launch[r.index % launch.size()]));
     tell(r.index + 1);
   };
   run_ensemble({0, question.futures}, drawing(sampler, question.seed, made), sink, options);
@@ -173,6 +179,11 @@ std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenar
                    fmt::format("none of {} futures agrees with what is known; draw more, or look at the "
                                "scenario again",
                                drawn.futures.size()));
+  const Futures those_left = [&](const VisitFuture& visit) {
+    futures([&](const Future& f) {
+      if (agrees(f, known)) visit(f);
+    });
+  };
   return OddsAnswer{scenario,
                     question.seed,
                     question.futures,
@@ -181,6 +192,8 @@ std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenar
                     std::move(*given),
                     unknowns(sampler, question.seed, futures, known, horizon_h),
                     nested(sampler, question, horizon_h, progress),
+                    launch_odds(those_left, horizon_h, confidence),
+                    signals_left(those_left, confidence),
                     as_written(scenario)};
 }
 

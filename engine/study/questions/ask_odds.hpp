@@ -15,6 +15,7 @@
 #include "bide/scenario/validate.hpp"
 #include "bide/study/ensemble/progress.hpp"
 #include "bide/study/ensemble/refusal.hpp"
+#include "bide/study/questions/launch_odds.hpp"
 #include "bide/study/questions/nested_bands.hpp"
 #include "bide/study/questions/odds.hpp"
 #include "bide/study/sampling/factor_kind.hpp"
@@ -52,8 +53,10 @@ struct OddsAnswer {
   std::vector<FailedSample> failed;
   KnownSoFar known;
   Odds odds;
-  std::vector<Unknown> unknowns;      // largest reduction of variance first
-  std::optional<NestedBands> nested;  // empty: only one kind of uncertainty, or too few futures
+  std::vector<Unknown> unknowns;       // largest reduction of variance first
+  std::optional<NestedBands> nested;   // empty: only one kind of uncertainty, or too few futures
+  std::optional<LaunchOdds> launch;    // empty: no launch is drawn
+  std::optional<SignalsLeft> signals;  // empty: in no future does help come while somebody is alive
   // The scenario as it is written, without what is uncertain; empty where that run has no result.
   std::optional<outcome::Figures> as_written = {};
 

@@ -32,7 +32,7 @@ Futures all_of(std::span<const Future> futures) {
   };
 }
 
-Future future_of(const SampleResult& result, const Help& help) {
+Future future_of(const SampleResult& result, const Help& help, const std::optional<LaunchDrawn>& launch) {
   Future f;
   f.sample = result.index;
   in_order(result.persons, &PersonResult::able_until_s, &PersonResult::able_cause, f.able_h, f.able_cause);
@@ -41,6 +41,10 @@ Future future_of(const SampleResult& result, const Help& help) {
   f.rescue_h = static_cast<float>(help.at_h);
   f.held_back_h = static_cast<float>(help.held_back_h);
   f.no_weather_for_help = help.no_weather;
+  f.launch = launch;
+  f.flares_left = static_cast<float>(result.flares_left);
+  f.lamp_left_h = static_cast<float>(result.lamp_left_h);
+  f.beacon_left_h = static_cast<float>(result.beacon_left_h);
   return f;
 }
 

@@ -7,10 +7,12 @@
 #include <cstdint>
 #include <functional>
 #include <limits>
+#include <optional>
 #include <span>
 
 #include "bide/study/ensemble/sample_result.hpp"
 #include "bide/study/questions/help.hpp"
+#include "bide/study/sampling/raft_draw.hpp"
 
 namespace bide::study {
 
@@ -24,6 +26,11 @@ struct Future {
   float rescue_h = std::numeric_limits<float>::infinity();  // infinite: no help comes, or not considered
   float held_back_h = 0;                                    // of help, as in Help
   bool no_weather_for_help = false;
+  std::optional<LaunchDrawn> launch;
+  // When help comes; not a number if that is not within the horizon, or nobody is alive.
+  float flares_left = std::numeric_limits<float>::quiet_NaN();
+  float lamp_left_h = std::numeric_limits<float>::quiet_NaN();
+  float beacon_left_h = std::numeric_limits<float>::quiet_NaN();
 };
 
 // Futures, wherever they are kept: called with what to do with each, in the same order every time.
@@ -33,7 +40,8 @@ using Futures = std::function<void(const VisitFuture&)>;
 // Those in memory, which must stay there.
 Futures all_of(std::span<const Future> futures);
 
-// Of a sample that has a result; help that is not considered is left out.
-Future future_of(const SampleResult& result, const Help& help = {});
+// Of a sample that has a result; help and launch that are not considered are left out.
+Future future_of(const SampleResult& result, const Help& help = {},
+                 const std::optional<LaunchDrawn>& launch = {});
 
 }  // namespace bide::study

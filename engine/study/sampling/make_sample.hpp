@@ -20,7 +20,7 @@ namespace bide::study {
 std::variant<Sample, NotMade> make_sample(const scenario::Validated& scenario, weather::Cache& cache);
 
 // Called for each sample made, from several threads at once.
-using Made = std::function<void(std::uint64_t index, const Drawn& drawn, const Sample& sample)>;
+using Made = std::function<void(std::uint64_t index, const Drawn& drawn, Sample& sample)>;
 
 // A function that makes sample k as the sampler draws it. It keeps a reference to the sampler and has its own
 // weather cache.

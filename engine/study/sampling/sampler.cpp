@@ -8,11 +8,16 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "bide/constants/boarding.hpp"
 #include "bide/constants/people.hpp"
+#include "bide/constants/readiness.hpp"
 #include "bide/core/random.hpp"
+#include "bide/scenario/due.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
+#include "bide/scenario/raft_in_tree.hpp"
 #include "bide/scenario/resolve.hpp"
+#include "bide/scenario/rules.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/distribution.hpp"
@@ -168,6 +173,63 @@ struct Sampler::Walk {
       unknown_person(std::stoul(person.pointer.substr(std::string_view("/crew/").size())), person.unknown);
   }
 
+  // People as they are drawn so far.
+  std::vector<Climber> climbers() const {
+    std::vector<Climber> crew;
+    for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) {
+      const Person& written = sampler.written_.crew[i];
+      const std::string here = fmt::format("/crew/{}/", i);
+      const std::string sex = now_at(out.settings, here + "sex", std::string(word(written.sex)));
+      const scenario::Ensemble* clothes =
+          scenario::find_ensemble(now_at(out.settings, here + "clothing", written.clothing));
+      crew.push_back({sex == word(Sex::male) ? Sex::male : Sex::female,
+                      now_at(out.settings, here + "mass_kg", written.mass_kg),
+                      clothes && !clothes->waterproof});
+    }
+    return crew;
+  }
+
+  void raft() {
+    const scenario::Scenario& written = sampler.written_;
+    if (!sampler.uncertain_.readiness && !sampler.uncertain_.launch) return;
+    auto known = written.readiness;
+    if (known)
+      for (auto [key, date] : {std::pair("/readiness/raft_serviced", &known->raft_serviced),
+                               std::pair("/readiness/release_unit_expires", &known->release_unit_expires)})
+        if (*date) *date = now_at(out.settings, key, **date);
+    const double start_s = scenario::start_of(written).value();
+    const std::string kind_at = "/raft/kind", persons_at = "/raft/capacity_persons",
+                      air_at = "/weather/air_temperature_degC";
+    const scenario::RaftKind* kind = scenario::find_raft(now_at(out.settings, kind_at, written.raft->kind));
+    const bool same = kind == nullptr || kind->key == written.raft->kind;
+    const double persons = same ? written.raft->capacity_persons : kind->capacity_persons;
+    const RaftBefore before{
+        sampler.uncertain_,
+        known ? &*known : nullptr,
+        known ? scenario::months_overdue(*known, start_s).value_or(0) : 0,
+        known && scenario::is_past(known->release_unit_expires, start_s),
+        static_cast<int>(now_at(out.settings, persons_at, persons)),
+        now_at(out.settings, air_at, written.weather.air_temperature_degC.value_or(k::inflation_usual_degC)),
+        climbers()};
+    out.raft = draw_raft(before, take);
+    const std::string position_at = "/readiness/signals_position";
+    if (sampler.uncertain_.readiness && known && known->signals_expire && free(position_at))
+      put(position_at, take("readiness: signals that work", FactorKind::aleatory));
+    if (!out.raft.launch || out.raft.no_raft) return;
+    const LaunchDrawn& launch = *out.raft.launch;
+    for (const char* key : {"minutes_in_water", "release_depth_m", "water_shipped_L", "wet_fraction"})
+      put(std::string("/boarding/") + key, std::monostate());
+    if (launch.reached == Reached::dry) put("/boarding/in_water", std::monostate());
+    const bool by_hand = sampler.uncertain_.launch->way == scenario::LaunchWay::by_hand;
+    put("/boarding/kind", std::string(word(launch.reached == Reached::dry ? scenario::BoardingKind::dry
+                                           : by_hand                      ? scenario::BoardingKind::swim
+                                                     : scenario::BoardingKind::float_free)));
+    if (launch.reached == Reached::wet) put("/boarding/minutes_in_water", launch.minutes);
+    if (launch.inverted)
+      put("/boarding/water_shipped_L",
+          k::shipped_swim_L_per_person * static_cast<double>(written.crew.size()));
+  }
+
   void events() {
     const double duration_h = now_at(out.settings, "/duration_h", sampler.written_.duration_h);
     const auto& events = sampler.uncertain_.events;
@@ -177,7 +239,7 @@ struct Sampler::Walk {
       const bool happens = take(name, FactorKind::aleatory) < event.probability;
       const double at_h =
           std::round(std::get<double>(quantile(event.at_h, take(name + ", hour", FactorKind::aleatory))));
-      if (happens && at_h <= duration_h) out.failures.push_back({event.failure, at_h});
+      if (happens && at_h <= duration_h) out.failures.push_back({event.failure, at_h, event.in_waves_from_m});
     }
   }
 
@@ -202,6 +264,7 @@ struct Sampler::Walk {
     weather();
     spread();
     people();
+    raft();
     events();
     alternatives();
     if (sampler.uncertain_.rescue)
@@ -286,12 +349,15 @@ scenario::Node Sampler::document_of(const Drawn& sample) const {
       throw std::logic_error("sampler: no way to " + setting.pointer);
   };
   for (const Setting& setting : sample.settings) put(setting);
-  for (const scenario::Failure& failure : sample.failures) {
+  const auto fail = [&](const scenario::Failure& failure) {
     scenario::Node entry = scenario::empty_object();
     entry.members.push_back({"kind", scenario::word_node(word(failure.kind))});
     entry.members.push_back({"at_h", scenario::number_node(failure.at_h)});
+    if (failure.in_waves_from_m)
+      entry.members.push_back({"in_waves_from_m", scenario::number_node(*failure.in_waves_from_m)});
     scenario::append(root, "failures", std::move(entry));
-  }
+  };
+  for (const scenario::Failure& failure : sample.failures) fail(failure);
   for (const Setting& setting : sample.of_alternative) put(setting);
   const auto puts = [&](std::string_view pointer) {
     const auto here = [&](const Setting& setting) { return setting.pointer == pointer; };
@@ -299,6 +365,9 @@ scenario::Node Sampler::document_of(const Drawn& sample) const {
            std::any_of(sample.of_alternative.begin(), sample.of_alternative.end(), here);
   };
   if (puts("/raft/kind") && !puts("/stores/pack")) scenario::carry_own_pack(root, written_);
+  if (sample.raft.no_raft && scenario::member(&root, "raft") != nullptr) scenario::take_raft_away(root);
+  for (const scenario::FailureKind kind : sample.raft.failures)
+    if (scenario::can_fail(root, kind)) fail({kind, 0});
   return root;
 }
 

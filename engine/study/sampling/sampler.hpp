@@ -14,6 +14,7 @@
 
 #include "bide/scenario/validate.hpp"
 #include "bide/study/sampling/factor_kind.hpp"
+#include "bide/study/sampling/raft_draw.hpp"
 
 namespace bide::study {
 
@@ -36,6 +37,7 @@ struct Drawn {
   std::vector<scenario::Failure> failures;  // drawn, in addition to those of the file
   std::vector<Setting> of_alternative;      // applied last
   std::string alternative;                  // name; empty when there are none
+  RaftDrawn raft;                           // of readiness and launch
   std::optional<double> rescue_h;           // after the start; infinite: no help comes; empty: not considered
 };
 
@@ -76,8 +78,7 @@ class Sampler {
     std::vector<std::size_t> members;  // places in factors()
     Eigen::MatrixXd lower;             // Cholesky factor of the correlations
   };
-  // Asked once for each factor, in order; gives its number in (0, 1).
-  using Take = std::function<double(const std::string& name, FactorKind kind)>;
+  using Take = TakeNumber;
   struct Walk;
 
   Drawn walk(const Take& take) const;
