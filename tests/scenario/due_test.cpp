@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include "bide/scenario/resolve.hpp"
 #include "scenario/support.hpp"
 
 using namespace bide::scenario;

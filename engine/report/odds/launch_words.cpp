@@ -63,7 +63,8 @@ std::vector<std::string> signals_left_sentences(const study::OddsAnswer& m) {
           fmt::format("flares and rockets left: {:.0f} to {:.0f} (8 in 10), half {:.0f}; any at all: {}.",
                       s.low, s.high, s.middle, share(s.some_flares)),
           fmt::format("a lamp with hours left: {}; a beacon: {}.", share(s.lamp), share(s.beacon)),
-          "What is left says nothing of whether they are seen; how a search covers an area is not modelled."};
+          "People in the water are taken to have none of them. What is left says nothing of whether they are "
+          "seen; how a search covers an area is not modelled."};
 }
 
 }  // namespace bide::report

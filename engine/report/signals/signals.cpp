@@ -9,6 +9,7 @@
 #include "bide/core/units.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/due.hpp"
+#include "bide/scenario/resolve.hpp"
 #include "bide/stores/seen_range.hpp"
 
 namespace bide::report {

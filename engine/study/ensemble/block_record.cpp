@@ -159,7 +159,9 @@ void BlockRecord::read_cabin(int l, const std::vector<double>& time_s, double un
 
 void BlockRecord::read_signals(int l, const std::vector<double>& time_s, double at_s,
                                SampleResult& out) const {
+  const bool carried = system_->compiled().structure.has_raft;
   const auto left = [&](CabinColumn at) {
+    if (!carried) return 0.0;
     return outcome::value_at(time_s, column(l, at, time_s.size()), at_s).value_or(not_there);
   };
   out.flares_left = left(flares);

@@ -39,7 +39,7 @@ struct SampleResult {
   double co2_above_15000_ppm_h = not_there, co2_above_30000_ppm_h = not_there;
   double water_out_s = beyond_horizon, food_out_s = beyond_horizon;  // 0: none aboard
   double water_left_L = 0;
-  // When they were asked for; not_there if that is after the last person has died.
+  // When they were asked for; none without a raft, not_there if that is after the last person has died.
   double flares_left = not_there, lamp_left_h = not_there, beacon_left_h = not_there;
 };
 

@@ -192,8 +192,8 @@ std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenar
                     std::move(*given),
                     unknowns(sampler, question.seed, futures, known, horizon_h),
                     nested(sampler, question, horizon_h, progress),
-                    launch_odds(those_left, horizon_h, confidence),
-                    signals_left(those_left, confidence),
+                    launch_odds(those_left, horizon_h, interval_confidence),
+                    signals_left(those_left, interval_confidence),
                     as_written(scenario)};
 }
 
