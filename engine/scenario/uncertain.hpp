@@ -54,7 +54,7 @@ struct UncertainFailure {
   FailureKind failure{};
   double probability = 0;
   Distribution at_h;
-  std::optional<double> in_waves_from_m;
+  std::optional<double> in_waves_from_m = {};
 
   bool operator==(const UncertainFailure&) const = default;
 };

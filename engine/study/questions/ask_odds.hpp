@@ -53,10 +53,10 @@ struct OddsAnswer {
   std::vector<FailedSample> failed;
   KnownSoFar known;
   Odds odds;
-  std::vector<Unknown> unknowns;       // largest reduction of variance first
-  std::optional<NestedBands> nested;   // empty: only one kind of uncertainty, or too few futures
-  std::optional<LaunchOdds> launch;    // empty: no launch is drawn
-  std::optional<SignalsLeft> signals;  // empty: in no future does help come while somebody is alive
+  std::vector<Unknown> unknowns;            // largest reduction of variance first
+  std::optional<NestedBands> nested;        // empty: only one kind of uncertainty, or too few futures
+  std::optional<LaunchOdds> launch = {};    // empty: no launch is drawn
+  std::optional<SignalsLeft> signals = {};  // empty: in no future does help come while somebody is alive
   // The scenario as it is written, without what is uncertain; empty where that run has no result.
   std::optional<outcome::Figures> as_written = {};
 
