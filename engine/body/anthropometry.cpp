@@ -26,11 +26,8 @@ double uptake_W(double mass_kg, double uptake_mL_kg_min, double rq) {
   return uptake_mL_kg_min * mass_kg / mL_per_L / minute_s * energy_per_oxygen_J_L(rq);
 }
 
-// 1 below 60 years, `old` above, with a linear change over the ten years around 60.
 double past_sixty(double age_years, double old) {
-  const double past =
-      bide::clamp((age_years - old_age_years + old_age_spread_years) / (2 * old_age_spread_years), 0.0, 1.0);
-  return 1 + past * (old - 1);
+  return 1 + old_share(age_years) * (old - 1);
 }
 
 }  // namespace
@@ -106,6 +103,11 @@ bool beyond_shivering_peak_trial(double mass_kg, double height_m, double age_yea
          age_years < shiver_peak_youngest_years || age_years > shiver_peak_oldest_years;
 }
 
+double old_share(double age_years) {
+  return bide::clamp((age_years - old_age_years + old_age_spread_years) / (2 * old_age_spread_years), 0.0,
+                     1.0);
+}
+
 double shivering_age_factor(double age_years) {
   return interpolate_linear(ageing_years, ageing_shivering, age_years);
 }
@@ -126,6 +128,10 @@ double command_size(double age_years, double area_m2) {
 
 double dilatation_age_factor(double age_years) {
   return past_sixty(age_years, old_age_dilatation);
+}
+
+double constriction_age_factor(double age_years) {
+  return past_sixty(age_years, old_age_constriction);
 }
 
 }  // namespace bide::body

@@ -78,11 +78,17 @@ double sustained_shivering_W(double basal_W, double ceiling_W);
 // @param age_years years
 bool beyond_shivering_peak_trial(double mass_kg, double height_m, double age_years);
 
-// Factors of age on the shivering drive, sweating and skin dilatation, 1 in the young (Takahashi 2021).
-// Constriction does not change with age.
+// 0 for the young, 1 for the old, with a linear change over the ten years around 60.
+// @param age_years years
+double old_share(double age_years);
+
+// Factors of age on the shivering drive, sweating, skin dilatation (Takahashi 2021) and skin constriction
+// (Degroot & Kenney 2007), 1 in the young.
 // @param age_years years; constant outside [25, 85]
 double shivering_age_factor(double age_years);
 double sweat_age_factor(double age_years);
+double dilatation_age_factor(double age_years);
+double constriction_age_factor(double age_years);
 
 // What amounts stated for an adult (a day's salt and ketones, a fluid shift, the bounds of urine flow, a
 // meal) are for this person: as lean mass to an adult's under 18, 1 from then on.
@@ -97,6 +103,5 @@ double size_of(double age_years, double lean_kg);
 // @param area_m2   of the whole skin, m2
 // @return (0, 1]
 double command_size(double age_years, double area_m2);
-double dilatation_age_factor(double age_years);
 
 }  // namespace bide::body

@@ -73,6 +73,18 @@ void dress(const scenario::Ensemble& e, Build<double>& b) {
   b.immersed_insulation_m2K_W = e.immersed_insulation_m2K_W;
 }
 
+// Thresholds of warmth and of shivering are lower, sweat is more and holds less salt, in proportion between
+// people who are not used to heat and those who are.
+void acclimatise(double used_to_heat, Build<double>& b) {
+  using namespace constants;
+  const auto between = [&](double unused, double used) { return unused + used_to_heat * (used - unused); };
+  b.warm_shift_K = -used_to_heat * acclimatised_shift_K;
+  b.shivering_shift_K += used_to_heat * acclimatised_shift_K;
+  b.greatest_sweat_W_m2 = between(greatest_sweat_W_m2, acclimatised_sweat_W_m2);
+  b.greatest_wettedness = between(greatest_wettedness, acclimatised_wettedness);
+  b.sweat_salt_mOsm_kg = between(sweat_salt_mOsm_kg, sweat_salt_acclimatised_mOsm_kg);
+}
+
 // A meal is still being taken up, a drink too, for the first hours after it.
 void starting_state(const scenario::Person& p, Build<double>& b) {
   using namespace constants;
@@ -138,11 +150,15 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.command_size = command_size(p.age_years, b.area_total_m2);
   b.core_limit_shift_K = p.core_limit_shift_K;
   b.dilatation_age_factor = dilatation_age_factor(p.age_years);
+  b.constriction_age_factor = constriction_age_factor(p.age_years);
+  b.old_share = old_share(p.age_years);
   b.greatest_urine_osmolality_mOsm_kg = greatest_urine_osmolality_mOsm_kg(p.age_years);
+  b.per_salt_balance_s = 1 / salt_balance_s(p.age_years);
   b.susceptibility = p.seasick_susceptibility;
   b.has_lifejacket = p.lifejacket ? 1 : 0;
   dress(ensemble, b);
   starting_state(p, b);
+  acclimatise(p.heat_acclimatised, b);
   return b;
 }
 

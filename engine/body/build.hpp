@@ -38,9 +38,12 @@ struct Build {
   T shivering_factor, sweat_factor;              // by age and person
   T least_wettedness;    // of the skin: share that evaporates like water without sweat
   T size, command_size;  // of an adult's amounts, and of the standard man's commands
-  T dilatation_age_factor;
+  T dilatation_age_factor, constriction_age_factor;
+  T old_share;     // 0 under 55 years to 1 from 65 on
+  T warm_shift_K;  // of the thresholds of sweating and skin flow, used to heat
+  T greatest_sweat_W_m2, greatest_wettedness, sweat_salt_mOsm_kg;
   T beyond_shivering_peak_trial;  // 1: outside the group on which the ceiling was measured
-  T greatest_urine_osmolality_mOsm_kg;
+  T greatest_urine_osmolality_mOsm_kg, per_salt_balance_s;
   T susceptibility;  // to seasickness, odds ratio, 1 for the population mean
   T core_setpoint_degC, mean_skin_setpoint_degC;
   T core_limit_shift_K;  // added to the limits of the cold

@@ -24,7 +24,8 @@ struct Commands {
 // Commands from the errors of skin and core temperature.
 // @param b            the person's parameters
 // @param x            the person's block of the state
-// @param core_shift_K rise of the threshold of sweating and dilatation (dehydration), K
+// @param core_shift_K rise of the threshold of sweating and dilatation (dehydration; below 0: used to heat),
+// K
 // @param rhythm_K     rise of all thresholds by the clock, K
 template <class T>
 inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K, T rhythm_K) {
@@ -45,11 +46,12 @@ inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K, T rhy
   out.sweat_W = b.sweat_factor * b.command_size *
                 positive_part(T(constants::sweat_per_head_core.value) * warm_error +
                               T(constants::sweat_per_skin.value) * skin_error);
-  out.greatest_sweat_W = b.sweat_factor * T(constants::greatest_sweat.value) * b.area_total_m2;
+  out.greatest_sweat_W = b.sweat_factor * b.greatest_sweat_W_m2 * b.area_total_m2;
   out.dilatation_L_h = b.dilatation_age_factor * b.command_size *
                        positive_part(T(constants::dilatation_per_head_core.value) * warm_error +
                                      T(constants::dilatation_per_skin.value) * skin_error);
-  out.constriction = positive_part(-(T(constants::constriction_per_head_core.value) * head_error) -
+  out.constriction = b.constriction_age_factor *
+                     positive_part(-(T(constants::constriction_per_head_core.value) * head_error) -
                                    T(constants::constriction_per_skin.value) * skin_error);
   return out;
 }

@@ -23,14 +23,17 @@ double body_protein_kg(double lean_kg);
 // Nitrogen from the body's own protein at rest. From 13 g/d at the last meal towards 11.5 g/d in a lean
 // person (Elia 1992: the share of protein does not fall) and 3.5 g/d in a fat one, within a week; linear in
 // body fat between 13 and 40 %. In proportion to lean mass. Absorbed carbohydrate spares up to half of it, at
-// 100 g/d (Gamble 1947).
+// 100 g/d (Gamble 1947), and food in proportion to the heat made the rest of what is spared in people who eat
+// enough, but no protein. Theirs takes some days to fall so far; here it is at once.
 // @param fasted_s                time since the last meal, s, at least 0
 // @param lean_kg                 mass without fat, kg
 // @param body_fat_pct            % of mass; constant outside [13, 40]
 // @param carbohydrate_absorbed_W from the gut, W, at least 0
+// @param absorbed_share          of the heat made, what all absorbed food brings; above 1 counts as 1
 // @return g/s
 template <class T>
-inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate_absorbed_W) {
+inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate_absorbed_W,
+                           T absorbed_share) {
   using namespace constants;
   const T fatness = clamp(T((body_fat_pct - T(pct * nitrogen_lean_fat_share)) *
                             T(1 / (pct * (nitrogen_obese_fat_share - nitrogen_lean_fat_share)))),
@@ -39,7 +42,9 @@ inline T nitrogen_rest_g_s(T fasted_s, T lean_kg, T body_fat_pct, T carbohydrate
   const T g_day =
       end + (T(nitrogen_start_g_day) - end) * exp(-fasted_s * T(1 / (nitrogen_time_days * day_s)));
   const double full_W = sparing_carbohydrate_g_day * carbohydrate_kJ_g * kJ_J / day_s;
-  const T sparing = T(sparing_greatest) * clamp(T(carbohydrate_absorbed_W * T(1 / full_W)), 0.0, 1.0);
+  constexpr double fed = 1 - nitrogen_without_protein_g_day.value / nitrogen_start_g_day.value;
+  const T sparing = T(sparing_greatest) * clamp(T(carbohydrate_absorbed_W * T(1 / full_W)), 0.0, 1.0) +
+                    T(fed - sparing_greatest) * clamp(absorbed_share, 0.0, 1.0);
   return g_day * T(1 / (day_s * nitrogen_lean_mass_kg)) * lean_kg * (T(1) - sparing);
 }
 

@@ -5,7 +5,7 @@
 // two of that water behaves as other water), and so is protein. The water set free stays in the body, which
 // can lose it; its salt goes to the extracellular side and leaves by the kidney. Both are linear in the
 // amounts used, so they are reversed when a store fills up again. Validity: rest and fasting, losses of up to
-// some 40 % of protein; the extracellular water itself is assumed not to shrink with the cells. Sources:
+// some 40 % of protein; extracellular water does not shrink with the cells but with its own salt. Sources:
 // numbers in constants/water.hpp.
 #pragma once
 

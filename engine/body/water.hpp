@@ -47,21 +47,11 @@ inline T water_deficit_pct(T body_water_kg, T normal_body_water_kg, T mass_kg) {
   return T(pct) * (normal_body_water_kg - body_water_kg) / mass_kg;
 }
 
-// Factor of fasting on the densest urine, because ketone acids and ammonium are excreted: 1 within the first
-// day of a fast, 0.81 from the third (Soroka: 745 over 918 mOsm/kg).
-// @param fasted_s time since the last meal, s, at least 0
-template <class T>
-inline T ketosis_urine_factor(T fasted_s) {
-  using namespace constants;
-  return T(1) -
-         T(1 - urine_ketosis_factor) * smoothstep(fasted_s, ketosis_from_h * hour_s, ketosis_full_h * hour_s);
-}
-
 // Urine osmolality that the kidney aims at: the thinnest below a plasma osmolality of 284 mOsm/kg, the
 // densest above 295. Vasopressin rises in proportion between the two; urine osmolality follows it steeply at
 // first and levels off (Robertson 1984).
 // @param osmolality_mOsm_kg of body water, mOsm/kg
-// @param greatest_mOsm_kg   densest urine of this person now (age, ketosis), mOsm/kg
+// @param greatest_mOsm_kg   densest urine of this person, mOsm/kg
 // @return mOsm/kg
 template <class T>
 inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
@@ -77,7 +67,7 @@ inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
 
 // Urine flow: solute over the concentration aimed at, limited to 15 to 800 mL/h. All solute is excreted.
 // @param solute_mOsm_s      salt, urea and ketone solute excreted, mOsm/s, at least 0
-// @param greatest_mOsm_kg   densest urine of this person now (age, ketosis), mOsm/kg
+// @param greatest_mOsm_kg   densest urine of this person, mOsm/kg
 // @param osmolality_mOsm_kg of body water, mOsm/kg
 // @return kg/s
 template <class T>
@@ -96,30 +86,34 @@ inline T urea_excretion_mOsm_s(T urea_mOsm) {
   return urea_mOsm * T(1 / (constants::urea_time_h * hour_s));
 }
 
-// Salt excreted in urine: the habitual output, falling over days without food, corrected towards the normal
-// extracellular content with a time constant of a day.
+// Time constant with which a person's salt settles after a change of intake (Epstein & Hollenberg 1976).
+// @param age_years years; constant outside [25, 67]
+// @return s
+double salt_balance_s(double age_years);
+
+// Salt excreted in urine: the habitual output at the normal extracellular content, and more or less in
+// proportion to what is there beyond it (Walser 1985, recalled). Without salt eaten it falls exponentially,
+// as measured, and a day's output times the time constant has gone in the end: in the first week of a fast
+// the extracellular water shrinks by that. What used tissue sets free is passed in the same way.
 // @param extracellular_mOsm        effective osmoles now, mOsm
-// @param normal_extracellular_mOsm normal content, mOsm
-// @param fasted_s                  time since the last meal, s, at least 0
+// @param normal_extracellular_mOsm content on the habitual diet, mOsm
+// @param per_balance_time_s        inverse of salt_balance_s(), 1/s
 // @return mOsm/s of effective osmoles, at least 0
 template <class T>
-inline T salt_excretion_mOsm_s(T extracellular_mOsm, T normal_extracellular_mOsm, T fasted_s) {
-  using namespace constants;
-  const T habitual =
-      T(salt_fasted_mOsm_day / day_s) + T((salt_fed_mOsm_day - salt_fasted_mOsm_day) / day_s) *
-                                            exp(-fasted_s * T(1 / (salt_fasting_time_h * hour_s)));
-  return positive_part(habitual + (extracellular_mOsm - normal_extracellular_mOsm) *
-                                      T(1 / (salt_balance_time_h * hour_s)));
+inline T salt_excretion_mOsm_s(T extracellular_mOsm, T normal_extracellular_mOsm, T per_balance_time_s) {
+  return positive_part(T(constants::salt_fed_mOsm_day / day_s) +
+                       (extracellular_mOsm - normal_extracellular_mOsm) * per_balance_time_s);
 }
 
-// Minimum urine flow that can excrete the salt load: at most 600 mOsm/kg of salt, whatever the urea.
-// @param salt_mOsm_s salt excreted, mOsm/s, at least 0
+// Minimum urine flow that can excrete what is not urea (salt, ammonium, ketone acids): at most 600 mOsm/kg of
+// it, whatever the urea, which crosses the wall of the last tubes and draws no water there (Soroka).
+// @param without_urea_mOsm_s excreted, mOsm/s, at least 0
 // @return kg/s
 template <class T>
-inline T urine_for_salt_kg_s(T salt_mOsm_s) {
+inline T urine_without_urea_kg_s(T without_urea_mOsm_s) {
   using namespace constants;
   constexpr double mL_per_kg = 1000;
-  return smaller(T(salt_mOsm_s * T(1 / urine_greatest_salt_mOsm_kg)),
+  return smaller(T(without_urea_mOsm_s * T(1 / urine_greatest_without_urea_mOsm_kg)),
                  T(urine_greatest_mL_h / (mL_per_kg * hour_s)));
 }
 
@@ -166,14 +160,10 @@ inline T diuresis_rate_kg_s(T shift_L, T constriction, T immersed) {
   return fluid_shift_rate_L_s(shift_L, constriction, immersed);
 }
 
-// Salt lost with water, mOsm/s, from the water lost in kg/s: by diuresis, sweat and vomit.
+// Salt lost with water, mOsm/s, from the water lost in kg/s: by diuresis and vomit.
 template <class T>
 inline T diuresis_salt_mOsm_s(T diuresis_kg_s) {
   return T(constants::shift_salt_mOsm_kg) * diuresis_kg_s;
-}
-template <class T>
-inline T sweat_salt_mOsm_s(T sweat_kg_s) {
-  return T(constants::sweat_salt_mOsm_kg) * sweat_kg_s;
 }
 template <class T>
 inline T vomit_salt_mOsm_s(T vomit_kg_s) {
@@ -213,20 +203,23 @@ inline T sweating_shift_K(T deficit_pct) {
 // Thirst: the larger of two parts, in proportion to osmolality and to the water deficit. Dilute plasma puts
 // off the second, by as much as lies between its threshold and its full strength where vasopressin is gone:
 // who has lost salt with water stops drinking before the water is back (Nose 1988, from memory; by how much
-// is a judgement).
+// is a judgement). In the old the first begins later and the second is weaker (Kenney & Chiu 2001).
 // @param osmolality_mOsm_kg of body water, mOsm/kg
-// @param deficit_pct        water deficit, % of body mass
+// @param deficit_pct        water deficit that is felt, % of body mass
+// @param old                0 under 55 years to 1 from 65 on
 // @return 0 none to 1 full
 template <class T>
-inline T thirst(T osmolality_mOsm_kg, T deficit_pct) {
+inline T thirst(T osmolality_mOsm_kg, T deficit_pct, T old) {
   using namespace constants;
   const T by_osmolality =
-      (osmolality_mOsm_kg - T(thirst_from_mOsm_kg)) / T(thirst_full_mOsm_kg - thirst_from_mOsm_kg);
+      (osmolality_mOsm_kg - T(thirst_from_mOsm_kg) - T(old_age_thirst_mOsm_kg.value) * old) /
+      T(thirst_full_mOsm_kg - thirst_from_mOsm_kg);
   constexpr double span_pct = thirst_full_pct - thirst_from_pct;
   const T diluted = clamp(T((T(normal_osmolality_mOsm_kg) - osmolality_mOsm_kg) /
                             T(normal_osmolality_mOsm_kg - vasopressin_threshold_mOsm_kg)),
                           0.0, 1.0);
-  const T by_deficit = (deficit_pct - T(thirst_from_pct)) / T(span_pct) - diluted;
+  const T by_deficit = ((deficit_pct - T(thirst_from_pct)) / T(span_pct) - diluted) *
+                       (T(1) - T(1 - old_age_thirst_by_deficit) * old);
   return clamp(T(larger(by_osmolality, by_deficit)), 0.0, 1.0);
 }
 

@@ -23,13 +23,26 @@ inline constexpr Sourced blood_heat{
 inline constexpr Sourced flow_per_muscle_heat{0.8598, "L/(h W)", "stolwijk1971",
                                               "1 L/h more flow per kcal/h of work or shivering, 1/1.163",
                                               Trust::second_hand};
-inline constexpr Sourced greatest_sweat{500,
-                                        "W/m2",
-                                        "iso7933",
-                                        "sweat cap of the heat-strain standard, acclimatised 500, else 400",
-                                        Trust::second_hand,
-                                        400,
-                                        500};
+inline constexpr Sourced greatest_sweat_W_m2{
+    400, "W/m2", "iso7933", "sweat cap of the heat-strain standard, at hard work", Trust::second_hand,
+    250, 400};
+inline constexpr Sourced greatest_wettedness{
+    0.85, "-", "iso7933", "of the skin, people not used to heat", Trust::second_hand, 0.7, 1.0};
+
+// ---- used to heat
+inline constexpr Sourced acclimatised_sweat_W_m2{500, "W/m2", "iso7933", "a quarter more than 400",
+                                                 Trust::second_hand};
+inline constexpr Sourced acclimatised_wettedness{1.0, "-", "iso7933", "of the skin, people used to heat",
+                                                 Trust::second_hand};
+inline constexpr Sourced acclimatised_shift_K{
+    0.36,
+    "K",
+    "hessemer1986",
+    "abstract: seven men, an hour at rest in 55 degC on five days: thresholds of sweating, skin flow and "
+    "shivering lower by 0.36 K of mean body temperature, slopes unchanged; here of the core",
+    Trust::seen,
+    0.15,
+    0.5};
 // A neutral body's oesophageal temperature against the model's trunk-core set point, 36.89.
 inline constexpr Sourced neutral_core{37.0, "degC", "tikuisis1999", "reference core of the shivering law",
                                       Trust::second_hand};
@@ -89,6 +102,17 @@ inline constexpr Sourced muscle_flow_q10{
 // surface.
 inline constexpr Sourced countercurrent_full_constriction{
     20, "-", "", "constriction command at which all blood returns deep", Trust::judgement, 5, 60};
+// ---- past sixty
+inline constexpr Sourced old_age_constriction{
+    0.64,
+    "-",
+    "degroot2007",
+    "abstract: 46 people of 71 and 36 of 23 years in mild cold lost 42 (SE 3) and 53 (4) % of their skin's "
+    "conductance: (1 / 0.58 - 1) / (1 / 0.47 - 1)",
+    Trust::derived,
+    0.49,
+    0.84};
+
 // Constriction command that counts as full for the fluid shift.
 inline constexpr Sourced full_skin_constriction{
     40, "-", "", "command of a resting man at a mean skin temperature of 26 degC", Trust::judgement, 20, 80};

@@ -116,6 +116,16 @@ inline constexpr Sourced sparing_greatest{0.5,
                                           0.6};
 inline constexpr Sourced sparing_carbohydrate_g_day{100, "g/d", "gamble1947", "another 100 g adds little",
                                                     Trust::from_memory};
+inline constexpr Sourced nitrogen_without_protein_g_day{
+    2.56,
+    "g/d",
+    "proteinfree1968",
+    "abstract: 36.6 (SD 3.0) mg of urinary nitrogen a kg and day, eight men, food enough without protein, "
+    "days 7 "
+    "to 10; of 70 kg",
+    Trust::derived,
+    2.1,
+    3.0};
 
 // ---- food in the gut
 inline constexpr Sourced food_absorption_h{

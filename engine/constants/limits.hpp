@@ -75,6 +75,25 @@ inline constexpr Sourced lethal_osmolality_mOsm_kg{
     400.0,
     450.0};
 
+inline constexpr Sourced able_osmolality_low_mOsm_kg{250.0,
+                                                     "mOsm/kg",
+                                                     "acihyponatraemia",
+                                                     "plasma sodium below 120 mmol/L: headache, lethargy, "
+                                                     "clouded mind, seizures; 2 x 120 + 10. Mild signs come "
+                                                     "from 125 on, seizures and coma mostly below 115",
+                                                     Trust::derived,
+                                                     240.0,
+                                                     260.0};
+inline constexpr Sourced lethal_osmolality_low_mOsm_kg{
+    230.0,
+    "mOsm/kg",
+    "arieff1976",
+    "sodium of 110 mmol/L: of people who fell to some 112 within a day all were clouded or in coma and half "
+    "died; recalled, and the level is a judgement",
+    Trust::from_memory,
+    220.0,
+    245.0};
+
 // ---- air
 inline constexpr Sourced able_co2_ppm{40000.0,
                                       "ppm",

@@ -33,9 +33,6 @@ inline constexpr Sourced urine_greatest_old_mOsm_kg{
     825, "mOsm/kg", "dontas1972", "mean age 79: men 808, women 843", Trust::derived, 808, 843};
 inline constexpr Sourced urine_young_years{24, "years", "dontas1972", "mean age", Trust::seen};
 inline constexpr Sourced urine_old_years{79, "years", "dontas1972", "mean age", Trust::seen};
-inline constexpr Sourced urine_ketosis_factor{
-    0.81,           "-",  "soroka", "chronically fasted 745 over normal diet 918 mOsm/kg after 16 h dry",
-    Trust::derived, 0.75, 0.90};
 inline constexpr Sourced ketosis_from_h{
     24, "h", "", "blood acetone is low at 12 h and tens of mg/dL at 36 h of fasting", Trust::judgement,
     12, 36};
@@ -64,25 +61,15 @@ inline constexpr Sourced urea_time_h{
     15.6, "h", "soroka", "5 mmol/L x 42 L over 324 mmol/d excreted on a normal diet", Trust::derived, 10, 24};
 inline constexpr Sourced salt_fed_mOsm_day{
     337, "mOsm/d", "soroka", "661 less 324 of urea, normal diet", Trust::derived, 200, 450};
-inline constexpr Sourced salt_fasted_mOsm_day{
-    40,
-    "mOsm/d",
-    "boulter1973",
-    "sodium and potassium with their anions after ten days without food, recalled",
-    Trust::from_memory,
-    10,
-    100};
-inline constexpr Sourced salt_fasting_time_h{
-    72, "h", "boulter1973", "fasting salt loss is mostly over within a week, recalled", Trust::from_memory,
-    48, 120};
-inline constexpr Sourced salt_balance_time_h{
-    24,
-    "h",
-    "walser1985",
-    "sodium balance after a change of intake settles with a time constant near a day, recalled",
-    Trust::from_memory,
-    18,
-    36};
+// Sodium in urine falls exponentially after a cut of intake to 10 mEq a day: half-times of 89 people by age,
+// 17.6 (0.7), 23.4 (1.1) and 30.9 (2.8) h, over ln 2. The middles of the groups are a judgement.
+inline constexpr double salt_balance_years[] = {25, 45, 67};
+inline constexpr Sourced salt_balance_young_h{
+    25.4, "h", "epstein1976", "abstract: half-time 17.6 h under 30 years", Trust::derived, 24.4, 26.4};
+inline constexpr Sourced salt_balance_middle_h{
+    33.8, "h", "epstein1976", "abstract: half-time 23.4 h from 30 to 59 years", Trust::derived, 32.2, 35.3};
+inline constexpr Sourced salt_balance_old_h{
+    44.6, "h", "epstein1976", "abstract: half-time 30.9 h over 60 years", Trust::derived, 40.5, 48.6};
 inline constexpr Sourced ketone_solute_first_mOsm_day{
     200,
     "mOsm/d",
@@ -103,13 +90,14 @@ inline constexpr Sourced ketone_solute_mOsm_day{
 inline constexpr Sourced ketone_solute_full_h{
     336, "h", "hannaford1982", "the plateau is reached after 2 weeks", Trust::seen, 240, 504};
 inline constexpr Sourced nitrogen_g_mmol{0.014, "g/mmol", "", "atomic mass of nitrogen", Trust::definition};
-inline constexpr Sourced urine_greatest_salt_mOsm_kg{
+inline constexpr Sourced urine_greatest_without_urea_mOsm_kg{
     600,
     "mOsm/kg",
     "obligatoryurine",
-    "sodium chloride at its densest: a litre of sea water of 1200 mOsm needs 2 L of urine",
+    "sodium chloride at its densest: a litre of sea water of 1200 mOsm needs 2 L of urine; long fasters 16 h "
+    "dry passed 587 (SE 25) that was not urea, nearly all of it ammonium and ketone acids (Soroka)",
     Trust::seen,
-    550,
+    475,
     690};
 
 // ---- water in tissue
@@ -170,6 +158,15 @@ inline constexpr Sourced sweat_salt_mOsm_kg{90,
                                             Trust::derived,
                                             15,
                                             165};
+inline constexpr Sourced sweat_salt_acclimatised_mOsm_kg{
+    58,
+    "mOsm/kg",
+    "klous2020",
+    "abstract: after ten days in heat sodium and chloride are at some 60 % of the first day's, potassium "
+    "unchanged: 0.6 x 80 + 10",
+    Trust::derived,
+    45,
+    70};
 inline constexpr Sourced vomit_salt_mOsm_kg{
     139,
     "mOsm/kg",
@@ -213,5 +210,34 @@ inline constexpr Sourced thirst_from_pct{
     0.5, "% of mass", "", "half of the 1 % at which thirst is told of", Trust::judgement, 0.3, 1.0};
 inline constexpr Sourced thirst_full_pct{
     3.0, "% of mass", "grandjean", "1 thirst, 2 stronger, 3 dry mouth", Trust::seen, 2.0, 4.0};
+
+inline constexpr Sourced volume_thirst_from{0.1,
+                                            "-",
+                                            "robertson1984",
+                                            "share of the extracellular volume: blood volume has to fall by "
+                                            "8 to 10 % before thirst and vasopressin answer "
+                                            "it, recalled",
+                                            Trust::from_memory,
+                                            0.08,
+                                            0.15};
+
+// ---- thirst past sixty
+inline constexpr Sourced old_age_thirst_mOsm_kg{
+    4,
+    "mOsm/kg",
+    "kenneychiu2001",
+    "abstract: a higher osmotic operating point of thirst with little or no change of slope; its size is "
+    "recalled",
+    Trust::from_memory,
+    2,
+    6};
+inline constexpr Sourced old_age_thirst_by_deficit{
+    0.5,
+    "-",
+    "kenneychiu2001",
+    "abstract: thirst by lack of volume is diminished; by how much is a judgement",
+    Trust::judgement,
+    0.2,
+    0.8};
 
 }  // namespace bide::constants

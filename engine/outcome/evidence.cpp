@@ -88,6 +88,9 @@ const Rule rules[] = {
     {of_body | topic_thirst, Grade::extrapolated, "blood saltier than 350 mOsm/kg",
      "the signs above this are recalled figures",
      [](const Facts& f) { return f.worst_osmolality_mOsm_kg > limit::recalled_osmolality_mOsm_kg; }},
+    {of_body, Grade::extrapolated, "dilute blood: known from patients, not from people at sea",
+     "the same level is borne when it is reached slowly; half of those died who reached it within a day",
+     [](const Facts& f) { return caused_by(f, quantity::osmolality, Side::below); }},
     {topic_alive, Grade::extrapolated, "death by hunger: known from famine and hunger strikes",
      "the limits are averages with a wide spread",
      [](const Facts& f) {

@@ -163,6 +163,11 @@ void describe(As<Person>, V&& v) {
     number("exertion_met", "met", 0.8, 12, otherwise(1.5), "Metabolic level in the hour before."));
   v(&P::blood_alcohol_mg_dL, number("blood_alcohol_mg_dL", "mg/dL", 0, 400, otherwise(0), "Blood alcohol."));
   v(&P::already_seasick, yes_or_no("already_seasick", otherwise_false(), "Seasick before boarding."));
+  v(&P::heat_acclimatised,
+    number(
+        "heat_acclimatised", "1", 0, 1, otherwise(0),
+        "Used to heat: 0 not, 1 after some ten days in it. Sweats and opens the skin at a lower core, sweats "
+        "more and with less salt, shivers later."));
   // This person beside the average one.
   v(&P::shivering_drive_factor,
     number("shivering_drive_factor", "1", 0.2, 3, otherwise(1), "Shivering for the same cold, 1 = average."));

@@ -33,6 +33,8 @@ enum class Limit : unsigned char {
   swim_failure,
   cold_injury,
   frostbite,
+  able_osmolality_low,
+  lethal_osmolality_low,
   lost_airway,  // no level of its own: see takes_airway() in system/limits.hpp
   none
 };
@@ -164,6 +166,14 @@ inline constexpr std::array<LimitRow, level_count + 1> limits = [] {
        "cold injury of the feet", "wet or cold for too long", StatedLevel{}},
       {frostbite, "frostbite", injury, frozen, above, same, c::frostbite_h, "frostbite",
        "fingers or toes below freezing for too long", StatedLevel{}},
+      {able_osmolality_low, "able_osmolality_low", unable, osmolality, below, same,
+       c::able_osmolality_low_mOsm_kg, "dilute blood", "below",
+       key(&S::able_osmolality_low_mOsm_kg, "able_osmolality_low_mOsm_kg", "mOsm/kg", 200, 275,
+           "Not able below this plasma osmolality.")},
+      {lethal_osmolality_low, "lethal_osmolality_low", lethal, osmolality, below, same,
+       c::lethal_osmolality_low_mOsm_kg, "dilute blood", "below",
+       key(&S::lethal_osmolality_low_mOsm_kg, "lethal_osmolality_low_mOsm_kg", "mOsm/kg", 180, 260,
+           "Not alive below this plasma osmolality.")},
       {lost_airway, "lost_airway", lethal, count, below, same, 0, "loss of airway protection", "",
        StatedLevel{}},
   }};

@@ -296,6 +296,8 @@ void check_limits(Rules& r) {
   below("able_core_high_degC", l.able_core_high_degC, "lethal_core_high_degC", l.lethal_core_high_degC);
   below("able_water_deficit_pct", l.able_water_deficit_pct, "lethal_water_deficit_pct",
         l.lethal_water_deficit_pct);
+  below("lethal_osmolality_low_mOsm_kg", l.lethal_osmolality_low_mOsm_kg, "able_osmolality_low_mOsm_kg",
+        l.able_osmolality_low_mOsm_kg);
   below("able_co2_ppm", l.able_co2_ppm, "lethal_co2_ppm", l.lethal_co2_ppm);
 }
 

@@ -115,6 +115,7 @@ struct Person {
   double exertion_met = 0;       // metabolic level in the last hour before
   double blood_alcohol_mg_dL = 0;
   bool already_seasick = false;
+  double heat_acclimatised = 0;  // 0 not used to heat, 1 used to it
   // This person beside the average one: factors, and a shift
   double shivering_drive_factor = 0, shivering_ceiling_factor = 0, resting_metabolism_factor = 0,
          sweat_factor = 0;
@@ -216,6 +217,8 @@ struct Limits {
   double lethal_core_high_degC = 0;
   double lethal_water_deficit_pct = 0;
   double lethal_osmolality_mOsm_kg = 0;
+  double able_osmolality_low_mOsm_kg = 0;
+  double lethal_osmolality_low_mOsm_kg = 0;
   double able_co2_ppm = 0;
   double lethal_co2_ppm = 0;
 

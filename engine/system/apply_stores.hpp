@@ -51,8 +51,9 @@ void give_water(Moment<T>& m) {
     const auto i = static_cast<std::size_t>(p);
     const HeldPerson<T>& person = held.persons[i];
     injured[i] = T(s.injured[i] ? 1 : 0);
-    const T thirst = m.build(p).size * body::thirst(osmolality_mOsm_kg(m.build(p), m.person(p)),
-                                                    water_deficit_pct(m.build(p), m.person(p)));
+    const T thirst =
+        m.build(p).size * body::thirst(osmolality_mOsm_kg(m.build(p), m.person(p)),
+                                       felt_deficit_pct(m.build(p), m.person(p)), m.build(p).old_share);
     asked[i] = person.living * person.conscious *
                stores::water_request_L(s.ration_plan, m.amounts().water_L_per_day, m.since_boarding_h(),
                                        thirst, injured[i], held.stock.water_L, living);

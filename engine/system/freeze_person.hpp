@@ -218,12 +218,12 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
   // Amounts are an adult's: each is asked of the adult of whom this person is a part.
   const T size = b.size, adult = T(1) / size;
   const T salt = size * salt_excretion_mOsm_s(T(adult * y[own::extracellular_osmoles]),
-                                              T(adult * b.extracellular_osmoles_mOsm), fasted);
+                                              T(adult * b.extracellular_osmoles_mOsm), b.per_salt_balance_s);
   const T urea = urea_excretion_mOsm_s(y[own::urea]);
-  const T densest = b.greatest_urine_osmolality_mOsm_kg * ketosis_urine_factor(fasted);
-  const T solute = salt + urea + size * ketone_excretion_mOsm_s(fasted);
-  const T flow =
-      larger(T(size * urine_rate_kg_s(T(adult * solute), densest, osmolality)), urine_for_salt_kg_s(salt));
+  const T without_urea = salt + size * ketone_excretion_mOsm_s(fasted);
+  const T flow = larger(T(size * urine_rate_kg_s(T(adult * (urea + without_urea)),
+                                                 b.greatest_urine_osmolality_mOsm_kg, osmolality)),
+                        urine_without_urea_kg_s(without_urea));
   const T shift_L = adult * y[own::fluid_shift];
   const T diuresis = size * diuresis_rate_kg_s(shift_L, constricted, h.in_water);
   const T vomit = vomit_rate_kg_s(sickness);
@@ -232,7 +232,7 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
   c.urine_kg_s = living * (flow + diuresis);
   c.vomit_kg_s = living * vomit;
   c.fluid_shift_L_s = living * size * fluid_shift_rate_L_s(shift_L, constricted, h.in_water);
-  c.salt_loss_mOsm_s = living * (salt + diuresis_salt_mOsm_s(diuresis) + sweat_salt_mOsm_s(sweat_kg_s) +
+  c.salt_loss_mOsm_s = living * (salt + diuresis_salt_mOsm_s(diuresis) + b.sweat_salt_mOsm_kg * sweat_kg_s +
                                  vomit_salt_mOsm_s(vomit));
   c.osmole_rate_mOsm_s = -c.salt_loss_mOsm_s;  // what used tissue lets go is added with the fuel
   c.urea_rate_mOsm_s = -(living * urea);       // what fuel makes is added there
@@ -245,10 +245,13 @@ inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>
   using namespace body;
   constexpr double W_per_kW = 1000;
   const T absorbed_W = c.absorbed_carbohydrate_kJ_s * T(W_per_kW);
-  const T nitrogen = nitrogen_rest_g_s(y[own::fasted], b.lean_kg, b.body_fat_pct, absorbed_W);
-  const T protein = protein_heat_W(nitrogen, e.shivering_W, T(c.absorbed_protein_kJ_s * T(W_per_kW)));
   constexpr double tiny_W = 1e-9;
   const T heat = c.metabolic_W + T(tiny_W);
+  const T food_W =
+      (c.absorbed_carbohydrate_kJ_s + c.absorbed_fat_kJ_s + c.absorbed_protein_kJ_s) * T(W_per_kW);
+  const T nitrogen =
+      nitrogen_rest_g_s(y[own::fasted], b.lean_kg, b.body_fat_pct, absorbed_W, T(food_W / heat));
+  const T protein = protein_heat_W(nitrogen, e.shivering_W, T(c.absorbed_protein_kJ_s * T(W_per_kW)));
   const FuelMix<T> mix =
       fuel_mix(heat, e.relative_muscle, protein, y[own::glycogen], b.glycogen_kJ, y[own::fasted]);
   const FuelRates<T> r =
@@ -318,7 +321,8 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.breath_water_kg_s = breath_water_kg_s(c.breath_latent_W);
   c.sun_W = around.sun_W;
 
-  Commands<T> cmd = commands(b, y, sweating_shift_K(system::water_deficit_pct(b, y)), around.core_rhythm_K);
+  Commands<T> cmd = commands(b, y, T(sweating_shift_K(system::water_deficit_pct(b, y)) + b.warm_shift_K),
+                             around.core_rhythm_K);
   cmd.sweat_W *= h.living;
   freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);

@@ -14,6 +14,7 @@
 #include "bide/body/control.hpp"
 #include "bide/body/exchange.hpp"
 #include "bide/body/hands.hpp"
+#include "bide/body/sweating.hpp"
 #include "bide/constants/control.hpp"
 #include "bide/core/packs.hpp"
 #include "bide/system/fitted.hpp"
@@ -236,13 +237,13 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   const T most_kg_s = dry_path * positive_part(T(skin_saturation - around.vapour_kg_m3)) +
                       to_wet_cloth * positive_part(T(skin_saturation - cloth_saturation));
   const T sweat_kg_s = sweat_W * worn.per_latent_heat_kg_J;
-  constexpr double tiny_kg_s = 1e-15;
   const T least = b.least_wettedness;
-  const T wettedness = least + (T(1) - least) * smaller(T(sweat_kg_s / (most_kg_s + T(tiny_kg_s))), T(1));
+  const T by_sweat = sweat_wettedness(sweat_kg_s, most_kg_s, b.greatest_wettedness);
+  const T wettedness = least + (T(1) - least) * by_sweat;
   skin_side.evaporation_m3_s = wettedness * dry_path;
   out.distillation_m3_s[s] = wettedness * to_wet_cloth;
   cloth_side.evaporation_m3_s = c.wet_surface * outer_path;
-  return (T(1) - fitted.wet_skin_withholds) * positive_part(T(sweat_kg_s - most_kg_s));
+  return (T(1) - fitted.wet_skin_withholds) * positive_part(T(sweat_kg_s - by_sweat * most_kg_s));
 }
 
 // Fingers are hands without a core: bare or gloved, never under the seat.

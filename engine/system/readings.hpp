@@ -1,8 +1,8 @@
 // Quantities computed from a person's state for limits and reports.
 //
 // States: none. Inputs: b, the person's parameters, and x, the person's block of the state vector. Source:
-// definitions; deficits are relative to the euhydrated body mass at the start, and count only water that the
-// remaining tissue needs.
+// definitions; deficits are relative to the body without them, and count only water that the tissue left
+// needs.
 #pragma once
 
 #include "bide/body/build.hpp"
@@ -36,12 +36,29 @@ inline T tissue_water_freed_kg(const body::Build<T>& b, const T* x) {
                                   T(b.glycogen_kJ - x[body::at::glycogen]));
 }
 
-// Water deficit. A body with less tissue needs less water: the water of tissue that was used is not missing.
-// @return % of body mass at the start; negative after overdrinking
+// Water deficit. A body with less tissue needs less water, and bears less of a deficit: the water of tissue
+// that was used is not missing, and what is missing is missing from the body that is left.
+// @return % of body mass without the deficit; negative after overdrinking
 template <class T>
 inline T water_deficit_pct(const body::Build<T>& b, const T* x) {
-  return body::water_deficit_pct(x[body::at::body_water], T(b.body_water_kg - tissue_water_freed_kg(b, x)),
-                                 b.mass_kg);
+  using namespace constants;
+  const T freed = tissue_water_freed_kg(b, x);
+  const T glycogen_used = (b.glycogen_kJ - x[body::at::glycogen]) * T(1 / (carbohydrate_kJ_g * g_kg));
+  const T mass = b.mass_kg - freed - glycogen_used - (b.fat_kg - x[body::at::fat_mass]) -
+                 (b.protein_kg - x[body::at::protein_mass]);
+  return body::water_deficit_pct(x[body::at::body_water], T(b.body_water_kg - freed), mass);
+}
+
+// The part of it that is felt: extracellular water that left with its salt is not, up to a tenth. So fasting
+// people, whose salt goes in the first week, do not drink to put it back.
+// @return % of body mass without the deficit
+template <class T>
+inline T felt_deficit_pct(const body::Build<T>& b, const T* x) {
+  using namespace constants;
+  const T salt_gone = positive_part(T(b.extracellular_osmoles_mOsm - x[body::at::extracellular_osmoles]));
+  const T unfelt = smaller(salt_gone, T(T(volume_thirst_from.value) * b.extracellular_osmoles_mOsm)) *
+                   T(1 / normal_osmolality_mOsm_kg);
+  return water_deficit_pct(b, x) - T(pct) * unfelt / b.mass_kg;
 }
 
 // Effective osmoles in the cells.

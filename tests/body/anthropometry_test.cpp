@@ -106,6 +106,10 @@ TEST_CASE("ageing factors of Takahashi 2021") {
   CHECK(dilatation_age_factor(50) == 1.0);
   CHECK(dilatation_age_factor(70) >= 0.31);
   CHECK(dilatation_age_factor(70) <= 0.91);
+  // Degroot & Kenney 2007: a skin whose conductance falls by 53 % in the young falls by 42 % at 71 years.
+  // With conductance 1 / (1 + x), x = 1.128 in the young.
+  CHECK(constriction_age_factor(50) == 1.0);
+  CHECK(1 - 1 / (1 + 1.128 * constriction_age_factor(71)) == Approx(0.42).epsilon(0.01));
   // No jump on a birthday: the two sides of 60 differ by a hundredth of the whole fall.
   CHECK(sweat_age_factor(59.95) - sweat_age_factor(60.05) == Approx(0.00425));
 }

@@ -126,7 +126,8 @@ inline std::vector<std::string> wrong_with(const timeline::Timeline& t, std::siz
            limits.lethal_core_high_degC + between_checks_K);
     within("the water deficit", p.water_deficit_pct[row], -no_bound,
            limits.lethal_water_deficit_pct + between_checks_pct);
-    within("the osmolality", p.osmolality_mOsm_kg[row], 0,
+    within("the osmolality", p.osmolality_mOsm_kg[row],
+           limits.lethal_osmolality_low_mOsm_kg - between_checks_mOsm_kg,
            limits.lethal_osmolality_mOsm_kg + between_checks_mOsm_kg);
     if (!(p.metabolic_W[row] > 0)) out.push_back("somebody alive makes no heat");
   }

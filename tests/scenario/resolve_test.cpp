@@ -98,8 +98,11 @@ TEST_CASE("limits left out take the sourced values") {
   CHECK(limits.able_water_deficit_pct == 10.0);      // Adolph
   CHECK(limits.lethal_water_deficit_pct == 15.0);    // Adolph, hot air
   CHECK(limits.lethal_osmolality_mOsm_kg == 430.0);  // from memory
-  CHECK(limits.able_co2_ppm == 40000.0);             // NIOSH IDLH
-  CHECK(limits.lethal_co2_ppm == 100000.0);          // NIOSH
+  // Plasma sodium of 120 and 110 mmol/L: osmolality is twice that and 10 of glucose and urea.
+  CHECK(limits.able_osmolality_low_mOsm_kg == 250.0);
+  CHECK(limits.lethal_osmolality_low_mOsm_kg == 230.0);
+  CHECK(limits.able_co2_ppm == 40000.0);     // NIOSH IDLH
+  CHECK(limits.lethal_co2_ppm == 100000.0);  // NIOSH
 }
 
 TEST_CASE("the desalinator is worked two hours a day if one is aboard") {

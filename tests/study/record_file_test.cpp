@@ -94,7 +94,7 @@ TEST_CASE("the file is laid out as its description says") {
   const std::string text = text_of(folder / "a");
   // Header 24; a block of three and one of two records of 8 + 16 bytes, each with 8 bytes before it.
   CHECK(text.size() == 24 + 8 + 3 * 24 + 8 + 2 * 24);
-  CHECK(text.substr(0, 8) == "bidestd2");
+  CHECK(text.substr(0, 8) == "bidestd3");
   CHECK(text[8] == '\x88');
   CHECK(text[16] == '\x10');
   CHECK(text[24] == '\x03');

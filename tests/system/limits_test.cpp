@@ -65,3 +65,22 @@ TEST_CASE("lanes past different limits do not mix") {
   CHECK(is(past.lethal, 2));
   CHECK(is(past.unconscious, 2));
 }
+
+// Plasma sodium of 120 and 110 mmol/L; 115 stands between.
+TEST_CASE("dilute blood disables, and more of it kills; salty blood stays another limit") {
+  const test::Run run = test::load_run(test::minimal_text);
+  const auto past_at = [&run](double osmolality) {
+    system::Quantities<double> values;
+    for (const auto& each : system::quantities) values[each.id] = each.normal;
+    values[system::quantity::osmolality] = osmolality;
+    return system::past_limits(values, run.compiled.limits);
+  };
+  for (const double normal : {280.0, 287.0, 320.0}) {
+    CHECK_FALSE(past_at(normal).unable);
+    CHECK_FALSE(past_at(normal).lethal);
+  }
+  CHECK(past_at(2 * 115.0 + 10).unable);
+  CHECK_FALSE(past_at(2 * 115.0 + 10).lethal);
+  CHECK(past_at(2 * 105.0 + 10).lethal);
+  CHECK(past_at(440.0).lethal);
+}

@@ -40,9 +40,11 @@ struct Resting {
     p.sweat_share[trunk] = 0.5;
     p.finger_basal_flow_L_h = 10, p.finger_capacity_J_K = 3500, p.finger_setpoint_degC = 33;
     p.shivering_ceiling_W = 400, p.shivering_sustained_W = 104,
-    p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = p.size = p.command_size = 1;
+    p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = p.constriction_age_factor = p.size =
+        p.command_size = 1;
     p.core_setpoint_degC = 37, p.mean_skin_setpoint_degC = 33, p.greatest_urine_osmolality_mOsm_kg = 1000,
     p.susceptibility = 1;
+    p.greatest_sweat_W_m2 = 500, p.greatest_wettedness = 1, p.sweat_salt_mOsm_kg = 90;
     p.permeability_index = 0.38;
     p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 7280;
     p.glycogen_kJ = 8000, p.fat_kg = 10.3, p.protein_kg = 12.2;

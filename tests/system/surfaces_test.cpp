@@ -28,7 +28,7 @@ struct Dressed {
 
   Dressed() {
     b.area_m2 = {0.12, 0.6, 0.2, 0.1, 0.6, 0.1};
-    b.permeability_index = 0.38, b.least_wettedness = 0.06;
+    b.permeability_index = 0.38, b.least_wettedness = 0.06, b.greatest_wettedness = 1;
     for (int s = 0; s < body::segment_count; ++s) {
       b.clothing_capacity_kg[s] = b.per_clothing_capacity[s] = 1;
       x[bat::node(s, body::skin)] = 33, x[bat::node(s, body::clothing)] = 28;

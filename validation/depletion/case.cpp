@@ -103,7 +103,7 @@ void nitrogen(std::vector<Row>& out) {
   constexpr double lean_kg = 59.5, mass_kg = 70, plenty_W = 70, mg_g = 1000;
   out.push_back(make_row(
       topic, "fed without protein", "nitrogen of people fed without protein", "mg/(kg d)", 37.2, 26.2, 48.2,
-      body::nitrogen_rest_g_s(hour_s, lean_kg, 15.0, plenty_W) * day_s * mg_g / mass_kg, "2 SD of 5.5"));
+      body::nitrogen_rest_g_s(hour_s, lean_kg, 15.0, plenty_W, 1.0) * day_s * mg_g / mass_kg, "2 SD of 5.5"));
   blame(out.back(),
         "food sets the clock of fasting back, and sugar spares at most half of the first day's 13 g");
 }

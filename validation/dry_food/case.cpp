@@ -41,14 +41,13 @@ Week women(const Ration& ration) {
   });
   const body::Build<double>& b = run.compiled.persons[0];
   constexpr std::size_t from = 48;
-  double solute = 0, densest = 0;
+  double solute = 0;
   for (std::size_t i = from; i < run.samples.size(); ++i) {
     const double* x = person(run.samples[i]);
-    const double fasted_s = x[body::at::fasted];
-    solute += body::urea_excretion_mOsm_s(x[body::at::urea]) + body::ketone_excretion_mOsm_s(fasted_s) +
+    solute += body::urea_excretion_mOsm_s(x[body::at::urea]) +
+              body::ketone_excretion_mOsm_s(x[body::at::fasted]) +
               body::salt_excretion_mOsm_s(x[body::at::extracellular_osmoles], b.extracellular_osmoles_mOsm,
-                                          fasted_s);
-    densest += b.greatest_urine_osmolality_mOsm_kg * body::ketosis_urine_factor(fasted_s);
+                                          b.per_salt_balance_s);
   }
   const double count = static_cast<double>(run.samples.size() - from);
   const double *first = person(run.samples.front()), *last = person(run.samples.back());
@@ -56,7 +55,8 @@ Week women(const Ration& ration) {
       run.rates(from, run.samples.size() -
                           1)[static_cast<std::size_t>(system::person_offset(0) + body::at::total_urine)];
   return {weighed_kg(last) - weighed_kg(first), solute / count * day_s,
-          solute / count / urine_kg_s / (densest / count), system::osmolality_mOsm_kg(b, last)};
+          solute / count / urine_kg_s / b.greatest_urine_osmolality_mOsm_kg,
+          system::osmolality_mOsm_kg(b, last)};
 }
 
 }  // namespace

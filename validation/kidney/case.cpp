@@ -25,7 +25,7 @@ Urine dry_for_16_h(const Rest& rest, double fasted_s) {
   const double urea = body::urea_excretion_mOsm_s(x[body::at::urea]);
   const double solute = urea + body::ketone_excretion_mOsm_s(x[body::at::fasted]) +
                         body::salt_excretion_mOsm_s(x[body::at::extracellular_osmoles],
-                                                    b.extracellular_osmoles_mOsm, x[body::at::fasted]);
+                                                    b.extracellular_osmoles_mOsm, b.per_salt_balance_s);
   const auto place = static_cast<std::size_t>(system::person_offset(0) + body::at::total_urine);
   const double kg_s = run.rates(from, to)[place];
   return {kg_s * day_s, solute / kg_s, solute * day_s, urea * day_s};

@@ -51,7 +51,7 @@ std::vector<Row> sea_water_rows() {
   constexpr double litre_mOsm = 1200, fresh_L = 0.455, sea_L = 0.284, six_days = 6, harmful_L = 0.5,
                    long_days = 25;
   Row balance = make_row(topic, text, "water left of a litre of sea water", "L", -1, -1.05, -0.95,
-                         1 - body::urine_for_salt_kg_s(litre_mOsm / day_s) * day_s, "set the model: 5 %");
+                         1 - body::urine_without_urea_kg_s(litre_mOsm / day_s) * day_s, "set the model: 5 %");
   balance.calibrated = true;
   const Run nothing = without_food(long_days, 0, 0), sea = without_food(long_days, 0, harmful_L);
   constexpr double hair = 0.01, no_bound = 1000;

@@ -71,10 +71,12 @@ std::vector<Row> starvation_rows() {
   for (Row& r : out)
     blame(r, "1.3 times basal is more than these people spent, about 1500 kcal a day by Elia");
   fast_of_44_days(out);
-  out.push_back(calibrated(make_row(topic, nitrogen, "nitrogen of men, first days", "g/d", 14.5, 10.9, 18.1,
-                                    body::nitrogen_rest_g_s(2 * day_s, 61.0, 12.9, 0.0) * day_s, "25 %")));
-  out.push_back(calibrated(make_row(topic, nitrogen, "nitrogen of obese women, week 4", "g/d", 3, 2, 4,
-                                    body::nitrogen_rest_g_s(25 * day_s, 55.0, 45.0, 0.0) * day_s, "1 g/d")));
+  out.push_back(
+      calibrated(make_row(topic, nitrogen, "nitrogen of men, first days", "g/d", 14.5, 10.9, 18.1,
+                          body::nitrogen_rest_g_s(2 * day_s, 61.0, 12.9, 0.0, 0.0) * day_s, "25 %")));
+  out.push_back(
+      calibrated(make_row(topic, nitrogen, "nitrogen of obese women, week 4", "g/d", 3, 2, 4,
+                          body::nitrogen_rest_g_s(25 * day_s, 55.0, 45.0, 0.0, 0.0) * day_s, "1 g/d")));
   Row keys = calibrated(make_row(topic, "Keys 1950", "basal heat at a quarter of the mass lost", "%", -39,
                                  -41, -37, 100 * (body::starved_basal_factor(17.5, 70.0) - 1), "2 points"));
   keys.source_class = Class::from_memory;

@@ -26,7 +26,7 @@ Starved starve(const std::string& who, double fixed_W, double share_day) {
     const double heat =
         fixed_W > 0 ? fixed_W
                     : b.basal_total_W * starving_activity * body::starved_basal_factor(lost, b.mass_kg);
-    const double nitrogen = body::nitrogen_rest_g_s(t, b.lean_kg, b.body_fat_pct, 0.0);
+    const double nitrogen = body::nitrogen_rest_g_s(t, b.lean_kg, b.body_fat_pct, 0.0, 0.0);
     const double from_protein = body::protein_heat_W(nitrogen, 0.0, 0.0);
     const auto mix = body::fuel_mix(heat, 0.0, from_protein, glycogen, b.glycogen_kJ, t);
     const auto r = body::fuel_rates(heat, mix, glycogen, b.glycogen_kJ, 0.0, 0.0, 0.0);

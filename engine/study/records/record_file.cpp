@@ -16,7 +16,7 @@ namespace {
 using Path = std::filesystem::path;
 using Fault = RecordFileError::Fault;
 
-constexpr std::string_view mark_of_format = "bidestd2";
+constexpr std::string_view mark_of_format = "bidestd3";
 constexpr std::size_t header_bytes = 24, summed_header_bytes = 20, block_head_bytes = 8,
                       sample_number_bytes = 8, end_mark_bytes = 24;
 // A length that no writer makes is a torn or foreign block.
