@@ -193,7 +193,7 @@ inline T metabolic_water_kg_s(T carbohydrate_W, T fat_W, T protein_W) {
 }
 
 // Rise of the core threshold of sweating and skin dilatation with the water deficit.
-// @param deficit_pct water deficit, % of body mass; below 0 counts as 0
+// @param deficit_pct water deficit that is felt, % of body mass; below 0 counts as 0
 // @return K
 template <class T>
 inline T sweating_shift_K(T deficit_pct) {

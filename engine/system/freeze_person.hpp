@@ -321,7 +321,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.breath_water_kg_s = breath_water_kg_s(c.breath_latent_W);
   c.sun_W = around.sun_W;
 
-  Commands<T> cmd = commands(b, y, T(sweating_shift_K(system::water_deficit_pct(b, y)) + b.warm_shift_K),
+  Commands<T> cmd = commands(b, y, T(sweating_shift_K(system::felt_deficit_pct(b, y)) + b.warm_shift_K),
                              around.core_rhythm_K);
   cmd.sweat_W *= h.living;
   freeze_circulation(b, y, cmd, e, h.living, c);

@@ -49,8 +49,8 @@ inline T water_deficit_pct(const body::Build<T>& b, const T* x) {
   return body::water_deficit_pct(x[body::at::body_water], T(b.body_water_kg - freed), mass);
 }
 
-// The part of it that is felt: extracellular water that left with its salt is not, up to a tenth. So fasting
-// people, whose salt goes in the first week, do not drink to put it back.
+// The part of it that thirst and sweating answer to: extracellular water that left with its salt is not felt,
+// up to a tenth. So fasting people, whose salt goes in the first week, do not drink to put it back.
 // @return % of body mass without the deficit
 template <class T>
 inline T felt_deficit_pct(const body::Build<T>& b, const T* x) {
