@@ -3,7 +3,7 @@
 // reading never holds more than a block of each file.
 //
 // The file: a header, then blocks, then an end mark once all is done. Numbers are little-endian.
-//   header  8 bytes "bidestd2" | 8 study | 4 bytes of a record's payload | 4 CRC-32 of the 20 bytes before
+//   header  8 bytes "bidestd3" | 8 study | 4 bytes of a record's payload | 4 CRC-32 of the 20 bytes before
 //   block   4 records n, 1 or more | 4 CRC-32 of n and the records | n records, each 8 sample + payload
 //   end     4 zero | 4 CRC-32 of the zero and of what follows | 8 end | 8 total
 // Samples ascend strictly within a file. A block is whole or it is not there: the first block that is cut or
