@@ -10,7 +10,9 @@ command -v npm >/dev/null || packages+=(npm)
 # For the test of studies over MPI.
 mpi_packages=(libopenmpi-dev openmpi-bin)
 # For the tests that look at pages in a browser.
-browser_packages=(chromium fonts-dejavu-core)
+browser_packages=(chromium firefox-esr fonts-dejavu-core)
+# For the engine in a page (tools/page).
+page_packages=(emscripten)
 # For what compares with another integrator (large, because it brings MPI) and with another solver, for opening a study in xarray and making
 # files of weather with it, files of climate models to read, and the data sets that the climate is packed from.
 peer_packages=(libsundials-dev libglpk-dev python3-netcdf4 python3-xarray libncarg-data ferret-datasets)
@@ -81,6 +83,14 @@ configure() {
     stop "cmake could not configure $folder"
   }
   rm -f "$folder.log"
+}
+
+# The page that the engine works in, in build-browser/, and a copy where the program is.
+build_page() {
+  configure browser build-browser
+  cmake --build build-browser -j "$(cores)"
+  mkdir -p build
+  cp build-browser/bide.html build/bide.html
 }
 
 cores() { nproc 2>/dev/null || echo 2; }

@@ -1,7 +1,9 @@
 #include "bide/core/csv.hpp"
 
+#include <cerrno>
 #include <charconv>
 #include <cmath>
+#include <cstdlib>
 
 #include "bide/core/printable.hpp"
 
@@ -14,6 +16,26 @@ std::string_view trimmed(std::string_view text) {
   const std::size_t first = text.find_first_not_of(blanks);
   if (first == std::string_view::npos) return {};
   return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+// The number that a text is from end to end.
+std::optional<double> whole_number(const char* begin, const char* end) {
+#ifdef __cpp_lib_to_chars
+  double value = 0;
+  const auto [stopped, code] = std::from_chars(begin, end, value);
+  if (code != std::errc() || stopped != end) return std::nullopt;
+  return value;
+#else
+  // The library of the browser's build reads no double that way. strtod would take more than decimal numbers.
+  const std::string text(begin, end);
+  if (text.empty() || text.front() == '+' || text.find_first_not_of("0123456789.+-eE") != std::string::npos)
+    return std::nullopt;
+  char* stopped = nullptr;
+  errno = 0;
+  const double value = std::strtod(text.c_str(), &stopped);
+  if (stopped != text.c_str() + text.size() || (errno == ERANGE && value == 0)) return std::nullopt;
+  return value;
+#endif
 }
 
 // Reads field by field; `at` is the next character, `line` the line it is on.
@@ -114,10 +136,8 @@ std::optional<double> parse_number(std::string_view text) {
   const char* end = text.data() + text.size();
   const char* begin = text.data();
   if (text.size() > 1 && text.front() == '+' && text[1] != '-') ++begin;
-  double value = 0;
-  const auto [stopped, code] = std::from_chars(begin, end, value);
-  if (code != std::errc() || stopped != end || !std::isfinite(value)) return std::nullopt;
-  return value;
+  const std::optional<double> value = whole_number(begin, end);
+  return value && std::isfinite(*value) ? value : std::nullopt;
 }
 
 std::string csv_cell(std::string_view text) {

@@ -67,10 +67,12 @@ struct Lanes {
   friend Mask operator>=(Lanes a, Lanes b) { return {a.v >= b.v}; }
 };
 
-// Simulations that march in lock step: one register of doubles with AVX-512, else four (tools/bench has what
-// was measured).
+// Simulations that march in lock step: one register of doubles with AVX-512 and in a browser, else four
+// (tools/bench has what was measured).
 #ifdef __AVX512F__
 inline constexpr int block_width = 8;
+#elif defined __wasm_simd128__
+inline constexpr int block_width = 2;
 #else
 inline constexpr int block_width = 4;
 #endif

@@ -1,22 +1,19 @@
 #include "bide/scenario/moment.hpp"
 
-#include <charconv>
-#include <cmath>
-
+#include "bide/core/csv.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
 
 namespace bide::scenario {
 
 std::optional<double> parse_hours(std::string_view text) {
-  double value{};
-  const char* const end = text.data() + text.size();
-  const auto [stop, error] = std::from_chars(text.data(), end, value);
-  if (error != std::errc() || !std::isfinite(value) || !(value >= 0)) return std::nullopt;
-  const std::string_view unit(stop, static_cast<std::size_t>(end - stop));
+  const std::size_t number_ends = text.find_last_of("0123456789.") + 1;
+  const std::optional<double> value = parse_number(text.substr(0, number_ends));
+  if (!value || !(*value >= 0)) return std::nullopt;
+  const std::string_view unit = text.substr(number_ends);
   if (unit == "h") return value;
-  if (unit == "min") return value * minute_s / hour_s;
-  if (unit == "d") return value * day_s / hour_s;
+  if (unit == "min") return *value * minute_s / hour_s;
+  if (unit == "d") return *value * day_s / hour_s;
   return std::nullopt;
 }
 

@@ -4,8 +4,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 
+#include "bide/core/csv.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
@@ -13,8 +13,6 @@
 
 namespace bide::scenario {
 namespace {
-
-using Holds = FieldLine::Holds;
 
 std::vector<std::string> split(const std::string& text, char at) {
   std::vector<std::string> parts;
@@ -26,15 +24,13 @@ std::vector<std::string> split(const std::string& text, char at) {
 }
 
 // Empty when the text is of another kind than the field.
-std::optional<Value> value_of(const std::string& text, Holds holds) {
+std::optional<Value> value_of(const std::string& text, FieldLine::Holds holds) {
+  using Holds = FieldLine::Holds;
   switch (holds) {
     case Holds::number:
-    case Holds::whole: {
-      double number = 0;
-      const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-      if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
-      return number;
-    }
+    case Holds::whole:
+      if (const std::optional<double> number = parse_number(text)) return *number;
+      return std::nullopt;
     case Holds::truth:
       if (text == "true") return true;
       if (text == "false") return false;
@@ -50,7 +46,7 @@ std::optional<Value> value_of(const std::string& text, Holds holds) {
 
 // A single run does not use the uncertain block of its scenario.
 bool can_vary(const FieldLine& line) {
-  return line.holds != Holds::parts && line.pointer.rfind("/uncertain", 0) != 0;
+  return line.holds != FieldLine::Holds::parts && line.pointer.rfind("/uncertain", 0) != 0;
 }
 
 }  // namespace

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 #include <array>
-#include <bit>
 #include <cmath>
 #include <cstdint>
 #include <stdexcept>
 
 #include "bide/constants/weather.hpp"
+#include "bide/core/bit_cast.hpp"
 #include "bide/core/moist_air.hpp"
 #include "bide/weather/sky.hpp"
 #include "bide/weather/sun.hpp"
@@ -122,7 +122,7 @@ struct Record::Series {
     Numbers between;
     for (std::size_t k = 0; k < numbers_in_knot; ++k)
       between[k] = a->numbers[k] + s * (b.numbers[k] - a->numbers[k]);
-    return std::bit_cast<Knot>(between);
+    return bit_cast<Knot>(between);
   }
 };
 
@@ -145,7 +145,7 @@ Record RecordBuilder::build(const Site& site, const SunTrack& sun, std::vector<d
   Motion motion(site);
   auto sample = record.knots_s_.begin();
   const auto add = [&](double t, const SunPosition& position) {
-    series->rows.push_back({t, std::bit_cast<Numbers>(knot_at(motion, position, atmosphere(t, position)))});
+    series->rows.push_back({t, bit_cast<Numbers>(knot_at(motion, position, atmosphere(t, position)))});
   };
   for (std::size_t k = 0; k < sun.at_knots.size(); ++k) {
     const double regular_s = knot_spacing_s * static_cast<double>(k);

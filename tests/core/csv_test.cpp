@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <limits>
+
 using namespace bide;
 
 namespace {
@@ -69,7 +71,12 @@ TEST_CASE("a comment is one line that no spreadsheet computes") {
 TEST_CASE("numbers are whole and finite") {
   CHECK(parse_number("-1.5e2") == -150.0);
   CHECK(parse_number("+3") == 3.0);
-  for (const char* text : {"", "nan", "inf", "1e999", "3 m", " 3", "+-3", "+", "0x10", "1,5"}) {
+  CHECK(parse_number(".5") == 0.5);
+  CHECK(parse_number("1.") == 1.0);
+  CHECK(parse_number("5e-324") ==
+        std::numeric_limits<double>::denorm_min());  // IEEE 754: 2^-1074 is 4.94e-324
+  for (const char* text : {"", "nan", "inf", "1e999", "1e-999", "3 m", " 3", "3 ", "+-3", "++3", "-+3", "+",
+                           ".", "1e", "0x10", "0x1p3", "1,5"}) {
     CAPTURE(text);
     CHECK_FALSE(parse_number(text).has_value());
   }

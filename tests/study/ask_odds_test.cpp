@@ -81,3 +81,26 @@ TEST_CASE("more than one failed sample in a hundred is too many") {
   answer.failed.push_back({2, "c"});
   CHECK(answer.too_many_failed());
 }
+
+TEST_CASE("futures drawn in parts give the answer of those drawn together") {
+  const scenario::ValidScenario scenario = uncertain();
+  study::OddsQuestion question;
+  question.futures = 20;
+  question.nested = false;
+  const auto together = std::get<study::OddsAnswer>(study::ask_odds(scenario, question));
+  auto all = std::get<study::SomeFutures>(study::draw_some(scenario, question, {0, 7}));
+  const auto rest = std::get<study::SomeFutures>(study::draw_some(scenario, question, {7, 20}));
+  REQUIRE(rest.futures.size() == 13);
+  CHECK(rest.futures.front().sample == 7);
+  all.futures.insert(all.futures.end(), rest.futures.begin(), rest.futures.end());
+  const auto parts = std::get<study::OddsAnswer>(study::odds_from(scenario, question, all));
+  CHECK(parts.odds.futures == together.odds.futures);
+  for (std::size_t who = 0; who < study::who_count; ++who)
+    for (std::size_t q = 0; q < study::quantiles.size(); ++q) {
+      CHECK(parts.odds.able[who].until[q].time == together.odds.able[who].until[q].time);
+      CHECK(parts.odds.alive[who].until[q].time == together.odds.alive[who].until[q].time);
+    }
+  REQUIRE(parts.unknowns.size() == together.unknowns.size());
+  for (std::size_t i = 0; i < parts.unknowns.size(); ++i)
+    CHECK(parts.unknowns[i].reduction.of_variance == together.unknowns[i].reduction.of_variance);
+}

@@ -17,8 +17,8 @@
 #include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/scenario/crew_words.hpp"
-#include "bide/scenario/month_weather.hpp"
 #include "bide/scenario/nearest.hpp"
+#include "bide/scenario/new_scenario.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
@@ -113,26 +113,9 @@ int month_of(const Answers& answers, const Dialogue& dialogue, double latitude_d
   return latitude_deg < 0 ? (northern - 1 + half_year) % months_per_year + 1 : northern;
 }
 
-std::string usual_raft(int crew) {
-  const scenario::RaftKind* best = nullptr;
-  for (const scenario::RaftKind& raft : scenario::catalogue().rafts) {
-    const bool ordinary = raft.floor == scenario::FloorKind::inflated;
-    if (ordinary && raft.capacity_persons >= crew &&
-        (!best || raft.capacity_persons < best->capacity_persons))
-      best = &raft;
-  }
-  if (!best)
-    throw BadAnswer(fmt::format("no raft of the catalogue holds {} persons; name one with --raft", crew));
-  return best->key;
-}
-
-// Men and women in turn, of usual size.
-std::vector<scenario::KnownPerson> usual_crew(int persons) {
-  constexpr double usual_age_years = 40;
-  std::vector<scenario::KnownPerson> out;
-  for (int i = 0; i < persons; ++i)
-    out.push_back({i % 2 == 0 ? scenario::Sex::male : scenario::Sex::female, usual_age_years, {}, {}});
-  return out;
+std::string raft_for(int crew) {
+  if (const scenario::RaftKind* raft = scenario::usual_raft(crew)) return raft->key;
+  throw BadAnswer(fmt::format("no raft of the catalogue holds {} persons; name one with --raft", crew));
 }
 
 // "4", or people by sex and age.
@@ -141,7 +124,7 @@ std::vector<scenario::KnownPerson> crew_of(const std::string& text) {
     if (*persons < crew_sizes.low || *persons > crew_sizes.high)
       throw BadAnswer(
           fmt::format("--crew: found \"{}\"; allowed {} to {}", text, crew_sizes.low, crew_sizes.high));
-    return usual_crew(*persons);
+    return scenario::usual_crew(*persons);
   }
   auto crew = scenario::read_crew(text);
   if (const auto* why = std::get_if<std::string>(&crew))
@@ -160,44 +143,6 @@ void check_crew(const std::string& text) {
     for (const scenario::Diagnostic& each : *wrong)
       if (each.pointer.rfind("/crew/", 0) == 0)
         throw BadAnswer(fmt::format("{}: {}", each.pointer, each.message));
-}
-
-void put_crew(scenario::Node& document, const std::vector<scenario::KnownPerson>& crew,
-              const std::string& clothing) {
-  for (const scenario::KnownPerson& known : crew) {
-    scenario::Node person = scenario::person_node(known);
-    put(person, "/clothing", clothing);
-    append(document, "crew", std::move(person));
-  }
-}
-
-void put_weather(scenario::Node& document, const Answers& answers,
-                 const std::optional<climate::Month>& month) {
-  const bool varies = answers.weather == word(scenario::WeatherKind::variable);
-  put_month_weather(document, varies ? scenario::WeatherKind::variable : scenario::WeatherKind::constant,
-                    {answers.air_degC, answers.water_degC, answers.wind_m_s}, month);
-  const double air_degC = answers.air_degC.value_or(month.value_or(climate::Month{}).air_temperature_degC);
-  put(document, "/routine/opening_fraction_day", scenario::usual_opening_by_day(air_degC));
-  if (varies)
-    for (const char* drawn : {"weather", "person_spread", "unmeasured"})
-      put(document, fmt::format("/uncertain/{}", drawn), true);
-}
-
-// What the reader of the file has to know about its weather.
-std::string setting_of(const Answers& answers, const Place& place, int month,
-                       const std::optional<climate::Month>& climate) {
-  std::string out = "Invented. ";
-  if (!climate) return out + "Weather as given.";
-  out += fmt::format("{} of month {} at {}, from ship reports",
-                     answers.weather == "variable" ? "Weather that varies about the means" : "Mean weather",
-                     month, place.words);
-  constexpr double near_km = 200;
-  if (climate->farthest_km > near_km)
-    out += fmt::format("; the nearest {} is {:.0f} km away", climate->farthest, climate->farthest_km);
-  constexpr double few_reports_deg = 60;
-  if (std::abs(place.point.latitude_deg) > few_reports_deg)
-    out += "; this far from the equator reports are few";
-  return out + ". Rain is a law of latitude and may be out by a factor of three.";
 }
 
 std::string sea_names() {
@@ -238,7 +183,7 @@ scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
   const std::string raft =
       answers.raft
           ? *answers.raft
-          : dialogue.ask({}, of_catalogue("Raft", usual_raft(static_cast<int>(crew.size())), all.rafts));
+          : dialogue.ask({}, of_catalogue("Raft", raft_for(static_cast<int>(crew.size())), all.rafts));
   const scenario::RaftKind* kind = scenario::find_raft(raft);
   const std::string pack =
       dialogue.ask(answers.pack, of_catalogue("Pack", kind ? kind->pack : std::string("none"), all.packs));
@@ -263,22 +208,22 @@ scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
   const std::string clothing =
       dialogue.ask(answers.clothing, of_catalogue("Clothing", "temperate_sailing", all.ensembles));
   const std::string boarding = boarding_of(answers, dialogue);
-  scenario::Node out = scenario::empty_object();
-  put(out, "/format", std::string(scenario::format_word));
-  put(out, "/name", answers.name);
-  put(out, "/setting", setting_of(answers, place, month, climate));
-  put(out, "/start_time_utc",
-      answers.start ? format_time_utc(parse_time_utc(*answers.start).value())
-                    : fmt::format("2031-{:02}-15T12:00:00Z", month));
-  put(out, "/duration_h", days * hours_per_day);
-  put(out, "/position/latitude_deg", place.point.latitude_deg);
-  put(out, "/position/longitude_deg", place.point.longitude_deg);
-  put_weather(out, answers, climate);
-  put(out, "/raft/kind", raft);
-  put_crew(out, crew, clothing);
-  put(out, "/boarding/kind", boarding);
-  put(out, "/stores/pack", pack);
-  return out;
+  const bool varies = answers.weather == word(scenario::WeatherKind::variable);
+  return scenario::new_scenario(
+      {answers.name,
+       crew,
+       clothing,
+       raft,
+       pack,
+       boarding,
+       place.point,
+       place.words,
+       month,
+       answers.start ? std::optional(parse_time_utc(*answers.start).value()) : std::nullopt,
+       days * hours_per_day,
+       varies ? scenario::WeatherKind::variable : scenario::WeatherKind::constant,
+       {answers.air_degC, answers.water_degC, answers.wind_m_s},
+       climate});
 }
 
 void check_utf8(const Answers& answers) {

@@ -30,6 +30,8 @@ list(TRANSFORM headers PREPEND ${PROJECT_SOURCE_DIR}/engine/)
 set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${headers})
 install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib ${PROJECT_SOURCE_DIR}/LICENSE
   DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)
+# The page with the engine in it, where tools/page has made one.
+install(FILES ${PROJECT_SOURCE_DIR}/build-browser/bide.html DESTINATION ${CMAKE_INSTALL_DATADIR}/bide OPTIONAL)
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)
 
 set(package_folder ${CMAKE_INSTALL_LIBDIR}/cmake/bide)

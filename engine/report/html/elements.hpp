@@ -5,6 +5,9 @@
 
 namespace bide::report::html {
 
+// What stands in a section, without its title.
+std::string blocks_html(const Section& section);
+
 // A table with its caption.
 std::string table_html(const Table& table);
 

@@ -98,6 +98,12 @@ std::string contents(const Page& page, std::size_t begin) {
 
 }  // namespace
 
+std::string blocks_html(const Section& section) {
+  std::string out;
+  for (const Block& block : section.blocks) out += std::visit(Write{}, block);
+  return out;
+}
+
 std::string to_html(const Page& page) {
   std::string out = head(page);
   out += fmt::format("<body>\n<header>\n{}<h1>{}</h1>\n<p class=\"lead\">{}</p>\n</header>\n<main>\n",
@@ -113,8 +119,7 @@ std::string to_html(const Page& page) {
                        : section.own_page   ? " class=\"own-page\""
                                             : "",
                        escaped(section.title));
-    for (const Block& block : section.blocks) out += std::visit(Write{}, block);
-    out += "</section>\n";
+    out += blocks_html(section) + "</section>\n";
   }
   out += fmt::format("</main>\n<footer>\n{}<p class=\"foot\">{}</p>\n{}</footer>\n", glossary_html(),
                      escaped(page.foot), cautions());

@@ -1,24 +1,18 @@
 #include "bide/study/ensemble/ensemble.hpp"
 
-#include <tbb/parallel_for.h>
-#include <tbb/task_arena.h>
-
 #include <algorithm>
 #include <chrono>
 #include <optional>
 #include <stdexcept>
 #include <vector>
 
+#include "bide/study/ensemble/parallel.hpp"
+
 namespace bide::study {
 
 namespace {
 
 using Block = std::vector<std::size_t>;  // places in the window
-
-template <class Work>
-void in_parallel(std::size_t count, Work&& work) {
-  tbb::parallel_for(std::size_t{0}, count, work, tbb::simple_partitioner());
-}
 
 // Samples that march in lock step, a block at a time, in the order of the first of each structure.
 std::vector<Block> blocks_of(const std::vector<std::optional<Sample>>& samples) {
@@ -46,8 +40,8 @@ class SampleWindow {
  public:
   SampleWindow(std::uint64_t begin, std::size_t count) : begin_(begin), samples_(count), results_(count) {}
 
-  void make(const MakeSample& make) {
-    in_parallel(samples_.size(), [&](std::size_t i) {
+  void make(const MakeSample& make, int threads) {
+    in_parallel(samples_.size(), threads, [&](std::size_t i) {
       auto made = make(begin_ + i);
       if (auto* sample = std::get_if<Sample>(&made))
         samples_[i] = std::move(*sample);
@@ -56,9 +50,9 @@ class SampleWindow {
     });
   }
 
-  void run(bool to_the_end) {
+  void run(bool to_the_end, int threads) {
     const std::vector<Block> blocks = blocks_of(samples_);
-    in_parallel(blocks.size(), [&](std::size_t b) {
+    in_parallel(blocks.size(), threads, [&](std::size_t b) {
       const Block& block = blocks[b];
       std::array<const Sample*, block_width> lanes;
       for (std::size_t l = 0; l < lanes.size(); ++l)
@@ -90,16 +84,13 @@ Progress run_ensemble(SampleRange range, const MakeSample& make, const Sink& sin
   if (options.window == 0) throw std::invalid_argument("run_ensemble: a window holds at least one sample");
   if (range.end < range.begin) throw std::invalid_argument("run_ensemble: a range ends before it begins");
   const auto start = std::chrono::steady_clock::now();
-  tbb::task_arena arena(options.threads > 0 ? options.threads : tbb::task_arena::automatic);
   Progress progress;
   progress.total = range.end - range.begin;
   for (std::uint64_t at = range.begin; at < range.end; at += options.window) {
     const auto count = static_cast<std::size_t>(std::min<std::uint64_t>(options.window, range.end - at));
     SampleWindow window(at, count);
-    arena.execute([&] {
-      window.make(make);
-      window.run(options.to_the_end);
-    });
+    window.make(make, options.threads);
+    window.run(options.to_the_end, options.threads);
     window.hand_on(sink, progress);
     const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
     progress.per_s = static_cast<double>(progress.done) / std::max(taken.count(), 1e-9);

@@ -1,7 +1,6 @@
 #include "bide/study/ensemble/run_all.hpp"
 
-#include <tbb/parallel_for.h>
-
+#include "bide/study/ensemble/parallel.hpp"
 #include "bide/timeline/simulate.hpp"
 #include "bide/weather/weather.hpp"
 
@@ -26,8 +25,7 @@ RunResult run_one(const scenario::ValidScenario& scenario,
 
 std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios) {
   std::vector<RunResult> results(scenarios.size());
-  tbb::parallel_for(std::size_t{0}, scenarios.size(),
-                    [&](std::size_t i) { results[i] = run_one(*scenarios[i]); });
+  in_parallel(scenarios.size(), 0, [&](std::size_t i) { results[i] = run_one(*scenarios[i]); });
   return results;
 }
 

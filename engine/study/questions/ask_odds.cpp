@@ -17,11 +17,6 @@
 namespace bide::study {
 namespace {
 
-struct DrawnFutures {
-  UnnamedFile<Future> futures;
-  std::vector<FailedSample> failed;
-};
-
 EnsembleOptions options_of(const OddsQuestion& question, OddsPart part, const ToldOddsProgress& progress) {
   EnsembleOptions options;
   options.threads = question.threads;
@@ -29,10 +24,11 @@ EnsembleOptions options_of(const OddsQuestion& question, OddsPart part, const To
   return options;
 }
 
-DrawnFutures draw(const scenario::ValidScenario& scenario, const Sampler& sampler,
-                  const OddsQuestion& question, const KnownSoFar& known, const ToldOddsProgress& progress) {
+// Runs samples and hands on what came of each, in order.
+void draw(const scenario::ValidScenario& scenario, const Sampler& sampler, const OddsQuestion& question,
+          SampleRange range, const ToldOddsProgress& progress, const VisitFuture& take,
+          const std::function<void(const SampleResult&)>& without_result) {
   const std::optional<scenario::Rescue>& rescue = scenario.scenario.uncertain->rescue;
-  DrawnFutures out;
   const EnsembleOptions options = options_of(question, OddsPart::futures, progress);
   // Of the samples in memory.
   std::vector<Help> help(options.window);
@@ -44,25 +40,13 @@ DrawnFutures draw(const scenario::ValidScenario& scenario, const Sampler& sample
     comes = help_of(*rescue, *drawn.rescue_h, sample.weather, scenario.scenario.duration_h);
     sample.signals_at_s = comes.at_h * hour_s;
   };
-  constexpr std::uint64_t first_told = 64, next_told = 4;  // how many, and times how many
-  std::uint64_t tell_at = first_told;
-  const auto tell = [&](std::uint64_t run) {
-    if (!question.so_far || run < tell_at || run == question.futures) return;
-    tell_at *= next_told;
-    const Futures futures = [&](const VisitFuture& visit) { out.futures.each(visit); };
-    if (const auto odds = odds_given(futures, known, scenario.scenario.duration_h, rescue.has_value(),
-                                     interval_confidence, question.at_h))
-      question.so_far(*odds);
-  };
   const auto sink = [&](const SampleResult& r) {
     if (!r.failure.empty())
-      out.failed.push_back({r.index, r.failure});
+      without_result(r);
     else
-      out.futures.add(future_of(r, help[r.index % help.size()], launch[r.index % launch.size()]));
-    tell(r.index + 1);
+      take(future_of(r, help[r.index % help.size()], launch[r.index % launch.size()]));
   };
-  run_ensemble({0, question.futures}, drawing(sampler, question.seed, made), sink, options);
-  return out;
+  run_ensemble(range, drawing(sampler, question.seed, made), sink, options);
 }
 
 // Of the futures that agree with what is known; the first so many, since the bootstrap takes every case.
@@ -144,6 +128,58 @@ scenario::Diagnostics wrong_with(const KnownSoFar& known, const std::string& fil
   return wrong;
 }
 
+// What keeps a question from being asked.
+std::optional<Refusal> question_refused(const scenario::ValidScenario& scenario,
+                                        const OddsQuestion& question) {
+  const auto because = [&](const char* pointer, std::string message) {
+    return Refusal{Refusal::Why::input, {{scenario.file, pointer, std::move(message)}}};
+  };
+  const std::optional<scenario::Uncertain>& uncertain = scenario.scenario.uncertain;
+  if (!uncertain) return because("/uncertain", "missing; odds need something that is uncertain");
+  if (question.futures == 0) return because("", "found 0 futures to draw; allowed 1 or more");
+  if (auto wrong = wrong_with(known_of(*uncertain, question), scenario.file, scenario.scenario.duration_h);
+      !wrong.empty())
+    return Refusal{Refusal::Why::input, std::move(wrong)};
+  return std::nullopt;
+}
+
+// Reads the odds off futures. @param drawn how many there are
+std::variant<OddsAnswer, Refusal> answer_from(const scenario::ValidScenario& scenario, const Sampler& sampler,
+                                              const OddsQuestion& question, const Futures& futures,
+                                              std::size_t drawn, std::vector<FailedSample> failed,
+                                              const ToldOddsProgress& progress) {
+  const auto refused = [&](std::string message) {
+    return Refusal{Refusal::Why::run, {{scenario.file, "", std::move(message)}}};
+  };
+  if (drawn == 0) return refused("no sample has a result; the first: " + failed.front().reason);
+  const scenario::Uncertain& uncertain = *scenario.scenario.uncertain;
+  const double horizon_h = scenario.scenario.duration_h;
+  const KnownSoFar known = known_of(uncertain, question);
+  auto given =
+      odds_given(futures, known, horizon_h, uncertain.rescue.has_value(), interval_confidence, question.at_h);
+  if (!given)
+    return refused(
+        fmt::format("none of {} futures agrees with what is known; draw more, or look at the "
+                    "scenario again",
+                    drawn));
+  const Futures those_left = [&](const VisitFuture& visit) {
+    futures([&](const Future& f) {
+      if (agrees(f, known)) visit(f);
+    });
+  };
+  return OddsAnswer{scenario,
+                    question.seed,
+                    question.futures,
+                    std::move(failed),
+                    known,
+                    std::move(*given),
+                    unknowns(sampler, question.seed, futures, known, horizon_h),
+                    nested(sampler, question, horizon_h, progress),
+                    launch_odds(those_left, horizon_h, interval_confidence),
+                    signals_left(those_left, interval_confidence),
+                    as_written(scenario)};
+}
+
 }  // namespace
 
 bool OddsAnswer::too_many_failed() const {
@@ -153,48 +189,53 @@ bool OddsAnswer::too_many_failed() const {
 
 std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenario,
                                            const OddsQuestion& question, const ToldOddsProgress& progress) {
-  const auto refused = [&](Refusal::Why why, const char* pointer, std::string message) {
-    return Refusal{why, {{scenario.file, pointer, std::move(message)}}};
-  };
-  const std::optional<scenario::Uncertain>& uncertain = scenario.scenario.uncertain;
-  if (!uncertain)
-    return refused(Refusal::Why::input, "/uncertain", "missing; odds need something that is uncertain");
-  if (question.futures == 0)
-    return refused(Refusal::Why::input, "", "found 0 futures to draw; allowed 1 or more");
-  const double horizon_h = scenario.scenario.duration_h;
-  const KnownSoFar known = known_of(*uncertain, question);
-  if (auto wrong = wrong_with(known, scenario.file, horizon_h); !wrong.empty())
-    return Refusal{Refusal::Why::input, std::move(wrong)};
-
+  if (auto refusal = question_refused(scenario, question)) return std::move(*refusal);
   const Sampler sampler(scenario);
-  DrawnFutures drawn = draw(scenario, sampler, question, known, progress);
-  if (drawn.futures.size() == 0)
-    return refused(Refusal::Why::run, "",
-                   "no sample has a result; the first: " + drawn.failed.front().reason);
-  const Futures futures = [&](const VisitFuture& visit) { drawn.futures.each(visit); };
-  auto given = odds_given(futures, known, horizon_h, uncertain->rescue.has_value(), interval_confidence,
-                          question.at_h);
-  if (!given)
-    return refused(Refusal::Why::run, "",
-                   fmt::format("none of {} futures agrees with what is known; draw more, or look at the "
-                               "scenario again",
-                               drawn.futures.size()));
-  const Futures those_left = [&](const VisitFuture& visit) {
-    futures([&](const Future& f) {
-      if (agrees(f, known)) visit(f);
-    });
+  const std::optional<scenario::Rescue>& rescue = scenario.scenario.uncertain->rescue;
+  const KnownSoFar known = known_of(*scenario.scenario.uncertain, question);
+  UnnamedFile<Future> kept;
+  const Futures futures = [&kept](const VisitFuture& visit) { kept.each(visit); };
+  std::vector<FailedSample> failed;
+  constexpr std::uint64_t first_told = 64, next_told = 4;  // how many, and times how many
+  std::uint64_t tell_at = first_told;
+  const auto tell = [&] {
+    const std::uint64_t run = kept.size() + failed.size();
+    if (!question.so_far || run < tell_at || run == question.futures) return;
+    tell_at *= next_told;
+    if (const auto odds = odds_given(futures, known, scenario.scenario.duration_h, rescue.has_value(),
+                                     interval_confidence, question.at_h))
+      question.so_far(*odds);
   };
-  return OddsAnswer{scenario,
-                    question.seed,
-                    question.futures,
-                    std::move(drawn.failed),
-                    known,
-                    std::move(*given),
-                    unknowns(sampler, question.seed, futures, known, horizon_h),
-                    nested(sampler, question, horizon_h, progress),
-                    launch_odds(those_left, horizon_h, interval_confidence),
-                    signals_left(those_left, interval_confidence),
-                    as_written(scenario)};
+  const auto take = [&](const Future& future) {
+    kept.add(future);
+    tell();
+  };
+  const auto without_result = [&](const SampleResult& r) {
+    failed.push_back({r.index, r.failure});
+    tell();
+  };
+  draw(scenario, sampler, question, {0, question.futures}, progress, take, without_result);
+  return answer_from(scenario, sampler, question, futures, kept.size(), std::move(failed), progress);
+}
+
+std::variant<SomeFutures, Refusal> draw_some(const scenario::ValidScenario& scenario,
+                                             const OddsQuestion& question, SampleRange range) {
+  if (auto refusal = question_refused(scenario, question)) return std::move(*refusal);
+  const Sampler sampler(scenario);
+  SomeFutures out;
+  draw(
+      scenario, sampler, question, range, {}, [&](const Future& future) { out.futures.push_back(future); },
+      [&](const SampleResult& r) {
+        out.failed.push_back({r.index, r.failure});
+      });
+  return out;
+}
+
+std::variant<OddsAnswer, Refusal> odds_from(const scenario::ValidScenario& scenario,
+                                            const OddsQuestion& question, SomeFutures futures) {
+  if (auto refusal = question_refused(scenario, question)) return std::move(*refusal);
+  return answer_from(scenario, Sampler(scenario), question, all_of(futures.futures), futures.futures.size(),
+                     std::move(futures.failed), {});
 }
 
 }  // namespace bide::study

@@ -13,6 +13,7 @@
 
 #include "bide/outcome/compare.hpp"
 #include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/ensemble.hpp"
 #include "bide/study/ensemble/progress.hpp"
 #include "bide/study/ensemble/refusal.hpp"
 #include "bide/study/questions/launch_odds.hpp"
@@ -77,5 +78,21 @@ using ToldOddsProgress = std::function<void(OddsPart, const Progress&)>;
 std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenario,
                                            const OddsQuestion& question,
                                            const ToldOddsProgress& progress = {});
+
+// What came of some of the samples, in their order: for whoever shares them out. Sample k is the same in any
+// part.
+struct SomeFutures {
+  std::vector<Future> futures;
+  std::vector<FailedSample> failed;
+};
+// Draws the futures of a range of samples; refused where ask_odds() would be before it draws.
+// @param range numbers of the samples, from 0
+std::variant<SomeFutures, Refusal> draw_some(const scenario::ValidScenario& scenario,
+                                             const OddsQuestion& question, SampleRange range);
+// The answer of ask_odds() from futures that were drawn in parts.
+// @param question `futures` is the number of all samples that were drawn
+// @param futures  of all samples, in their order
+std::variant<OddsAnswer, Refusal> odds_from(const scenario::ValidScenario& scenario,
+                                            const OddsQuestion& question, SomeFutures futures);
 
 }  // namespace bide::study

@@ -71,8 +71,12 @@ class Parts {
 
 // Over nothing: what got the name meanwhile stays.
 void rename_to(const Path& from, const Path& to) {
+#ifdef RENAME_NOREPLACE  // Linux's own
   int failed = ::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE);
   if (failed != 0 && (errno == EINVAL || errno == ENOSYS)) failed = ::rename(from.c_str(), to.c_str());
+#else
+  const int failed = ::rename(from.c_str(), to.c_str());
+#endif
   if (failed != 0)
     throw RecordFileError(to, "cannot rename to: " + std::generic_category().message(errno),
                           Fault::cannot_be_written);

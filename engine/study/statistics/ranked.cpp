@@ -1,12 +1,13 @@
 #include "bide/study/statistics/ranked.hpp"
 
-#include <bit>
 #include <climits>
 #include <cmath>
 #include <cstdint>
 #include <map>
 #include <stdexcept>
 #include <type_traits>
+
+#include "bide/core/bit_cast.hpp"
 
 namespace bide::study {
 namespace {
@@ -23,14 +24,13 @@ inline constexpr Bits<Number> sign_bit = Bits<Number>{1} << (bits_of<Number> - 1
 template <class Number>
 Bits<Number> ascending(Number value) {
   if (std::isnan(value)) throw std::invalid_argument("what is not a number has no rank");
-  const auto bits = std::bit_cast<Bits<Number>>(value + Number{0});  // a negative zero is a zero
+  const auto bits = bit_cast<Bits<Number>>(value + Number{0});  // a negative zero is a zero
   return (bits & sign_bit<Number>) != 0 ? ~bits : bits | sign_bit<Number>;
 }
 
 template <class Number>
 Number number_of(Bits<Number> ascending) {
-  return std::bit_cast<Number>((ascending & sign_bit<Number>) != 0 ? ascending & ~sign_bit<Number>
-                                                                   : ~ascending);
+  return bit_cast<Number>((ascending & sign_bit<Number>) != 0 ? ascending & ~sign_bit<Number> : ~ascending);
 }
 
 // What is known so far of a wanted value: its highest bits, and its rank among the numbers that share them.

@@ -214,8 +214,9 @@ function hatches() {
 }
 hatches();
 
-const redraws = [];
-for (const figure of document.querySelectorAll("figure.chart")) {
+let redraws = [];
+function set_up(figure) {
+  figure.classList.add("set-up");
   const chart = JSON.parse(figure.querySelector('script[type="application/json"]').textContent);
   chart.series.forEach((series, number) => {
     series.number = number;
@@ -251,10 +252,17 @@ for (const figure of document.querySelectorAll("figure.chart")) {
     figure.style.width = "";
     fit();
   };
-  redraws.push({fit, print, unprint});
+  redraws.push({figure, fit, print, unprint});
   fit();
   figure.closest("details.folded")?.addEventListener("toggle", fit);
 }
+
+// Draws the figures that are new. A page whose sections come and go asks again.
+globalThis.draw_charts = () => {
+  redraws = redraws.filter(({figure}) => figure.isConnected);
+  document.querySelectorAll("figure.chart:not(.set-up)").forEach(set_up);
+};
+draw_charts();
 window.addEventListener("resize", () => redraws.forEach((each) => each.fit()));
 
 window.addEventListener("beforeprint", () => redraws.forEach((each) => each.print()));

@@ -1,0 +1,92 @@
+// The situation as a sentence whose words are controls.
+import {find, make} from "./dom.js";
+import {chosen_pack, chosen_raft, months, numbers} from "./situation.js";
+
+const words_of_people = {
+  usual: "men and women of usual size", family: "a family, two grown up", unknown: "of whom nothing is known", typed: "these people"
+};
+const words_of_boarding = {
+  dry: "stepped aboard dry", swim: "swam to it for", float_free: "were in the water until it rose and inflated",
+  none: "never reached it"
+};
+
+const ruler = document.createElement("canvas").getContext("2d");
+
+// A control as wide as its word.
+function fit(control) {
+  const is_choice = control.tagName === "SELECT";
+  const text = is_choice ? control.selectedOptions[0]?.textContent ?? "" : control.value;
+  ruler.font = getComputedStyle(control).font || "bold 22px sans-serif";
+  control.style.width = `${Math.ceil(ruler.measureText(text).width) + (is_choice ? 34 : control.type === "number" ? 30 : 12)}px`;
+}
+
+function choice(label, options, value, changed, pointer) {
+  const control = make("select.word", {"aria-label": label, "data-pointer": pointer, onchange: () => changed(control.value)},
+    options.map(([key, text]) => make("option", {value: key}, text)));
+  control.value = value;
+  return control;
+}
+
+function field(label, value, changed, pointer, settings = {}) {
+  const control = make("input.word", {"aria-label": label, "data-pointer": pointer, value: String(value), autocomplete: "off",
+                                      ...settings, oninput: () => fit(control), onchange: () => changed(control.value)});
+  return control;
+}
+
+// @param place     where it stands
+// @param situation what is chosen
+// @param lists     of the engine
+// @param changed   told the new facts
+export function show_sentence(place, situation, lists, changed) {
+  const facts = situation.facts;
+  const focused = place.contains(document.activeElement) ? document.activeElement.getAttribute("aria-label") : null;
+  const change = (key) => (value) => changed({...facts, [key]: value});
+  const change_number = (key) => (value) => changed({...facts, [key]: Number(value)});
+  const number = (label, key, pointer, least, most, step = "any") =>
+    field(label, facts[key], change_number(key), pointer, {type: "number", min: String(least), max: String(most), step});
+  const titles = (list) => list.map((each) => [each.key, each.title]);
+  const raft = chosen_raft(facts, lists);
+
+  const who = [choice("How many people", numbers.slice(1).map((word, i) => [i + 1, word]), facts.persons,
+                      change_number("persons"), "/crew"),
+               facts.persons === 1 ? " person, " : " people, ",
+               choice("Who they are", Object.entries(words_of_people), facts.people, change("people"), "/crew"),
+               facts.people === "typed"
+                 ? [" ", field("The people, by sex and age; kg and m where known", facts.crew || "M40 F38 M12:45:1.52",
+                               change("crew"), "/crew", {type: "text", class: "word wide"})] : "", ", "];
+  const aboard = facts.boarding === "none" ? ["in the sea without a raft, "] : [
+    "in ", choice("Raft", [["usual", `a raft for ${raft?.capacity_persons}, as usual`],
+                           ...titles(lists.catalogue.rafts)], facts.raft, change("raft"), "/raft"),
+    " with ", choice("Pack", [["usual", "its usual pack"],
+                              ...titles(lists.catalogue.packs)], facts.pack, change("pack"), "/stores"), "; "];
+  const where = [choice("Sea", [...titles(lists.seas), ["other", "another place"]], facts.sea, change("sea"), "/position"),
+                 facts.sea === "other" ? [" at ", number("Latitude, degrees, north positive", "latitude_deg", "/position", -90, 90),
+                                          "°, ", number("Longitude, degrees, east positive", "longitude_deg", "/position", -180, 180), "°"] : "",
+                 " in ", choice("Month", months.map((name, i) => [i + 1, name]), facts.month, change_number("month"), "/weather"), ". "];
+  const boarded = ["They ", choice("How they came aboard", Object.entries(words_of_boarding), facts.boarding, change("boarding"),
+                                   "/boarding"),
+                   facts.boarding === "swim" ? [" ", number("Minutes in the water", "minutes_in_water", "/boarding/minutes_in_water", 0, 1440),
+                                                " minutes"] : "",
+                   ", in ", choice("Clothing", titles(lists.catalogue.ensembles), facts.clothing, change("clothing"), "/crew/*/clothing"), ". "];
+  const help = ["Help: ", choice("Help", [["no", "not considered"], ["yes", "in"]], facts.help_days === null ? "no" : "yes",
+                                 (value) => changed({...facts, help_days: value === "yes" ? 3 : null}), "/uncertain/rescue"),
+                facts.help_days !== null ? [" ", number("Days until help", "help_days", "/uncertain/rescue", 0.1, 60), " days"] : "",
+                ". Followed for ", number("Days followed", "days", "/duration_h", 0.1, 60), " days."];
+  place.replaceChildren(...[who, aboard, where, boarded, help].map((part) => make("span", {}, part.flat(3))));
+  place.querySelectorAll(".word").forEach(fit);  // its font is known once it stands on the page
+  if (focused) find(`[aria-label="${CSS.escape(focused)}"]`, place)?.focus();
+}
+
+// Where what the sentence chooses comes from.
+export function sources_of(situation, lists) {
+  const facts = situation.facts, {rafts, packs, ensembles} = lists.catalogue;
+  const by_key = (list, key) => list.find((each) => each.key === key);
+  const entry = (what, found) => found ? make("li", {}, make("b", {}, `${what}: ${found.title}. `), found.source ?? "") : null;
+  return [
+    entry("Raft", by_key(rafts, chosen_raft(facts, lists)?.key)),
+    entry("Pack", by_key(packs, chosen_pack(facts, lists))),
+    entry("Clothing", by_key(ensembles, facts.clothing)),
+    make("li", {}, make("b", {}, "Place: "), lists.seas_source),
+    make("li", {}, make("b", {}, "Weather of the month: "), lists.climate_source)
+  ].filter((each) => each);
+}

@@ -1,0 +1,108 @@
+// What a reader has chosen, and the scenario file that follows from it.
+//
+// A situation is either a few facts in a sentence, from which the engine makes a file, or a file that was brought.
+// Values set field by field come on top of both.
+
+export const first_situation = () => ({
+  facts: {persons: 4, people: "usual", crew: "", raft: "usual", pack: "usual", sea: "biscay", latitude_deg: 45, longitude_deg: -5,
+          month: 2, clothing: "temperate_sailing", boarding: "swim", minutes_in_water: 10, days: 5, help_days: null},
+  file: null,  // {name, text}
+  set: {}      // value by pointer
+});
+
+export const months = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+                       "November", "December"];
+export const numbers = ["no", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven",
+                        "Twelve"];
+
+// Two grown up, the others children: invented, for a lesson.
+const family = ["M40", "F38", "F12", "M9", "F15", "M7", "F6", "M14", "F17", "M16", "F8", "M11"];
+
+// Puts a value at a pointer; objects on the way are made. "*" stands for each entry of a list.
+export function put(node, pointer, value) {
+  const [key, ...rest] = pointer.slice(1).split("/").map((each) => each.replaceAll("~1", "/").replaceAll("~0", "~"));
+  const on = rest.length ? "/" + rest.map((each) => each.replaceAll("~", "~0").replaceAll("/", "~1")).join("/") : "";
+  if (key === "*") {
+    for (let i = 0; i < node.length; ++i) on ? put(node[i], on, value) : node[i] = value;
+  } else if (on) {
+    node[key] ??= {};
+    if (typeof node[key] === "object") put(node[key], on, value);
+  } else {
+    node[key] = value;
+  }
+}
+
+const persons_in = (facts) => facts.people === "typed" ? facts.crew.trim().split(/[\s,]+/).length : facts.persons;
+const raft_of = (facts, lists) =>
+  facts.raft === "usual" ? lists.usual_rafts[persons_in(facts)] ?? lists.catalogue.rafts.at(-1).key : facts.raft;
+export const chosen_raft = (facts, lists) => lists.catalogue.rafts.find((each) => each.key === raft_of(facts, lists));
+export const chosen_pack = (facts, lists) =>
+  facts.pack === "usual" ? chosen_raft(facts, lists)?.pack ?? "none" : facts.pack;
+
+function question_of(facts, lists) {
+  const sea = lists.seas.find((each) => each.key === facts.sea);
+  const out = {
+    ask: "new", name: "", month: facts.month, days: facts.days, clothing: facts.clothing, raft: raft_of(facts, lists),
+    pack: chosen_pack(facts, lists), boarding: facts.boarding === "none" ? "swim" : facts.boarding,
+    place: sea?.title ?? `${facts.latitude_deg},${facts.longitude_deg}`,
+    latitude_deg: sea?.latitude_deg ?? facts.latitude_deg, longitude_deg: sea?.longitude_deg ?? facts.longitude_deg
+  };
+  out.name = `${numbers[facts.persons] ?? facts.persons} in ${out.place} in ${months[facts.month - 1]}`;
+  if (facts.people === "typed") out.crew = facts.crew;
+  else if (facts.people === "family") out.crew = family.slice(0, facts.persons).join(" ");
+  else out.persons = facts.persons;
+  return out;
+}
+
+// What the sentence says and a new scenario does not hold.
+function finish(scenario, facts) {
+  if (facts.people === "unknown") put(scenario, "/uncertain/crew_unknown", true);
+  if (facts.boarding === "swim") put(scenario, "/boarding/minutes_in_water", facts.minutes_in_water);
+  if (facts.boarding === "none") {
+    scenario.boarding = {kind: "none"};
+    delete scenario.raft;
+    delete scenario.stores;
+    delete scenario.routine;
+  }
+  if (facts.help_days !== null) put(scenario, "/uncertain/rescue", {kind: "fixed", at_h: 24 * facts.help_days});
+}
+
+// @param ask   asks the engine
+// @param lists what it answered to "lists"
+// @return {text, name} of the scenario, or {refused}
+export async function scenario_of(situation, ask, lists) {
+  let scenario = null;
+  if (situation.file) {
+    if (Object.keys(situation.set).length === 0) return situation.file;
+    try {
+      scenario = JSON.parse(situation.file.text);
+    } catch {
+      return situation.file;  // the engine says what is wrong, and where
+    }
+  } else {
+    const made = await ask(question_of(situation.facts, lists));
+    if (made.refused) return made;
+    scenario = JSON.parse(made.scenario);
+    finish(scenario, situation.facts);
+  }
+  for (const [pointer, value] of Object.entries(situation.set)) put(scenario, pointer, value);
+  return {text: JSON.stringify(scenario, null, 2) + "\n", name: situation.file?.name ?? "situation.json"};
+}
+
+// A situation in a link, and back. Only what is in the link is ever read from it.
+export function to_fragment(situation) {
+  const bytes = new TextEncoder().encode(JSON.stringify(situation));
+  return btoa(Array.from(bytes, (each) => String.fromCharCode(each)).join("")).replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
+}
+export function from_fragment(text) {
+  try {
+    const letters = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
+    const read = JSON.parse(new TextDecoder().decode(Uint8Array.from(letters, (each) => each.charCodeAt(0))));
+    const first = first_situation(), facts = {...first.facts};
+    for (const key of Object.keys(facts)) if (read.facts && key in read.facts) facts[key] = read.facts[key];
+    const file = typeof read.file?.text === "string" ? {name: String(read.file.name), text: read.file.text} : null;
+    return {facts, file, set: typeof read.set === "object" && read.set ? read.set : {}};
+  } catch {
+    return null;
+  }
+}

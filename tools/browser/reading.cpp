@@ -1,0 +1,57 @@
+#include "reading.hpp"
+
+#include <optional>
+
+#include "bide/report/html/elements.hpp"
+#include "bide/study/questions/unmeasured.hpp"
+
+namespace bide::browser {
+
+Json listed(const scenario::Diagnostics& reasons) {
+  Json out = Json::array();
+  for (const scenario::Diagnostic& each : reasons)
+    out.push_back({{"file", each.file}, {"pointer", each.pointer}, {"message", each.message}});
+  return out;
+}
+
+Json refused(const scenario::Diagnostics& reasons) {
+  return {{"refused", listed(reasons)}};
+}
+
+scenario::Validated scenario_in(const Json& question) {
+  return scenario::validate_text(question.value("scenario", ""), question.value("name", "scenario"), "/");
+}
+
+const Ran* run_in(const Json& question, bool with_range, Json& wrong) {
+  static std::optional<Ran> last;
+  static std::string last_text;
+  const std::string text = question.value("scenario", "");
+  if (!last || text != last_text) {
+    last.reset();
+    auto read = scenario_in(question);
+    if (const auto* errors = std::get_if<scenario::Diagnostics>(&read))
+      return wrong = refused(*errors), nullptr;
+    auto result = study::run_one(std::get<scenario::ValidScenario>(read));
+    if (const auto* refusal = std::get_if<study::Refusal>(&result))
+      return wrong = refused(refusal->reasons), nullptr;
+    last.emplace(
+        Ran{std::get<scenario::ValidScenario>(std::move(read)), std::get<study::Run>(std::move(result))});
+    last_text = text;
+  }
+  if (with_range && !last->members) {
+    auto members = study::run_unmeasured(last->scenario);
+    if (const auto* refusal = std::get_if<study::Refusal>(&members))
+      return wrong = refused(refusal->reasons), nullptr;
+    last->members = std::get<std::vector<study::Future>>(std::move(members));
+  }
+  return &*last;
+}
+
+Json sections_of(const report::html::Page& page) {
+  Json sections = Json::array();
+  for (const report::html::Section& each : page.sections)
+    sections.push_back({{"title", each.title}, {"html", blocks_html(each)}, {"first", each.first_screen}});
+  return {{"title", page.title}, {"lead", page.lead}, {"foot", page.foot}, {"sections", sections}};
+}
+
+}  // namespace bide::browser

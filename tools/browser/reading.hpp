@@ -1,0 +1,35 @@
+// From a question to a scenario, from a refusal or a page to JSON.
+#pragma once
+
+#include <variant>
+
+#include "answers.hpp"
+#include "bide/report/html/page.hpp"
+#include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/run_all.hpp"
+#include "bide/study/questions/future.hpp"
+
+namespace bide::browser {
+
+Json refused(const scenario::Diagnostics& reasons);
+Json listed(const scenario::Diagnostics& reasons);
+
+// The scenario in a question's "scenario" (the text of a file) and "name"; its weather file lies where the
+// page put it.
+scenario::Validated scenario_in(const Json& question);
+
+// A scenario with its run and the same over what is not known; the last one is kept, because a page asks for
+// parts of it one after another.
+struct Ran {
+  scenario::ValidScenario scenario;
+  study::Run run;
+  std::optional<std::vector<study::Future>> members = {};
+};
+// @param with_range whether the members are needed
+// @return null when refused; `wrong` then says why
+const Ran* run_in(const Json& question, bool with_range, Json& wrong);
+
+// Title, lead and sections as HTML.
+Json sections_of(const report::html::Page& page);
+
+}  // namespace bide::browser
