@@ -6,6 +6,7 @@
 #include "bide/body/anthropometry.hpp"
 #include "bide/body/fuel.hpp"
 #include "bide/body/hands.hpp"
+#include "bide/body/injury.hpp"
 #include "bide/body/stolwijk.hpp"
 #include "bide/body/vessels.hpp"
 #include "bide/body/water.hpp"
@@ -135,17 +136,17 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.mean_skin_setpoint_degC = b.finger_area_m2 * b.finger_setpoint_degC / b.area_total_m2;
   for (int s = 0; s < segment_count; ++s)
     b.mean_skin_setpoint_degC += b.area_m2[s] * b.setpoint_degC[s][skin] / b.area_total_m2;
-  b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, p.vo2max_mL_kg_min,
+  const double vo2max_mL_kg_min = p.vo2max_mL_kg_min * oxygen_uptake_left(p.blood_loss_pct);
+  b.shivering_ceiling_W = shivering_ceiling_W(p.mass_kg, p.height_m, p.age_years, vo2max_mL_kg_min,
                                               constants::shivering_quotient) *
                           p.shivering_ceiling_factor;
   b.greatest_work_W =
-      std::max(0.0, greatest_aerobic_heat_W(p.mass_kg, p.vo2max_mL_kg_min, constants::carbohydrate_rq) -
+      std::max(0.0, greatest_aerobic_heat_W(p.mass_kg, vo2max_mL_kg_min, constants::carbohydrate_rq) -
                         constants::awake_rest_factor * b.basal_total_W);
   b.shivering_sustained_W = sustained_shivering_W(b.basal_total_W, b.shivering_ceiling_W);
   b.beyond_shivering_peak_trial = beyond_shivering_peak_trial(p.mass_kg, p.height_m, p.age_years) ? 1 : 0;
   b.shivering_factor = shivering_age_factor(p.age_years) * p.shivering_drive_factor;
   b.sweat_factor = sweat_age_factor(p.age_years) * p.sweat_factor;
-  b.least_wettedness = constants::least_wettedness;
   b.size = size_of(p.age_years, b.lean_kg);
   b.command_size = command_size(p.age_years, b.area_total_m2);
   b.core_limit_shift_K = p.core_limit_shift_K;
@@ -159,6 +160,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   dress(ensemble, b);
   starting_state(p, b);
   acclimatise(p.heat_acclimatised, b);
+  injure(p, b);
   return b;
 }
 

@@ -47,6 +47,8 @@ struct Build {
   T susceptibility;  // to seasickness, odds ratio, 1 for the population mean
   T core_setpoint_degC, mean_skin_setpoint_degC;
   T core_limit_shift_K;  // added to the limits of the cold
+  T fever_K;             // of the set point
+  T fine_work, grip;     // hands that are not hurt
 
   // Clothing
   Segments covered, insulation_m2K_W, clothing_mass_kg, clothing_capacity_kg;
@@ -59,7 +61,7 @@ struct Build {
   T body_water_kg, extracellular_osmoles_mOsm, intracellular_osmoles_mOsm;
   T glycogen_kJ, fat_kg, protein_kg;
   T alcohol_mg_dL, fasted_s;
-  T starting_deficit_kg, starting_gut_water_kg;
+  T starting_deficit_kg, starting_salt_lost_mOsm, starting_gut_water_kg;
   T starting_gut_carbohydrate_kJ, starting_gut_fat_kJ, starting_gut_protein_kJ;
   T starting_core_excess_K;  // above the set point, of a person who has just worked
   T already_sick;

@@ -62,8 +62,9 @@ const Rule rules[] = {
     {of_body | topic_hands | topic_thirst, Grade::extrapolated, "a person over 60",
      "no long cold trial of older people is known; only published age factors carry over",
      [](const Facts& f) { return f.age_years > limit::oldest_measured_years; }},
-    {of_body | topic_hands | topic_thirst, Grade::extrapolated, "an injured person",
-     "injury is not modelled and no trial had injured people", [](const Facts& f) { return f.injured; }},
+    {of_body | topic_hands | topic_thirst, Grade::extrapolated, "an injured or ill person",
+     "only some effects of injury and illness are modelled, and no trial had such people",
+     [](const Facts& f) { return f.injured; }},
     {of_body, Grade::extrapolated, "a woman in hours of cold",
      "the long trials in severe cold had men, or too few women to tell",
      [](const Facts& f) {

@@ -49,7 +49,7 @@ struct Facts {
   // The person; neutral when the cabin is judged.
   double age_years = 35;
   bool female = false;
-  bool injured = false;
+  bool injured = false;  // or ill
   double blood_alcohol_mg_dL = 0;
   double lowest_core_degC = 37, highest_core_degC = 37;
   double shivering_h = 0;

@@ -45,7 +45,7 @@ Facts facts_until(const Timeline& timeline, const PersonSeries& series, const sc
   facts.under_canopy = under_canopy;
   facts.age_years = person.age_years;
   facts.female = person.sex == scenario::Sex::female;
-  facts.injured = person.injured;
+  facts.injured = person.injured || person.fever_K > 0;
   facts.blood_alcohol_mg_dL = person.blood_alcohol_mg_dL;
   facts.lowest_core_degC = or_else(lowest(t, series.core_degC, until_s), facts.lowest_core_degC);
   facts.highest_core_degC = or_else(highest(t, series.core_degC, until_s), facts.highest_core_degC);

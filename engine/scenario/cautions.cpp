@@ -7,6 +7,7 @@
 #include <string>
 
 #include "bide/constants/boarding.hpp"
+#include "bide/constants/injury.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/other_raft.hpp"
@@ -76,6 +77,39 @@ void stores(Cautions& c) {
           fmt::format("expired and counted as absent: {:g} x {}", item.quantity, item.kind->title));
 }
 
+// What an injury or illness does, and what of it is not computed.
+void injuries(Cautions& c, const Person& p, const std::string& here, const std::string& name) {
+  namespace k = constants;
+  if (p.injured) c.say(here + "/injured", name + " is injured: the measurements are of the unhurt");
+  if (p.blood_loss_pct > 0) {
+    const bool two = p.blood_loss_pct >= k::blood_class_two_pct;
+    c.say(
+        here + "/blood_loss_pct",
+        fmt::format("{} has lost {:g} % of all blood, class {}: computed are water, salt and oxygen uptake; "
+                    "not computed are shock, weaker shivering and bleeding that goes on",
+                    name, p.blood_loss_pct, two ? "II" : "I"));
+  }
+  if (p.burned_pct > 0)
+    c.say(here + "/burned_pct",
+          fmt::format("{} has burns of {:g} % of the skin: computed are water and heat that evaporate from "
+                      "them; not computed are shock, infection and the heat made from the second day on",
+                      name, p.burned_pct));
+  if (p.fever_K > 0)
+    c.say(here + "/fever_K",
+          fmt::format("{} has a fever of {:g} K, taken to last: computed are set point and resting heat; not "
+                      "computed is what causes it",
+                      name, p.fever_K));
+  if (p.hands != Hands::sound)
+    c.say(here + "/hands",
+          fmt::format("{} has hurt hands: cannot open sachets or use signals{}; give these "
+                      "tasks to somebody else",
+                      name, p.hands == Hands::useless ? ", pump, bail or close entrances" : ""));
+  if (!p.fit_for_work)
+    c.say(here + "/fit_for_work", name +
+                                      " is unfit for work: cannot pump or bail; pain and fractures "
+                                      "themselves are not computed");
+}
+
 void people(Cautions& c) {
   namespace k = constants;
   constexpr double thin_bmi = 16, heavy_bmi = 40;  // ends of the class names used for adults, from memory
@@ -89,7 +123,7 @@ void people(Cautions& c) {
     if (p.age_years > k::oldest_measured_years)
       c.say(here + "/age_years", fmt::format("{} is over {}: hardly anybody of that age was measured", name,
                                              k::oldest_measured_years.value));
-    if (p.injured) c.say(here + "/injured", name + " is injured: the measurements are of the unhurt");
+    injuries(c, p, here, name);
     if (p.body_fat_pct < k::leanest_measured_pct || p.body_fat_pct > k::fattest_measured_pct)
       c.say(here + "/body_fat_pct",
             fmt::format("{} has {} % body fat: outside {:g} to {:g} %, which was measured", name,

@@ -8,6 +8,7 @@
 #pragma once
 
 #include "bide/constants/climate.hpp"
+#include "bide/constants/injury.hpp"
 #include "bide/scenario/describe_readiness.hpp"
 #include "bide/scenario/describe_uncertain.hpp"
 #include "bide/scenario/field.hpp"
@@ -140,7 +141,20 @@ void describe(As<Person>, V&& v) {
   v(&P::thermal_protective_aid,
     yes_or_no("thermal_protective_aid", otherwise_false(), "Wears a thermal protective aid in the raft."));
   v(&P::seat, word_of("seat", otherwise_word("floor"), "What the person sits on."));
-  v(&P::injured, yes_or_no("injured", otherwise_false(), "Injured: first in rationing, wider uncertainty."));
+  v(&P::injured, yes_or_no("injured", by_rule("true with blood loss, burns, hurt hands or unfit for work"),
+                           "Injured: first in rationing, wider uncertainty."));
+  v(&P::blood_loss_pct,
+    number("blood_loss_pct", "% of blood", 0, constants::blood_class_three_pct, otherwise(0),
+           "Blood lost before the start; from 30 % on people are confused, which is not computed."));
+  v(&P::burned_pct, number("burned_pct", "% of skin", 0, constants::burn_of_shock_pct, otherwise(0),
+                           "Burnt skin, evenly over the body; beyond 20 % comes shock, which is not "
+                           "computed."));
+  v(&P::fever_K, number("fever_K", "K", 0, 3, otherwise(0), "Rise of the set point by fever, throughout."));
+  v(&P::hands, word_of("hands", otherwise_word("sound"),
+                       "What hurt hands leave possible: everything, all but fine work such as sachets and "
+                       "signals, or nothing."));
+  v(&P::fit_for_work, yes_or_no("fit_for_work", otherwise_true(),
+                                "Can pump, bail and the like; false for who has broken ribs or a limb."));
   v(&P::seasick_medicine, yes_or_no("seasick_medicine", otherwise_true(),
                                     "Takes seasickness medicine once aboard, if the stores hold any."));
   v(&P::seasick_susceptibility, number("seasick_susceptibility", "1", 0, 5, otherwise(1),

@@ -113,6 +113,7 @@ void fill_person(Filler fill, Person& person) {
             default_body_fat_pct(person.sex, person.age_years, person.height_m, person.mass_kg));
   fill.rule(person.vo2max_mL_kg_min, "vo2max_mL_kg_min",
             default_vo2max_mL_kg_min(person.sex, person.age_years));
+  fill.rule(person.injured, "injured", hurt(person));
 }
 
 void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
@@ -142,6 +143,10 @@ void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
 }
 
 }  // namespace
+
+bool hurt(const Person& p) {
+  return p.blood_loss_pct > 0 || p.burned_pct > 0 || p.hands != Hands::sound || !p.fit_for_work;
+}
 
 double default_body_fat_pct(Sex sex, double age_years, double height_m, double mass_kg) {
   namespace c = constants;

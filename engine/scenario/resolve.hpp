@@ -33,6 +33,10 @@ struct Stock {
 Stock stock_of(const Scenario& scenario);
 double quantity_of(const std::vector<StockItem>& items, ItemRole role);
 
+// Whether what is stated of a person makes them injured: blood loss, burns, hurt hands, unfit for work. A
+// fever does not.
+bool hurt(const Person& person);
+
 // Body fat by a regression on the United States survey by DXA, see constants/people.hpp.
 // @param sex       as recorded
 // @param age_years years

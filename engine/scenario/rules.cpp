@@ -177,6 +177,9 @@ void check_crew(Rules& r, bool stores_known) {
     if (person.seat == Seat::lifejacket && !person.lifejacket &&
         r.sound({here + "/seat", here + "/lifejacket"}))
       r.reader.report(here + "/seat", "found lifejacket with lifejacket false; allowed floor or foam_pad");
+    if (hurt(person) && !person.injured && r.sound({here + "/injured"}))
+      r.reader.report(here + "/injured",
+                      "found false with blood loss, burns, hurt hands or unfit for work; allowed true");
     aids += person.thermal_protective_aid ? 1 : 0;
     pads += person.seat == Seat::foam_pad ? 1 : 0;
     sound = sound && r.sound({here + "/seat", here + "/thermal_protective_aid"});

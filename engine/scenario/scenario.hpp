@@ -87,6 +87,7 @@ struct Raft {
 
 enum class Sex { female, male };
 enum class Seat { floor, lifejacket, foam_pad };
+enum class Hands { sound, no_fine_work, useless };
 
 struct Person {
   Sex sex = Sex::male;
@@ -100,6 +101,11 @@ struct Person {
   bool thermal_protective_aid = false;  // wears one in the raft
   Seat seat = Seat::floor;
   bool injured = false;
+  double blood_loss_pct = 0;          // of all blood, before the start
+  double burned_pct = 0;              // of the skin
+  double fever_K = 0;                 // rise of the set point
+  Hands hands = Hands::sound;         // what hurt hands can still do
+  bool fit_for_work = true;           // pumping, bailing and the like
   bool seasick_medicine = false;      // takes it as soon as aboard, if the stores hold any
   double seasick_susceptibility = 0;  // 1 = population mean
   // What this person alone needs (needs.hpp); the run does not depend on it.

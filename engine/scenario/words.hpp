@@ -31,6 +31,8 @@ inline constexpr std::array words_of<Sex>{Words("female"), Words("male")};
 template <>
 inline constexpr std::array words_of<Seat>{Words("floor"), Words("lifejacket"), Words("foam_pad")};
 template <>
+inline constexpr std::array words_of<Hands>{Words("sound"), Words("no_fine_work"), Words("useless")};
+template <>
 inline constexpr std::array words_of<BoardingKind>{Words("dry"), Words("swim"), Words("float_free"),
                                                    Words("none")};
 template <>

@@ -75,10 +75,10 @@ inline T has_breath_for(Moment<T>& m, int p, T work_W) {
 // Whether a person can do a task: with breath for its work, and hands.
 template <class T>
 inline T can_do(Moment<T>& m, int p, Task task, T work_W) {
-  return has_breath_for(m, p, work_W) * hand_can(task, m.person(p));
+  return has_breath_for(m, p, work_W) * hand_can(task, m.build(p), m.person(p));
 }
 
-// Whether somebody can do a task. One that is needed and fails for cold hands alone is noted.
+// Whether somebody can do a task. One that is needed and fails for hands alone, cold or hurt, is noted.
 // @param needed above 0: the task is due
 // @param work_W its heat above rest, W
 // @return 1 or 0

@@ -72,7 +72,7 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
   e.work_W = h.living * (h.labour_W + swimming_W);
   const T core = felt_core_degC(b, y);
   const T drive = b.area_total_m2 * b.shivering_factor *
-                  body::shivering_W_m2(T(core + b.shivering_shift_K - around.core_rhythm_K),
+                  body::shivering_W_m2(T(core + b.shivering_shift_K - around.core_rhythm_K - b.fever_K),
                                        mean_skin_degC(b, y), skin_cold_K(b, y), b.body_fat_pct);
   const T glucose =
       body::blood_glucose_mmol_L(y[own::glycogen], b.glycogen_kJ, carbohydrate_absorbed_W, y[own::alcohol]);
@@ -322,7 +322,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.sun_W = around.sun_W;
 
   Commands<T> cmd = commands(b, y, T(sweating_shift_K(system::felt_deficit_pct(b, y)) + b.warm_shift_K),
-                             around.core_rhythm_K);
+                             T(around.core_rhythm_K + b.fever_K));
   cmd.sweat_W *= h.living;
   freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);

@@ -66,14 +66,14 @@ std::vector<T> System<T>::start() {
       y[at::clothing_water + seg] = (in_water ? T(1) : compiled_->amounts.wet_fraction) *
                                     b.clothing_capacity_kg[seg] * (T(1) - b.waterproof);
     }
-    const T above = b.starting_core_excess_K + rhythm;
+    const T above = b.starting_core_excess_K + rhythm + b.fever_K;
     y[at::node(body::trunk, body::core)] += above;
     y[at::node(body::head, body::core)] += above;
     y[at::blood] = b.blood_setpoint_degC + above;
     y[at::finger] = b.finger_setpoint_degC;
     y[at::body_water] = b.body_water_kg - b.starting_deficit_kg;
     y[at::gut_water] = b.starting_gut_water_kg;
-    y[at::extracellular_osmoles] = b.extracellular_osmoles_mOsm;
+    y[at::extracellular_osmoles] = b.extracellular_osmoles_mOsm - b.starting_salt_lost_mOsm;
     y[at::urea] = T(0.5) * T(constants::normal_glucose_and_urea_mOsm_kg.value) * b.body_water_kg;
     y[at::glycogen] = b.glycogen_kJ;
     y[at::fat_mass] = b.fat_kg;

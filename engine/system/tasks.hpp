@@ -1,14 +1,15 @@
 // What people need their hands for, and whether hands can do it: one row each.
 //
-// States: none. Inputs: temperatures of fingers and hands. Validity: bare or gloved alike, what gloves cost
-// in dexterity is left out, and so is warming the hands on the body before a task. Source: function of a hand
-// is lost below 8 degC (Ray 2019, constants/limits): of the fingers for fine work, of the hand for a grip.
+// States: none. Inputs: temperatures of fingers and hands, and whether they are hurt. Validity: bare or
+// gloved alike, what gloves cost in dexterity is left out, and so is warming the hands on the body before a
+// task. Source: function of a hand is lost below 8 degC (Ray 2019, constants/limits): of the fingers for fine
+// work, of the hand for a grip.
 #pragma once
 
 #include <array>
 #include <cstddef>
 
-#include "bide/body/layout.hpp"
+#include "bide/body/build.hpp"
 #include "bide/constants/limits.hpp"
 #include "bide/core/scalar.hpp"
 
@@ -37,10 +38,10 @@ static_assert([] {
 // @param y the person's block of the state
 // @return 1 if a hand can do the task, else 0
 template <class T>
-inline T hand_can(Task task, const T* y) {
+inline T hand_can(Task task, const body::Build<T>& b, const T* y) {
   const bool fine = tasks[static_cast<std::size_t>(task)].by == Grip::fingers;
   const T& degC = y[fine ? body::at::finger : body::at::node(body::hands, body::skin)];
-  return select(degC < T(constants::hand_function_lost_degC), T(0), T(1));
+  return select(degC < T(constants::hand_function_lost_degC), T(0), fine ? b.fine_work : b.grip);
 }
 
 }  // namespace bide::system

@@ -37,20 +37,29 @@ class Dice {
 };
 
 json random_person(Dice& d) {
-  return {{"sex", d.one_of({"female", "male"})},
-          {"age_years", d.number(18, 80)},
-          {"height_m", d.number(1.5, 1.95)},
-          {"mass_kg", d.number(48, 120)},
-          {"clothing", d.one_of({"tropical", "temperate_sailing", "offshore_cold"})},
-          {"lifejacket", d.coin(0.7)},
-          {"injured", d.coin(0.2)},
-          {"seasick_susceptibility", d.number(0.2, 4)},
-          {"hours_since_meal_h", d.number(0, 48)},
-          {"hours_since_sleep_h", d.number(0, 60)},
-          {"water_deficit_pct", d.number(0, 3)},
-          {"exertion_met", d.number(1, 8)},
-          {"blood_alcohol_mg_dL", d.number(0, 150)},
-          {"already_seasick", d.coin(0.3)}};
+  json person{{"sex", d.one_of({"female", "male"})},
+              {"age_years", d.number(18, 80)},
+              {"height_m", d.number(1.5, 1.95)},
+              {"mass_kg", d.number(48, 120)},
+              {"clothing", d.one_of({"tropical", "temperate_sailing", "offshore_cold"})},
+              {"lifejacket", d.coin(0.7)},
+              {"injured", d.coin(0.2)},
+              {"seasick_susceptibility", d.number(0.2, 4)},
+              {"hours_since_meal_h", d.number(0, 48)},
+              {"hours_since_sleep_h", d.number(0, 60)},
+              {"water_deficit_pct", d.number(0, 3)},
+              {"exertion_met", d.number(1, 8)},
+              {"blood_alcohol_mg_dL", d.number(0, 150)},
+              {"already_seasick", d.coin(0.3)}};
+  if (d.coin(0.2)) {
+    person["injured"] = true;
+    person["blood_loss_pct"] = d.number(0, 30);
+    person["burned_pct"] = d.number(0, 20);
+    person["fever_K"] = d.number(0, 3);
+    person["hands"] = d.one_of({"sound", "no_fine_work", "useless"});
+    person["fit_for_work"] = d.coin(0.5);
+  }
+  return person;
 }
 
 json random_scenario(Dice& d) {

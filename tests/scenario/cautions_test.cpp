@@ -55,6 +55,11 @@ TEST_CASE("people outside what was measured") {
   CHECK(with("age_years", 60).empty());
   CHECK(with("age_years", 61) == Places{"/crew/0/age_years"});
   CHECK(with("injured", true) == Places{"/crew/0/injured"});
+  CHECK(with("blood_loss_pct", 20) == Places{"/crew/0/injured", "/crew/0/blood_loss_pct"});
+  CHECK(with("burned_pct", 5) == Places{"/crew/0/injured", "/crew/0/burned_pct"});
+  CHECK(with("hands", "useless") == Places{"/crew/0/injured", "/crew/0/hands"});
+  CHECK(with("fit_for_work", false) == Places{"/crew/0/injured", "/crew/0/fit_for_work"});
+  CHECK(with("fever_K", 1) == Places{"/crew/0/fever_K"});
   CHECK(with("body_fat_pct", 5) == Places{"/crew/0/body_fat_pct"});
   CHECK(with("body_fat_pct", 50) == Places{"/crew/0/body_fat_pct"});
   CHECK(with("blood_alcohol_mg_dL", 50) == Places{"/crew/0/blood_alcohol_mg_dL"});

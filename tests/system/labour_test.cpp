@@ -80,6 +80,24 @@ TEST_CASE("a small child does not bail: the other does it all, and alone nobody 
   CHECK(alone.labour_W(9) == 0);
 }
 
+TEST_CASE("who is unfit for work or has useless hands does not bail, others do it for them") {
+  for (const char* hurt : {R"("fit_for_work": false})", R"("hands": "useless"})"}) {
+    const std::string one = other.substr(0, other.size() - 1) + ", " + hurt;
+    Flooded two(adult + "," + one);
+    two.apply(system::StopKind::bail, 20);
+    two.apply(system::StopKind::check, 20);
+    CHECK(two.bailed());
+    CHECK(two.labour_W(75) == doctest::Approx(300));
+    CHECK(two.labour_W(80) == 0);
+    Flooded alone(one);
+    alone.apply(system::StopKind::bail, 20);
+    CHECK_FALSE(alone.bailed());
+  }
+  Flooded no_fine_work(other.substr(0, other.size() - 1) + R"(, "hands": "no_fine_work"})");
+  no_fine_work.apply(system::StopKind::bail, 20);
+  CHECK(no_fine_work.bailed());
+}
+
 TEST_CASE("who is not able leaves the work") {
   Flooded raft(adult + "," + other);
   for (auto& p : raft.system.held.persons) p.able = 0;

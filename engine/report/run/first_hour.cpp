@@ -44,6 +44,28 @@ bool aids_help(const scenario::ValidScenario& s, const study::LeversTried* lever
          });
 }
 
+// Whether this is true of anybody.
+template <class Test>
+bool anybody(const scenario::ValidScenario& s, Test&& test) {
+  return std::any_of(s.scenario.crew.begin(), s.scenario.crew.end(), test);
+}
+
+// For those who are hurt or ill, whatever is aboard.
+void tasks_for_the_hurt(const scenario::ValidScenario& s, std::vector<Task>& out) {
+  using scenario::Person;
+  if (anybody(s, [](const Person& p) { return p.blood_loss_pct > 0; }))
+    out.push_back(
+        {"press on wounds", "Press on bleeding wounds and keep pressing; lay the bled flat and warm."});
+  if (anybody(s, [](const Person& p) { return p.burned_pct > 0; }))
+    out.push_back(
+        {"cover burns", "Cover burns with clean cloth, and keep the burnt warm: they lose water and heat."});
+  if (anybody(s, [](const Person& p) { return !p.fit_for_work; }))
+    out.push_back({"splint fractures", "Splint broken limbs; give pumping and bailing to others."});
+  if (anybody(s, [](const Person& p) { return p.hands != scenario::Hands::sound; }))
+    out.push_back({"stand in for hurt hands",
+                   "Agree who opens sachets and uses signals in place of those with hurt hands."});
+}
+
 std::vector<Task> in_the_water() {
   return {
       distress_call,
@@ -83,6 +105,7 @@ std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s, const study
                  "Sit on lifejackets, bags or pads, off the floor; sit close together."});
   if (aboard(s, ItemRole::first_aid))
     out.push_back({"treat the injured", "Treat the injured; stop bleeding first."});
+  tasks_for_the_hurt(s, out);
   if (signals_aboard(s))
     out.push_back({"signals ready", "Lay the signals ready; use them only when somebody may see them."});
   out.push_back({"look for leaks", "Check tubes, valves and canopy for leaks; top up with the pump."});

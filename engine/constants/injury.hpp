@@ -1,0 +1,64 @@
+// Blood loss, burns and fever: what they do to water, heat and work.
+//
+// Validity: adults, untreated, in the first days. Infection, shock from burns and the waste of weeks are not
+// in these numbers.
+#pragma once
+
+#include "bide/core/sourced.hpp"
+
+namespace bide::constants {
+
+// ---- blood loss
+inline constexpr Sourced blood_L_kg{0.070,
+                                    "L/kg",
+                                    "haemorrhageclasses",
+                                    "blood of an adult, 7 % of body mass; children 0.08 to 0.09",
+                                    Trust::seen,
+                                    0.065,
+                                    0.080};
+inline constexpr Sourced blood_cell_share{
+    0.44, "-", "bloodlossexercise", "resting haematocrit of seven men", Trust::seen, 0.38, 0.48};
+inline constexpr Sourced plasma_water_kg_L{
+    0.93, "kg/L", "guyton", "93 % of plasma is water; recalled", Trust::from_memory, 0.92, 0.94};
+inline constexpr Sourced blood_cell_water_kg_L{
+    0.72, "kg/L", "guyton", "water of red cells; recalled", Trust::from_memory, 0.65, 0.73};
+inline constexpr Sourced blood_class_two_pct{15.0, "% of blood", "rossaint2010",
+                                             "table 2: class II is 15 to 30 %", Trust::seen};
+inline constexpr Sourced blood_class_three_pct{30.0, "% of blood", "rossaint2010",
+                                               "table 2: from here on pressure falls and people are confused",
+                                               Trust::seen};
+inline constexpr Sourced oxygen_uptake_per_blood{0.60,
+                                                 "-",
+                                                 "bloodlossexercise",
+                                                 "1 L lost took the greatest uptake of seven men from 4.00 "
+                                                 "to 3.54 L/min, 11.5 %, back in two weeks; 1 L is"
+                                                 " 19 % of the blood of 75 kg",
+                                                 Trust::derived,
+                                                 0.50,
+                                                 1.00};
+
+// ---- burns
+inline constexpr Sourced burn_wettedness{
+    0.55,
+    "-",
+    "lamke1977",
+    "178 (partial) and 143 g/(m2 h) (full thickness) of the 310 of a wet surface of 32 degC in air of 23 degC"
+    " and 40 % (16.5 K/kPa, 3.5 W/(m2 K)); a tenth of normal skin's resistance or less (Martin 1985) agrees",
+    Trust::derived,
+    0.40,
+    1.00};
+inline constexpr Sourced burn_of_shock_pct{
+    20.0,
+    "% of skin",
+    "",
+    "adults burnt over more are given fluid by vein; 15 to 20 is taught",
+    Trust::common_practice,
+    10.0,
+    20.0};
+
+// ---- fever
+inline constexpr Sourced fever_heat_per_K{
+    0.13,        "1/K", "feveroxygen", "13 % more oxygen for each kelvin; 10 to 12.5 % is told as well",
+    Trust::seen, 0.10,  0.13};
+
+}  // namespace bide::constants
