@@ -87,7 +87,7 @@ void name_conflicts(std::vector<Row>& rows) {
 int attainable(const std::vector<Row>& rows) {
   std::map<std::string, std::size_t> independent;
   for (std::size_t i = 0; i < rows.size(); ++i)
-    if (!rows[i].calibrated) independent[rows[i].id()] = i;
+    if (rows[i].counts()) independent[rows[i].id()] = i;
   Graph graph;
   for (const auto& [id, i] : independent) {
     graph[i];

@@ -8,11 +8,13 @@
 
 namespace bide::validation {
 
-enum class Kind { measured, predicted_by_others, rule };
-enum class Class { published, common_practice, from_memory };
+// account: what befell a crew, told by those who lived or by those who looked for them.
+enum class Kind { measured, predicted_by_others, rule, account };
+enum class Class { published, common_practice, from_memory, second_hand };
 
 // `low` to `high` is the interval that counts as holding; it is fixed, with its reason, before the model is
-// run.
+// run. Of an account it is the middle 95 % of the model's futures, in which what was told (`published`) has
+// to lie; `model` is their median.
 struct Row {
   std::string topic;  // folder under validation/
   std::string study;  // one vote per study
@@ -34,7 +36,12 @@ struct Row {
 
   std::string id() const { return topic + ": " + quantity; }
 
-  bool holds() const { return model >= low && model <= high; }
+  bool holds() const {
+    const double value = kind == Kind::account ? published : model;
+    return value >= low && value <= high;
+  }
+  // Whether it counts as validation. Accounts bound what is possible: they are told of those who lived.
+  bool counts() const { return !calibrated && kind != Kind::account; }
   std::optional<double> error_over_standard_error() const {
     if (!standard_error || *standard_error <= 0) return std::nullopt;
     return (model - published) / *standard_error;

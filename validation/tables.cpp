@@ -15,7 +15,7 @@ namespace {
 Skill skill(const std::vector<Row>& rows, std::optional<double> Row::*simple) {
   Skill out;
   for (const Row& r : rows) {
-    if (r.calibrated || !(r.*simple)) continue;
+    if (!r.counts() || !(r.*simple)) continue;
     const double theirs = std::abs(*(r.*simple) - r.published), ours = std::abs(r.model - r.published);
     out.compared += 1;
     out.nearer += ours < theirs ? 1 : 0;
@@ -56,6 +56,8 @@ const char* word(Kind kind) {
       return "predicted by others";
     case Kind::rule:
       return "rule";
+    case Kind::account:
+      return "account";
   }
   return "";
 }
@@ -68,6 +70,8 @@ const char* word(Class source) {
       return "common practice";
     case Class::from_memory:
       return "from memory";
+    case Class::second_hand:
+      return "second hand";
   }
   return "";
 }
@@ -78,7 +82,10 @@ std::vector<StudyVote> votes(const std::vector<Row>& rows) {
     auto vote = std::find_if(out.begin(), out.end(), [&](const StudyVote& v) { return v.study == r.study; });
     if (vote == out.end()) vote = out.insert(out.end(), {r.topic, r.study});
     vote->rows += 1;
-    (r.calibrated ? vote->calibrated : r.holds() ? vote->held : vote->missed) += 1;
+    (r.kind == Kind::account ? vote->accounts
+     : r.calibrated          ? vote->calibrated
+     : r.holds()             ? vote->held
+                             : vote->missed) += 1;
   }
   return out;
 }
@@ -92,24 +99,31 @@ Skill skill_over_two_node(const std::vector<Row>& rows) {
 }
 
 std::string summary(const std::vector<Row>& rows) {
-  int calibrated = 0, held = 0, studies = 0, held_studies = 0;
+  int calibrated = 0, accounts = 0, held = 0, studies = 0, held_studies = 0;
   for (const StudyVote& v : votes(rows)) {
     calibrated += v.calibrated;
+    accounts += v.accounts;
     held += v.held;
     studies += v.votes() ? 1 : 0;
     held_studies += v.votes() && v.holds() ? 1 : 0;
   }
   const Skill trivial = skill_over_trivial(rows), two_node = skill_over_two_node(rows);
-  const int independent = static_cast<int>(rows.size()) - calibrated;
+  const int independent = static_cast<int>(rows.size()) - calibrated - accounts;
+  const auto told = std::count_if(rows.begin(), rows.end(),
+                                  [](const Row& r) { return r.kind == Kind::account && r.holds(); });
   return fmt::format(
-      "{} rows; {} of them were used to set a number and do not count. Of the other {}, {} hold and {} miss; "
+      "{} rows; {} of them were used to set a number and {} are accounts of crews, which do not count. Of "
+      "the "
+      "other {}, {} hold and {} miss; "
       "findings contradict each other, so that at most {} can hold at once. "
       "One vote a study: {} of {} studies hold (more than half of their rows do). Where a trivial prediction "
       "exists (nothing changes, core stays 37 degC), the model is nearer to the finding in {} of {} rows; "
       "where "
-      "the two-node model of Gagge was run, in {} of {}.",
-      rows.size(), calibrated, independent, held, independent - held, attainable(rows), held_studies, studies,
-      trivial.nearer, trivial.compared, two_node.nearer, two_node.compared);
+      "the two-node model of Gagge was run, in {} of {}. "
+      "Of the accounts, {} lie within the middle 95 % of the model's futures; they are told of those who "
+      "lived, and bound what is possible.",
+      rows.size(), calibrated, accounts, independent, held, independent - held, attainable(rows),
+      held_studies, studies, trivial.nearer, trivial.compared, two_node.nearer, two_node.compared, told);
 }
 
 Cells rows_cells(const std::vector<Row>& rows, bool reasons) {
@@ -123,14 +137,17 @@ Cells rows_cells(const std::vector<Row>& rows, bool reasons) {
     if (r.source_class != Class::published) kind += std::string(", ") + word(r.source_class);
     if (r.calibrated) kind += ", calibrated";
     if (r.seen_before) kind += ", seen before";
-    out.rows.push_back({r.topic, fmt::format("{}, {}", r.quantity, r.unit), r.study,
-                        fmt::format("{:.4g} ({:.4g} to {:.4g})", r.published, r.low, r.high),
-                        fmt::format("{:.4g}", r.model), e ? fmt::format("{:+.1f}", *e) : "",
-                        error_left(r, r.trivial), error_left(r, r.two_node), kind,
-                        fmt::format("{}", fmt::join(r.conflicts_with, "; ")),
-                        r.holds() ? "holds"
-                        : reasons ? "misses: " + r.why
-                                  : "misses"});
+    out.rows.push_back(
+        {r.topic, fmt::format("{}, {}", r.quantity, r.unit), r.study,
+         r.kind == Kind::account ? fmt::format("{:.4g}", r.published)
+                                 : fmt::format("{:.4g} ({:.4g} to {:.4g})", r.published, r.low, r.high),
+         r.kind == Kind::account ? fmt::format("{:.4g} (95 %: {:.4g} to {:.4g})", r.model, r.low, r.high)
+                                 : fmt::format("{:.4g}", r.model),
+         e ? fmt::format("{:+.1f}", *e) : "", error_left(r, r.trivial), error_left(r, r.two_node), kind,
+         fmt::format("{}", fmt::join(r.conflicts_with, "; ")),
+         r.holds() ? "holds"
+         : reasons ? "misses: " + r.why
+                   : "misses"});
   }
   return out;
 }
@@ -141,9 +158,9 @@ Cells studies_cells(const std::vector<Row>& rows) {
             {}};
   for (const StudyVote& v : votes(rows)) {
     out.rows.push_back({v.topic, v.study, count(v.rows), count(v.held), count(v.missed), count(v.calibrated),
-                        !v.votes()  ? "none: calibrated"
-                        : v.holds() ? "holds"
-                                    : "misses"});
+                        v.votes()        ? v.holds() ? "holds" : "misses"
+                        : v.accounts > 0 ? "none: account"
+                                         : "none: calibrated"});
   }
   return out;
 }
@@ -154,10 +171,9 @@ Cells topics_cells(const std::vector<Row>& rows) {
   for (const Row& r : rows)
     if (std::find(topics.begin(), topics.end(), r.topic) == topics.end()) topics.push_back(r.topic);
   const auto add = [&out](const std::string& name, const std::vector<Row>& own) {
-    const auto independent =
-        std::count_if(own.begin(), own.end(), [](const Row& r) { return !r.calibrated; });
+    const auto independent = std::count_if(own.begin(), own.end(), [](const Row& r) { return r.counts(); });
     const auto held =
-        std::count_if(own.begin(), own.end(), [](const Row& r) { return !r.calibrated && r.holds(); });
+        std::count_if(own.begin(), own.end(), [](const Row& r) { return r.counts() && r.holds(); });
     out.rows.push_back(
         {name, std::to_string(held), std::to_string(independent), std::to_string(attainable(own))});
   };

@@ -11,10 +11,12 @@ namespace bide::validation {
 const char* word(Kind kind);
 const char* word(Class source);
 
-// One vote a study: it holds when more than half of its independent rows do. Calibrated rows have no vote.
+// One vote a study: it holds when more than half of its independent rows do. Calibrated rows and accounts
+// have no vote.
 struct StudyVote {
   std::string topic, study;
-  int rows = 0, held = 0, missed = 0, calibrated = 0;  // held and missed are of the independent rows
+  int rows = 0, held = 0, missed = 0, calibrated = 0,
+      accounts = 0;  // held and missed are of the independent rows
 
   bool votes() const { return held + missed > 0; }
   bool holds() const { return held > missed; }

@@ -35,6 +35,7 @@ std::vector<Row> effort_rows();              // effort/
 std::vector<Row> groups_rows();              // groups/
 std::vector<Row> rhythm_rows();              // rhythm/
 std::vector<Row> heat_rows();                // heat/
+std::vector<Row> crews_rows();               // crews/
 
 using Topic = std::vector<Row> (*)();
 inline constexpr Topic topics[] = {cabin_air_rows,
@@ -65,7 +66,8 @@ inline constexpr Topic topics[] = {cabin_air_rows,
                                    effort_rows,
                                    groups_rows,
                                    rhythm_rows,
-                                   heat_rows};
+                                   heat_rows,
+                                   crews_rows};
 
 // What a topic shows as charts, given its own rows.
 std::vector<Curve> cabin_air_curves(const std::vector<Row>& rows);

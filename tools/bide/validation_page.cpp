@@ -82,28 +82,32 @@ Chart chart_of(const validation::Curve& curve) {
 Section how_to_read() {
   return {
       "How to read this page",
-      {List{{"A row sets one published finding beside what the model gives under the same conditions. It "
-             "holds when the "
-             "model lies within an interval that was fixed, with its reason, before the model was run.",
-             "Rows that were used to set a number of the model are called calibrated. They hold because "
-             "they were made to, "
-             "and have no vote.",
-             "A study has one vote, however many rows it has: it holds when more than half of its "
-             "independent rows do.",
-             "Error over trivial error is what is left of the error of a prediction that needs no model: "
-             "nothing changes, or "
-             "core temperature stays 37 degC. The same is said of Gagge's two-node model. Below 1 the "
-             "model is nearer.",
-             "Measured means seen on people, animals or a manikin; predicted by others means another "
-             "model or table; a rule "
-             "is a standard or a closed form, and checks the code rather than nature.",
-             "A finding whose class is from memory was recalled, and its source not read. One that was seen "
-             "before was known while a direction for the model was chosen.",
-             "Published findings contradict each other here and there. Attainable is the number of rows that "
-             "could hold at once.",
-             "In the charts, lines are the model. Hollow points and bars are published; their whiskers "
-             "are what the row "
-             "allows, or the spread that the text names."}}}};
+      {List{
+          {"A row sets one published finding beside what the model gives under the same conditions. It "
+           "holds when the "
+           "model lies within an interval that was fixed, with its reason, before the model was run.",
+           "Rows that were used to set a number of the model are called calibrated. They hold because "
+           "they were made to, "
+           "and have no vote.",
+           "A study has one vote, however many rows it has: it holds when more than half of its "
+           "independent rows do.",
+           "Error over trivial error is what is left of the error of a prediction that needs no model: "
+           "nothing changes, or "
+           "core temperature stays 37 degC. The same is said of Gagge's two-node model. Below 1 the "
+           "model is nearer.",
+           "Measured means seen on people, animals or a manikin; predicted by others means another "
+           "model or table; a rule "
+           "is a standard or a closed form, and checks the code rather than nature. An account is what "
+           "befell a "
+           "crew: it holds when what was told lies within the middle 95 % of the model's futures, and has no "
+           "vote, since accounts are told of those who lived.",
+           "A finding whose class is from memory was recalled, and its source not read. One that was seen "
+           "before was known while a direction for the model was chosen.",
+           "Published findings contradict each other here and there. Attainable is the number of rows that "
+           "could hold at once.",
+           "In the charts, lines are the model. Hollow points and bars are published; their whiskers "
+           "are what the row "
+           "allows, or the spread that the text names."}}}};
 }
 
 // The items of a list in validation/README.md, which says once for all what the rows come to.
