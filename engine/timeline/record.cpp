@@ -70,6 +70,7 @@ void Recorder::row(double t, const std::vector<double>& x) {
     s.head_core_degC.push_back(y[at::node(body::head, body::core)]);
     s.mean_skin_degC.push_back(system::mean_skin_degC(b, y));
     s.finger_degC.push_back(finger);
+    s.hand_skin_degC.push_back(y[at::node(body::hands, body::skin)]);
     s.foot_skin_degC.push_back(y[at::node(body::feet, body::skin)]);
     s.metabolic_W.push_back(r[at::total_metabolic]);
     s.shivering_W.push_back(r[at::total_shivering]);
@@ -88,7 +89,10 @@ void Recorder::row(double t, const std::vector<double>& x) {
     s.heat_loss_water_W.push_back(r[at::total_to_floor_water] + r[at::total_to_sea]);
     s.heat_loss_evaporation_W.push_back(r[at::total_evaporation]);
     s.heat_loss_breath_W.push_back(r[at::total_breath]);
-    s.task_ability.push_back(held.persons[index].able * body::dexterity(finger));
+    const double able = held.persons[index].able;
+    s.task_ability.push_back(able * body::dexterity(finger));
+    s.fine_work.push_back(able * system::hand_can(system::Task::sachet, b, y));
+    s.grip.push_back(able * system::hand_can(system::Task::bailer, b, y));
   }
   last_t_ = t;
   last_x_ = x;
@@ -142,7 +146,7 @@ Sentence sentence(system::NoteKind kind) {
     case K::closed_again:
       return {"closed_again", "entrances are closed again", ""};
     case K::hands_failed:
-      return {"hands_failed", "no hand aboard is warm enough to ", ""};
+      return {"hands_failed", "no hand aboard is warm and sound enough to ", ""};
     case K::unable:
       return {"unable", "cannot help themselves", ""};
     case K::able_again:

@@ -16,12 +16,13 @@
 
 namespace bide::timeline {
 
-// One person, one value per output time.
+// One person, one value per output time. Fine work and grip are 1 while able with hands that can, else 0.
 struct PersonSeries {
-  std::vector<double> core_degC, head_core_degC, mean_skin_degC, finger_degC, foot_skin_degC, metabolic_W,
-      shivering_W, sweat_kg_h, clothing_water_kg, water_deficit_pct, osmolality_mOsm_kg, urine_kg_total,
-      glycogen_kJ, fat_kg, protein_kg, sickness, heat_loss_air_W, heat_loss_canopy_W, heat_loss_floor_W,
-      heat_loss_water_W, heat_loss_evaporation_W, heat_loss_breath_W, task_ability;
+  std::vector<double> core_degC, head_core_degC, mean_skin_degC, finger_degC, hand_skin_degC, foot_skin_degC,
+      metabolic_W, shivering_W, sweat_kg_h, clothing_water_kg, water_deficit_pct, osmolality_mOsm_kg,
+      urine_kg_total, glycogen_kJ, fat_kg, protein_kg, sickness, heat_loss_air_W, heat_loss_canopy_W,
+      heat_loss_floor_W, heat_loss_water_W, heat_loss_evaporation_W, heat_loss_breath_W, task_ability,
+      fine_work, grip;
 };
 
 // Something that happened at a stop time; `text` is a sentence for people.

@@ -88,7 +88,8 @@ inline std::optional<Bounds> bounds_of(const std::string& name, const Around& ar
   const auto starts = [&](const char* with) { return name.rfind(with, 0) == 0; };
   if (name == "co2_ppm") return Bounds{start_co2_ppm * (1 - 1e-9), 1e6};
   if (name == "inside_relative_humidity_pct") return Bounds{rounding, 101.01};
-  if (is({"sickness_fraction", "task_ability_fraction"})) return Bounds{0, 1};
+  if (is({"sickness_fraction", "task_ability_fraction", "fine_work_possible", "grip_possible"}))
+    return Bounds{0, 1};
   if (is_temperature(name)) return Bounds{around.coldest, around.warmest};
   // Heat may go either way.
   if (starts("cabin_") || starts("heat_loss_")) return Bounds{-no_bound, no_bound};

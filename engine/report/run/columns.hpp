@@ -48,6 +48,7 @@ inline constexpr Column<timeline::PersonSeries> person_columns[] = {
     {"head_core_degC", &timeline::PersonSeries::head_core_degC},
     {"mean_skin_degC", &timeline::PersonSeries::mean_skin_degC},
     {"finger_degC", &timeline::PersonSeries::finger_degC},
+    {"hand_skin_degC", &timeline::PersonSeries::hand_skin_degC},
     {"foot_skin_degC", &timeline::PersonSeries::foot_skin_degC},
     {"metabolic_W", &timeline::PersonSeries::metabolic_W},
     {"shivering_W", &timeline::PersonSeries::shivering_W},
@@ -67,6 +68,8 @@ inline constexpr Column<timeline::PersonSeries> person_columns[] = {
     {"heat_loss_evaporation_W", &timeline::PersonSeries::heat_loss_evaporation_W},
     {"heat_loss_breath_W", &timeline::PersonSeries::heat_loss_breath_W},
     {"task_ability_fraction", &timeline::PersonSeries::task_ability},
+    {"fine_work_possible", &timeline::PersonSeries::fine_work},
+    {"grip_possible", &timeline::PersonSeries::grip},
 };
 
 }  // namespace bide::report

@@ -60,23 +60,6 @@ void add_band(Chart& chart, const Material& m, const std::vector<Curve>& curves)
   chart.series.push_back(std::move(middle));
 }
 
-Chart of_persons(const Material& m, const char* title, const char* sentence, const Axis& y,
-                 std::vector<double> PersonSeries::*column) {
-  Chart out = base(m, title, sentence, y);
-  std::vector<Curve> curves;
-  for (const std::vector<int>& group : alike(m)) {
-    const auto p = static_cast<std::size_t>(group.front());
-    curves.push_back({person_names(group), &m.timeline.time_s, &(m.timeline.persons[p].*column),
-                      m.outcome.persons[p].alive.at_s.value_or(m.outcome.horizon_s)});
-  }
-  if (curves.size() <= most_lines) {
-    add_lines(out, curves);
-  } else {
-    add_band(out, m, curves);
-  }
-  return out;
-}
-
 // The limits of being able on what the chart shows, each across the whole of it once something came more than
 // half of the way there; a chart on which nothing did is folded.
 void add_limits(Chart& chart, const Material& m, system::quantity::Id shown) {
@@ -162,6 +145,23 @@ Chart foul_air(const Material& m) {
 
 }  // namespace
 
+html::Chart of_persons(const Material& m, const char* title, const char* sentence, const Axis& y,
+                       std::vector<double> PersonSeries::*column) {
+  Chart out = base(m, title, sentence, y);
+  std::vector<Curve> curves;
+  for (const std::vector<int>& group : alike(m)) {
+    const auto p = static_cast<std::size_t>(group.front());
+    curves.push_back({person_names(group), &m.timeline.time_s, &(m.timeline.persons[p].*column),
+                      m.outcome.persons[p].alive.at_s.value_or(m.outcome.horizon_s)});
+  }
+  if (curves.size() <= most_lines) {
+    add_lines(out, curves);
+  } else {
+    add_band(out, m, curves);
+  }
+  return out;
+}
+
 html::Section course_section(const Material& m) {
   html::Section out{"How it goes", {}};
   out.blocks.push_back(html::Paragraph{
@@ -175,9 +175,6 @@ html::Section course_section(const Material& m) {
   out.blocks.push_back(core(m));
   out.blocks.push_back(folded(of_persons(m, "Skin", "Mean skin temperature of each person while alive.",
                                          {"mean skin", "°C"}, &PersonSeries::mean_skin_degC)));
-  out.blocks.push_back(folded(of_persons(
-      m, "Fingers", "Finger temperature of each person while alive. Below about 15 °C fine work fails.",
-      {"fingers", "°C"}, &PersonSeries::finger_degC)));
   out.blocks.push_back(deficit(m));
   add_store(out, m, "Drinking water aboard", "Litres of drinking water left aboard, for the whole crew.",
             {"water", "L", true}, m.timeline.water_L);

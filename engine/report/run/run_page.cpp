@@ -35,7 +35,8 @@ std::vector<std::vector<int>> alike(const Material& m) {
     const auto &x = m.timeline.persons[static_cast<std::size_t>(a)],
                &y = m.timeline.persons[static_cast<std::size_t>(b)];
     return x.core_degC == y.core_degC && x.water_deficit_pct == y.water_deficit_pct &&
-           x.finger_degC == y.finger_degC && x.mean_skin_degC == y.mean_skin_degC;
+           x.finger_degC == y.finger_degC && x.mean_skin_degC == y.mean_skin_degC &&
+           x.fine_work == y.fine_work && x.grip == y.grip;
   };
   std::vector<std::vector<int>> out;
   for (int p = 0; p < static_cast<int>(m.timeline.persons.size()); ++p) {
@@ -82,6 +83,7 @@ html::Page run_page(const RunMaterial& material) {
   if (material.levers) page.sections.push_back(levers_section(*material.levers));
   page.sections.push_back(stay_section(m));
   page.sections.push_back(course_section(m));
+  page.sections.push_back(hands_section(m));
   page.sections.push_back(warmth_section(m));
   page.sections.push_back(margins_section(m));
   page.sections.push_back(basis_section(m));

@@ -8,6 +8,7 @@ namespace bide::report::pages {
 html::Section answer_section(const RunMaterial& material);
 html::Section stay_section(const Material& material);    // states, stores and events against time
 html::Section course_section(const Material& material);  // temperatures, bodies, water, stores, air
+html::Section hands_section(const Material& material);   // who can use their hands when; fingers, hands, feet
 html::Section warmth_section(const Material& material);
 html::Section margins_section(const Material& material);
 html::Section ration_card(const Material& material);
@@ -21,6 +22,10 @@ html::Axis hours_axis(const Material& material);
 
 // People whose courses are the same, to be drawn once: places in the crew.
 std::vector<std::vector<int>> alike(const Material& material);
+
+// A column of each person against time: a line each, or a band and the middle of a large crew.
+html::Chart of_persons(const Material& material, const char* title, const char* sentence, const html::Axis& y,
+                       std::vector<double> timeline::PersonSeries::*column);
 
 // From dark to light, as the events have it.
 html::Series nights(const Material& material);

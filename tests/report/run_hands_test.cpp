@@ -1,0 +1,72 @@
+// Who can use their hands when: bars from a timeline made by hand, in which Person A is able to 40 h and
+// alive to 60 h, and the others throughout the 120 h.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "bide/core/units.hpp"
+#include "bide/report/run/run_page.hpp"
+#include "support/synthetic_timeline.hpp"
+
+using namespace bide;
+namespace html = report::html;
+
+namespace {
+
+html::Chart tasks_of(const timeline::Timeline& timeline, int persons) {
+  const scenario::ValidScenario scenario = test::valid_scenario(persons);
+  const outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
+  const html::Page page = report::pages::run_page({{outcome, timeline, scenario}, {}});
+  const auto at = std::find_if(page.sections.begin(), page.sections.end(),
+                               [](const html::Section& each) { return each.title == "Hands and feet"; });
+  REQUIRE(at != page.sections.end());
+  return std::get<html::Chart>(at->blocks.front());
+}
+
+// Fine work is not possible from the first hour to before the second.
+void fails(timeline::PersonSeries& person, const std::vector<double>& time_s, double from_h, double to_h) {
+  for (std::size_t i = 0; i < time_s.size(); ++i)
+    if (time_s[i] >= from_h * hour_s && time_s[i] < to_h * hour_s) person.fine_work[i] = 0;
+}
+
+struct Piece {
+  double from_h, to_h;
+  bool operator==(const Piece&) const = default;
+};
+std::vector<Piece> pieces(const html::Chart& chart, const std::string& state, const std::string& row) {
+  const auto category = std::find(chart.categories.begin(), chart.categories.end(), row);
+  REQUIRE(category != chart.categories.end());
+  const auto place = static_cast<double>(category - chart.categories.begin());
+  std::vector<Piece> out;
+  for (const html::Series& series : chart.series)
+    if (series.name == state)
+      for (const html::Point& point : series.points)
+        if (point.x == place) out.push_back({point.low, point.high});
+  return out;
+}
+using Pieces = std::vector<Piece>;
+
+}  // namespace
+
+TEST_CASE("bars show when fingers and hands can do a task, and what ends it") {
+  timeline::Timeline t = test::synthetic_timeline(2);
+  fails(t.persons[0], t.time_s, 10, 20);
+  fails(t.persons[0], t.time_s, 40, 120);
+  fails(t.persons[1], t.time_s, 15, 30);
+  const html::Chart chart = tasks_of(t, 2);
+  CHECK_FALSE(chart.folded);
+  CHECK(pieces(chart, "possible", "Person A, fingers") == Pieces{{0, 10}, {20, 40}});
+  CHECK(pieces(chart, "hands too cold or hurt", "Person A, fingers") == Pieces{{10, 20}});
+  CHECK(pieces(chart, "alive, not able", "Person A, fingers") == Pieces{{40, 60}});
+  CHECK(pieces(chart, "hands too cold or hurt", "Person B, fingers") == Pieces{{15, 30}});
+  // Nobody's fingers only while both fail.
+  CHECK(pieces(chart, "possible", "anybody, fingers") == Pieces{{0, 15}, {20, 120}});
+  CHECK(pieces(chart, "hands too cold or hurt", "anybody, fingers") == Pieces{{15, 20}});
+  CHECK(pieces(chart, "possible", "Person B, hand") == Pieces{{0, 120}});
+}
+
+TEST_CASE("where hands never fail the bars are folded; a large crew has one row for each grip") {
+  CHECK(tasks_of(test::synthetic_timeline(1), 1).folded);
+  const html::Chart crew = tasks_of(test::synthetic_timeline(25), 25);
+  CHECK(crew.categories == std::vector<std::string>{"anybody, fingers", "anybody, hand"});
+}
