@@ -306,3 +306,76 @@ TEST_CASE("nobody of a family swings in six cool days aboard") {
     CHECK(high - low < 1.3);  // the day's rhythm is 0.57 K
   }
 }
+
+namespace {
+
+// Hours until an injury is possible; the end of the run if later.
+double injured_h(const Rest& rest, system::Limit limit) {
+  const timeline::Timeline run = timeline_of(scenario_of(rest, 60));
+  for (const timeline::Injury& injury : run.fates.at(0).injuries)
+    if (injury.limit == limit) return injury.time_s / hour_s;
+  return rest.duration_h;
+}
+
+}  // namespace
+
+TEST_CASE("cold injury of the feet is never later in colder air or in wet clothes, and none in a warm room") {
+  for (const Who& who : people) {
+    double before_h = 0;
+    for (const double air : {0.0, 4.0, 8.0, 12.0, 28.0}) {
+      Rest dry = in_room(dressed(who, "indoor"), air, 120), wet = dry;
+      wet.boarding = R"({"kind": "dry", "water_shipped_L": 0, "wet_fraction": 1})";
+      const double dry_h = injured_h(dry, system::Limit::cold_injury),
+                   wet_h = injured_h(wet, system::Limit::cold_injury);
+      CAPTURE(who.fat_pct);
+      CAPTURE(air);
+      CHECK(dry_h >= before_h);
+      CHECK(wet_h <= dry_h);
+      before_h = dry_h;
+    }
+    CHECK(before_h == 120);
+  }
+}
+
+TEST_CASE("who swims without a lifejacket drowns once the arms are spent, sooner in colder water") {
+  const auto alive_h = [](double water, const char* lifejacket) {
+    Rest r = in_water({}, water, 4, "swimming");
+    r.crew = std::string(R"([{"sex": "male", "age_years": 25, "height_m": 1.75, "mass_kg": 72,
+        "clothing": "indoor", "lifejacket": )") +
+             lifejacket + "}]";
+    return ends_of(r).alive_h;
+  };
+  double before_h = 0;
+  for (const double water : {4.7, 8.0, 12.0, 14.0}) {
+    const double without_h = alive_h(water, "false");
+    CAPTURE(water);
+    CHECK(without_h >= before_h);
+    CHECK(without_h < 4);
+    CHECK(alive_h(water, "true") == 4);
+    before_h = without_h;
+  }
+  // Lounsbury 2004 and Ducharme & Lounsbury 2007: people swam for some 47 min in 10 to 14 degC.
+  CHECK(alive_h(12, "false") * hour_min > 30);
+  CHECK(alive_h(12, "false") * hour_min < 75);
+}
+
+// Sizes: medians of growth charts (scenarios/catalogue/priors.json). Boys of eight lost core in falling air
+// where men did not (Inoue 1996).
+TEST_CASE("the smaller of children never keeps the warmer core in cold water, nor outlasts the larger") {
+  struct Child {
+    double years, height_m, mass_kg;
+  };
+  for (const double water : {5.0, 10.0, 15.0}) {
+    double core_before = 0, able_before_h = 0;
+    for (const Child& c : {Child{3, 0.95, 14.5}, {6, 1.15, 20.5}, {10, 1.39, 32}, {14, 1.64, 51}}) {
+      const Who who{.age_years = c.years, .height_m = c.height_m, .mass_kg = c.mass_kg, .clothing = "indoor"};
+      const Rest r = in_water(who, water, 12);
+      const double core = trial_of(r, every_min).core_degC(60), able_h = ends_of(r).able_h;
+      CAPTURE(water);
+      CAPTURE(c.years);
+      CHECK(core > core_before - same_K);
+      CHECK(able_h >= able_before_h);
+      core_before = core, able_before_h = able_h;
+    }
+  }
+}
