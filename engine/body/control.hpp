@@ -1,21 +1,23 @@
 // The controller: sweating, dilatation and constriction as commanded from temperatures.
 //
-// States: none (read from the person's block). Inputs: node temperatures, degC. Outputs: sweat W, skin and
-// muscle flow as W/K of heat carried. Validity: core 33-40 degC as published; below 30 degC the shivering
-// cut-off limits the commands of cold, not this header. Source: Stolwijk 1971 (NASA CR-1855), coefficients in
-// constants/control.hpp; closing fat vessels and counter-current are additions named there.
+// States: sweat given, an entry of the person's block. Inputs: node temperatures, degC. Outputs: sweat W,
+// skin and muscle flow as W/K of heat carried. Validity: core 33-40 degC as published; below 30 degC the
+// shivering cut-off limits the commands of cold, not this header. Source: Stolwijk 1971 (NASA CR-1855),
+// coefficients in constants/control.hpp; closing fat vessels and counter-current are additions named there.
 #pragma once
 
 #include "bide/body/build.hpp"
 #include "bide/constants/control.hpp"
 #include "bide/core/packs.hpp"
 #include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::body {
 
 template <class T>
 struct Commands {
-  T sweat_W, greatest_sweat_W;     // evaporative heat of the whole skin: commanded, and what glands can give
+  T sweat_W, greatest_sweat_W;     // evaporative heat of the whole skin: commanded or given, and what glands
+                                   // can give at most
   T dilatation_L_h, constriction;  // of the whole skin, both at least 0
   std::array<T, segment_count> local;  // factor on flow by skin temperature, 2^(skin error / 10 K)
   T finger_local;                      // the same for the fingers
@@ -54,6 +56,16 @@ inline Commands<T> commands(const Build<T>& b, const T* x, T core_shift_K, T rhy
                      positive_part(-(T(constants::constriction_per_head_core.value) * head_error) -
                                    T(constants::constriction_per_skin.value) * skin_error);
   return out;
+}
+
+// Slope of the sweat that the glands give: it follows the command as a first-order system (Malchaire 1991).
+// Without that delay sweat, skin and core answer one another within a step.
+// @param commanded_W evaporative heat of the whole skin that is commanded, W, at least 0
+// @param given_W     what the glands give now, W
+// @return W/s
+template <class T>
+inline T sweat_response_W_s(T commanded_W, T given_W) {
+  return (commanded_W - given_W) * T(1 / (constants::sweat_response_min * minute_s));
 }
 
 // Sweat of a segment. The factor of a hot skin acts on the command, not on what glands can give.

@@ -69,6 +69,7 @@ struct PersonCoefficients {
   T oxidised_kJ_s;
   T nitrogen_g_s;
   T fatigue_per_s, motion_dose_m2_s4, adaptation_per_s, alcohol_mg_dL_s, arms_used_per_s;
+  T sweat_W_s;
   T co2_m3_s;
   std::array<T, segment_count> catch_share;         // of what falls on the person, taken up by this clothing
   std::array<T, segment_count> clothing_gain_kg_s,  // sweat, drips, rain and spray

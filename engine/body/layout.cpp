@@ -38,6 +38,7 @@ const std::array<Entry, at::count>& entries() {
     e[at::adaptation] = {"adaptation", "-"};
     e[at::alcohol] = {"alcohol", "mg/dL"};
     e[at::arms_used] = {"arms_used", "-"};
+    e[at::sweat] = {"sweat", "W"};
     e[at::fasted] = {"fasted", "s"};
     for (const auto& [i, name] : {std::pair<int, const char*>{at::total_metabolic, "total_metabolic"},
                                   {at::total_to_air, "total_to_air"},

@@ -1,9 +1,9 @@
 // Layout of one person's state: place, name and unit of each entry.
 //
 // States: temperatures of 6 segments x 5 layers, central blood and fingers (solved implicitly); water, salt,
-// fuel, fatigue and seasickness (non-stiff); running totals (integrals of fluxes, from which the ledgers are
-// made). Inputs: none. Validity: not applicable. Source: segment and layer scheme of Stolwijk 1971 (NASA
-// CR-1855), with a clothing layer and a finger node added.
+// fuel, fatigue, seasickness and sweat (non-stiff); running totals (integrals of fluxes, from which the
+// ledgers are made). Inputs: none. Validity: not applicable. Source: segment and layer scheme of Stolwijk
+// 1971 (NASA CR-1855), with a clothing layer and a finger node added.
 #pragma once
 
 #include <array>
@@ -45,6 +45,7 @@ enum : int {
   alcohol,      // mg/dL
   fasted,       // s since the last meal
   arms_used,    // of their endurance in cold water, at least 0
+  sweat,        // W, evaporative heat of what the glands give, at least 0
 
   // Running totals
   total_metabolic,  // J, all heat made

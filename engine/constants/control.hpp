@@ -10,6 +10,15 @@ inline constexpr Sourced sweat_per_head_core{372.2, "W/K", "stolwijk1971", "CSW 
                                              Trust::second_hand};
 inline constexpr Sourced sweat_per_skin{33.7, "W/K", "stolwijk1971", "SSW 29.0 kcal/(h K)",
                                         Trust::second_hand};
+inline constexpr Sourced sweat_response_min{
+    10,
+    "min",
+    "malchaire1991",
+    "abstract: sweat rate as a first-order system, 10 min, 25 min up to 50 W/m2; ISO 7933 takes 10 throughout"
+    " (public transcription)",
+    Trust::seen,
+    10,
+    25};
 inline constexpr Sourced dilatation_per_head_core{117, "L/(h K)", "stolwijk1971", "CDIL", Trust::second_hand};
 inline constexpr Sourced dilatation_per_skin{7.5, "L/(h K)", "stolwijk1971", "SDIL", Trust::second_hand};
 inline constexpr Sourced constriction_per_head_core{

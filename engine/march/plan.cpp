@@ -20,18 +20,22 @@ std::vector<Stop> merge(std::vector<Stop> stops, double end_s) {
   return out;
 }
 
-std::vector<double> steps(double length_s, const StepPlan& plan, std::size_t& graded) {
+std::vector<double> steps(double length_s, const StepPlan& plan, Since& since) {
   std::vector<double> out;
+  const bool settling = since.change_s < plan.settling_s;
+  since.change_s += length_s;
   double left = length_s;
-  while (left > 0 && graded < plan.graded_s.size()) {
-    const double step = plan.graded_s[graded];
+  while (left > 0 && since.graded < plan.graded_s.size()) {
+    const double step = plan.graded_s[since.graded];
     if (step > left) break;  // a whole graded step does not fit: the rest is shorter than it anyway
     out.push_back(step);
     left -= step;
-    ++graded;
+    ++since.graded;
   }
   if (left <= 0) return out;
-  const double longest = graded < plan.graded_s.size() ? plan.graded_s[graded] : plan.longest_s;
+  const double longest = since.graded < plan.graded_s.size() ? plan.graded_s[since.graded]
+                         : settling                          ? plan.longest_settling_s
+                                                             : plan.longest_s;
   const double count = std::ceil(left / longest - 1e-9);
   for (double i = 0; i < count; i += 1) out.push_back(left / count);
   return out;

@@ -48,9 +48,9 @@ class Sdirk2 {
   using stepper_category = Category;
   static constexpr order_type order() { return 2; }
   static constexpr double gamma = 0.29289321881345247560;  // 1 - 1/sqrt(2)
-  // Share of the mean slope in the extrapolation, chosen by trial. With the slope at the end alone, steps of
-  // 200 s overshoot in the sweating loop of a hot afternoon.
-  static constexpr double damping = 0.2;
+  // Share of the mean slope in the extrapolation, chosen by trial: with the slope at the end alone long steps
+  // overshoot where vessels open.
+  static constexpr double damping = 0.3;
 
   // A step may be so many times as long as the one before and still be extrapolated from it: the steps of a
   // plan double. After the odd short step to a time event the slope of a fast entry says nothing of a long

@@ -121,9 +121,7 @@ void make_water(Moment<T>& m) {
   const T able = select(people_able(m) > T(0), T(1), T(0));
   T made(0);
   if (s.gear.desalinator) {
-    // Hours of the day at the pump, from boarding on.
-    const double due =
-        std::min(1.0, std::max(0.0, s.desalinator_h_per_day - (m.stop.index % stores::whole_hours_per_day)));
+    const double due = pumping_share(m.stop, s);
     const T work_W(stores::work_metabolic_W(s.gear.desalinator_work_W));
     const T pumped = held.desalinator * crew_can(m, Task::pump, T(due * held.desalinator), work_W);
     const T water_L = stores::desalinated_L(T(due), T(s.gear.desalinator_L_h), pumped);

@@ -323,7 +323,8 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
 
   Commands<T> cmd = commands(b, y, T(sweating_shift_K(system::felt_deficit_pct(b, y)) + b.warm_shift_K),
                              T(around.core_rhythm_K + b.fever_K));
-  cmd.sweat_W *= h.living;
+  c.sweat_W_s = sweat_response_W_s(T(h.living * cmd.sweat_W), y[own::sweat]);
+  cmd.sweat_W = positive_part(y[own::sweat]);
   freeze_circulation(b, y, cmd, e, h.living, c);
   freeze_sources(b, e, around, c.sun_W, c);
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W), swims);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <tuple>
+#include <utility>
 
 #include "bide/constants/routine.hpp"
 #include "bide/core/units.hpp"
@@ -59,28 +60,42 @@ void aboard_routine(Structure& s, const scenario::ValidScenario& v, const weathe
     });
 }
 
+// Work begins at the check that follows, or is at the same time.
+void mark_hard(const Structure& s, Stops& sorted) {
+  bool work_waits = false;
+  for (ScheduledStop& stop : sorted) {
+    switch (stop.kind) {
+      case StopKind::failure:
+      case StopKind::board:
+      case StopKind::daylight:
+      case StopKind::wring:
+        stop.hard = true;
+        break;
+      case StopKind::bail:
+        work_waits = true;
+        break;
+      case StopKind::make_water:
+        work_waits = work_waits || pumping_share(stop, s) > 0;
+        break;
+      case StopKind::check:
+        stop.hard = std::exchange(work_waits, false);
+        break;
+      default:
+        break;
+    }
+  }
+}
+
 }  // namespace
 
-bool is_hard(StopKind kind) {
-  switch (kind) {
-    case StopKind::failure:
-    case StopKind::board:
-    case StopKind::daylight:
-    case StopKind::wring:
-    case StopKind::bail:
-      return true;
-    case StopKind::sleep:
-    case StopKind::medicine:
-    case StopKind::drink:
-    case StopKind::issue:
-    case StopKind::make_water:
-    case StopKind::signal:
-    case StopKind::lights:
-    case StopKind::check:
-    case StopKind::knot:
-      return false;
-  }
-  return false;
+double pumping_share(const ScheduledStop& stop, const Structure& structure) {
+  if (!structure.gear.desalinator) return 0;
+  // Hours of the day at the pump, from boarding on.
+  return std::clamp(structure.desalinator_h_per_day - (stop.index % stores::whole_hours_per_day), 0.0, 1.0);
+}
+
+bool changes_surroundings(StopKind kind) {
+  return kind == StopKind::board || kind == StopKind::failure;
 }
 
 Structure make_structure(const scenario::ValidScenario& v, const weather::Record& weather) {
@@ -124,6 +139,7 @@ Structure make_structure(const scenario::ValidScenario& v, const weather::Record
   std::sort(stops.begin(), stops.end(), [](const ScheduledStop& a, const ScheduledStop& b) {
     return std::tie(a.time_s, a.kind, a.index) < std::tie(b.time_s, b.kind, b.index);
   });
+  mark_hard(s, stops);
   return s;
 }
 

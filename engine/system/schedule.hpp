@@ -36,12 +36,10 @@ enum class StopKind {
 struct ScheduledStop {
   double time_s;  // since the scenario's start
   StopKind kind;
-  int index;  // meaning depends on the kind, see there; else the number of the event among its kind
+  int index;          // meaning depends on the kind, see there; else the number of the event among its kind
+  bool hard = false;  // the coefficients jump, so that graded steps must follow
   bool operator==(const ScheduledStop&) const = default;
 };
-
-// Whether the coefficients jump at a kind of time event, so that graded steps must follow.
-bool is_hard(StopKind kind);
 
 // What all lanes share: two runs can march in lock step when their structures are equal.
 struct Structure {
@@ -64,6 +62,13 @@ struct Structure {
   std::vector<ScheduledStop> stops;  // sorted
   bool operator==(const Structure&) const = default;
 };
+
+// Whether people come into other surroundings: out of the water, or into it.
+bool changes_surroundings(StopKind kind);
+
+// Share of the hour that ends at a time event of the kind make_water that is spent at the pump.
+// @return [0, 1]
+double pumping_share(const ScheduledStop& stop, const Structure& structure);
 
 // Of one run. The keys of a scenario come to 110,000 at most (60 days, a row a minute, all chores), so that
 // only weather files with many rows reach it. No kind of time event is scheduled beyond it, and make_ready()

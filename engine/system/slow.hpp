@@ -137,6 +137,7 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
   t.template at<at::alcohol>() = c.alcohol_mg_dL_s;
   t.template at<at::fasted>() = c.living;
   t.template at<at::arms_used>() = c.arms_used_per_s;
+  t.template at<at::sweat>() = c.sweat_W_s;
   t.template at<at::total_stored>() = stored;
   t.template at<at::total_salt_lost>() = c.salt_loss_mOsm_s;
   t.template at<at::total_oxidised>() = c.oxidised_kJ_s;

@@ -17,8 +17,7 @@ namespace bide::timeline {
 // Every time event of the run: those of the schedule and the output times.
 inline std::vector<march::Stop> all_stops(const system::Structure& s) {
   std::vector<march::Stop> stops;
-  for (const system::ScheduledStop& stop : s.stops)
-    stops.push_back({stop.time_s, system::is_hard(stop.kind)});
+  for (const system::ScheduledStop& stop : s.stops) stops.push_back({stop.time_s, stop.hard});
   for (double i = 1; i * s.output_interval_s <= s.end_s; i += 1)
     stops.push_back({i * s.output_interval_s, false});
   return march::merge(std::move(stops), s.end_s);
@@ -44,14 +43,17 @@ template <class T, class Advance, class Observer>
 void drive(system::System<T>& system, std::vector<T>& x, const march::StepPlan& plan, Advance& advance,
            Observer& observer) {
   const system::Structure& structure = system.compiled().structure;
-  std::size_t next = 0, graded = 0;
+  std::size_t next = 0;
+  march::Since since;
+  // Whether the coefficients have jumped.
   const auto apply_until = [&](double t) {
     bool hard = false;
     constexpr double same_s = 1e-6;
     while (next < structure.stops.size() && structure.stops[next].time_s <= t + same_s) {
       const system::ScheduledStop& stop = structure.stops[next++];
       system::apply(stop, system, x, observer.notes());
-      hard = hard || system::is_hard(stop.kind);
+      hard = hard || stop.hard;
+      if (system::changes_surroundings(stop.kind)) since.change_s = 0;
     }
     return hard;
   };
@@ -59,7 +61,7 @@ void drive(system::System<T>& system, std::vector<T>& x, const march::StepPlan& 
   observer.at_stop(0.0, x);
   double t = 0;
   for (const march::Stop& stop : all_stops(structure)) {
-    for (const double h : march::steps(stop.time_s - t, plan, graded)) {
+    for (const double h : march::steps(stop.time_s - t, plan, since)) {
       advance.step(system, x, t, h);
       observer.after_step(t, t + h, x, advance);
       t += h;
@@ -67,7 +69,7 @@ void drive(system::System<T>& system, std::vector<T>& x, const march::StepPlan& 
     t = stop.time_s;
     if (apply_until(t)) {
       advance.restart();
-      graded = 0;
+      since.graded = 0;
     }
     observer.at_stop(t, x);
     if constexpr (requires { observer.done(); })

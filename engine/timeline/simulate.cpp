@@ -92,6 +92,7 @@ void march(System& system, State& x, Advance& advance, Observer& observer, doubl
   march::StepPlan plan;
   for (double& step : plan.graded_s) step *= step_scale;
   plan.longest_s *= step_scale;
+  plan.longest_settling_s *= step_scale;
   drive(system, x, plan, advance, observer);
 }
 

@@ -10,7 +10,7 @@ using namespace bide;
 
 namespace {
 
-constexpr double core_bar_K = 0.04;
+constexpr double core_bar_K = 0.02;
 constexpr double tolerance = 1e-11;  // at 1e-9 CVODE itself is off by 2e-5 K after 61 h
 
 struct Shipped {

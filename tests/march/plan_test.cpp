@@ -20,25 +20,38 @@ TEST_CASE("stops are sorted, merged and end with the end") {
   CHECK_FALSE(stops[2].hard);
 }
 
+// Long after a change of surroundings.
+const Since settled{.graded = 0, .change_s = 1e6};
+
 TEST_CASE("steps are graded after a hard stop, then at most the longest") {
-  std::size_t graded = 0;
-  CHECK(steps(600, {}, graded) == std::vector<double>{60, 120, 140, 140, 140});
-  CHECK(graded == 2);
-  CHECK(steps(600, {}, graded) == std::vector<double>{200, 200, 200});
-  graded = 0;
-  CHECK(steps(100, {}, graded) == std::vector<double>{60, 40});
-  CHECK(graded == 1);
+  Since since = settled;
+  CHECK(steps(600, {}, since) == std::vector<double>{60, 120, 210, 210});
+  CHECK(since.graded == 2);
+  CHECK(steps(600, {}, since) == std::vector<double>{300, 300});
+  since = settled;
+  CHECK(steps(100, {}, since) == std::vector<double>{60, 40});
+  CHECK(since.graded == 1);
   // The grading goes on where it was.
-  CHECK(steps(400, {}, graded) == std::vector<double>{120, 140, 140});
+  CHECK(steps(540, {}, since) == std::vector<double>{120, 210, 210});
+}
+
+TEST_CASE("steps are short for an hour after a change of surroundings") {
+  Since since;
+  CHECK(steps(600, {}, since) == std::vector<double>{60, 120, 84, 84, 84, 84, 84});
+  CHECK(since.change_s == 600);
+  since.change_s = 3000;
+  CHECK(steps(600, {}, since) == std::vector<double>{100, 100, 100, 100, 100, 100});
+  CHECK(steps(600, {}, since) == std::vector<double>{300, 300});
 }
 
 TEST_CASE("steps sum to the interval") {
-  for (const double length : {1.0, 59.0, 61.0, 359.9, 1234.5}) {
-    std::size_t graded = 0;
-    const auto s = steps(length, {}, graded);
-    CHECK(std::accumulate(s.begin(), s.end(), 0.0) == doctest::Approx(length).epsilon(1e-12));
-    for (const double step : s) CHECK(step > 0);
-  }
+  for (const double change_s : {0.0, 1e6})
+    for (const double length : {1.0, 59.0, 61.0, 359.9, 1234.5}) {
+      Since since{.graded = 0, .change_s = change_s};
+      const auto s = steps(length, {}, since);
+      CHECK(std::accumulate(s.begin(), s.end(), 0.0) == doctest::Approx(length).epsilon(1e-12));
+      for (const double step : s) CHECK(step > 0);
+    }
 }
 
 TEST_CASE("a crossing is found on the cubic through both ends") {

@@ -13,7 +13,7 @@ using namespace bide;
 
 namespace {
 
-constexpr double core_bar_K = 0.04, share_bar = 0.01, least_bar_s = 60;
+constexpr double core_bar_K = 0.02, share_bar = 0.01, least_bar_s = 60;
 
 // The passing that a fate was read from: of that person and limit, nearest in time.
 std::optional<timeline::Crossing> passing(const timeline::Timeline& run, int person, system::Limit limit,

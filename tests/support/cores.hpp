@@ -17,7 +17,7 @@ namespace bide::test {
 using Cores = std::vector<std::optional<double>>;
 
 // One long step from stop to stop: for integrators that choose their own steps between.
-inline const march::StepPlan stop_to_stop{{}, 1e9};
+inline const march::StepPlan stop_to_stop{{}, 1e9, 0};
 
 // Dormand-Prince at a tight tolerance, as timeline::Integrator::reference.
 struct DormandPrince {

@@ -89,7 +89,7 @@ TEST_CASE("a person's running totals grow by each flux once") {
   c.absorbed_carbohydrate_kJ_s = 0.01, c.absorbed_fat_kJ_s = 0.02, c.absorbed_protein_kJ_s = 0.03;
   c.oxidised_kJ_s = 0.12, c.nitrogen_g_s = 1e-4, c.fatigue_per_s = 1e-5, c.motion_dose_m2_s4 = 0.4;
   c.adaptation_per_s = 2e-6, c.alcohol_mg_dL_s = -0.004, c.cold_feet = 1, c.frozen = 0.5, c.living = 1,
-  c.arms_used_per_s = 3e-4;
+  c.arms_used_per_s = 3e-4, c.sweat_W_s = 0.7;
   // Stored: 9000 J/K x 0.01 K/s of blood + 500 x 0.02 of fingers + 20000 x 0.001 of trunk core = 120 W.
   c.blood_capacity_J_K = 9000, t.k[bat::blood] = 0.01;
   c.finger_capacity_J_K = 500, t.k[bat::finger] = 0.02;
@@ -124,7 +124,7 @@ TEST_CASE("a person's running totals grow by each flux once") {
   CHECK(k[bat::total_distilled] == Near(5e-5));
   CHECK(k[bat::total_clothing_evaporation] == Near(4e-5));
   CHECK(k[bat::total_clothing_drain] == Near(2.3e-5 + 3e-5));
-  const std::array<std::pair<int, double>, 29> same{{{bat::extracellular_osmoles, -0.5},
+  const std::array<std::pair<int, double>, 30> same{{{bat::extracellular_osmoles, -0.5},
                                                      {bat::urea, 0.25},
                                                      {bat::fluid_shift, 1.5e-5},
                                                      {bat::glycogen, -0.05},
@@ -135,6 +135,7 @@ TEST_CASE("a person's running totals grow by each flux once") {
                                                      {bat::gut_protein, -0.03},
                                                      {bat::fatigue, 1e-5},
                                                      {bat::arms_used, 3e-4},
+                                                     {bat::sweat, 0.7},
                                                      {bat::motion_dose, 0.4},
                                                      {bat::adaptation, 2e-6},
                                                      {bat::alcohol, -0.004},

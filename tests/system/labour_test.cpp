@@ -121,3 +121,18 @@ TEST_CASE("nobody works above their oxygen uptake: the rest takes longer") {
   raft.apply(system::StopKind::check, 40);
   CHECK(raft.labour_W(60) == doctest::Approx(0));
 }
+
+// Work begins at a check, and so do the short steps that follow it.
+TEST_CASE("the check at which work begins is a hard time event, no other check is") {
+  const Flooded raft(adult);
+  double asked_s = -1;
+  int hard_checks = 0;
+  for (const system::ScheduledStop& stop : raft.run.compiled.structure.stops) {
+    if (stop.kind == system::StopKind::bail) asked_s = stop.time_s;
+    if (stop.kind != system::StopKind::check) continue;
+    CAPTURE(stop.time_s);
+    CHECK(stop.hard == (asked_s >= 0 && stop.time_s - asked_s < 600));
+    hard_checks += stop.hard ? 1 : 0;
+  }
+  CHECK(hard_checks > 0);
+}

@@ -152,7 +152,13 @@ TEST_CASE("warm: sweat 372.2 W per kelvin of the head's core, by shares") {
   Resting r;
   r.x[bat::node(head, core)] = 37.2;
   r.freeze();
-  // 74.44 W, half on the trunk: 37.22 W = 1.5254e-5 kg/s, and its salt 90 mOsm/kg.
+  // 74.44 W are commanded, none given yet: in ten minutes at that pace all would be.
+  CHECK(r.c.sweat_W_s == Near(74.44 / 600));
+  CHECK(r.c.salt_loss_mOsm_s == Near(337.0 / 86400));
+  r.x[bat::sweat] = 74.44;
+  r.freeze();
+  CHECK(r.c.sweat_W_s == Near(0).epsilon(1e-9));
+  // Half on the trunk: 37.22 W = 1.5254e-5 kg/s, and its salt 90 mOsm/kg.
   const double sweat_kg_s = 37.22 / 2.44e6;
   const double salt = 337.0 / 86400;
   CHECK(r.c.salt_loss_mOsm_s == Near(salt + 90 * sweat_kg_s));
@@ -325,9 +331,9 @@ TEST_CASE("dilatation opens the skin") {
 TEST_CASE("sweat that cannot evaporate runs to the floor, or into the sea") {
   Resting r;
   r.compiled.fitted.wet_skin_withholds = 0.7;
-  r.x[bat::node(head, core)] = 38;
+  r.x[bat::sweat] = 372.2;
   r.freeze();
-  // 372.2 W, half of it on the trunk: 7.627e-5 kg/s. Its 0.77 x 0.6 m2 x 0.003 m/s x (0.03566 - 0.008) take
+  // Half of it on the trunk: 7.627e-5 kg/s. Its 0.77 x 0.6 m2 x 0.003 m/s x (0.03566 - 0.008) take
   // 3.834e-5; 0.3 of the rest runs off.
   CHECK(r.c.sweat_drip_kg_s == Near(0.3 * 3.793e-5).epsilon(0.01));
   CHECK(r.c.liquid_to_floor_kg_s == r.c.sweat_drip_kg_s);
