@@ -3,18 +3,22 @@
 
 # Debian 12 names.
 packages=(cmake g++ ninja-build libeigen3-dev libboost1.81-dev libcli11-dev nlohmann-json3-dev libfmt-dev
-  doctest-dev libvalijson-dev libtbb-dev libutf8proc-dev libnetcdf-dev)
+  doctest-dev libvalijson-dev libtbb-dev libutf8proc-dev libnetcdf-dev libxlsxwriter-dev librsvg2-dev pkgconf
+  fonts-dejavu-core)
 # Bring what draws the charts. Whoever has node and npm from elsewhere keeps those: Debian's would clash.
 command -v node >/dev/null || packages+=(nodejs)
 command -v npm >/dev/null || packages+=(npm)
 # For the test of studies over MPI.
 mpi_packages=(libopenmpi-dev openmpi-bin)
+# For the Python module, and for the tests of it: tables, courses and plots.
+python_packages=(python3-dev pybind11-dev python3-numpy python3-pandas python3-xarray python3-matplotlib)
 # For the tests that look at pages in a browser.
-browser_packages=(chromium firefox-esr fonts-dejavu-core)
+browser_packages=(chromium)
 # For the engine in a page (tools/page).
 page_packages=(emscripten)
-# For what compares with another integrator (large, because it brings MPI) and with another solver, for opening a study in xarray and making
-# files of weather with it, files of climate models to read, and the data sets that the climate is packed from.
+# For what compares with another integrator (large, because it brings MPI) and with another solver, for opening a
+# study in xarray and making files of weather with it, files of climate models to read, and the data sets that the
+# climate is packed from.
 peer_packages=(libsundials-dev libglpk-dev python3-netcdf4 python3-xarray libncarg-data ferret-datasets)
 
 say() { printf '%s\n' "bide: $*"; }

@@ -38,6 +38,19 @@ inline constexpr Sourced child_fat_boys{3.6, "%", "deurenberg1991", "subtracted 
                                         Trust::from_memory};
 inline constexpr Sourced child_fat_fixed{1.4, "%", "deurenberg1991", "the same", Trust::from_memory};
 
+// ---- size about the median of age and sex (priors.json): height normal, body mass index lognormal
+inline constexpr Sourced child_height_sd_share{
+    0.045, "-", "kuczmarski2002", "sd over median of stature, 4 to 16 years", Trust::from_memory, 0.04, 0.05};
+inline constexpr Sourced child_bmi_gsd{1.12,
+                                       "-",
+                                       "kuczmarski2002",
+                                       "P5 and P95 of body mass index, 4 to 16 years: 1.08 to 1.16",
+                                       Trust::from_memory,
+                                       1.08,
+                                       1.16};
+inline constexpr Sourced child_fat_rmse_pct{3.8, "%", "deurenberg1991", "error of the regression above",
+                                            Trust::from_memory};
+
 // ---- sweat of children over that of adults, for each square metre
 inline constexpr Sourced child_sweat{
     0.74,           "-",  "falk1992", "before puberty 4.9, late in it 6.6 mL/(min m2), at 42 degC",

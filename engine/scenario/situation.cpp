@@ -100,8 +100,6 @@ void put_people(Node& document, Uncertain& u, const Situation& s) {
     if (!described)
       for (const char* key : {"sex", "age"})
         u.inputs.entries.emplace_back(of_person(prior(key).inputs.front(), i), *prior(key).distribution);
-    // Children are of usual size: the survey that sizes are drawn from is of adults.
-    if (known.age_years < adult_from_years) continue;
     UnknownPerson unknown{fmt::format("/crew/{}", i), {}};
     if (!known.height_m) unknown.unknown.push_back(UnknownPart::height);
     if (!known.mass_kg) unknown.unknown.push_back(UnknownPart::mass);

@@ -25,7 +25,7 @@ page(odds.html "The window;Against time;What ends it;Help, as the scenario state
      --report ${WORK}/odds.html)
 page(levers.html "Buys most;What would buy more time;Where the changes come from" levers ${MINIMAL}
      --report ${WORK}/levers.html)
-page(compare.html "Each with its own stores;What is compared;What else sets them apart;Where does the warmth go?" compare ${MINIMAL}
+page(compare.html "Each with its own stores;What is compared;What sets them apart;Where does the warmth go?" compare ${MINIMAL}
      --vary /raft/capacity_persons=4,8 --report ${WORK}/compare.html)
 page(results/summary.html "What may happen;What it depends on;What was run" study ${STUDY} --out ${WORK}/results
      --report --quiet)

@@ -6,6 +6,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
+#include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/compare/compare_page.hpp"
 #include "support/presentation.hpp"
@@ -130,6 +131,39 @@ TEST_CASE("an order that turns at an end of what is not measured says so") {
   CHECK(has(said(c), "At one end of the range the order turns: do not rely on it."));
 }
 
+// The range over heat loss turns the order, or leaves it open; the headline says so with the verdict.
+TEST_CASE("the headline says what the ends of the range do to the order") {
+  Made a, b, low, high;
+  const auto figures = [](const Made& made) { return made.compared().figures; };
+  const auto headline = [](const report::Comparison& c) {
+    return report::conclusions(c).front().brief.front();
+  };
+  low.times(30, 50);
+  high.times(90, 100);
+  report::Comparison same = of(a, a);
+  same.options[0].ends = {figures(low), figures(high)};
+  same.options[1].ends = {figures(high), figures(low)};
+  CHECK(
+      has(headline(same),
+          " Option 2 lasts longer with the least heat lost, option 1 lasts longer with the most heat lost."));
+  b.times(60, 80);
+  report::Comparison turns = of(a, b);
+  turns.options[0].ends = {figures(low), figures(high)};
+  turns.options[1].ends = {figures(high), figures(low)};
+  CHECK(has(headline(turns),
+            "Option 2 is ahead of option 1 in able until and alive until. At one end of the "
+            "range the order turns: do not rely on it."));
+}
+
+TEST_CASE("an option is called by its scenario, or by what was put in, in words") {
+  Made a;
+  report::Comparison c = of(a, a);
+  c.options[0].label = "some/folder/a.json";
+  c.options[1].label = "some/folder/a.json with /raft/floor_area_m2=2 /crew/0/age_years=30";
+  CHECK(report::option_title(c.options[0]) == a.scenario.scenario.name + " (a.json)");
+  CHECK(report::option_title(c.options[1]) == "raft: floor area 2, Person A: age 30");
+}
+
 TEST_CASE("foul air is told in hours, and never is never") {
   Made a, b;  // a: 500 ppm more with every hour of 120
   b.timeline.co2_ppm.assign(b.timeline.time_s.size(), 600);
@@ -161,7 +195,7 @@ TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to thei
   c.options[1].label = test::hostile;
   const std::string text = report::comparison_text(c, report::Letters::ascii, 80, true);
   CHECK(has(test::unwrapped(text), std::string(standing_notice)));
-  CHECK(has(test::unwrapped(text), "Each option is one case, not a forecast"));
+  CHECK(has(test::unwrapped(text), "each option is one case, not a forecast"));
   CHECK(text.rfind("The model cannot separate option 1 and option 2", 0) == 0);
   CHECK_FALSE(has(report::comparison_text(c, report::Letters::ascii, 80, false), "INPUTS THAT DIFFER"));
   test::check_no_promise(text);
@@ -269,7 +303,7 @@ TEST_CASE("the page of a comparison says what the text says, with the ranges fir
     return nullptr;
   }();
   REQUIRE(table != nullptr);
-  CHECK(table->rows.front()[0] == "able until, first: range");
+  CHECK(table->rows.front()[0] == "able until, first");
   CHECK(table->rows.front()[1] == "15 h to 25 h");
   const std::string html = report::html::to_html(page);
   CHECK(has(html, std::string(standing_notice)));

@@ -52,7 +52,7 @@ TEST_CASE("levers say what they gain or cost, what they weigh, and closing its p
   const auto list = levers(tried(litre, 80), tried(shut, -12));
   const std::string printed = report::levers_text(list, scenario, report::Letters::ascii, 80, true);
   const std::string text = test::unwrapped(printed);
-  CHECK(has(text, "Able until first person 40 h, 5 Feb 10:00 UTC"));
+  CHECK(has(text, "Able until first person 40 h, 5 Feb 10:00 UTC (08:00 local); last"));
   CHECK(has(text, "Ends it cold: core temperature below 33 C"));
   CHECK(has(text, "Buys most one more litre each: able +80 h or more"));
   CHECK(
@@ -114,16 +114,26 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   const scenario::Lever more = {"more", "a second suit", "judgement", {}, {}, {}, 3, 20, false};
   const scenario::Lever pump = {"pump", "a pump", "judgement", {}, {}, {}, 1, 1, false};
   study::LeversTried list = levers(tried(litre, 20), tried(shut, -12));
-  CHECK(report::most_bought_words(list) == "one more litre each: able +20 h");
+  CHECK(report::most_bought_words(list, 3) == "one more litre each: able +20 h");
   LeverTried withheld = tried(more, 30);
   withheld.state = LeverTried::State::withheld;
   list.tried = {tried(more, 30), tried(litre, 20), tried(pump, 10), tried(litre, 5)};
-  CHECK(report::most_bought_words(list) ==
+  CHECK(report::most_bought_words(list, 3) ==
         "a second suit: able +30 h; one more litre each: able +20 h; a pump: able +10 h");
   LeverTried far = tried(litre, 0);
   far.gained = {{0, false, true, false}, {0, false, true, false}, 0.28};
   list.tried = {far};
-  CHECK(report::most_bought_words(list) == "one more litre each: +28 points of margin");
+  CHECK(report::most_bought_words(list, 3) == "one more litre each: +28 points of margin");
+  // Where the central case reaches no limit, hours won at an end of the range go before points of margin.
+  LeverTried dry = tried(pump, 0);
+  dry.gained = {{0, false, true, false}, {0, false, true, false}, 0.01};
+  dry.ends = {dry.gained, {{0, false, true, false}, {9.5, false, false, true}, 0}};
+  list.tried = {far, dry};
+  CHECK(report::most_bought_words(list, 1) == "a pump: alive none to +9.5 h (over the range of heat loss)");
+  // Not where the other end loses some.
+  dry.ends[0].alive = {-3, false, false, true};
+  list.tried = {far, dry};
+  CHECK(report::most_bought_words(list, 2) == "one more litre each: +28 points of margin");
   list.tried = {withheld, tried(shut, -12)};
-  CHECK(report::most_bought_words(list) == "none of the practical changes tried, one at a time");
+  CHECK(report::most_bought_words(list, 3) == "none of the practical changes tried, one at a time");
 }

@@ -103,20 +103,20 @@ TEST_CASE("the first screen leads with the range over what nobody has measured, 
   CHECK(large.lines.front().asks == "Able until");
   // 30 h after 3 Feb 18:00 UTC is midnight.
   CHECK(has(said(page, "Able until"),
-            "first person 30 h (5 Feb 00:00 UTC) to 50 h; central case 40 h, 5 Feb 10:00"));
-  CHECK(has(said(page, "Range"), "3 runs over what nobody has measured"));
+            "first person 30 h (5 Feb 00:00 UTC) to 50 h, central case 40 h; last person"));
+  CHECK(has(said(page, "How sure"), "; 3 runs over what nobody has measured"));
   const html::Chart& picture = block<html::Chart>(section(page, "The answer"));
   CHECK(picture.categories.front() == "able: first person");
   CHECK(series(picture, "range").points.front().low == doctest::Approx(30));
   CHECK(series(picture, "range").points.front().high == doctest::Approx(50));
   CHECK(series(picture, "central case").points.front().y == doctest::Approx(40));
   c.with_able_first_at(std::nullopt);
-  CHECK(has(said(c.page(), "Able until"), "to after 5 d; central case 40 h"));
+  CHECK(has(said(c.page(), "Able until"), "to after 5 d, central case 40 h"));
 }
 
 TEST_CASE("without a range the page says that it is one case") {
   const html::Page page = Case(2).page();
-  CHECK(has(said(page, "Range"), "none: the file states everything that is not known."));
+  CHECK(has(said(page, "How sure"), "no range: the file states all that nobody has measured"));
   CHECK(has(said(page, "Able until"), "first person 40 h, 5 Feb 10:00 UTC"));
 }
 
@@ -129,12 +129,12 @@ TEST_CASE("the answer says what would buy time where levers were tried, and how 
   tried.lever = &suit;
   tried.gained.able = {9, false, false, true};
   levers.tried = {tried};
-  const auto buys = [&](const study::LeversTried* given) {
+  const auto buys = [&](const std::optional<study::LeversTried>& given) {
     return said(report::pages::run_page({{c.outcome, c.timeline, c.scenario}, c.unmeasured, given}),
                 "Buys most");
   };
-  CHECK(buys(&levers) == "a second suit: able +9.0 h");
-  CHECK(has(buys(nullptr), "bide levers two_adrift.json"));
+  CHECK(buys(levers) == "a second suit: able +9.0 h");
+  CHECK(has(buys(std::nullopt), "bide levers two_adrift.json"));
 }
 
 TEST_CASE("people whose courses are the same are drawn once") {

@@ -93,9 +93,10 @@ TEST_CASE("what is not known is drawn, what is known is not") {
   CHECK(*known.scenario.weather.water_temperature_degC == Near(8));
   CHECK(known.scenario.stores.pack == "solas_a");  // as scenarios/catalogue/rafts.json has it
   CHECK(known.scenario.uncertain->alternatives.empty());
-  // Of the adult with height and mass only the fat is unknown; the child is of the size of the charts.
-  REQUIRE(known.scenario.uncertain->unknown_persons.size() == 1);
+  // Of the adult with height and mass only the fat is unknown; of the child all of it, about the charts.
+  REQUIRE(known.scenario.uncertain->unknown_persons.size() == 2);
   CHECK(known.scenario.uncertain->unknown_persons[0].unknown == std::vector{UnknownPart::fat});
+  CHECK(known.scenario.uncertain->unknown_persons[1].unknown.size() == 3);
   CHECK(known.scenario.crew[1].height_m == Near(1.51));
   CHECK(known.scenario.crew[1].mass_kg == Near(41.5));
 }

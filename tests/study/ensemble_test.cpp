@@ -229,7 +229,7 @@ TEST_CASE("outputs have names of their own, and find their figures") {
   CHECK(value("last able until") == 2);
   CHECK(std::isinf(value("last alive until")));
   CHECK(value("coldest core") == 31);
-  CHECK(value("person 1 able until") == 2);
+  CHECK(value("Person A able until") == 2);
   CHECK(value("water runs out") == 10);
   CHECK(std::isnan(value("coldest inside")));
   CHECK(study::find_output(all, "no such figure") == nullptr);

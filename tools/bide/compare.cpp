@@ -9,10 +9,13 @@
 #include "bide/report/compare/compare_page.hpp"
 #include "bide/scenario/variations.hpp"
 #include "bide/study/questions/compare.hpp"
+#include "bide/study/questions/quick_levers.hpp"
 #include "commands.hpp"
+#include "csv_file.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
 #include "output.hpp"
+#include "pages.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
@@ -23,9 +26,9 @@ using scenario::ValidScenario;
 
 struct CompareArguments {
   std::vector<std::string> scenarios, vary;
-  std::string report_html;
+  PageFiles pages;
   std::uint64_t futures = 200, seed = 1;
-  bool full = false, json = false, csv = false, ascii = false, progress = false;
+  bool full = false, json = false, csv = false, plain = false, ascii = false, progress = false;
 };
 
 // What to compare; empty when something was refused, and then said.
@@ -82,22 +85,26 @@ int compare(const CompareArguments& arguments) {
   for (const std::string& path : arguments.scenarios) files.read.emplace_back(path);
   for (const ValidScenario& each : chosen.scenarios)
     for (std::filesystem::path& file : files_of(each)) files.read.push_back(std::move(file));
-  files.written.emplace_back(arguments.report_html);
+  files.written.emplace_back(arguments.pages.report);
   if (const int code = check(files); code != exit_ok) return code;
 
   when_interrupted("Nothing is kept of a comparison that is not finished; the same command begins anew.");
   ProgressLine progress(arguments.progress);
-  const auto answer = study::compare(std::move(chosen.scenarios), {arguments.futures, arguments.seed},
-                                     [&](double fraction) { progress(fraction); });
+  auto answer = study::compare(std::move(chosen.scenarios), {arguments.futures, arguments.seed},
+                               [&](double fraction) { progress(fraction); });
   progress.finish();
   if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return tool::refuse(*refusal);
-  const auto& comparison = std::get<study::Comparison>(answer);
-  if (!arguments.report_html.empty()) {
-    const std::string page = report::html::to_html(report::pages::compare_page(comparison));
-    if (const int code = write_file(arguments.report_html, page); code != exit_ok) return code;
+  auto& comparison = std::get<study::Comparison>(answer);
+  if (arguments.pages.any() || !(arguments.json || arguments.csv))
+    comparison.levers = study::try_levers_quickly(*comparison.options.front().own.scenario);
+  if (arguments.pages.any()) {
+    files.read.emplace_back(arguments.pages.report);
+    if (const int code = write_pages(report::pages::compare_page(comparison), arguments.pages, files.read);
+        code != exit_ok)
+      return code;
   }
   if (arguments.json) return put(report::comparison_json(comparison), "", false);
-  if (arguments.csv) return put(report::comparison_csv(comparison), "", false);
+  if (arguments.csv) return put_csv(report::comparison_csv(comparison), arguments.plain);
   return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width(), arguments.full),
              "", false);
 }
@@ -117,11 +124,12 @@ void add_compare(Program& program) {
                  "Common futures to draw where every option has `uncertain`; 0 for none");
   command.number("--seed", arguments->seed, any_seed, "Same seed, same futures");
   command.flag("--progress", arguments->progress, "Report progress even when not on a terminal");
-  command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
+  add_page_options(command, arguments->pages);
   command.flag("--full", arguments->full,
                "Inputs that differ, equal stores, water, air and cautions as well");
   const Argument json = command.flag("--json", arguments->json, "As JSON");
-  command.flag("--csv", arguments->csv, "As CSV, a row for each option").excludes(json);
+  const Argument csv = command.flag("--csv", arguments->csv, "As CSV, a row for each option").excludes(json);
+  command.flag("--plain", arguments->plain, "The table's notice goes to the error stream").needs(csv);
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command.footer(standing_notice);
   command.does([arguments] { return compare(*arguments); });

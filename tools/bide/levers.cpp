@@ -9,13 +9,15 @@
 #include "commands.hpp"
 #include "files.hpp"
 #include "output.hpp"
+#include "pages.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
 
 struct LeversArguments {
-  std::string scenario, report_html;
+  std::string scenario;
+  PageFiles pages;
   bool full = false, json = false, ascii = false;
 };
 
@@ -26,13 +28,16 @@ int show_levers(const LeversArguments& arguments) {
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  if (const int code = check({files_of(scenario), {arguments.report_html}}); code != exit_ok) return code;
+  if (const int code = check({files_of(scenario), {arguments.pages.report}}); code != exit_ok) return code;
   const auto result = study::try_levers(scenario);
   if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
   const auto& tried = std::get<study::LeversTried>(result);
-  if (!arguments.report_html.empty()) {
-    const std::string page = report::html::to_html(report::pages::levers_page(tried, scenario));
-    if (const int code = write_file(arguments.report_html, page); code != exit_ok) return code;
+  if (arguments.pages.any()) {
+    std::vector<std::filesystem::path> kept = files_of(scenario);
+    kept.emplace_back(arguments.pages.report);
+    if (const int code = write_pages(report::pages::levers_page(tried, scenario), arguments.pages, kept);
+        code != exit_ok)
+      return code;
   }
   if (arguments.json) return put(report::levers_json(tried, scenario), "", false);
   return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width(), arguments.full),
@@ -45,7 +50,7 @@ void add_levers(Program& program) {
   auto arguments = std::make_shared<LeversArguments>();
   Command command = program.command("levers", "Practical changes tried one at a time, by the time each buys");
   command.text("scenario", arguments->scenario, "Scenario file").required();
-  command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
+  add_page_options(command, arguments->pages);
   command.flag("--full", arguments->full, "Every change tried, with its weight, room and price in air");
   command.flag("--json", arguments->json, "As JSON");
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");

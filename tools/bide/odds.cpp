@@ -12,32 +12,43 @@
 #include <variant>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/odds/from_now.hpp"
 #include "bide/report/odds/night_text.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/odds/odds_page.hpp"
 #include "bide/report/run/terminal.hpp"
 #include "bide/scenario/patch.hpp"
+#include "bide/study/questions/quick_levers.hpp"
 #include "bide/study/questions/replay.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 #include "commands.hpp"
+#include "csv_file.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
 #include "night.hpp"
 #include "output.hpp"
+#include "pages.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
 
 struct OddsArguments {
-  std::string scenario, csv, json, report_html, output;
+  std::string scenario, csv, json, output;
+  PageFiles pages;
   std::uint64_t samples = 1000, seed = 1;
   int threads = 0;
   std::optional<double> alive_at_h, now_h;
   std::optional<std::string> now;  // read by kind of question
   NightFlags night;
   std::optional<std::uint64_t> sample, dump;
-  bool full = false, quiet = false, ascii = false, progress = false, force = false;
+  bool full = false, quiet = false, ascii = false, progress = false, force = false, plain = false,
+       no_levers = false;
+  bool only_json() const { return json == "-"; }
+  // Files to be written, but for where -o and the drawings go.
+  std::vector<std::filesystem::path> written() const {
+    return {csv, notice_of(csv, plain), only_json() ? "" : json, pages.report};
+  }
 };
 
 int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& arguments,
@@ -87,16 +98,22 @@ study::OddsQuestion question_of(const OddsArguments& arguments) {
 // Writes the files asked for.
 int write_files(const study::OddsAnswer& answer, const OddsArguments& arguments) {
   if (!arguments.csv.empty())
-    if (const int code = write_file(arguments.csv, report::odds_csv(answer)); code != exit_ok) return code;
-  if (!arguments.json.empty())
+    if (const int code = write_csv(arguments.csv, report::odds_csv(answer), arguments.plain); code != exit_ok)
+      return code;
+  if (!arguments.json.empty() && !arguments.only_json())
     if (const int code = write_file(arguments.json, report::odds_json(answer)); code != exit_ok) return code;
-  if (arguments.report_html.empty()) return exit_ok;
-  return write_file(arguments.report_html, report::html::to_html(report::pages::odds_page(answer)));
+  if (!arguments.pages.any()) return exit_ok;
+  std::vector<std::filesystem::path> kept = arguments.written();
+  if (!arguments.scenario.empty())
+    for (std::filesystem::path& each : files_of(answer.scenario)) kept.push_back(std::move(each));
+  if (!arguments.output.empty()) kept.emplace_back(arguments.output);
+  return write_pages(report::pages::odds_page(answer), arguments.pages, kept);
 }
 
-// Prints the answer; exit code 3 when too many samples have no result.
-int show(const study::OddsAnswer& answer, const std::string& text, report::Letters shown) {
-  const int written = put(text, "", false);
+// Prints the answer, or JSON alone; exit code 3 when too many samples have no result.
+int show(const study::OddsAnswer& answer, const OddsArguments& arguments, const std::string& text,
+         report::Letters shown) {
+  const int written = put(arguments.only_json() ? report::odds_json(answer) : text, "", false);
   if (!answer.too_many_failed() || written != exit_ok) return written;
   say("{}: {} of {} samples have no result, more than 1 %\n", report::plain(answer.scenario.file, shown),
       answer.failed.size(), answer.samples);
@@ -116,22 +133,21 @@ int odds_of_file(const OddsArguments& arguments) {
     return exit_input_refused;
   }
   const bool dumped_to_a_file = arguments.dump && !arguments.output.empty() && arguments.output != "-";
-  if (const int code = check(
-          {files_of(scenario),
-           {arguments.csv, arguments.json, arguments.report_html, dumped_to_a_file ? arguments.output : ""}});
-      code != exit_ok)
-    return code;
+  Files files{files_of(scenario), arguments.written()};
+  if (dumped_to_a_file) files.written.emplace_back(arguments.output);
+  if (const int code = check(files); code != exit_ok) return code;
   if (arguments.dump)
     return put(study::text_of_future(scenario, arguments.seed, *arguments.dump), arguments.output,
                arguments.force);
   if (arguments.sample) return show_replay(scenario, arguments, shown);
 
-  const auto asked = ask(scenario, question_of(arguments), arguments.progress);
+  auto asked = ask(scenario, question_of(arguments), arguments.progress);
   if (const auto* refusal = std::get_if<study::Refusal>(&asked)) return refuse(*refusal);
-  const auto& answer = std::get<study::OddsAnswer>(asked);
+  auto& answer = std::get<study::OddsAnswer>(asked);
+  if (!arguments.no_levers && !arguments.quiet) answer.levers = study::try_levers_quickly(scenario);
   if (const int code = write_files(answer, arguments); code != exit_ok) return code;
   if (arguments.quiet) print(scenario.cautions, shown, "caution: ");
-  return show(answer,
+  return show(answer, arguments,
               arguments.quiet ? report::odds_line(answer, shown)
                               : report::odds_text(answer, terminal_width(), shown, arguments.full),
               shown);
@@ -170,9 +186,13 @@ int odds_from_now(const OddsArguments& arguments) {
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  if (const int code = check({{}, {arguments.csv, arguments.json, arguments.report_html, arguments.output}});
-      code != exit_ok)
-    return code;
+  if (arguments.only_json() && arguments.output == "-") {
+    say("-: named for two outputs\n");
+    return exit_usage;
+  }
+  Files files{{}, arguments.written()};
+  if (arguments.output != "-") files.written.emplace_back(arguments.output);
+  if (const int code = check(files); code != exit_ok) return code;
   if (!arguments.output.empty())
     if (const int code = put(text, arguments.output, arguments.force); code != exit_ok) return code;
   print(cautions, shown, "caution: ");
@@ -183,13 +203,13 @@ int odds_from_now(const OddsArguments& arguments) {
   question.at_h = study::hours_from_now(now_h, scenario.scenario.duration_h);
   question.nested = false;
   question.so_far = [&](const study::Odds& odds) { say("{}\n", report::night_so_far(odds, now_h)); };
-  const auto asked = ask(scenario, question, arguments.progress);
+  auto asked = ask(scenario, question, arguments.progress);
   if (const auto* refusal = std::get_if<study::Refusal>(&asked)) return refuse(*refusal);
-  const auto& answer = std::get<study::OddsAnswer>(asked);
+  const study::OddsAnswer answer = report::from_now(std::get<study::OddsAnswer>(std::move(asked)));
   if (const int code = write_files(answer, arguments); code != exit_ok) return code;
-  return show(answer,
+  return show(answer, arguments,
               arguments.quiet ? report::odds_line(answer, shown)
-                              : report::night_text(answer, terminal_width(), shown),
+                              : report::night_text(answer, terminal_width(), shown, arguments.full),
               shown);
 }
 
@@ -236,8 +256,10 @@ void add_odds(Program& program) {
       "--now", a.now,
       "Time of asking, no help yet: with a file hours after the start, else UTC (this clock if left out)");
   command.text("--csv", a.csv, "Write the shares against time as CSV");
-  command.text("--json", a.json, "Write everything as JSON");
-  command.text("--report", a.report_html, "Write a page for a browser or for print, as HTML");
+  command.flag("--plain", a.plain, "The table's notice goes to a file beside it");
+  command.text("--json", a.json, "Write everything as JSON; - for standard output, with nothing else on it");
+  add_page_options(command, a.pages);
+  command.flag("--no-levers", a.no_levers, "Do not try what would buy more time").needs(file);
   Argument sample = command.number("--sample", a.sample, {0, most}, "Run this one future alone");
   sample.needs(file);
   command.number("--dump", a.dump, {0, most}, "Write this one future as a plain scenario")

@@ -2,43 +2,50 @@
 #include <fmt/format.h>
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/csv.hpp"
 #include "bide/report/run/json.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/run/run_page.hpp"
 #include "bide/report/run/sections.hpp"
+#include "bide/report/run/sheets.hpp"
 #include "bide/report/run/terminal.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/study/ensemble/run_all.hpp"
-#include "bide/study/questions/levers.hpp"
+#include "bide/study/questions/quick_levers.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 #include "commands.hpp"
+#include "csv_file.hpp"
 #include "files.hpp"
 #include "output.hpp"
+#include "pages.hpp"
 #include "terminal.hpp"
+#include "xlsx.hpp"
 
 namespace bide::tool {
 namespace {
 
 struct RunArguments {
-  std::string scenario, timeline_csv, result_json, report_html;
-  bool full = false, quiet = false, ascii = false, progress = false, no_levers = false;
+  std::string scenario, timeline_csv, result_json, workbook;
+  PageFiles pages;
+  bool full = false, quiet = false, ascii = false, progress = false, no_levers = false, plain = false;
+  bool only_json() const { return result_json == "-"; }
 };
 
-// The page with all it needs besides the run itself, or why a further run has no result.
-std::variant<std::string, study::Refusal> page_of(const report::Material& run,
-                                                  const std::vector<study::Future>& members,
-                                                  bool with_levers) {
-  report::pages::RunMaterial material{run, members};
-  if (!with_levers) return report::html::to_html(report::pages::run_page(material));
-  auto tried = study::try_levers(run.scenario);
+// What would buy time: for a page in any case, for the summary where it is quick.
+std::variant<std::optional<study::LeversTried>, study::Refusal> levers_of(
+    const scenario::ValidScenario& scenario, const RunArguments& arguments) {
+  if (arguments.no_levers || arguments.quiet) return std::nullopt;
+  if (!arguments.pages.any()) return study::try_levers_quickly(scenario);
+  auto tried = study::try_levers(scenario);
   if (auto* refusal = std::get_if<study::Refusal>(&tried)) return std::move(*refusal);
-  material.levers = &std::get<study::LeversTried>(tried);
-  return report::html::to_html(report::pages::run_page(material));
+  return std::optional(std::get<study::LeversTried>(std::move(tried)));
 }
 
 int run(const RunArguments& arguments) {
@@ -49,10 +56,11 @@ int run(const RunArguments& arguments) {
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  if (const int code =
-          check({files_of(scenario), {arguments.timeline_csv, arguments.result_json, arguments.report_html}});
-      code != exit_ok)
-    return code;
+  Files files{
+      files_of(scenario),
+      {arguments.timeline_csv, notice_of(arguments.timeline_csv, arguments.plain),
+       arguments.only_json() ? "" : arguments.result_json, arguments.workbook, arguments.pages.report}};
+  if (const int code = check(files); code != exit_ok) return code;
 
   ProgressLine progress(arguments.progress);
   const auto result = study::run_one(scenario, [&progress](double fraction) { progress(fraction); });
@@ -67,22 +75,44 @@ int run(const RunArguments& arguments) {
   shown.width = terminal_width();
   shown.full = arguments.full;
   shown.members = std::get<std::vector<study::Future>>(std::move(members));
-  const auto write = [&shown](const char* what, const std::string& path, const std::string& text) {
-    shown.files.push_back({what, path});
-    return write_file(path, text);
+  auto levers = levers_of(scenario, arguments);
+  if (const auto* refusal = std::get_if<study::Refusal>(&levers)) return refuse(*refusal);
+  shown.levers = std::get<std::optional<study::LeversTried>>(std::move(levers));
+
+  const report::Material material{outcome, timeline, scenario};
+  const auto list = [&shown](const char* what, const std::string& path) {
+    if (!path.empty()) shown.files.push_back({what, path});
   };
-  int code = exit_ok;
+  list("timeline", arguments.timeline_csv);
+  list("result", arguments.result_json);
+  list("workbook", arguments.workbook);
+  list("report", arguments.pages.report);
+  list("charts", arguments.pages.charts);
   if (!arguments.timeline_csv.empty())
-    code = write("timeline", arguments.timeline_csv, report::timeline_csv(timeline, scenario));
-  if (code == exit_ok && !arguments.result_json.empty())
-    code = write("result", arguments.result_json,
-                 report::result_json(outcome, timeline, scenario, shown.members));
-  if (code == exit_ok && !arguments.report_html.empty()) {
-    const auto page = page_of({outcome, timeline, scenario}, shown.members, !arguments.no_levers);
-    if (const auto* refusal = std::get_if<study::Refusal>(&page)) return refuse(*refusal);
-    code = write("report", arguments.report_html, std::get<std::string>(page));
+    if (const int code =
+            write_csv(arguments.timeline_csv, report::timeline_csv(timeline, scenario), arguments.plain);
+        code != exit_ok)
+      return code;
+  if (!arguments.workbook.empty()) {
+    const report::Answer answer =
+        report::run_answer(material, shown.members, report::buys_line(shown.levers, scenario));
+    if (const auto why =
+            write_xlsx(report::run_sheets(material, answer), arguments.workbook, scenario.start_unix_s))
+      return cannot_write(arguments.workbook, *why, letters);
   }
-  if (code != exit_ok) return code;
+  if (arguments.pages.any()) {
+    files.read.insert(files.read.end(), files.written.begin(), files.written.end());
+    const report::pages::RunMaterial of_page{material, shown.members, shown.levers};
+    if (const int code = write_pages(report::pages::run_page(of_page), arguments.pages, files.read);
+        code != exit_ok)
+      return code;
+  }
+  const std::string json = arguments.result_json.empty()
+                               ? std::string()
+                               : report::result_json(outcome, timeline, scenario, shown.members);
+  if (arguments.only_json()) return put(json, "", false);
+  if (!arguments.result_json.empty())
+    if (const int code = write_file(arguments.result_json, json); code != exit_ok) return code;
   if (arguments.quiet) {
     print(scenario.cautions, letters, "caution: ");
     return put(report::quiet_line(outcome, scenario, shown), "", false);
@@ -97,11 +127,13 @@ void add_run(Program& program) {
   Command command = program.command("run", "One simulation: until when each person is able and alive");
   command.text("scenario", arguments->scenario, "Scenario file").required();
   command.text("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
-  command.text("--json", arguments->result_json, "Write the result as JSON");
-  const Argument report =
-      command.text("--report", arguments->report_html, "Write a page for a browser or for print, as HTML");
-  command.flag("--no-levers", arguments->no_levers, "Leave out of the page what would buy more time")
-      .needs(report);
+  command.text("--json", arguments->result_json,
+               "Write the result as JSON; - for standard output, with nothing else on it");
+  command.text("--xlsx", arguments->workbook,
+               "Write result, people, timeline, stores and assumptions as a workbook");
+  command.flag("--plain", arguments->plain, "The timeline's notice goes to a file beside it");
+  add_page_options(command, arguments->pages);
+  command.flag("--no-levers", arguments->no_levers, "Do not try what would buy more time");
   command.flag("--full", arguments->full, "Figures, charts, events, evidence and cautions as well");
   command.flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");

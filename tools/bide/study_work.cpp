@@ -10,9 +10,11 @@
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
 #include "bide/study/questions/ask_study.hpp"
+#include "csv_file.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
 #include "output.hpp"
+#include "pages.hpp"
 #include "study_netcdf.hpp"
 #include "terminal.hpp"
 
@@ -22,8 +24,10 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr const char *summary_txt = "summary.txt", *summary_json = "summary.json",
-                     *summary_html = "summary.html", *results_csv = "results.csv", *results_nc = "results.nc";
-constexpr std::array result_names{summary_txt, summary_json, summary_html, results_csv, results_nc};
+                     *summary_html = "summary.html", *results_csv = "results.csv", *results_nc = "results.nc",
+                     *results_notice = "results.csv.notice.txt";
+constexpr std::array result_names{summary_txt, summary_json,   summary_html,
+                                  results_csv, results_notice, results_nc};
 
 std::string left(double s) {
   constexpr double minute = 60, hour = 3600;
@@ -41,9 +45,11 @@ void show(ProgressLine& line, const study::Progress& p) {
 
 void add_table_options(Command& command, StudyArguments& arguments) {
   command.flag("--csv", arguments.csv, "Write every sample to results.csv too");
+  command.flag("--plain", arguments.plain, "The notice of results.csv goes to a file beside it");
   command.flag("--netcdf", arguments.netcdf,
                "Write every sample to results.nc too (NetCDF-4, CF conventions)");
   command.flag("--report", arguments.report, "Write a page with charts to summary.html too");
+  command.text("--charts", arguments.charts, "Write each chart of that page to this folder, as SVG and PNG");
   command.flag("--quiet", arguments.quiet, "Do not print the summary");
 }
 
@@ -94,12 +100,17 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
   if (const int code = write_file(folder / summary_txt, text); code != exit_ok) return code;
   if (const int code = write_file(folder / summary_json, report::study_json(study, summary)); code != exit_ok)
     return code;
-  if (arguments.report) {
-    const std::string page = report::html::to_html(report::pages::study_page(study, summary));
-    if (const int code = write_file(folder / summary_html, page); code != exit_ok) return code;
+  if (arguments.report || !arguments.charts.empty()) {
+    const PageFiles pages{arguments.report ? (folder / summary_html).string() : "", arguments.charts};
+    std::vector<fs::path> kept = files_of(study.scenario());
+    kept.emplace_back(arguments.study);
+    for (const char* name : result_names) kept.push_back(folder / name);
+    if (const int code = write_pages(report::pages::study_page(study, summary), pages, kept); code != exit_ok)
+      return code;
   }
   if (arguments.csv)
-    if (const auto why = report::write_study_csv(study, records, folder / results_csv))
+    if (const auto why = report::write_study_csv(study, records, folder / results_csv,
+                                                 notice_of(folder / results_csv, arguments.plain)))
       return cannot_write((folder / results_csv).string(), *why, letters(true));
   if (arguments.netcdf)
     if (const auto why = write_study_netcdf(study, records, folder / results_nc))

@@ -13,9 +13,9 @@
 namespace bide::tool {
 
 struct StudyArguments {
-  std::string study, out;
+  std::string study, out, charts;
   int threads = 0;
-  bool csv = false, netcdf = false, report = false, quiet = false, progress = false;
+  bool csv = false, plain = false, netcdf = false, report = false, quiet = false, progress = false;
 };
 
 // Which tables and pages are wanted.

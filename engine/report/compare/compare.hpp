@@ -24,6 +24,7 @@ std::string one_case_each(const Comparison& comparison);
 
 // Differences of an option from the first, in whole sentences.
 struct Conclusion {
+  std::vector<std::string> brief;    // who is ahead; which is warmer inside, and mostly by what
   std::vector<std::string> verdict;  // who is ahead; able until; alive until
   std::vector<std::string> warmth;   // inside, and of each body, why
   std::vector<std::string> others;   // water, air, the same with equal stores

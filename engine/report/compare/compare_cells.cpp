@@ -3,10 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <filesystem>
 
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/run/range.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 
@@ -16,6 +18,15 @@ using outcome::Figures;
 using study::Option;
 
 namespace {
+
+std::string water_out(const Figures& figures) {
+  for (const outcome::StoreOutcome& store : figures.stores)
+    if (store.store == "water")
+      return store.state == outcome::StoreState::none_aboard ? "none aboard"
+             : store.state == outcome::StoreState::runs_out  ? duration(store.at_s)
+                                                             : "not in " + horizon(figures.horizon_s);
+  return "none aboard";
+}
 
 // Over the option as it is and both ends of what nobody has measured.
 std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*times) {
@@ -27,7 +38,7 @@ std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*
 
 }  // namespace
 
-html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown) {
+html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown, Rows rows) {
   html::Table out;
   out.caption = caption;
   out.columns = {{"", false}};
@@ -49,19 +60,22 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
   const bool ranges = std::all_of(shown.begin(), shown.end(), [](const ComparedFigures& each) {
     return each.ranges && !each.ranges->ends.empty();
   });
-  if (ranges) add("able until, first: range", range_of(&Figures::able));
-  add(ranges ? "  central case" : "able until, first", time_of(&Figures::able, &CrewTimes::first_s));
-  if (ranges) add("alive until, first: range", range_of(&Figures::alive));
-  add(ranges ? "  central case" : "alive until, first", time_of(&Figures::alive, &CrewTimes::first_s));
+  const bool brief = rows == Rows::asked_first;
+  if (ranges) add("able until, first", range_of(&Figures::able));
+  if (!ranges || !brief)
+    add(ranges ? "  central case" : "able until, first", time_of(&Figures::able, &CrewTimes::first_s));
+  if (ranges) add("alive until, first", range_of(&Figures::alive));
+  if (!ranges || !brief)
+    add(ranges ? "  central case" : "alive until, first", time_of(&Figures::alive, &CrewTimes::first_s));
   // Rows that would say of every option what the first person's row says are left out.
   const auto some = [&](const CrewTimes Figures::*times, std::optional<double> CrewTimes::*who) {
     return std::any_of(shown.begin(), shown.end(), [&](const ComparedFigures& each) {
       return ((each.figures->*times).*who).has_value() && (each.figures->*times).persons > 1;
     });
   };
-  if (some(&Figures::able, &CrewTimes::last_s))
+  if (!brief && some(&Figures::able, &CrewTimes::last_s))
     add("able until, last", time_of(&Figures::able, &CrewTimes::last_s));
-  if (some(&Figures::alive, &CrewTimes::last_s))
+  if (!brief && some(&Figures::alive, &CrewTimes::last_s))
     add("alive until, last", time_of(&Figures::alive, &CrewTimes::last_s));
   add("ended by", [](const ComparedFigures& s) { return ended_by(*s.figures); });
   add("who first", [](const ComparedFigures& s) {
@@ -69,11 +83,31 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
     return persons.empty() ? "nobody" : person_names(persons) + (s.figures->able.first_s ? "" : " (nearest)");
   });
   add("coldest inside", [](const ComparedFigures& s) { return coldest_inside(*s.figures); });
+  if (brief) {
+    add("water out", [](const ComparedFigures& s) { return water_out(*s.figures); });
+    return out;
+  }
   add("lowest core", [](const ComparedFigures& s) { return temperature(s.figures->lowest_core_degC); });
   add("worst water deficit",
       [](const ComparedFigures& s) { return percent(s.figures->worst_water_deficit_pct); });
   add("CO2 above 5,000 ppm", [](const ComparedFigures& s) { return foul_air(*s.figures); });
   add("stores out", [](const ComparedFigures& s) { return stores_out(*s.figures); });
+  return out;
+}
+
+std::string option_title(const Option& option) {
+  const std::string file = file_alone(option.label), &name = option.own.scenario->scenario.name;
+  if (file == option.label)
+    return fmt::format("{} ({})", name, std::filesystem::path(file).filename().string());
+  std::string out;
+  for (std::size_t at = option.label.find(" /", file.size()); at != std::string::npos;) {
+    const std::size_t next = option.label.find(" /", at + 1);
+    const std::string put_in = option.label.substr(at + 1, next - at - 1);
+    const std::size_t equals = put_in.find('=');
+    out += fmt::format("{}{} {}", out.empty() ? "" : ", ", input_words(put_in.substr(0, equals)),
+                       put_in.substr(equals + 1));
+    at = next;
+  }
   return out;
 }
 
@@ -86,7 +120,7 @@ std::string ended_by(const Figures& figures) {
   if (figures.able_limit != none) return outcome::short_cause(figures.able_limit);
   return figures.next_limit == none
              ? "nothing"
-             : fmt::format("nothing; nearest {}, {}", outcome::short_cause(figures.next_limit),
+             : fmt::format("nothing ({}: {})", outcome::short_cause(figures.next_limit),
                            margin_left_pct(figures.next_margin_fraction));
 }
 

@@ -53,8 +53,7 @@ html::Section options_section(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
     all.push_back(option.own.scenario);
-    names.items.push_back(
-        fmt::format("Option {}: {} ({}).", i + 1, option.own.scenario->scenario.name, option.label));
+    names.items.push_back(fmt::format("Option {}: {}.", i + 1, option_title(option)));
   }
   html::Section out{"What is compared", {names}};
   out.blocks.push_back(differences_table("Inputs that differ", scenario::differences(all), all.size()));
@@ -73,7 +72,8 @@ html::Section equal_section(const Comparison& comparison) {
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
     if (comparison.options[i].equal)
       equal.push_back({option_name(i), &comparison.options[i].equal->figures, nullptr});
-  if (equal.size() > 1) out.blocks.push_back(figures_table("The stores of option 1 in every option", equal));
+  if (equal.size() > 1)
+    out.blocks.push_back(figures_table("The stores of option 1 in every option", equal, Rows::all));
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
     if (!comparison.options[i].equal_refused.empty())
       out.blocks.push_back(html::Paragraph{fmt::format("Option {} cannot carry the stores of option 1: {}",
@@ -100,30 +100,35 @@ html::Chart picture(const Comparison& comparison) {
   return out;
 }
 
-// The first screen: the verdict, the picture, why it is warmer, one table.
-html::Section answer_section(const Comparison& comparison) {
-  html::Section out{"The answer", {}, false, true};
-  html::List warmth;
-  for (const Conclusion& each : conclusions(comparison)) {
-    out.blocks.push_back(html::Paragraph{each.verdict.front(), true});
-    for (std::size_t i = 1; i < each.verdict.size(); ++i)
-      out.blocks.push_back(html::Paragraph{each.verdict[i]});
-    warmth.items.insert(warmth.items.end(), each.warmth.begin(), each.warmth.end());
-  }
-  out.blocks.push_back(picture(comparison));
-  if (!warmth.items.empty()) out.blocks.push_back(std::move(warmth));
-  std::vector<ComparedFigures> own;
+std::vector<ComparedFigures> own_figures(const Comparison& comparison) {
+  std::vector<ComparedFigures> out;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
-    own.push_back({option_name(i), &comparison.options[i].own.figures, &comparison.options[i]});
-  out.blocks.push_back(figures_table("Each with its own stores", own));
-  out.blocks.push_back(html::Facts{comparison_answer(comparison)});
-  out.blocks.push_back(html::Paragraph{one_case_each(comparison)});
+    out.push_back({option_name(i), &comparison.options[i].own.figures, &comparison.options[i]});
   return out;
 }
 
-html::Section others_section(const Comparison& comparison) {
-  html::Section out{"What else sets them apart", {}};
-  for (Conclusion& each : conclusions(comparison)) out.blocks.push_back(html::List{std::move(each.others)});
+// The first screen: the verdict, the picture, which is warmer, one table.
+html::Section answer_section(const Comparison& comparison) {
+  html::Section out{"The answer", {}, false, true};
+  for (const Conclusion& each : conclusions(comparison))
+    for (std::size_t i = 0; i < each.brief.size(); ++i)
+      out.blocks.push_back(html::Paragraph{each.brief[i], i == 0});
+  out.blocks.push_back(picture(comparison));
+  out.blocks.push_back(figures_table("Each with its own stores", own_figures(comparison), Rows::asked_first));
+  out.blocks.push_back(html::Facts{comparison_answer(comparison)});
+  return out;
+}
+
+html::Section apart_section(const Comparison& comparison) {
+  html::Section out{"What sets them apart", {html::Paragraph{one_case_each(comparison)}}};
+  for (const Conclusion& each : conclusions(comparison)) {
+    html::List list{{each.verdict.begin() + 1, each.verdict.end()}};
+    for (const auto* more : {&each.warmth, &each.others})
+      list.items.insert(list.items.end(), more->begin(), more->end());
+    out.blocks.push_back(std::move(list));
+  }
+  out.blocks.push_back(
+      figures_table("All figures, each with its own stores", own_figures(comparison), Rows::all));
   return out;
 }
 
@@ -374,7 +379,7 @@ html::Page compare_page(const Comparison& comparison) {
   page.lead.front() = 'O';
   page.lead += ".";
   page.foot = foot_of(*comparison.options.front().own.scenario);
-  page.sections = {answer_section(comparison), others_section(comparison), equal_section(comparison),
+  page.sections = {answer_section(comparison), apart_section(comparison), equal_section(comparison),
                    options_section(comparison)};
   if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));
   for (auto section : {warmth_section, course_section}) page.sections.push_back(section(comparison));

@@ -37,13 +37,16 @@ void print_differences(Page& page, const std::vector<scenario::Difference>& diff
 }
 
 // A column for each option, three abreast; cells are broken within their column.
-void print_table(Page& page, const std::vector<ComparedFigures>& shown) {
+void print_table(Page& page, const std::vector<ComparedFigures>& shown, Rows rows_of) {
   constexpr std::size_t abreast = 3;
-  constexpr int names = 27;
   for (std::size_t from = 0; from < shown.size(); from += abreast) {
     const std::size_t to = std::min(from + abreast, shown.size());
-    const html::Table table = figures_table("", {shown.begin() + static_cast<std::ptrdiff_t>(from),
-                                                 shown.begin() + static_cast<std::ptrdiff_t>(to)});
+    const html::Table table = figures_table(
+        "",
+        {shown.begin() + static_cast<std::ptrdiff_t>(from), shown.begin() + static_cast<std::ptrdiff_t>(to)},
+        rows_of);
+    int names = 0;
+    for (const std::vector<std::string>& row : table.rows) names = std::max(names, columns(row.front()) + 2);
     const int width = std::max(10, (page.width() - names) / static_cast<int>(to - from));
     std::vector<std::vector<std::string>> rows{{}};
     for (const html::Column& column : table.columns) rows.front().push_back(column.name);
@@ -87,7 +90,7 @@ void print_equal(Page& page, const Comparison& comparison) {
           fmt::format("option {} cannot carry them: {}", i + 1, page.outside(option.equal_refused)), "  ",
           "      ");
   }
-  print_table(page, rows);
+  print_table(page, rows, Rows::all);
 }
 
 void print_inputs(Page& page, const Comparison& comparison) {
@@ -129,9 +132,10 @@ Answer comparison_answer(const Comparison& comparison) {
     futures =
         futures_sentences(*drawn, "option 1", fmt::format("option {}", comparison.options.size())).front();
   return {{"Odds", futures},
-          {"Buys most", ask_levers(*first.scenario)},
+          {"Buys most",
+           (comparison.levers ? "in option 1: " : "") + buys_line(comparison.levers, *first.scenario)},
           {"First hour", first_hour_line(*first.scenario)},
-          {"How sure", how_sure(first.figures)},
+          {"How sure", how_sure(first.figures) + "; each option is one case, not a forecast"},
           {"Not in it", not_in_the_model}};
 }
 
@@ -139,35 +143,29 @@ std::string comparison_text(const Comparison& comparison, Letters letters, int w
   Page page(width, letters);
   const std::vector<Conclusion> found = conclusions(comparison);
   for (const Conclusion& each : found)
-    for (const std::string& sentence : each.verdict) page.paragraph(page.outside(sentence, 1000));
-  page.line();
-  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
-    const Option& option = comparison.options[i];
-    page.paragraph(
-        fmt::format("{}: {}", page.outside(option.label), page.outside(option.own.scenario->scenario.name)),
-        fmt::format("  option {}  ", i + 1), "            ");
-  }
-  page.line();
-  for (const Conclusion& each : found)
-    for (const std::string& sentence : each.warmth) page.paragraph(page.outside(sentence, 1000));
+    for (const std::string& sentence : each.brief) page.paragraph(page.outside(sentence, 1000));
+  for (std::size_t i = 0; i < comparison.options.size(); ++i)
+    page.paragraph(page.outside(option_title(comparison.options[i])), fmt::format("  option {}  ", i + 1),
+                   "            ");
   page.line();
   std::vector<ComparedFigures> own;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     own.push_back(
         {fmt::format("option {}", i + 1), &comparison.options[i].own.figures, &comparison.options[i]});
-  print_table(page, own);
+  print_table(page, own, full ? Rows::all : Rows::asked_first);
   page.answer(comparison_answer(comparison));
-  page.paragraph(one_case_each(comparison));
   if (full) {
+    page.heading("WHAT SETS THEM APART");
+    for (const Conclusion& each : found)
+      for (const auto* list : {&each.verdict, &each.warmth, &each.others})
+        for (std::size_t i = list == &each.verdict ? 1 : 0; i < list->size(); ++i)
+          page.item(page.outside((*list)[i], 1000));
     print_inputs(page, comparison);
     print_equal(page, comparison);
-    page.heading("WHAT ELSE SETS THEM APART");
-    for (const Conclusion& each : found)
-      for (const std::string& sentence : each.others) page.item(page.outside(sentence, 1000));
     print_futures(page, comparison);
     print_cautions(page, comparison);
   } else {
-    page.paragraph("Inputs that differ, equal stores, water, air, cautions: --full.");
+    page.paragraph("Why, inputs that differ, equal stores, all figures, cautions: --full.");
   }
   page.line();
   page.paragraph(standing_notice);

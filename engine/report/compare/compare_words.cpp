@@ -60,6 +60,30 @@ std::string margin(const Figures& figures) {
                      outcome::short_cause(figures.next_limit));
 }
 
+// What the ends of the range say of the order, in one sentence that ends the headline.
+std::string headline_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const Option& a,
+                          const Option& b, const Pair& pair) {
+  const std::size_t ends = std::min(a.ends.size(), b.ends.size());
+  std::string out;
+  bool holds = ends > 0, turns = false;
+  for (std::size_t i = 0; i < ends; ++i) {
+    const Ahead there = later(times, a.ends[i], b.ends[i]);
+    holds = holds && there == ahead;
+    turns = turns || (there != ahead && there != Ahead::indistinguishable);
+    if (there != Ahead::indistinguishable)
+      out += fmt::format("{} {} lasts longer with the {} heat lost", out.empty() ? "" : ",", pair.name(there),
+                         i == 0 ? "least" : "most");
+  }
+  if (ends == 0 || out.empty()) return "";
+  if (holds) return " So at both ends of the range.";
+  if (ahead == Ahead::indistinguishable) {
+    out[1] = 'O';
+    return out + ".";
+  }
+  return turns ? " At one end of the range the order turns: do not rely on it."
+               : " At one end of the range the model cannot separate them.";
+}
+
 // Where nobody reaches a limit, how far off the nearest is; nothing otherwise.
 std::string margins(const Pair& pair) {
   const Figures &a = pair.first.figures, &b = pair.second.figures;
@@ -117,6 +141,7 @@ Ahead one_order(Ahead able, Ahead alive) {
 
 struct Cause {
   double kelvin;  // positive: makes the second warmer
+  const char* name;
   std::string words;
 };
 
@@ -130,15 +155,21 @@ std::vector<Cause> causes(const outcome::CabinHeat& a, const outcome::CabinHeat&
   const outcome::CabinHeat &warm = second_warmer ? b : a, &other = second_warmer ? a : b;
   const std::size_t w = second_warmer ? 1 : 0, o = 1 - w;
   return {
-      {because->canopy_K, against("its canopy passes, for each kelvin between inside and outside,",
-                                  because->canopy_W_K[w], because->canopy_W_K[o], "W")},
-      {because->air_K, against("its openings and leaks pass, for each kelvin,", because->air_W_K[w],
-                               because->air_W_K[o], "W")},
-      {because->bodies_K, against("its bodies give", warm.bodies_W, other.bodies_W, "W")},
-      {because->sun_K, against("the sun brings", warm.sun_W, other.sun_W, "W")},
-      {because->sea_K, against("floor and tubes lose to the sea", warm.sea_W, other.sea_W, "W")},
-      {because->outside_K, against("the air outside is at", warm.outside_degC, other.outside_degC, "°C")},
-      {because->rest_K, "condensation on its canopy and stored heat make up the rest"},
+      {because->canopy_K, "what its canopy passes",
+       against("its canopy passes, for each kelvin between inside and outside,", because->canopy_W_K[w],
+               because->canopy_W_K[o], "W")},
+      {because->air_K, "what its openings and leaks pass",
+       against("its openings and leaks pass, for each kelvin,", because->air_W_K[w], because->air_W_K[o],
+               "W")},
+      {because->bodies_K, "the heat of its bodies",
+       against("its bodies give", warm.bodies_W, other.bodies_W, "W")},
+      {because->sun_K, "its sun", against("the sun brings", warm.sun_W, other.sun_W, "W")},
+      {because->sea_K, "what it loses to the sea",
+       against("floor and tubes lose to the sea", warm.sea_W, other.sea_W, "W")},
+      {because->outside_K, "the air outside",
+       against("the air outside is at", warm.outside_degC, other.outside_degC, "°C")},
+      {because->rest_K, "condensation and stored heat",
+       "condensation on its canopy and stored heat make up the rest"},
   };
 }
 
@@ -170,6 +201,26 @@ std::string flows_words(const outcome::CabinHeat& warm, const outcome::CabinHeat
       two_figures(warm.bodies_W), two_figures(other.bodies_W), two_figures(warm.sun_W),
       two_figures(other.sun_W), two_figures(warm.canopy_W), two_figures(other.canopy_W),
       two_figures(warm.air_W), two_figures(other.air_W), two_figures(warm.sea_W), two_figures(other.sea_W));
+}
+
+// "Inside: option 1 is 4.0 K warmer on average, 18 °C against 14 °C, mostly by what its canopy passes."
+std::string inside_sentence(const Pair& pair, const outcome::Window& window) {
+  if (!pair.first.timeline->in_raft || !pair.second.timeline->in_raft) return "";
+  const outcome::CabinHeat a = cabin_heat(*pair.first.timeline, window),
+                           b = cabin_heat(*pair.second.timeline, window);
+  const double difference_K = b.inside_degC - a.inside_degC;
+  if (std::abs(difference_K) < constants::temperatures_apart_K)
+    return fmt::format("Inside: the model cannot separate them, {} and {} on average.",
+                       temperature(a.inside_degC), temperature(b.inside_degC));
+  const bool second = difference_K > 0;
+  const std::vector<Cause> list = causes(a, b, second);
+  const auto most = std::max_element(list.begin(), list.end(), [second](const Cause& x, const Cause& y) {
+    return (second ? x.kelvin : -x.kelvin) < (second ? y.kelvin : -y.kelvin);
+  });
+  return fmt::format("Inside: {} is {} K warmer on average, {} against {}{}.",
+                     second ? pair.second_name : pair.first_name, two_figures(std::abs(difference_K)),
+                     temperature((second ? b : a).inside_degC), temperature((second ? a : b).inside_degC),
+                     most == list.end() ? "" : fmt::format(", mostly by {}", most->name));
 }
 
 std::string cabin_sentence(const Pair& pair, const outcome::Window& window) {
@@ -282,13 +333,18 @@ std::vector<Conclusion> conclusions(const Comparison& comparison) {
     };
     const Ahead able = later(&Figures::able, base.own.figures, option.own.figures),
                 alive = later(&Figures::alive, base.own.figures, option.own.figures);
-    add(conclusion.verdict, overall(able, alive, pair));
+    const bool by_able = able != Ahead::indistinguishable || alive == Ahead::indistinguishable;
+    add(conclusion.verdict,
+        overall(able, alive, pair) + (by_able ? headline_ends(&Figures::able, able, base, option, pair)
+                                              : headline_ends(&Figures::alive, alive, base, option, pair)));
+    conclusion.brief = conclusion.verdict;
     add(conclusion.verdict, time_sentence("Able until, first person", &Figures::able, pair) +
                                 at_ends(&Figures::able, able, base, option, pair) + margins(pair));
     add(conclusion.verdict, time_sentence("Alive until, first person", &Figures::alive, pair) +
                                 at_ends(&Figures::alive, alive, base, option, pair));
     const outcome::Window window = outcome::common_window(*base.own.timeline, *option.own.timeline);
     if (window.to_s > window.from_s) {
+      add(conclusion.brief, inside_sentence(pair, window));
       add(conclusion.warmth, cabin_sentence(pair, window));
       add(conclusion.warmth, body_sentence(pair, window));
       add(conclusion.others, water_sentence(pair, window));

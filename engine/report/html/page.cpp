@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "bide/core/notice.hpp"
 #include "bide/report/html/elements.hpp"
 #include "bide/report/html/escape.hpp"
@@ -26,7 +28,8 @@ std::string cautions() {
 
 struct Write {
   std::string operator()(const Paragraph& paragraph) const {
-    return (paragraph.large ? "<p class=\"large\">" : "<p>") + escaped(paragraph.text) + "</p>\n";
+    const char* look = paragraph.large ? " class=\"large\"" : paragraph.on_paper ? "" : " class=\"screen\"";
+    return fmt::format("<p{}>{}</p>\n", look, escaped(paragraph.text));
   }
   std::string operator()(const List& list) const {
     std::string out = list.to_tick ? "<ul class=\"to-tick\">\n" : "<ul>\n";
@@ -66,6 +69,15 @@ std::string print_margins(const Page& page) {
       css_string(page.foot));
 }
 
+// Nothing of it would be on paper but its title.
+bool all_folded(const Section& section) {
+  return !section.blocks.empty() &&
+         std::all_of(section.blocks.begin(), section.blocks.end(), [](const Block& block) {
+           const auto* chart = std::get_if<Chart>(&block);
+           return chart && chart->folded;
+         });
+}
+
 std::string glossary_html() {
   std::string out = "<details class=\"glossary\"><summary>Words used here</summary>\n<dl class=\"facts\">\n";
   for (const Term& each : glossary())
@@ -73,7 +85,8 @@ std::string glossary_html() {
   return out + "</dl></details>\n";
 }
 
-// Nothing may be loaded, and no script may run but the one this program wrote.
+// Nothing may be loaded, and no script may run but the one this program wrote. Pictures are those it makes
+// itself, of a chart that is saved.
 std::string head(const Page& page) {
   const std::string script = embedded::charts_script.empty()
                                  ? std::string("'none'")
@@ -81,7 +94,7 @@ std::string head(const Page& page) {
   return fmt::format(
       "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; script-src {}; "
-      "style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'\">\n"
+      "style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'\">\n"
       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
       "<meta name=\"color-scheme\" content=\"light dark\">\n"
       "<meta name=\"referrer\" content=\"no-referrer\">\n<title>{}</title>\n<style>\n{}{}</style>\n</head>\n",
@@ -115,9 +128,10 @@ std::string to_html(const Page& page) {
     const Section& section = page.sections[i];
     if (i == begin) out += contents(page, begin);
     out += fmt::format("<section id=\"section-{}\"{}>\n<h2>{}</h2>\n", i + 1,
-                       section.first_screen ? " class=\"first\""
-                       : section.own_page   ? " class=\"own-page\""
-                                            : "",
+                       section.first_screen  ? " class=\"first\""
+                       : all_folded(section) ? " class=\"screen\""
+                       : section.own_page    ? " class=\"own-page\""
+                                             : "",
                        escaped(section.title));
     out += blocks_html(section) + "</section>\n";
   }

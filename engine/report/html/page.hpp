@@ -67,12 +67,14 @@ struct Table {
   std::string caption;
   std::vector<Column> columns;
   std::vector<std::vector<std::string>> rows;
-  bool folded = false;  // hidden behind its caption until opened; not printed on paper
+  bool folded = false;   // hidden behind its caption until opened; not printed on paper
+  bool on_paper = true;  // printed too
 };
 
 struct Paragraph {
   std::string text;
-  bool large = false;  // an answer, to be read first
+  bool large = false;    // an answer, to be read first
+  bool on_paper = true;  // printed too
 };
 
 struct List {

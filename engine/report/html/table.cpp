@@ -27,7 +27,9 @@ std::string table_html(const Table& table) {
   const auto role = [wide](const char* name) {
     return wide ? fmt::format(" role=\"{}\"", name) : std::string();
   };
-  std::string out = fmt::format("<table{}{}>", role("table"), wide ? " class=\"wide\"" : "");
+  const std::string classes = std::string(wide ? "wide" : "") + (table.on_paper ? "" : " screen");
+  std::string out =
+      fmt::format("<table{}{}>", role("table"), classes.empty() ? "" : " class=\"" + classes + "\"");
   if (!table.folded && !table.caption.empty())
     out += fmt::format("<caption>{}</caption>", escaped(table.caption));
   out += fmt::format("<thead{}><tr{}>", role("rowgroup"), role("row"));

@@ -88,9 +88,9 @@ Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScen
     basis.able = crew_range(levers.base.able, able);
     basis.alive = crew_range(levers.base.alive, alive);
   }
-  return answer_of(basis, most_bought_words(levers),
-                   "the central case, and both ends of the range of heat "
-                   "lost. Each change is one run, not a forecast");
+  constexpr std::size_t most = 3;
+  return answer_of(basis, most_bought_words(levers, most),
+                   "central case and both ends of heat loss, one run each, not a forecast");
 }
 
 std::string levers_text(const study::LeversTried& levers, const scenario::ValidScenario& scenario,

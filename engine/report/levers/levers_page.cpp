@@ -18,7 +18,7 @@ html::Page levers_page(const study::LeversTried& levers, const scenario::ValidSc
   answer.blocks.push_back(html::Facts{{all.begin() + large, all.begin() + before_picture}});
   if (auto picture = levers_picture(levers)) answer.blocks.push_back(std::move(*picture));
   answer.blocks.push_back(html::Facts{{all.begin() + before_picture, all.end()}});
-  page.sections = {std::move(answer), levers_section(levers)};
+  page.sections = {std::move(answer), levers_section(levers, true)};
   html::List sources;
   for (const study::LeverTried& each : levers.tried)
     sources.items.push_back(each.lever->title + ": " + each.lever->source);

@@ -140,9 +140,8 @@ std::string listed(const LeversTried& levers) {
 // The largest gains, in hours where there are any.
 std::optional<html::Chart> levers_picture(const LeversTried& levers) {
   constexpr std::size_t most = 5;
-  std::vector<const LeverTried*> gains, by_hours;
-  for (const LeverTried* each : that_matter(levers))
-    if (study::direction(*each) > 0 && gains.size() < most) gains.push_back(each);
+  const std::vector<const LeverTried*> gains = most_bought(levers, most);
+  std::vector<const LeverTried*> by_hours;
   if (gains.empty()) return std::nullopt;
   for (const LeverTried* each : gains)
     if (in_hours(each)) by_hours.push_back(each);
@@ -150,7 +149,7 @@ std::optional<html::Chart> levers_picture(const LeversTried& levers) {
   return hours_chart(by_hours, levers.base.horizon_s);
 }
 
-html::Section levers_section(const LeversTried& levers) {
+html::Section levers_section(const LeversTried& levers, bool all_on_paper) {
   html::Section out{"What would buy more time", {}};
   out.blocks.push_back(
       html::Paragraph{"Practical changes, tried one at a time with everything else as entered. Each is one "
@@ -166,10 +165,12 @@ html::Section levers_section(const LeversTried& levers) {
     if (!by_hours.empty()) out.blocks.push_back(hours_chart(by_hours, levers.base.horizon_s));
     if (!by_margin.empty()) out.blocks.push_back(margin_chart(by_margin, levers.base.horizon_s));
     out.blocks.push_back(table(levers, shown));
+    std::get<html::Table>(out.blocks.back()).on_paper = all_on_paper;
   }
   if (const std::string same = listed(levers); !same.empty())
     out.blocks.push_back(
-        html::Paragraph{"No gain or loss that the model can separate from doing nothing: " + same + "."});
+        html::Paragraph{"No gain or loss that the model can separate from doing nothing: " + same + ".",
+                        false, all_on_paper});
   if (html::List held = reasons(levers, LeverTried::State::withheld); !held.items.empty()) {
     out.blocks.push_back(html::Paragraph{"Withheld:"});
     out.blocks.push_back(std::move(held));
@@ -179,7 +180,8 @@ html::Section levers_section(const LeversTried& levers) {
     if (each.state == LeverTried::State::not_applicable)
       not_applicable += (not_applicable.empty() ? "" : "; ") + each.lever->title + " (" + each.reason + ")";
   if (!not_applicable.empty())
-    out.blocks.push_back(html::Paragraph{"Already done, or does not apply: " + not_applicable + "."});
+    out.blocks.push_back(
+        html::Paragraph{"Already done, or does not apply: " + not_applicable + ".", false, all_on_paper});
   return out;
 }
 

@@ -12,6 +12,7 @@ namespace bide::report::pages {
 // The largest gains; empty where nothing gains.
 std::optional<html::Chart> levers_picture(const study::LeversTried& levers);
 
-html::Section levers_section(const study::LeversTried& levers);
+// @param all_on_paper the table too, and what gains nothing
+html::Section levers_section(const study::LeversTried& levers, bool all_on_paper);
 
 }  // namespace bide::report::pages

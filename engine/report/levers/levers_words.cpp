@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "bide/constants/evidence.hpp"
 #include "bide/core/units.hpp"
@@ -78,6 +79,20 @@ std::string margin_words(const LeverTried& tried) {
                      outcome::short_cause(tried.figures.next_limit));
 }
 
+// Hours of the central case; where it gains none that can be told, the most at an end of the range, unless
+// the other end loses some.
+double hours_bought(const LeverTried& tried, Gain Gains::*which) {
+  const auto told = [](const Gain& gain) { return !gain.unreached && gain.distinguishable; };
+  if (told(tried.gained.*which)) return (tried.gained.*which).hours;
+  double least = 0, most = 0;
+  for (const Gains& end : tried.ends)
+    if (told(end.*which)) {
+      least = std::min(least, (end.*which).hours);
+      most = std::max(most, (end.*which).hours);
+    }
+  return least < 0 ? 0 : most;
+}
+
 }  // namespace
 
 std::string bought_words(const LeverTried& tried, double horizon_s) {
@@ -89,24 +104,55 @@ std::string bought_words(const LeverTried& tried, double horizon_s) {
   return (out.empty() ? "no limit within " + horizon(horizon_s) : out) + "; " + margin_words(tried);
 }
 
-std::string most_bought_words(const study::LeversTried& levers) {
-  constexpr std::size_t most = 3;
-  std::string out;
-  std::vector<std::string> families;  // of several doses the one that buys most stands for all
+std::vector<const LeverTried*> most_bought(const study::LeversTried& levers, std::size_t most) {
+  std::vector<const LeverTried*> out;
   for (const LeverTried& each : levers.tried) {
-    if (each.state != LeverTried::State::tried || study::direction(each) <= 0) continue;
-    const std::string& family = each.lever->of ? *each.lever->of : each.lever->key;
-    if (std::find(families.begin(), families.end(), family) != families.end()) continue;
-    if (families.size() == most) break;
-    families.push_back(family);
-    const Gains& gained = each.gained;
-    const std::string gain =
-        gained.able.distinguishable && !gained.able.unreached     ? "able " + time_words(each, &Gains::able)
-        : gained.alive.distinguishable && !gained.alive.unreached ? "alive " + time_words(each, &Gains::alive)
-                                                                  : points(gained) + " points of margin";
-    out += fmt::format("{}{}: {}", out.empty() ? "" : "; ", each.lever->title, gain);
+    if (each.state != LeverTried::State::tried) continue;
+    const int direction = study::direction(each);
+    if (direction > 0 ||
+        (direction == 0 && (hours_bought(each, &Gains::able) > 0 || hours_bought(each, &Gains::alive) > 0)))
+      out.push_back(&each);
   }
-  return out.empty() ? "none of the practical changes tried, one at a time" : out;
+  std::stable_sort(out.begin(), out.end(), [](const LeverTried* a, const LeverTried* b) {
+    const auto key = [](const LeverTried* each) {
+      return std::tuple(hours_bought(*each, &Gains::able), hours_bought(*each, &Gains::alive),
+                        each->gained.margin);
+    };
+    return key(a) > key(b);
+  });
+  // Of several doses the one that buys most stands for all.
+  std::vector<std::string> families;
+  std::erase_if(out, [&](const LeverTried* each) {
+    const std::string& family = each->lever->of ? *each->lever->of : each->lever->key;
+    if (std::find(families.begin(), families.end(), family) != families.end()) return true;
+    families.push_back(family);
+    return false;
+  });
+  if (out.size() > most) out.resize(most);
+  return out;
+}
+
+std::string most_bought_words(const study::LeversTried& levers, std::size_t most) {
+  // Said once for all of them.
+  const std::string ranges = ", depending on heat loss";
+  bool ranged = false;
+  std::string out;
+  for (const LeverTried* each : most_bought(levers, most)) {
+    std::string gain;
+    for (const auto& [name, which] : {std::pair{"able ", &Gains::able}, {"alive ", &Gains::alive}})
+      if (gain.empty() && hours_bought(*each, which) > 0) gain = name + time_words(*each, which);
+    if (gain.empty()) {
+      gain = points(each->gained) + " points of margin";
+      if (const std::string able = time_words(*each, &Gains::able); able != "none") gain += ", able " + able;
+    }
+    for (std::size_t at = gain.find(ranges); at != std::string::npos; at = gain.find(ranges)) {
+      gain.erase(at, ranges.size());
+      ranged = true;
+    }
+    out += fmt::format("{}{}: {}", out.empty() ? "" : "; ", each->lever->title, gain);
+  }
+  if (out.empty()) return "none of the practical changes tried, one at a time";
+  return out + (ranged ? " (over the range of heat loss)" : "");
 }
 
 std::string reason_words(const study::LeversTried& levers, const LeverTried& tried) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "bide/study/questions/levers.hpp"
 
@@ -17,8 +18,12 @@ inline constexpr const char* what_the_ends_are =
 // @param horizon_s end of the runs, s
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
-// The first few of the levers with a gain, each with its hours, or its points of margin.
-std::string most_bought_words(const study::LeversTried& levers);
+// The levers that buy most: hours able, then alive, then margin. Hours that only an end of the range gains
+// count too: where the central case reaches no limit, it is there that time is won.
+// @param most how many at most
+std::vector<const study::LeverTried*> most_bought(const study::LeversTried& levers, std::size_t most);
+// The same in words, each with its hours, or its points of margin.
+std::string most_bought_words(const study::LeversTried& levers, std::size_t most);
 
 // Why it gains or loses here: "More to drink makes up for... (worst water deficit 6.1 %, 7.7 % without)";
 // empty where it does neither.

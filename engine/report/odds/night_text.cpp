@@ -10,6 +10,7 @@
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/run/sentences.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/priors.hpp"
@@ -21,68 +22,39 @@ namespace {
 
 enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
 
-struct Now {
-  double h = 0, unix_s = 0;  // after the start, and as an instant
-  int zone_h = 0;
-};
-
-Now now_of(const study::OddsAnswer& m) {
-  const double h = m.known.now_h.value_or(0);
-  return {h, m.scenario.start_unix_s + h * hour_s, zone_hours(m.scenario.scenario.position.longitude_deg)};
-}
-
-std::string later(const Now& now, double at_h) {
-  return both_clocks(now.unix_s, (at_h - now.h) * hour_s, now.zone_h);
+std::string clock_of(const study::OddsAnswer& m, double at_h) {
+  return both_clocks(m.scenario.start_unix_s, at_h * hour_s,
+                     zone_hours(m.scenario.scenario.position.longitude_deg));
 }
 
 // "by 30 Nov 08:00 UTC (07:00 local), 11 h from now".
-std::string by(const Now& now, double at_h) {
-  if (at_h <= now.h) return "before now";
-  return fmt::format("by {}, {} from now", later(now, at_h), duration((at_h - now.h) * hour_s));
+std::string by(const study::OddsAnswer& m, double at_h) {
+  if (at_h <= 0) return "before now";
+  return fmt::format("by {}, {} from now", clock_of(m, at_h), duration(at_h * hour_s));
 }
 
 // When it ends in a tenth, half and nine tenths of futures, as far as that is within the time followed.
-std::string end_of(const Now& now, const study::Window& window) {
+std::string end_of(const study::OddsAnswer& m, const study::Window& window) {
   std::string out;
   for (const auto& [place, futures] : {std::pair{q10, "1 of 10 futures"}, {q50, "half"}, {q90, "9 of 10"}}) {
     const std::optional<double>& at_h = window.until[place].time;
     if (!at_h)
-      return fmt::format("{}{}in {}, after the time followed.", out, out.empty() ? "ends " : "; ", futures);
-    out += fmt::format("{}{} {}", out.empty() ? "ends in " : "; in ", futures, by(now, *at_h));
+      return fmt::format("{}{}in {}, after the time followed", out, out.empty() ? "ends " : "; ", futures);
+    out += fmt::format("{}{} {}", out.empty() ? "ends in " : "; in ", futures, by(m, *at_h));
   }
-  return out + ".";
+  return out;
 }
 
-void known(Page& page, const study::OddsAnswer& m, const Now& now) {
-  const std::size_t persons = m.scenario.scenario.crew.size();
-  page.paragraph(fmt::format("{} {}. Abandoned {}, {} ago. Now {} (local is {}).", persons,
-                             persons == 1 ? "person" : "people", later(now, 0), duration(now.h * hour_s),
-                             later(now, now.h), zone_name(now.zone_h)));
-  if (m.known.alive_at_h)
-    page.paragraph(fmt::format("Last contact {}, all alive: {} of {} futures drawn agree with that.",
-                               later(now, *m.known.alive_at_h), m.odds.futures,
-                               m.odds.futures + m.odds.ruled_out));
-}
-
-void ends(Page& page, const study::OddsAnswer& m, const Now& now) {
-  const study::Window &able = m.odds.able[study::first_person], &alive = m.odds.alive[study::last_person];
-  page.item("first person able: " + end_of(now, able));
-  page.item("last person alive: " + end_of(now, alive));
-  page.item(fmt::format("somebody is still alive at {}, where the futures end, in {}.",
-                        later(now, m.odds.horizon_h), share(alive.beyond)));
-}
-
-void table(Page& page, const study::OddsAnswer& m, const Now& now) {
+void table(Page& page, const study::OddsAnswer& m) {
   page.heading("FROM NOW (share of futures)");
   page.line("        all   any    all    any");
   page.line("       able  able  alive  alive   at");
   double widest = 0;
   for (const study::AtTime& t : m.odds.times) {
-    const double ahead_h = t.at_h - now.h;
     page.line(fmt::format("{:>5} {:>4.0f}% {:>4.0f}% {:>5.0f}% {:>5.0f}%   {}",
-                          ahead_h > 0 ? fmt::format("{:.0f} h", ahead_h) : "now", pct * t.all_able.share,
+                          t.at_h > 0 ? fmt::format("{:.0f} h", t.at_h) : "now", pct * t.all_able.share,
                           pct * t.some_able.share, pct * t.all_alive.share, pct * t.some_alive.share,
-                          later(now, t.at_h)));
+                          clock_of(m, t.at_h)));
     for (const study::Chance* c : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive})
       widest = std::max({widest, c->interval.high - c->share, c->share - c->interval.low});
   }
@@ -91,25 +63,26 @@ void table(Page& page, const study::OddsAnswer& m, const Now& now) {
                  "  ", "  ");
 }
 
-void causes(Page& page, const study::OddsAnswer& m, const Now& now) {
-  if (m.odds.causes.empty()) return;
+std::string ends_by(const study::OddsAnswer& m) {
+  if (m.odds.causes.empty()) return "nothing within the time followed";
   const study::CausesBy& last = m.odds.causes.back();
-  std::string text;
+  std::string out;
   for (const auto& [limit, part] : last.ended)
-    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
-  page.heading("WHAT ENDS THE FIRST PERSON'S ABILITY");
-  page.item(fmt::format("by {}: {}", later(now, last.by_h), text.empty() ? "nothing" : text));
+    out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
+  return out.empty() ? "nothing within the time followed"
+                     : fmt::format("{} of futures by {} (first person able)", out, clock_of(m, last.by_h));
 }
 
-void questions(Page& page, const study::OddsAnswer& m) {
+// @param most questions, each with what it brings
+std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
   constexpr double least = 0.02;
-  constexpr std::size_t most = 4;
-  page.heading("ASK NEXT");
   const std::vector<study::Ask> asks = study::ask_next(m.unknowns, least);
-  if (asks.empty()) page.item("Nothing that can be asked narrows this much, as far as these futures show.");
+  if (asks.empty()) return "nothing that can be asked narrows this much, as far as these futures show";
+  std::string out;
   for (std::size_t i = 0; i < std::min(most, asks.size()); ++i)
-    page.item(fmt::format("{} ({:.0f} % of the variance of the first person's able until)", asks[i].question,
-                          std::min(pct, pct * asks[i].of_variance)));
+    out += fmt::format("{}{} ({:.0f} %)", out.empty() ? "" : " ", asks[i].question,
+                       std::min(pct, pct * asks[i].of_variance));
+  return out + " of the variance would go";
 }
 
 bool is_drawn(const scenario::Prior& prior, const scenario::Uncertain& u) {
@@ -141,26 +114,47 @@ void drawn(Page& page, const study::OddsAnswer& m) {
   for (const scenario::Alternative& way : u.alternatives)
     ways += fmt::format("{}{} {}", ways.empty() ? "" : ", ", page.outside(way.name), share(way.weight / sum));
   if (!ways.empty()) page.item("How the raft was reached: " + ways + ".");
-  page.item(
-      "Chances of this kind are priors, most of them judgement (scenarios/catalogue/priors.json): what "
-      "is known on the spot goes before them.");
+  page.item("The priors and their sources: scenarios/catalogue/priors.json.");
 }
 
 }  // namespace
 
-std::string night_text(const study::OddsAnswer& m, int width, Letters letters) {
+Answer night_answer(const study::OddsAnswer& m) {
+  constexpr std::size_t most_asked = 2;
+  const study::Window &able = m.odds.able[study::first_person], &alive = m.odds.alive[study::last_person];
+  Answer out{
+      {"Able until", "first person " + end_of(m, able)},
+      {"Alive until", fmt::format("last person {}. Somebody is still alive at {}, where the futures "
+                                  "end, in {}",
+                                  end_of(m, alive), clock_of(m, m.odds.horizon_h), share(alive.beyond))},
+      {"Ends it", ends_by(m)},
+      {"Ask next", ask_words(m, most_asked)}};
+  out.push_back(
+      {"How sure",
+       fmt::format("{} futures, not a forecast; what is not known is drawn from priors, most of them "
+                   "judgement: what is known on the spot goes before them",
+                   m.odds.futures)});
+  out.push_back({"Not in it", not_in_the_model});
+  return out;
+}
+
+std::string night_text(const study::OddsAnswer& m, int width, Letters letters, bool full) {
   Page page(width, letters);
-  const Now now = now_of(m);
   page.paragraph(page.outside(m.scenario.scenario.name));
-  known(page, m, now);
-  page.paragraph(fmt::format("{} possible futures; not a forecast.", m.odds.futures));
-  ends(page, m, now);
-  table(page, m, now);
-  causes(page, m, now);
-  questions(page, m);
-  drawn(page, m);
-  page.heading("WHAT THIS RESTS ON");
-  for (const std::string& sentence : about_sentences(m)) page.item(page.outside(sentence, 2000));
+  for (const std::string& each : given_sentences(m)) page.paragraph(each);
+  page.line();
+  page.answer(night_answer(m));
+  table(page, m);
+  if (full) {
+    page.heading("ALL QUESTIONS");
+    constexpr std::size_t all = 100;
+    page.paragraph(ask_words(m, all), "  ", "  ");
+    drawn(page, m);
+    page.heading("WHAT THIS RESTS ON");
+    for (const std::string& sentence : about_sentences(m)) page.item(page.outside(sentence, 2000));
+  } else {
+    page.paragraph("All questions, what was drawn and what this rests on: --full.");
+  }
   page.line();
   page.paragraph(standing_notice);
   page.paragraph(standing_advice);

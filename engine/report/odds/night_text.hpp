@@ -6,16 +6,19 @@
 
 #include <string>
 
+#include "bide/report/words/answer.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/study/questions/ask_odds.hpp"
 
 namespace bide::report {
 
-// The answer as plain text.
-// @param material of a scenario that says when now is, asked with hours_from_now()
+// The answer in lines, and as plain text with the shares from now on.
+// @param material of from_now(), asked with hours_from_now()
 // @param width    of a line, terminal columns; limited to [40, 80]
 // @param letters  what may be printed
-std::string night_text(const study::OddsAnswer& material, int width, Letters letters);
+// @param full     what was drawn and what it rests on as well
+Answer night_answer(const study::OddsAnswer& material);
+std::string night_text(const study::OddsAnswer& material, int width, Letters letters, bool full);
 
 // What the futures run so far say, on one line.
 // @param odds  at hours_from_now()

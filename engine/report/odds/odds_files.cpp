@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/study/sampling/distribution.hpp"
@@ -101,6 +102,8 @@ Json of(const study::SignalsLeft& s) {
 std::string odds_csv(const study::OddsAnswer& m) {
   std::string out = fmt::format("# {} possible futures, not a forecast\n# {}\n# {}\n", m.odds.futures,
                                 standing_notice, standing_advice);
+  if (m.started_h_ago)
+    out += fmt::format("# time_h counts from now, {}\n", iso_minute(m.scenario.start_unix_s));
   out +=
       "time_h,all_able,all_able_low,all_able_high,some_able,some_able_low,some_able_high,all_alive,all_alive_"
       "low,"
@@ -120,7 +123,10 @@ std::string odds_json(const study::OddsAnswer& m) {
            {"notice", standing_notice},
            {"advice", standing_advice},
            {"scenario", m.scenario.scenario.name},
-           {"start_time_utc", iso_minute(m.scenario.start_unix_s)},
+           {"start_time_utc", iso_minute(m.scenario.start_unix_s - m.started_h_ago.value_or(0) * hour_s)},
+           {"hours_count_from", m.started_h_ago ? "now" : "start"},
+           {"hours_count_from_utc", iso_minute(m.scenario.start_unix_s)},
+           {"local_time_is_utc_plus_h", zone_hours(m.scenario.scenario.position.longitude_deg)},
            {"seed", m.seed},
            {"samples", m.samples},
            {"horizon_h", o.horizon_h},

@@ -20,6 +20,12 @@ using html::Point;
 
 enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
 
+html::Axis axis_of(const study::OddsAnswer& m) {
+  html::Axis out = time_axis(m.odds.horizon_h * hour_s);
+  if (m.started_h_ago) out.label = "time from now";
+  return out;
+}
+
 // First person, half of the crew and last person: the span of 8 in 10 futures, of half of them, and the
 // middle one.
 html::Chart windows_chart(const study::OddsAnswer& m) {
@@ -31,18 +37,20 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
       "futures, half of them, and the median. A span that reaches {} goes on after it.",
       horizon(horizon_h * hour_s));
   out.x = {"person"};
-  out.y = time_axis(horizon_h * hour_s);
+  out.y = axis_of(m);
   html::Series most{"8 in 10 futures", Kind::spans, {}, 0}, half{"half of the futures", Kind::spans, {}, 3},
       middle{"median future", Kind::points, {}, 1},
       beyond{"median future: after the end", Kind::points, {}, 2};
   const auto add = [&](const char* state, const char* who, const study::Window& w) {
     const double row = static_cast<double>(out.categories.size());
     out.categories.push_back(fmt::format("{}: {}", state, who));
-    const auto at = [&](std::size_t place) { return w.until[place].time.value_or(horizon_h); };
+    const auto at = [&](std::size_t place) {
+      return std::max(0.0, w.until[place].time.value_or(horizon_h));  // before now: at now
+    };
     most.points.push_back({row, Point::none, at(q10), at(q90), w.until[q90].time ? "" : "or later"});
     half.points.push_back({row, Point::none, at(q25), at(q75), w.until[q75].time ? "" : "and beyond"});
     if (w.until[q50].time)
-      middle.points.push_back({row, *w.until[q50].time});
+      middle.points.push_back({row, at(q50)});
     else
       beyond.points.push_back({row, horizon_h, Point::none, Point::none, "or later"});
   };
@@ -105,7 +113,7 @@ html::Section still_section(const study::OddsAnswer& m) {
   chart.sentence =
       "Share of futures in which all are able, somebody is able, all are alive and somebody is alive, "
       "against time; the bands are the sampling error.";
-  chart.x = time_axis(m.odds.horizon_h * hour_s);
+  chart.x = axis_of(m);
   chart.y = {"futures", "%", true};
   static constexpr std::pair<const char*, study::Chance study::AtTime::*> shares[] = {
       {"all able", &study::AtTime::all_able},
@@ -222,8 +230,8 @@ html::Page odds_page(const study::OddsAnswer& m) {
   const scenario::Scenario& s = m.scenario.scenario;
   html::Page page;
   page.title = s.name;
-  page.lead = fmt::format("{} possible futures followed for {} from {}; not a forecast.", m.odds.futures,
-                          horizon(m.odds.horizon_h * hour_s),
+  page.lead = fmt::format("{} possible futures followed for {} from {}{}; not a forecast.", m.odds.futures,
+                          horizon(m.odds.horizon_h * hour_s), m.started_h_ago ? "now, " : "",
                           both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)));
   page.foot = fmt::format("{}, seed {}, {} futures", foot_of(m.scenario), m.seed, m.samples);
   page.sections = {answer_section(m),

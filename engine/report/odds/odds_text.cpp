@@ -148,11 +148,11 @@ std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width
 }
 
 std::string odds_line(const study::OddsAnswer& m, Letters letters) {
-  return fmt::format("{}: first person able: {}; last person alive: {}. {} futures, not a forecast. {}\n",
+  return fmt::format("{}: first person able: {}; last person alive: {}{}. {} futures, not a forecast. {}\n",
                      plain(m.scenario.scenario.name, letters),
                      odds_range(m.odds.able[study::first_person], m.odds.horizon_h),
-                     odds_range(m.odds.alive[study::last_person], m.odds.horizon_h), m.odds.futures,
-                     standing_notice);
+                     odds_range(m.odds.alive[study::last_person], m.odds.horizon_h),
+                     m.started_h_ago ? ", from now" : "", m.odds.futures, standing_notice);
 }
 
 }  // namespace bide::report

@@ -6,6 +6,7 @@
 
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
+#include "bide/report/odds/night_text.hpp"
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/sentences.hpp"
@@ -20,7 +21,8 @@ enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
 }  // namespace
 
 std::string odds_hours(const std::optional<double>& h, double horizon_h) {
-  return h ? duration(*h * hour_s) : "after " + horizon(horizon_h * hour_s);
+  if (!h) return "after " + horizon(horizon_h * hour_s);
+  return *h < 0 ? "before now" : duration(*h * hour_s);
 }
 
 std::string share(double value) {
@@ -39,13 +41,29 @@ std::string share(const study::Chance& c) {
 std::string odds_range(const study::Window& w, double horizon_h) {
   const auto &low = w.until[q10].time, &high = w.until[q90].time;
   if (!low) return fmt::format("9 in 10 futures or more: {}", not_reached(horizon_h * hour_s));
-  if (!high)
-    return fmt::format("8 in 10 futures between {} and after {}", duration(*low * hour_s),
-                       horizon(horizon_h * hour_s));
-  return fmt::format("8 in 10 futures between {} and {}", duration(*low * hour_s), duration(*high * hour_s));
+  return fmt::format("8 in 10 futures between {} and {}", odds_hours(low, horizon_h),
+                     odds_hours(high, horizon_h));
 }
 
+namespace {
+
+std::vector<std::string> given_by_the_clock(const study::OddsAnswer& m) {
+  const int zone_h = zone_hours(m.scenario.scenario.position.longitude_deg);
+  const auto at = [&](double h) { return both_clocks(m.scenario.start_unix_s, h * hour_s, zone_h); };
+  const std::size_t persons = m.scenario.scenario.crew.size();
+  std::vector<std::string> out{fmt::format("{} {}. Abandoned {}, {} ago. Now {} (local is {}).", persons,
+                                           persons == 1 ? "person" : "people", at(-*m.started_h_ago),
+                                           duration(*m.started_h_ago * hour_s), at(0), zone_name(zone_h))};
+  if (m.known.alive_at_h)
+    out.push_back(fmt::format("Last contact {}, all alive: {} of {} futures drawn agree with that.",
+                              at(*m.known.alive_at_h), m.odds.futures, m.odds.futures + m.odds.ruled_out));
+  return out;
+}
+
+}  // namespace
+
 std::vector<std::string> given_sentences(const study::OddsAnswer& m) {
+  if (m.started_h_ago) return given_by_the_clock(m);
   std::vector<std::string> out;
   if (m.known.alive_at_h)
     out.push_back(
@@ -63,7 +81,7 @@ std::vector<std::string> window_sentences(const study::Window& window, const cha
   std::string times;
   for (const auto& [place, word] : {std::pair{q05, "5"}, {q25, "25"}, {q50, "50"}, {q75, "75"}, {q95, "95"}})
     if (const auto& at = window.until[place].time)
-      times += fmt::format("{} % by {}, ", word, duration(*at * hour_s));
+      times += fmt::format("{} % by {}, ", word, odds_hours(at, horizon_h));
   out.push_back(fmt::format("{}{} within {}: {}.", times, times.empty() ? "not reached" : "and not reached",
                             horizon(horizon_h * hour_s), share(window.beyond)));
   const study::QuantileByRank& half = window.until[q50];
@@ -132,26 +150,35 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, at_h * hour_s, 0) + " UTC";
 }
 
-// "first person 8 in 10 futures between 17 h (21 Feb 22:30 UTC) and after 3 d; half: after 3 d".
-std::string window_line(const study::OddsAnswer& m, const study::Window& w, const char* who) {
-  const auto& low = w.until[q10].time;
-  const auto& half = w.until[q50].time;
+// "first person: 8 in 10 futures between 17 h (21 Feb 22:30 UTC) and after 3 d, half after 3 d; last person:
+// between 30 h and after 3 d".
+std::string window_line(const study::OddsAnswer& m,
+                        const std::array<study::Window, study::who_count>& windows) {
   const double horizon_h = m.odds.horizon_h;
-  std::string out = fmt::format("{}: {}", who, odds_range(w, horizon_h));
-  if (low)
-    out += fmt::format("; one in ten by {}; half: {}", clock_at(m, *low),
-                       half ? "by " + clock_at(m, *half) : odds_hours(half, horizon_h));
-  return out;
+  const study::Window &first = windows[study::first_person], &last = windows[study::last_person];
+  const auto& low = first.until[q10].time;
+  std::string out = "first person: " + odds_range(first, horizon_h);
+  if (low) {
+    const std::string early = odds_hours(low, horizon_h);
+    out.insert(out.find(early) + early.size(), " (" + clock_at(m, *low) + ")");
+    const auto& half = first.until[q50].time;
+    out += half ? fmt::format(", half by {}", duration(*half * hour_s))
+                : ", half " + odds_hours(half, horizon_h);
+  }
+  if (m.scenario.scenario.crew.size() == 1) return out;
+  std::string late = odds_range(last, horizon_h);
+  if (const std::string same = "8 in 10 futures "; low && late.starts_with(same)) late.erase(0, same.size());
+  return out + "; last person: " + late;
 }
 
 std::string ends_by(const study::OddsAnswer& m) {
+  const std::string within = horizon(m.odds.horizon_h * hour_s);
   if (m.odds.causes.empty() || m.odds.causes.back().ended.empty())
-    return "nothing in any future within " + horizon(m.odds.horizon_h * hour_s);
-  const study::CausesBy& last = m.odds.causes.back();
+    return "nothing in any future within " + within;
   std::string out;
-  for (const auto& [limit, part] : last.ended)
+  for (const auto& [limit, part] : m.odds.causes.back().ended)
     out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
-  return fmt::format("by {}: {} of futures (first person able)", duration(last.by_h * hour_s), out);
+  return fmt::format("{} of futures within {} (first person able)", out, within);
 }
 
 // Of what can be found out by asking: what nobody has measured cannot.
@@ -159,7 +186,7 @@ std::string ask_first(const study::OddsAnswer& m) {
   constexpr double worth_asking = 0.01;
   for (const study::Unknown& u : m.unknowns)
     if (u.kind == study::FactorKind::aleatory && u.reduction.of_variance >= worth_asking)
-      return fmt::format("{}: knowing it takes {:.0f} % of the variance away", input_words(u.name),
+      return fmt::format("{} (takes {:.0f} % of the variance away)", input_words(u.name),
                          pct * u.reduction.of_variance);
   return "nothing that can be asked would change much";
 }
@@ -167,26 +194,22 @@ std::string ask_first(const study::OddsAnswer& m) {
 }  // namespace
 
 Answer odds_answer(const study::OddsAnswer& m) {
-  const auto line = [&](const std::array<study::Window, study::who_count>& windows) {
-    return window_line(m, windows[study::first_person], "first person") + ". " +
-           window_line(m, windows[study::last_person], "Last person");
-  };
-  Answer out{{"Able until", line(m.odds.able)}, {"Alive until", line(m.odds.alive)}, {"Ends it", ends_by(m)}};
+  if (m.started_h_ago) return night_answer(m);
+  Answer out{{"Able until", window_line(m, m.odds.able)},
+             {"Alive until", window_line(m, m.odds.alive)},
+             {"Ends it", ends_by(m)}};
   if (m.odds.help)
     out.push_back(
-        {"Help",
-         fmt::format("as the scenario states it, comes while all are able in {}; none within {} in {}",
-                     share(m.odds.help->all_able), horizon(m.odds.horizon_h * hour_s),
-                     share(m.odds.help->none_by_horizon))});
+        {"Help", fmt::format("as stated, comes while all are able in {}", share(m.odds.help->all_able))});
   out.push_back({"Ask first", ask_first(m)});
-  out.push_back({"Buys most", ask_levers(m.scenario)});
+  out.push_back({"Buys most", buys_line(m.levers, m.scenario) + (m.levers ? " (as written)" : "")});
   std::string sure = fmt::format("{} futures, not a forecast", m.odds.futures);
   if (m.as_written) {
     const AnswerBasis basis{*m.as_written, m.scenario, {}, {}};
-    out.push_back({"Who first", who_first(*m.as_written) + " (scenario as written)"});
+    out.push_back({"Who first", who_first(*m.as_written) + " (as written)"});
     out.push_back({"Inside", inside_line(basis) + " (as written)"});
     out.push_back({"Water", water_line(basis) + " (as written)"});
-    sure += ". As written: " + how_sure(*m.as_written);
+    sure += "; " + how_sure(*m.as_written);
   }
   out.push_back({"First hour", first_hour_line(m.scenario)});
   out.push_back({"How sure", sure});

@@ -13,10 +13,11 @@ namespace bide::report {
 
 inline constexpr std::array crew_order{"first person", "half of the crew", "last person"};
 
-std::string odds_hours(const std::optional<double>& h, double horizon_h);  // "14 h", "after 5 d"
-std::string share(double value);                                           // "12 %", "under 1 %"
-std::string share(const study::Chance& chance);                            // with its interval
-std::string odds_range(const study::Window& window, double horizon_h);     // "8 in 10 futures between..."
+std::string odds_hours(const std::optional<double>& h,
+                       double horizon_h);                               // "14 h", "after 5 d", "before now"
+std::string share(double value);                                        // "12 %", "under 1 %"
+std::string share(const study::Chance& chance);                         // with its interval
+std::string odds_range(const study::Window& window, double horizon_h);  // "8 in 10 futures between..."
 
 // The window of one person: the range, the times, the sampling error of the median.
 std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h);

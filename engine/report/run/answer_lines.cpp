@@ -7,9 +7,11 @@
 
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
+#include "bide/report/levers/levers_words.hpp"
 #include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/sentences.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
@@ -29,21 +31,27 @@ Clock clock_of(const AnswerBasis& basis) {
   return {basis.scenario.start_unix_s, zone_hours(basis.scenario.scenario.position.longitude_deg)};
 }
 
+// @param clocked whether the early end is told by the clock too
 std::string until_words(const AnswerBasis& basis, const std::optional<double>& central_s,
-                        const std::optional<study::TimeRange>& range) {
+                        const std::optional<study::TimeRange>& range, bool clocked) {
   const Clock clock = clock_of(basis);
   const double horizon_s = basis.figures.horizon_s;
   const std::string central =
       central_s ? duration(*central_s) + ", " + clock.both(*central_s) : not_reached(horizon_s);
   if (!range) return central;
-  if (!range->earliest_s) return not_reached(horizon_s) + " anywhere in the range";
-  const std::string from = duration(*range->earliest_s);
-  const std::string to = latest_words(*range, horizon_s);
+  if (!range->earliest_s) return not_reached(horizon_s) + (clocked ? " anywhere in the range" : "");
+  const std::string from = duration(*range->earliest_s), to = latest_words(*range, horizon_s);
   if (from == to) return central;
-  if (!central_s)
-    return fmt::format("{} ({}) to {}; central case {}", from, clock.utc(*range->earliest_s), to,
-                       "after " + horizon(horizon_s));
-  return fmt::format("{} ({}) to {}; central case {}", from, clock.utc(*range->earliest_s), to, central);
+  return from + (clocked ? " (" + clock.utc(*range->earliest_s) + ")" : "") + " to " + to;
+}
+
+// ", central case 41 h"; nothing without a range about it.
+std::string central_words(const AnswerBasis& basis, const std::optional<double>& central_s,
+                          const std::optional<study::TimeRange>& range) {
+  const double horizon_s = basis.figures.horizon_s;
+  if (!range || !range->earliest_s || duration(*range->earliest_s) == latest_words(*range, horizon_s))
+    return "";
+  return ", central case " + (central_s ? duration(*central_s) : "after " + horizon(horizon_s));
 }
 
 // The sides to which the model errs first, then where the measurements end.
@@ -72,28 +80,27 @@ std::string until_line(const AnswerBasis& basis, const CrewTimes Figures::*times
   const auto part = [&](study::TimeRange CrewRange::*which) {
     return range ? std::optional(*range.*which) : std::nullopt;
   };
-  const std::string first = until_words(basis, central.first_s, part(&CrewRange::first));
-  if (central.persons == 1) return first;
-  const std::string last = until_words(basis, central.last_s, part(&CrewRange::last));
-  if (first == last) return "the whole crew " + first;
-  return fmt::format("first person {}. Last person {}", first, last);
+  const std::optional<study::TimeRange> range_of_first = part(&CrewRange::first);
+  const std::string first = until_words(basis, central.first_s, range_of_first, true);
+  const std::string middle = central_words(basis, central.first_s, range_of_first);
+  if (central.persons == 1) return first + middle;
+  const bool ranged = range_of_first.has_value();
+  const std::string last = until_words(basis, central.last_s, part(&CrewRange::last), !ranged);
+  if (first == until_words(basis, central.last_s, part(&CrewRange::last), true))
+    return "the whole crew " + first + middle;
+  return fmt::format("first person {}{}; last person {}", first, middle, last);
 }
 
 std::string ends_line(const AnswerBasis& basis) {
   const Figures& f = basis.figures;
   const scenario::Limits& limits = basis.scenario.scenario.limits;
   constexpr auto none = system::Limit::none;
-  const std::string alive =
-      f.alive_limit == none ? "" : "; alive ended by " + outcome::plain_cause(f.alive_limit, limits);
+  const std::string able = outcome::short_cause(f.able_limit), lethal = outcome::short_cause(f.alive_limit);
+  const std::string alive = f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal;
   if (f.able_limit != none) return outcome::plain_cause(f.able_limit, limits) + alive;
-  const std::string nearest = f.next_limit == none
-                                  ? ""
-                                  : fmt::format("; nearest is {}, {}", outcome::short_cause(f.next_limit),
-                                                margin_left(f.next_margin_fraction));
-  const std::string early = basis.early_limit == none ? ""
-                                                      : outcome::plain_cause(basis.early_limit, limits) +
-                                                            ", at the early end of the range; ";
-  return early + "nothing within " + horizon(f.horizon_s) + " in the central case" + nearest + alive;
+  const std::string early =
+      basis.early_limit == none ? "" : outcome::short_cause(basis.early_limit) + " at the early end; ";
+  return early + "nothing within " + horizon(f.horizon_s) + " in the central case" + alive;
 }
 
 std::string who_first(const Figures& figures) {
@@ -102,8 +109,9 @@ std::string who_first(const Figures& figures) {
                    static_cast<int>(figures.first_persons.size()) == static_cast<int>(figures.able.persons);
   const std::string names = all ? "all alike" : person_names(figures.first_persons);
   if (figures.able.first_s) return names;
-  return fmt::format("nobody within {} in the central case; nearest to a limit: {}",
-                     horizon(figures.horizon_s), names);
+  if (figures.next_limit == system::Limit::none) return "nobody; nearest to a limit: " + names;
+  return fmt::format("nobody; nearest: {}, {}, {}", names, outcome::short_cause(figures.next_limit),
+                     margin_left(figures.next_margin_fraction));
 }
 
 std::string inside_line(const AnswerBasis& basis) {
@@ -133,14 +141,15 @@ std::string how_sure(const Figures& figures) {
   std::string out =
       able == alive ? std::string(able) : fmt::format("able until {}, alive until {}", able, alive);
   const std::vector<std::string> all = doubts(figures);
-  constexpr std::size_t most = 2;
-  for (std::size_t i = 0; i < std::min(most, all.size()); ++i) out += (i == 0 ? ": " : "; ") + all[i];
-  if (all.size() > most) out += fmt::format("; {} more under Evidence", all.size() - most);
+  if (all.empty()) return out;
+  out += ": " + all.front();
+  if (all.size() > 1) out += fmt::format(" and {} more", all.size() - 1);
   return out;
 }
 
-std::string ask_levers(const scenario::ValidScenario& scenario) {
-  return "not tried here; ask: bide levers " + scenario.file;
+std::string buys_line(const std::optional<study::LeversTried>& levers,
+                      const scenario::ValidScenario& scenario) {
+  return levers ? most_bought_words(*levers, 2) : "not tried; ask: bide levers " + file_alone(scenario.file);
 }
 
 Answer answer_of(const AnswerBasis& basis, const std::string& buys, const std::string& range) {
@@ -152,8 +161,7 @@ Answer answer_of(const AnswerBasis& basis, const std::string& buys, const std::s
           {"Inside", inside_line(basis)},
           {"Water", water_line(basis)},
           {"First hour", first_hour_line(basis.scenario)},
-          {"How sure", how_sure(basis.figures)},
-          {"Range", range},
+          {"How sure", how_sure(basis.figures) + "; " + range},
           {"Not in it", not_in_the_model}};
 }
 

@@ -9,6 +9,7 @@
 #include "bide/outcome/compare.hpp"
 #include "bide/report/words/answer.hpp"
 #include "bide/scenario/validate.hpp"
+#include "bide/study/questions/levers.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::report {
@@ -32,14 +33,17 @@ CrewRange crew_range(const outcome::CrewTimes& central, const std::vector<outcom
 // @param range what the range is over
 Answer answer_of(const AnswerBasis& basis, const std::string& buys, const std::string& range);
 
-// Single lines. "110 h (19 Oct 10:00 UTC) to beyond 12 d; central case: not reached".
+// Single lines. "110 h (19 Oct 10:00 UTC) to after 12 d, central case after 12 d".
 std::string until_line(const AnswerBasis& basis, const outcome::CrewTimes outcome::Figures::*times,
                        const std::optional<CrewRange>& range);
 std::string ends_line(const AnswerBasis& basis);
-std::string who_first(const outcome::Figures& figures);  // "Person A"; "nobody; nearest: Persons B and C"
+std::string who_first(
+    const outcome::Figures& figures);  // "Person A"; "nobody; nearest: Persons B and C, ..."
 std::string inside_line(const AnswerBasis& basis);
 std::string water_line(const AnswerBasis& basis);
 std::string how_sure(const outcome::Figures& figures);
-std::string ask_levers(const scenario::ValidScenario& scenario);  // "not tried here; ask: bide levers FILE"
+// What buys most, or how to ask where the levers were not tried.
+std::string buys_line(const std::optional<study::LeversTried>& levers,
+                      const scenario::ValidScenario& scenario);
 
 }  // namespace bide::report

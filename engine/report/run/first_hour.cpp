@@ -1,7 +1,5 @@
 #include "bide/report/run/first_hour.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "bide/constants/crew_needs.hpp"
@@ -117,12 +115,13 @@ std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s, const study
 }
 
 std::string first_hour_line(const scenario::ValidScenario& s) {
-  constexpr std::size_t most = 8;
-  const std::vector<Task> tasks = first_hour_tasks(s);
+  constexpr std::size_t most_letters = 125;  // two lines of a terminal
   std::string out;
-  for (std::size_t i = 0; i < std::min(most, tasks.size()); ++i)
-    out += (out.empty() ? "" : ", ") + std::string(tasks[i].name);
-  if (tasks.size() > most) out += fmt::format("; {} more on the page of bide run", tasks.size() - most);
+  for (const Task& task : first_hour_tasks(s)) {
+    const std::string name = task.name;
+    if (!out.empty() && out.size() + name.size() + 2 > most_letters) break;
+    out += (out.empty() ? "" : ", ") + name;
+  }
   return out;
 }
 

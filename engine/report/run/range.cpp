@@ -36,10 +36,9 @@ std::string range_words(const study::TimeRange& range, double horizon_s) {
 }
 
 std::string what_the_range_is(std::size_t members) {
-  const std::string rest = "Crew and weather are one case, not a forecast; bide odds gives chances";
-  if (members == 0) return "none: the file states everything that is not known. " + rest;
-  return fmt::format("{} runs over what nobody has measured and the model's own error. {}", members + 1,
-                     rest);
+  const std::string rest = "one case, not a forecast";
+  if (members == 0) return "no range: the file states all that nobody has measured; " + rest;
+  return fmt::format("{} runs over what nobody has measured; {}", members + 1, rest);
 }
 
 Answer run_answer(const Material& m, const std::vector<study::Future>& members, const std::string& buys) {

@@ -1,7 +1,6 @@
 #include <algorithm>
 
 #include "bide/report/html/window_chart.hpp"
-#include "bide/report/levers/levers_words.hpp"
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/run_parts.hpp"
@@ -34,8 +33,7 @@ html::Section answer_section(const RunMaterial& material) {
   const Material& m = material.run;
   constexpr std::ptrdiff_t large = 2,
                            before_picture = 5;  // able, alive; what ends it, who first, what buys most
-  Answer all = run_answer(m, material.unmeasured,
-                          material.levers ? most_bought_words(*material.levers) : ask_levers(m.scenario));
+  Answer all = run_answer(m, material.unmeasured, buys_line(material.levers, m.scenario));
   html::Section out{"The answer", {}, false, true};
   out.blocks.push_back(html::Facts{{all.begin(), all.begin() + large}, true});
   out.blocks.push_back(html::Facts{{all.begin() + large, all.begin() + before_picture}});

@@ -1,12 +1,8 @@
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
+#include "bide/report/run/inputs.hpp"
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/run/sentences.hpp"
-#include "bide/report/words/input.hpp"
-#include "bide/scenario/write.hpp"
 
 namespace bide::report::pages {
 namespace {
@@ -33,29 +29,14 @@ html::Table sources(const scenario::ValidScenario& s) {
   return out;
 }
 
-std::string text_of(const nlohmann::ordered_json& value) {
-  return value.is_string() ? value.get<std::string>() : value.dump();
-}
-
 html::Table inputs(const Material& m) {
   html::Table table{
       "Every input in force",
       {{"input", false}, {"value", false}, {"unit", false}, {"stated", false}, {"in the file", false}},
       {}};
   table.folded = true;
-  std::vector<scenario::FieldLine> fields = scenario::field_lines();
-  const auto unit_of = [&fields](const std::string& pointer) -> std::string {
-    const std::string any = scenario::any_index(pointer);
-    const auto known =
-        std::find_if(fields.begin(), fields.end(), [&](const auto& f) { return f.pointer == any; });
-    return known == fields.end() ? "" : known->unit;
-  };
-  const auto inputs = nlohmann::ordered_json::parse(scenario::write_scenario(m.scenario.scenario)).flatten();
-  for (const auto& [pointer, value] : inputs.items()) {
-    const bool stated = !scenario::is_default(m.scenario, pointer);
-    table.rows.push_back(
-        {input_words(pointer), text_of(value), unit_of(pointer), stated ? "yes" : "default", pointer});
-  }
+  for (const InputInForce& each : inputs_in_force(m.scenario))
+    table.rows.push_back({each.words, each.value, each.unit, each.stated ? "yes" : "default", each.pointer});
   return table;
 }
 

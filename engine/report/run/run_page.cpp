@@ -80,7 +80,7 @@ html::Page run_page(const RunMaterial& material) {
   page.lead = lead(m);
   page.foot = foot_of(m.scenario);
   page.sections.push_back(answer_section(material));
-  if (material.levers) page.sections.push_back(levers_section(*material.levers));
+  if (material.levers) page.sections.push_back(levers_section(*material.levers, false));
   page.sections.push_back(stay_section(m));
   page.sections.push_back(course_section(m));
   page.sections.push_back(hands_section(m));

@@ -2,9 +2,10 @@
 // would gain time, and two sheets to print: a ration card and a list for the first hour.
 //
 // Inputs: one run; the same scenario over its unmeasured inputs (may be empty); the levers as they were tried
-// (may be null). Output: a page for html::to_html().
+// (may be none). Output: a page for html::to_html().
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "bide/report/html/page.hpp"
@@ -17,7 +18,7 @@ namespace bide::report::pages {
 struct RunMaterial {
   Material run;
   const std::vector<study::Future>& unmeasured;
-  const study::LeversTried* levers = nullptr;
+  std::optional<study::LeversTried> levers = {};
 };
 
 html::Page run_page(const RunMaterial& material);

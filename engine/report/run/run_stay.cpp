@@ -115,6 +115,7 @@ html::Table events(const Material& m) {
   html::Table out;
   out.caption = fmt::format("Events, {} of {}", picked.size(), m.timeline.events.size());
   out.columns = {{"when", false}, {"hours", true}, {"what", false}};
+  out.on_paper = false;
   for (const PickedEvent& pick : picked) {
     const timeline::Event& event = *pick.event;
     std::string text = event.text;

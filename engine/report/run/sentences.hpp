@@ -21,8 +21,9 @@ std::vector<GradeWords> evidence_words(const Material& material);
 std::vector<std::string> data_ends(const Material& material);
 
 inline constexpr const char* not_in_the_model =
-    "Drowning, cold shock and swimming failure in the first minutes, injury, illness, despair, capsize and "
-    "breakage unless entered, and collapse during or after rescue.";
+    "Drowning, the first minutes in cold water, injury, illness, despair, capsize and breakage unless "
+    "entered, "
+    "collapse at or after rescue.";
 
 // Cautions of the scenario, expired items and how many inputs are defaults.
 std::vector<std::string> caution_sentences(const scenario::ValidScenario& scenario);

@@ -26,9 +26,8 @@ void print_head(Page& page, const Material& m) {
   const int zone_h = zone_hours(s.position.longitude_deg);
   std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
   if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
-  page.paragraph(fmt::format("{} {}, from {}, followed for {}; local is {}.", people(s.crew.size()), where,
-                             both_clocks(m.timeline.start_unix_s, 0, zone_h), horizon(m.timeline.horizon_s),
-                             zone_name(zone_h)));
+  page.paragraph(fmt::format("{} {}, from {}, followed {}.", people(s.crew.size()), where,
+                             both_clocks(m.timeline.start_unix_s, 0, zone_h), horizon(m.timeline.horizon_s)));
   page.line();
 }
 
@@ -60,8 +59,8 @@ std::string terminal_summary(const outcome::Outcome& outcome, const timeline::Ti
   const Material material{outcome, timeline, scenario};
   print_head(page, material);
   page.answer(run_answer(material, options.members,
-                         options.drawn ? "not tried here; --dump writes this future, bide levers asks of it"
-                                       : ask_levers(scenario)));
+                         options.drawn ? "not tried; --dump writes this future, bide levers asks of it"
+                                       : buys_line(options.levers, scenario)));
   if (options.full)
     print_rest(page, material);
   else if (const std::size_t count = caution_sentences(scenario).size(); count > 0)

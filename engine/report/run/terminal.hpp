@@ -4,11 +4,13 @@
 // options say (40 to 80 columns); with `utf8` off every byte is ASCII.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
 #include "bide/study/questions/future.hpp"
+#include "bide/study/questions/levers.hpp"
 
 namespace bide::report {
 
@@ -22,7 +24,8 @@ struct TerminalOptions {
   std::vector<WrittenFile> files;
   bool drawn = false;  // a future that was drawn: it has no file to ask about
   bool full = false;   // all the rest as well: figures, charts, events, evidence, assumptions, cautions
-  std::vector<study::Future> members;  // the same scenario over what is not measured; may be empty
+  std::vector<study::Future> members;        // the same scenario over what is not measured; may be empty
+  std::optional<study::LeversTried> levers;  // what would buy time, where it was tried
 };
 
 // The summary of one run.

@@ -8,6 +8,8 @@
 
 #include "bide/core/units.hpp"
 #include "bide/report/study/study_text.hpp"
+#include "bide/report/study/study_words.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
@@ -30,12 +32,11 @@ std::string number(double value) {
 
 html::Section spreads_section(const Summary& summary) {
   html::Section out{"What may happen", {}};
-  out.blocks.push_back(
-      html::Paragraph{fmt::format("{} samples that stand for what may happen. A time beyond the {:g} h "
-                                  "simulated is not known; it counts as "
-                                  "later than all others.",
-                                  summary.futures, summary.horizon_h)});
-  html::Table table{"Share of samples below",
+  out.blocks.push_back(html::Paragraph{
+      fmt::format("{} runs drawn from what may happen. A time after {} is not known; it counts "
+                  "as later than all others.",
+                  summary.futures, horizon(summary.horizon_h * hour_s))});
+  html::Table table{"Share of runs below",
                     {{"figure", false},
                      {"5 %", true},
                      {"25 %", true},
@@ -45,15 +46,13 @@ html::Section spreads_section(const Summary& summary) {
                      {"mean", true}},
                     {}};
   for (const study::Spread& spread : summary.spreads) {
-    std::vector<std::string> row{with_unit(spread.name, spread.unit)};
+    std::vector<std::string> row{with_unit(figure_words(spread.name), spread.unit)};
     if (spread.quantiles.empty()) {
-      row.resize(table.columns.size(), "no sample has it");
+      row.resize(table.columns.size(), "no run has it");
     } else {
       for (const study::Spread::Quantile& q : spread.quantiles)
-        row.push_back(q.value          ? spread.is_time ? duration(*q.value * hour_s) : number(*q.value)
-                               : spread.is_time ? fmt::format("later than {:g} h", summary.horizon_h)
-                                       : "none");
-      row.push_back(spread.is_time ? duration(spread.mean * hour_s) + " within the hours simulated"
+        row.push_back(value_words(spread, q.value, summary.horizon_h));
+      row.push_back(spread.is_time ? duration(spread.mean * hour_s) + ", as far as followed"
                                    : number(spread.mean));
     }
     table.rows.push_back(std::move(row));
@@ -74,7 +73,7 @@ std::vector<std::size_t> by_weight(std::size_t count, const std::vector<double>&
 
 html::Chart chart_of(const Dependence& d, const char* what, const char* sentence, const char* unit) {
   html::Chart out;
-  out.title = with_unit(d.name, d.unit);
+  out.title = with_unit(figure_words(d.name), d.unit);
   out.sentence = fmt::format("{} Mean of the figure: {} {}.", sentence, number(d.mean), d.unit);
   out.x = {"input"};
   out.y = {what, unit, true};
@@ -93,7 +92,7 @@ html::Chart indices_chart(const Summary& summary, const Dependence& d) {
   html::Series total{"total index", Kind::bars, {}, 0}, first{"first index", Kind::points, {}, 1};
   for (const std::size_t i : by_weight(all.size(), weight)) {
     const double row = static_cast<double>(out.categories.size());
-    out.categories.push_back(summary.inputs[i]);
+    out.categories.push_back(input_words(summary.inputs[i]));
     total.points.push_back(
         {row, all[i].total.value, all[i].total.interval.low, all[i].total.interval.high, ""});
     first.points.push_back(
@@ -107,14 +106,15 @@ html::Chart effects_chart(const Summary& summary, const Dependence& d) {
   const auto& all = d.effects->factors;
   std::vector<double> weight;
   for (const auto& each : all) weight.push_back(each.mean_absolute);
-  html::Chart out = chart_of(d, "effect",
-                             "Mean size of the effect of each input (mu*), and how much it differs from "
-                             "place to place (sigma).",
-                             d.unit.c_str());
-  html::Series size{"mu*", Kind::bars, {}, 0}, sigma{"sigma", Kind::points, {}, 1};
+  html::Chart out =
+      chart_of(d, "effect",
+               "Mean size of the effect of each input (mu*), and how much the effect differs from "
+               "place to place (sigma).",
+               d.unit.c_str());
+  html::Series size{"mean size", Kind::bars, {}, 0}, sigma{"spread", Kind::points, {}, 1};
   for (const std::size_t i : by_weight(all.size(), weight)) {
     const double row = static_cast<double>(out.categories.size());
-    out.categories.push_back(summary.inputs[i]);
+    out.categories.push_back(input_words(summary.inputs[i]));
     size.points.push_back({row, all[i].mean_absolute});
     sigma.points.push_back({row, all[i].sigma});
   }
@@ -134,17 +134,18 @@ html::Chart correlations_chart(const Summary& summary, const Dependence& d) {
     const auto& each = *d.correlations[i];
     dots.points.push_back(
         {static_cast<double>(out.categories.size()), each.value, each.interval.low, each.interval.high, ""});
-    out.categories.push_back(summary.inputs[i]);
+    out.categories.push_back(input_words(summary.inputs[i]));
   }
   out.series = {dots};
   return out;
 }
 
 html::Table levels_table(const Summary& summary, const Dependence& d) {
-  html::Table out{with_unit(d.name, d.unit), {{"input", false}, {"value", false}, {"mean", true}}, {}};
+  html::Table out{
+      with_unit(figure_words(d.name), d.unit), {{"input", false}, {"value", false}, {"mean", true}}, {}};
   for (std::size_t i = 0; i < d.level_means.size(); ++i)
     for (const auto& [value, mean] : d.level_means[i])
-      out.rows.push_back({summary.inputs[i], value, number(mean)});
+      out.rows.push_back({input_words(summary.inputs[i]), value, number(mean)});
   return out;
 }
 
@@ -155,7 +156,14 @@ html::Block dependence(const Summary& summary, const Dependence& d) {
   const bool some = std::any_of(d.correlations.begin(), d.correlations.end(),
                                 [](const auto& each) { return each.has_value(); });
   if (some) return correlations_chart(summary, d);
-  return html::Paragraph{with_unit(d.name, d.unit) + ": " + no_dependence(d) + "."};
+  return html::Paragraph{with_unit(figure_words(d.name), d.unit) + ": " + no_dependence(d) + "."};
+}
+
+// The appendix: what each input is called in the file.
+html::Table names_in_the_file(const Summary& summary) {
+  html::Table out{"Inputs as the file names them", {{"input", false}, {"in the file", false}}, {}, true};
+  for (const std::string& each : summary.inputs) out.rows.push_back({input_words(each), each});
+  return out;
 }
 
 html::Section runs_section(const study::Study& study, const Summary& summary) {
@@ -163,10 +171,17 @@ html::Section runs_section(const study::Study& study, const Summary& summary) {
   list.items.push_back("Scenario: " + study.scenario().scenario.name + ".");
   list.items.push_back(design_words(study) + ".");
   list.items.push_back(
-      fmt::format("{} of {} samples failed and are left out.", summary.failed, summary.samples));
+      fmt::format("{} of {} runs failed and are left out.", summary.failed, summary.samples));
   for (const auto& [index, reason] : summary.first_failures)
     list.items.push_back(fmt::format("Sample {}: {}", index, reason));
-  return {"What was run", {std::move(list)}};
+  return {"What was run", {std::move(list), names_in_the_file(summary)}};
+}
+
+// The first screen: spread, what decides most, and its picture.
+html::Section answer_section(const study::Study& study, const Summary& summary) {
+  html::Section out{"The answer", {html::Facts{study_answer(study, summary)}}, false, true};
+  if (!summary.dependences.empty()) out.blocks.push_back(dependence(summary, summary.dependences.front()));
+  return out;
 }
 
 }  // namespace
@@ -175,9 +190,12 @@ html::Page study_page(const study::Study& study, const Summary& summary) {
   html::Page page;
   page.title = study.file().name;
   page.lead = study.file().setting;
+  page.foot = fmt::format("{}, {}", study.file().name, design_words(study));
+  page.sections.push_back(answer_section(study, summary));
   if (!summary.spreads.empty()) page.sections.push_back(spreads_section(summary));
   html::Section depends{"What it depends on", {html::Paragraph{how_to_read(study.file().design.kind)}}};
-  for (const Dependence& each : summary.dependences) depends.blocks.push_back(dependence(summary, each));
+  for (std::size_t i = 1; i < summary.dependences.size(); ++i)
+    depends.blocks.push_back(dependence(summary, summary.dependences[i]));
   page.sections.push_back(std::move(depends));
   page.sections.push_back(runs_section(study, summary));
   return page;

@@ -3,7 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
+#include <cstdlib>
 #include <fstream>
 #include <system_error>
 
@@ -12,6 +14,7 @@
 #include "bide/report/study/study_text.hpp"
 #include "bide/report/words/file.hpp"
 #include "bide/report/words/text.hpp"
+#include "bide/report/words/words.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/questions/outputs.hpp"
@@ -30,10 +33,6 @@ std::string csv_words(std::string_view text) {
   return csv_cell(plain(text, Letters::utf8, 400));
 }
 
-std::string heading(const std::string& name, const std::string& unit) {
-  return csv_words(unit.empty() ? name : fmt::format("{} [{}]", name, unit));
-}
-
 std::string failures_of(const study::Drawn& drawn) {
   std::string out;
   for (const scenario::Failure& failure : drawn.failures)
@@ -42,6 +41,41 @@ std::string failures_of(const study::Drawn& drawn) {
 }
 
 }  // namespace
+
+std::string column_name(const std::string& name, const std::string& unit) {
+  std::string out;
+  const auto add = [&out](std::string_view text) {
+    for (const unsigned char letter : text) {
+      if (letter < 128 && std::isalnum(letter))
+        out += static_cast<char>(letter);
+      else if (letter == '%')
+        out += "pct";
+      else if (letter != ',' && !out.empty() && out.back() != '_')
+        out += '_';
+    }
+    while (!out.empty() && out.back() == '_') out.pop_back();
+  };
+  std::string words = name;
+  const auto lower_first = [](std::string& text) {
+    std::transform(text.begin(), text.end(), text.begin(),
+                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+  };
+  constexpr std::string_view crew = "/crew/", person = "Person ";
+  if (name.starts_with(crew)) {
+    char* rest = nullptr;
+    const long place = std::strtol(name.c_str() + crew.size(), &rest, 10);
+    words = person_column_prefix(static_cast<int>(place)) + rest;
+  } else if (name.starts_with(person)) {
+    lower_first(words);
+  }
+  add(words);
+  std::string ending = unit == "%" ? "pct" : unit;
+  std::replace(ending.begin(), ending.end(), '/', '_');
+  if (unit.empty() || out.ends_with("_" + ending)) return out;
+  out += '_';
+  add(ending);
+  return out;
+}
 
 std::vector<InputColumn> input_columns(const study::Study& study) {
   const study::Drawn first = study.draw(0);
@@ -73,23 +107,28 @@ std::vector<InputColumn> input_columns(const study::Study& study) {
 }
 
 std::optional<std::string> write_study_csv(const study::Study& study, const std::filesystem::path& records,
-                                           const std::filesystem::path& path) try {
+                                           const std::filesystem::path& path,
+                                           const std::filesystem::path& notice) try {
   NewFile fresh(path);
   std::ofstream file(fresh.beside(), std::ios::binary);
   const std::vector<InputColumn> inputs = input_columns(study);
   const std::vector<study::Output> outputs = study::outputs(static_cast<int>(study.persons()));
-  file << fmt::format("# {}\n# {}\n", standing_notice, standing_advice);
-  file << csv_comment("study: " + plain(study.file().name))
-       << csv_comment("scenario: " + plain(study.scenario().scenario.name))
-       << csv_comment(design_words(study));
-  file << fmt::format(
-      "# An empty time was not reached within the {} h simulated, which says nothing of what comes "
-      "after; a failed sample has a reason and no figures.\n",
-      study.scenario().scenario.duration_h);
+  const std::string comments =
+      fmt::format("# {}\n# {}\n", standing_notice, standing_advice) +
+      csv_comment("study: " + plain(study.file().name)) +
+      csv_comment("scenario: " + plain(study.scenario().scenario.name)) + csv_comment(design_words(study)) +
+      fmt::format(
+          "# An empty time was not reached within the {} h simulated, which says nothing of what comes "
+          "after; a failed sample has a reason and no figures.\n",
+          study.scenario().scenario.duration_h);
+  if (notice.empty())
+    file << comments;
+  else if (auto why = write_whole(notice, comments))
+    return why;
   file << "sample";
-  for (const InputColumn& column : inputs) file << ',' << heading(column.name, column.unit);
-  for (const study::Output& output : outputs) file << ',' << heading(output.name, output.unit);
-  file << ",first able cause,first alive cause,failed because\n";
+  for (const InputColumn& column : inputs) file << ',' << column_name(column.name, column.unit);
+  for (const study::Output& output : outputs) file << ',' << column_name(output.name, output.unit);
+  file << ",first_able_cause,first_alive_cause,failed_because\n";
 
   study.read(records, [&](const study::SampleResult& result) {
     std::string row = fmt::format("{}", result.index);

@@ -22,8 +22,14 @@ struct InputColumn {
 };
 std::vector<InputColumn> input_columns(const study::Study& study);
 
+// The name of a column: letters, digits and "_", its unit at the end: "/crew/0/mass_kg" ->
+// "person_a_mass_kg", "first able until" in h -> "first_able_until_h".
+std::string column_name(const std::string& name, const std::string& unit);
+
 // Written beside `path` and renamed when it is whole. The reason when it fails.
+// @param notice where the comment lines go, a file of its own; empty: at the head of the table
 std::optional<std::string> write_study_csv(const study::Study& study, const std::filesystem::path& records,
-                                           const std::filesystem::path& path);
+                                           const std::filesystem::path& path,
+                                           const std::filesystem::path& notice);
 
 }  // namespace bide::report

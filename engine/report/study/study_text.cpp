@@ -10,6 +10,9 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
 #include "bide/core/units.hpp"
+#include "bide/report/study/study_words.hpp"
+#include "bide/report/words/input.hpp"
+#include "bide/report/words/page.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/words.hpp"
@@ -37,45 +40,20 @@ std::string share(double value) {
   return fmt::format("{:.0f} %", 100 * value);
 }
 
-// "14 h", or "later than 72 h"
-std::string value_words(const Spread& spread, const std::optional<double>& value, bool known,
-                        double horizon_h) {
-  if (!known) return "?";
-  if (!value) return fmt::format("later than {:g} h", horizon_h);
-  return spread.is_time ? duration(*value * hour_s) : number(*value);
-}
-
 void print_spread(Out to, const Spread& spread, double horizon_h) {
   const std::string unit = spread.is_time || spread.unit.empty() ? "" : ", " + spread.unit;
-  if (spread.quantiles.empty()) {
-    fmt::format_to(to, "  {}{}: no sample has it\n", spread.name, unit);
-    return;
-  }
-  const auto words = [&](std::size_t i) {
-    return value_words(spread, spread.quantiles[i].value, true, horizon_h);
-  };
-  fmt::format_to(to, "  {}{}: ", spread.name, unit);
-  if (!spread.quantiles.front().value) {
-    fmt::format_to(to, "not within {:g} h in more than 95 of 100\n      ", horizon_h);
-  } else {
-    const Spread::Quantile& middle = spread.quantiles[2];
-    fmt::format_to(to, "9 in 10 between {} and {}", words(0), words(4));
-    if (spread.quantiles[1].value) fmt::format_to(to, "; half between {} and {}", words(1), words(3));
-    if (middle.value)
-      fmt::format_to(to, "; middle {} (95 % interval {} to {})", words(2),
-                     value_words(spread, middle.low, middle.low_known, horizon_h),
-                     value_words(spread, middle.high, middle.high_known, horizon_h));
-    fmt::format_to(to, "\n      ");
-  }
+  fmt::format_to(to, "  {}{}: {}\n", figure_words(spread.name), unit, spread_words(spread, horizon_h));
+  if (spread.quantiles.empty()) return;
+  fmt::format_to(to, "      ");
   for (const Spread::Later& later : spread.later)
-    fmt::format_to(to, "later than {:g} h: {} ({} to {}); ", later.than_h,
+    fmt::format_to(to, "after {}: {} ({} to {}); ", horizon(later.than_h * hour_s),
                    share(static_cast<double>(later.cases) / static_cast<double>(spread.cases)),
                    share(later.share.low), share(later.share.high));
   fmt::format_to(to, "mean{} {}\n",
-                 spread.is_time ? fmt::format(", with {:g} h at most counted,", horizon_h) : "",
+                 spread.is_time ? fmt::format(", counting {} at most,", horizon(horizon_h * hour_s)) : "",
                  spread.is_time ? duration(spread.mean * hour_s) : number(spread.mean));
   if (spread.not_there > 0)
-    fmt::format_to(to, "      {} of {} samples have no such figure\n", spread.not_there,
+    fmt::format_to(to, "      {} of {} runs have no such figure\n", spread.not_there,
                    spread.not_there + spread.cases);
 }
 
@@ -92,29 +70,29 @@ std::string with_interval(double value, const study::Interval& interval) {
 }
 
 void print_dependence(Out to, const Summary& summary, const Dependence& d) {
-  fmt::format_to(to, "\n{} (mean {} {})\n", d.name, number(d.mean), d.unit);
+  fmt::format_to(to, "\n{} (mean {} {})\n", figure_words(d.name), number(d.mean), d.unit);
   if (d.indices) {
     fmt::format_to(to, "  {:<48}{:<24}{}\n", "input", "first index", "total index");
     const auto& all = d.indices->groups;
     for (const std::size_t i : sorted_by(all.size(), [&](std::size_t g) { return all[g].total.value; }))
-      fmt::format_to(to, "  {:<48}{:<24}{}\n", summary.inputs[i],
+      fmt::format_to(to, "  {:<48}{:<24}{}\n", input_words(summary.inputs[i]),
                      with_interval(all[i].first.value, all[i].first.interval),
                      with_interval(all[i].total.value, all[i].total.interval));
     if (d.indices->left_out > 0)
       fmt::format_to(to, "  {} base samples left out: a row of theirs has no such figure\n",
                      d.indices->left_out);
   } else if (d.effects) {
-    fmt::format_to(to, "  {:<48}{:>12}{:>12}{:>12}\n", "input", "mu*", "mu", "sigma");
+    fmt::format_to(to, "  {:<48}{:>12}{:>12}{:>12}\n", "input", "mean size", "mean", "spread");
     const auto& all = d.effects->factors;
     for (const std::size_t i : sorted_by(all.size(), [&](std::size_t j) { return all[j].mean_absolute; }))
-      fmt::format_to(to, "  {:<48}{:>12}{:>12}{:>12}\n", summary.inputs[i], number(all[i].mean_absolute),
-                     number(all[i].mean), number(all[i].sigma));
+      fmt::format_to(to, "  {:<48}{:>12}{:>12}{:>12}\n", input_words(summary.inputs[i]),
+                     number(all[i].mean_absolute), number(all[i].mean), number(all[i].sigma));
     if (d.effects->left_out > 0)
       fmt::format_to(to, "  {} trajectories left out: a row of theirs has no such figure\n",
                      d.effects->left_out);
   } else if (!d.level_means.empty()) {
     for (std::size_t i = 0; i < d.level_means.size(); ++i) {
-      fmt::format_to(to, "  {}:", summary.inputs[i]);
+      fmt::format_to(to, "  {}:", input_words(summary.inputs[i]));
       for (const auto& [value, mean] : d.level_means[i])
         fmt::format_to(to, "  {} -> {}", value, number(mean));
       fmt::format_to(to, "\n");
@@ -128,7 +106,8 @@ void print_dependence(Out to, const Summary& summary, const Dependence& d) {
       fmt::format_to(to, "  {:<48}{}\n", "input", "rank correlation");
     for (const std::size_t i : sorted_by(all.size(), weight))
       if (all[i])
-        fmt::format_to(to, "  {:<48}{}\n", summary.inputs[i], with_interval(all[i]->value, all[i]->interval));
+        fmt::format_to(to, "  {:<48}{}\n", input_words(summary.inputs[i]),
+                       with_interval(all[i]->value, all[i]->interval));
   } else {
     fmt::format_to(to, "  {}\n", no_dependence(d));
   }
@@ -149,11 +128,10 @@ std::string how_to_read(DesignKind kind) {
              "base "
              "samples; a first index slightly below 0 is scatter.";
     case DesignKind::morris:
-      return "mu*: mean size of the effect of one step of an input, per whole of its distribution; mu: the "
-             "same with "
-             "its sign; sigma: how much it depends on the other inputs or bends. A screening: its runs are "
-             "not a "
-             "sample of what may happen.";
+      return "Mean size (mu*) of the effect of one step of an input, per whole of its distribution; mean "
+             "(mu): "
+             "the same with its sign; spread (sigma): how much it depends on the other inputs or bends. A "
+             "screening: its runs are not a sample of what may happen.";
     case DesignKind::random:
     case DesignKind::latin_hypercube:
     case DesignKind::sobol:
@@ -186,26 +164,30 @@ std::string no_dependence(const Dependence& d) {
 std::string study_text(const study::Study& study, const Summary& summary) {
   std::string text;
   const Out to(text);
-  paragraph(to, plain(study.file().name));
-  paragraph(to, plain(study.file().setting));
-  paragraph(to, standing_notice);
-  paragraph(to, standing_advice);
-  fmt::format_to(to, "\nScenario: {}\n", plain(study.scenario().scenario.name));
-  fmt::format_to(to, "{}\n", design_words(study));
-  fmt::format_to(to, "{} of {} samples failed and are left out\n", summary.failed, summary.samples);
+  Page head(width, Letters::utf8);
+  head.paragraph(head.outside(study.file().name));
+  head.line();
+  head.answer(study_answer(study, summary));
+  text = head.text();
+  fmt::format_to(to, "\n");
+  paragraph(to, plain(study.file().setting, Letters::utf8, 1000));
+  fmt::format_to(to, "Scenario: {}\n", plain(study.scenario().scenario.name));
   for (const auto& [index, reason] : summary.first_failures)
     fmt::format_to(to, "  sample {}: {}\n", index, plain(reason));
   if (!summary.spreads.empty()) {
-    fmt::format_to(to, "\nWHAT MAY HAPPEN ({} samples)\n", summary.futures);
+    fmt::format_to(to, "\nWHAT MAY HAPPEN ({} runs)\n", summary.futures);
     paragraph(
         to,
-        "Intervals are those of independent draws. A time beyond the hours simulated is not known; it counts "
-        "as later than all others.");
+        "Brackets are 95 % intervals of independent draws. A time after the hours followed is not known; it "
+        "counts as later than all others.");
     for (const Spread& spread : summary.spreads) print_spread(to, spread, summary.horizon_h);
   }
   fmt::format_to(to, "\nWHAT IT DEPENDS ON\n");
   paragraph(to, how_to_read(study.file().design.kind));
   for (const Dependence& each : summary.dependences) print_dependence(to, summary, each);
+  fmt::format_to(to, "\n");
+  paragraph(to, standing_notice);
+  paragraph(to, standing_advice);
   return printable_lines(text);  // it is kept in a file that people show on a terminal
 }
 

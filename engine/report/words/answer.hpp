@@ -8,7 +8,7 @@
 namespace bide::report {
 
 struct AnswerLine {
-  std::string asks;  // "Able until", at most 13 letters
+  std::string asks;  // "Able until", at most 11 letters
   std::string says;
 };
 using Answer = std::vector<AnswerLine>;

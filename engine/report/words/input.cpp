@@ -43,6 +43,10 @@ std::string without_unit(std::string key, const std::string& pointer) {
 
 }  // namespace
 
+std::string file_alone(const std::string& name) {
+  return name.substr(0, name.find(" with /"));
+}
+
 std::string input_words(const std::string& name) {
   if (!name.starts_with('/')) {
     const std::size_t kind = name.starts_with("event ") ? name.find(": ") : std::string::npos;

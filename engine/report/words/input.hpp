@@ -10,4 +10,7 @@ namespace bide::report {
 // @param name a pointer into a scenario, or the name of something that is drawn
 std::string input_words(const std::string& name);
 
+// The file alone, of a name that says what was put in: "s.json with /raft/floor=flat" -> "s.json".
+std::string file_alone(const std::string& name);
+
 }  // namespace bide::report

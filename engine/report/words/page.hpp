@@ -41,7 +41,7 @@ class Page {
   void item(std::string_view text) { paragraph(text, "  - ", "    "); }
   // What is asked on the left, what is said beside it.
   void answer(const Answer& answer) {
-    constexpr std::size_t column = 15;
+    constexpr std::size_t column = 12;
     for (const AnswerLine& each : answer) {
       std::string asks = each.asks;
       asks.resize(column, ' ');

@@ -17,6 +17,7 @@
 #include "bide/study/ensemble/progress.hpp"
 #include "bide/study/ensemble/refusal.hpp"
 #include "bide/study/questions/launch_odds.hpp"
+#include "bide/study/questions/levers.hpp"
 #include "bide/study/questions/nested_bands.hpp"
 #include "bide/study/questions/odds.hpp"
 #include "bide/study/sampling/factor_kind.hpp"
@@ -60,6 +61,9 @@ struct OddsAnswer {
   std::optional<SignalsLeft> signals = {};  // empty: in no future does help come while somebody is alive
   // The scenario as it is written, without what is uncertain; empty where that run has no result.
   std::optional<outcome::Figures> as_written = {};
+  // Where it stands, all times here count from now, so many hours after the start (report::from_now).
+  std::optional<double> started_h_ago = {};
+  std::optional<LeversTried> levers = {};  // on the scenario as it is written, where they were tried
 
   // More than one in a hundred samples has no result: the answer is not to be relied on.
   bool too_many_failed() const;

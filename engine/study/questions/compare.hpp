@@ -16,6 +16,7 @@
 #include "bide/outcome/compare.hpp"
 #include "bide/study/ensemble/refusal.hpp"
 #include "bide/study/questions/common_futures.hpp"
+#include "bide/study/questions/levers.hpp"
 
 namespace bide::study {
 
@@ -39,9 +40,10 @@ struct Option {
 
 struct Comparison {
   std::vector<Option> options;
-  bool same_stores = false;               // all carry the same already; `equal` is empty then
-  std::string no_futures;                 // why there are no common futures; empty where there are
-  std::shared_ptr<const void> kept = {};  // what the pointers of the options lead to
+  bool same_stores = false;                // all carry the same already; `equal` is empty then
+  std::string no_futures;                  // why there are no common futures; empty where there are
+  std::optional<LeversTried> levers = {};  // on the first option, where they were tried
+  std::shared_ptr<const void> kept = {};   // what the pointers of the options lead to
 };
 
 struct CompareQuestion {

@@ -1,7 +1,9 @@
 #include "bide/study/questions/outputs.hpp"
-#include "bide/core/units.hpp"
 
 #include <algorithm>
+
+#include "bide/core/people.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::study {
 
@@ -42,7 +44,7 @@ void add(std::vector<Output>& out, const char* name, const char* unit, double Sa
 }
 
 void add_person(std::vector<Output>& out, std::size_t p) {
-  const std::string person = "person " + std::to_string(p + 1) + " ";
+  const std::string person = person_label(static_cast<int>(p)) + " ";
   const auto one = [&](const char* name, const char* unit, double PersonResult::*member, double scale,
                        bool is_time = false) {
     out.push_back({person + name, unit,

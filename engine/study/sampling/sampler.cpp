@@ -9,12 +9,14 @@
 #include <stdexcept>
 
 #include "bide/constants/boarding.hpp"
+#include "bide/constants/growth.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/constants/readiness.hpp"
 #include "bide/core/random.hpp"
 #include "bide/scenario/due.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
+#include "bide/scenario/priors.hpp"
 #include "bide/scenario/raft_in_tree.hpp"
 #include "bide/scenario/resolve.hpp"
 #include "bide/scenario/rules.hpp"
@@ -132,36 +134,43 @@ struct Sampler::Walk {
     }
   }
 
-  // Height normal, body mass index lognormal and independent of it, fat about its regression.
+  // Height normal, body mass index lognormal and independent of it, fat about its regression; of children
+  // about the medians of their age.
   void unknown_person(std::size_t index, const std::vector<UnknownPart>& parts) {
     const Person& written = sampler.written_.crew[index];
     const std::string here = fmt::format("/crew/{}/", index);
     const bool male = now_at(out.settings, here + "sex", std::string(word(written.sex))) == word(Sex::male);
     const double age = now_at(out.settings, here + "age_years", written.age_years);
+    const bool child = age < scenario::adult_from_years;
+    const scenario::Size usual = scenario::usual_size(male ? Sex::male : Sex::female, age);
     const std::string height_at = here + "height_m", mass_at = here + "mass_kg",
                       fat_at = here + "body_fat_pct";
     if (contains(parts, UnknownPart::height) && free(height_at)) {
       const double z = standard_normal_quantile(take(height_at, FactorKind::aleatory));
-      put(height_at,
-          male ? k::height_male_m + z * k::height_sd_male_m : k::height_female_m + z * k::height_sd_female_m);
+      put(height_at, child  ? usual.height_m * (1 + z * k::child_height_sd_share)
+                     : male ? k::height_male_m + z * k::height_sd_male_m
+                            : k::height_female_m + z * k::height_sd_female_m);
     }
     const double height = now_at(out.settings, height_at, written.height_m);
     if (contains(parts, UnknownPart::mass) && free(mass_at)) {
       const bool young = age < k::bmi_young_below_years;
-      const double median =
-          male ? (young ? k::bmi_young_male : k::bmi_male) : (young ? k::bmi_young_female : k::bmi_female);
-      const double spread = male ? (young ? k::bmi_gsd_young_male : k::bmi_gsd_male)
-                                 : (young ? k::bmi_gsd_young_female : k::bmi_gsd_female);
+      const double median = child  ? usual.mass_kg / (usual.height_m * usual.height_m)
+                            : male ? (young ? k::bmi_young_male : k::bmi_male)
+                                   : (young ? k::bmi_young_female : k::bmi_female);
+      const double spread = child  ? k::child_bmi_gsd
+                            : male ? (young ? k::bmi_gsd_young_male : k::bmi_gsd_male)
+                                   : (young ? k::bmi_gsd_young_female : k::bmi_gsd_female);
       const double z = standard_normal_quantile(take(mass_at, FactorKind::aleatory));
       put(mass_at, median * std::exp(std::log(spread) * z) * height * height);
     }
     const double mass = now_at(out.settings, mass_at, written.mass_kg);
     if (contains(parts, UnknownPart::fat) && free(fat_at)) {
       const double middle = scenario::default_body_fat_pct(male ? Sex::male : Sex::female, age, height, mass);
+      const double error = child ? k::child_fat_rmse_pct : k::body_fat_rmse_pct;
       // Nobody lives below the essential fat: that part of the normal distribution is cut off.
-      const double none = standard_normal_share((k::essential_fat_pct - middle) / k::body_fat_rmse_pct);
+      const double none = standard_normal_share((k::essential_fat_pct - middle) / error);
       const double u = take(fat_at, FactorKind::aleatory);
-      put(fat_at, middle + k::body_fat_rmse_pct * standard_normal_quantile(none + u * (1 - none)));
+      put(fat_at, middle + error * standard_normal_quantile(none + u * (1 - none)));
     }
   }
 

@@ -201,6 +201,105 @@ function read_out(holder, chart, output) {
   };
 }
 
+// A chart as a drawing of its own: title, legend and notice in it, every colour written out.
+function standalone(figure) {
+  const holder = figure.querySelector(".plot svg");
+  const [width, height] = [holder.width.baseVal.value, holder.height.baseVal.value];
+  const style = getComputedStyle(document.body);
+  const ns = "http://www.w3.org/2000/svg";
+  const element = (name, attributes, text) => {
+    const made = document.createElementNS(ns, name);
+    for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+    if (text !== undefined) made.textContent = text;
+    return made;
+  };
+  // A copy whose colours no longer lean on the page's style.
+  const resolved = (original) => {
+    const copy = original.cloneNode(true);
+    const [from, to] = [[original, ...original.querySelectorAll("*")], [copy, ...copy.querySelectorAll("*")]];
+    from.forEach((each, i) => {
+      for (const key of ["fill", "stroke"])
+        if (/var\(|currentColor/.test(each.getAttribute(key) ?? "")) to[i].setAttribute(key, getComputedStyle(each)[key]);
+      for (const key of ["class", "tabindex"]) to[i].removeAttribute(key);
+    });
+    copy.querySelectorAll("style, [visibility=hidden]").forEach((each) => each.remove());
+    copy.removeAttribute("style");
+    return copy;
+  };
+  const out = element("svg", {width, "font-family": "DejaVu Sans, Verdana, Arial, sans-serif", "font-size": 12, fill: style.color});
+  const ground = element("rect", {width, fill: style.backgroundColor});
+  out.append(resolved(document.querySelector("svg.hatches defs")), ground);
+  out.append(element("text", {x: 12, y: 22, "font-size": 15, "font-weight": "bold"}, figure.querySelector("figcaption").textContent));
+  let [x, y] = [12, 36];
+  for (const item of figure.querySelectorAll(".legend li")) {
+    const needs = 46 + 7 * item.textContent.length;
+    if (x > 12 && x + needs > width) [x, y] = [12, y + 18];
+    const swatch = resolved(item.querySelector("svg"));
+    swatch.setAttribute("x", x);
+    swatch.setAttribute("y", y);
+    out.append(swatch, element("text", {x: x + 40, y: y + 11}, item.textContent));
+    x += needs;
+  }
+  y += 22;
+  const drawing = resolved(holder);
+  drawing.setAttribute("y", y);
+  drawing.setAttribute("overflow", "visible");
+  out.append(drawing);
+  y += height + 14;
+  const words = [".notice", ".advice"].map((each) => document.querySelector(each).textContent).join(" ").split(" ");
+  let line = "";
+  const flush = () => {
+    out.append(element("text", {x: 12, y, "font-size": 10}, line));
+    [line, y] = ["", y + 13];
+  };
+  for (const word of words) {
+    if ((line.length + word.length + 1) * 6.1 > width - 24) flush();
+    line += line ? ` ${word}` : word;
+  }
+  flush();
+  for (const each of [out, ground]) each.setAttribute("height", y);
+  out.setAttribute("viewBox", `0 0 ${width} ${y}`);
+  return out;
+}
+
+// Buttons that save a chart as a file.
+function saving(figure) {
+  const file = figure.querySelector("figcaption").textContent.replace(/[^A-Za-z0-9]+/g, "_").toLowerCase();
+  const download = (blob, ending) => {
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(blob);
+    link.download = `${file}.${ending}`;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  };
+  const save = {
+    SVG: (svg, text) => download(new Blob([text], {type: "image/svg+xml"}), "svg"),
+    PNG: (svg, text) => {
+      const scale = 2, image = new Image();
+      image.onload = () => {
+        const canvas = document.createElement("canvas");
+        [canvas.width, canvas.height] = [scale * svg.width.baseVal.value, scale * svg.height.baseVal.value];
+        canvas.getContext("2d").drawImage(image, 0, 0, canvas.width, canvas.height);
+        canvas.toBlob((blob) => download(blob, "png"));
+      };
+      image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(text)}`;
+    }
+  };
+  const list = document.createElement("p");
+  list.className = "save";
+  for (const kind of Object.keys(save)) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = `Save as ${kind}`;
+    button.addEventListener("click", () => {
+      const svg = standalone(figure);
+      save[kind](svg, new XMLSerializer().serializeToString(svg));
+    });
+    list.append(button);
+  }
+  return list;
+}
+
 // What tells the pieces of a bar apart without their colours.
 function hatches() {
   const strokes = ["", "M0,8 L8,0 M-2,2 L2,-2 M6,10 L10,6", "M2,2 h1 M6,6 h1", "M0,0 L8,8 M-2,6 L2,10 M6,-2 L10,2",
@@ -232,7 +331,7 @@ function set_up(figure) {
   output.className = "reading";
   output.setAttribute("role", "status");
   const place = figure.querySelector(".drawing");
-  place.replaceChildren(legend(chart), holder, output);
+  place.replaceChildren(legend(chart), holder, output, saving(figure));
   const attach = read_out(holder, chart, output);
   let drawn = 0;
   const redraw = (width, printed = false) => {

@@ -1,0 +1,75 @@
+#include "bide/report/html/markdown.hpp"
+
+#include <fmt/format.h>
+
+#include "bide/core/notice.hpp"
+#include "bide/report/html/elements.hpp"
+#include "bide/report/html/escape.hpp"
+
+namespace bide::report::html {
+namespace {
+
+// Text of any origin as plain words of Markdown: nothing in it is a mark.
+std::string plain_words(std::string_view text) {
+  std::string out;
+  for (const char letter : printable(text)) {
+    if (std::string_view("\\`*_{}[]<>#|~!").find(letter) != std::string_view::npos) out += '\\';
+    out += letter;
+  }
+  return out;
+}
+
+std::string table(const Table& table) {
+  std::string out = table.caption.empty() ? "" : fmt::format("*{}*\n\n", plain_words(table.caption));
+  std::string rule = "|";
+  out += '|';
+  for (const Column& column : table.columns) {
+    out += fmt::format(" {} |", plain_words(column.name));
+    rule += column.number ? " ---: |" : " --- |";
+  }
+  out += '\n' + rule + '\n';
+  for (const std::vector<std::string>& row : table.rows) {
+    out += '|';
+    for (const std::string& cell : row) out += fmt::format(" {} |", plain_words(cell));
+    out += '\n';
+  }
+  return out + '\n';
+}
+
+struct Write {
+  std::string operator()(const Paragraph& paragraph) const {
+    const char* mark = paragraph.large ? "**" : "";
+    return fmt::format("{0}{1}{0}\n\n", mark, plain_words(paragraph.text));
+  }
+  std::string operator()(const List& list) const {
+    std::string out;
+    for (const std::string& item : list.items)
+      out += fmt::format("- {}{}\n", list.to_tick ? "[ ] " : "", plain_words(item));
+    return out + '\n';
+  }
+  std::string operator()(const Table& each) const { return table(each); }
+  std::string operator()(const Chart& chart) const {
+    return fmt::format("### {}\n\n{}\n\n{}", plain_words(chart.title), plain_words(chart.sentence),
+                       table(values_of(chart)));
+  }
+  std::string operator()(const Facts& facts) const {
+    std::string out;
+    for (const AnswerLine& each : facts.lines)
+      out += fmt::format("- **{}**: {}\n", plain_words(each.asks), plain_words(each.says));
+    return out + '\n';
+  }
+};
+
+}  // namespace
+
+std::string to_markdown(const Page& page) {
+  std::string out = fmt::format("# {}\n\n{}\n\n> {}\n> {}\n\n", plain_words(page.title),
+                                plain_words(page.lead), standing_notice, standing_advice);
+  for (const Section& section : page.sections) {
+    out += fmt::format("## {}\n\n", plain_words(section.title));
+    for (const Block& block : section.blocks) out += std::visit(Write{}, block);
+  }
+  return page.foot.empty() ? out : out + plain_words(page.foot) + '\n';
+}
+
+}  // namespace bide::report::html

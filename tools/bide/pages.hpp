@@ -1,0 +1,27 @@
+// Pages and drawings that a command writes beside what it prints: --report and --charts, the same for all.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "arguments.hpp"
+#include "bide/report/html/page.hpp"
+
+namespace bide::tool {
+
+struct PageFiles {
+  std::string report;  // HTML, or Markdown where it ends in .md
+  std::string charts;  // a folder
+  bool any() const { return !report.empty() || !charts.empty(); }
+};
+
+void add_page_options(Command& command, PageFiles& files);
+
+// Writes what was asked for; makes the folder of the drawings if it is not there. Each chart is an SVG and,
+// where the program was built with librsvg, a PNG. Says what went wrong and returns an exit code.
+// @param read what the command read, which no drawing may overwrite
+int write_pages(const report::html::Page& page, const PageFiles& files,
+                const std::vector<std::filesystem::path>& read);
+
+}  // namespace bide::tool
