@@ -1,6 +1,7 @@
 // Looks at pages as a reader's browser does.   Usage: node look.mjs BROWSER PAGE...
 // Screenshots and a print of each page stay beside it, for people to look at.
 import {strict as assert} from "node:assert";
+import {readFileSync} from "node:fs";
 import {resolve} from "node:path";
 import {pathToFileURL} from "node:url";
 import {chromium} from "playwright-core";
@@ -48,7 +49,8 @@ async function look(browser, path) {
   const page = await context.newPage();
   page.on("console", (message) => { if (["error", "warning"].includes(message.type())) wrong.push(message.text()); });
   page.on("pageerror", (error) => wrong.push(String(error)));
-  page.on("request", (request) => { if (request.url() !== url) wrong.push(`asks for ${request.url()}`); });
+  const of_its_own = /^(blob|data):/;  // a chart that is being saved
+  page.on("request", (request) => { if (request.url() !== url && !of_its_own.test(request.url())) wrong.push(`asks for ${request.url()}`); });
   await page.goto(url);
   // A folded chart is drawn when it is opened.
   await page.evaluate(() => document.querySelectorAll("details.folded").forEach((each) => { each.open = true; }));
@@ -105,6 +107,17 @@ async function look(browser, path) {
     await page.mouse.move(0, 0);
   }
 
+  // A chart is saved with one click, as a drawing that needs nothing else.
+  for (const [kind, begins] of [["SVG", "<svg"], ["PNG", "\x89PNG"]]) {
+    const waiting = page.waitForEvent("download");
+    await page.getByRole("button", {name: `Save as ${kind}`}).first().click();
+    const saved = readFileSync(await (await waiting).path(), "latin1");
+    assert.ok(saved.startsWith(begins), `${path}: saved as ${kind}: ${saved.slice(0, 20)}`);
+    if (kind === "PNG") continue;
+    assert.ok(saved.includes("Planning and training aid") && saved.includes("Never a reason to"), `${path}: no notice`);
+    assert.ok(!/var\(|currentColor|<style|<script/.test(saved), `${path}: the drawing leans on the page`);
+  }
+
   // No text became a part of the page, and a script slipped into it would not run.
   assert.equal(await page.evaluate(() => window.injected), undefined, `${path}: injected`);
   assert.equal(await page.locator("img, iframe, object, link").count(), 0, `${path}: foreign elements`);
@@ -129,7 +142,10 @@ async function look(browser, path) {
   assert.ok(await page.evaluate(brightness) > 200, `${path}: dark paper`);
   assert.equal(await page.locator("details:visible").count(), 0, `${path}: folded tables on paper`);
   await page.emulateMedia({media: null, colorScheme: null});
-  await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
+  const paper = await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
+  // A run is two sheets and two cards.
+  const sheets = paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g).length;
+  if (await page.getByRole("heading", {name: "Ration card"}).count() > 0) assert.equal(sheets, 4, `${path}: sheets`);
   assert.deepEqual(wrong, [], `${path}: errors or requests`);
   await context.close();
   console.log(`${path}: ${charts} charts, ${points} marks`);

@@ -50,9 +50,9 @@ bide(dumped odds ${FOLDER}/gale.json --dump 3)
 file(COPY ${FOLDER}/gale.csv DESTINATION ${WORK})
 file(WRITE ${WORK}/three.json "${dumped}")
 bide(run run ${WORK}/three.json)
-# But for how to ask what buys time: a drawn future has no file of its own.
+# But for what buys time: a drawn future has no file of its own to ask about.
 foreach(text run replayed)
-  string(REGEX REPLACE "Buys most [^\n]*\n(               [^\n]*\n)*" "" ${text} "${${text}}")
+  string(REGEX REPLACE "Buys most [^\n]*\n(            [^\n]*\n)*" "" ${text} "${${text}}")
 endforeach()
 string(FIND "${replayed}" "${run}" at)
 if(NOT at EQUAL 0)

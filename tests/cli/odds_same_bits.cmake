@@ -27,9 +27,9 @@ if(NOT code EQUAL 0)
 endif()
 execute_process(COMMAND ${BIDE} odds ${SCENARIO} --seed 5 --sample 3 RESULT_VARIABLE code OUTPUT_VARIABLE replayed)
 execute_process(COMMAND ${BIDE} run ${WORK}/three.json RESULT_VARIABLE again OUTPUT_VARIABLE run)
-# But for how to ask what buys time: a drawn future has no file of its own.
+# But for what buys time: a drawn future has no file of its own to ask about.
 foreach(text run replayed)
-  string(REGEX REPLACE "Buys most [^\n]*\n(               [^\n]*\n)*" "" ${text} "${${text}}")
+  string(REGEX REPLACE "Buys most [^\n]*\n(            [^\n]*\n)*" "" ${text} "${${text}}")
 endforeach()
 string(FIND "${replayed}" "${run}" at)
 if(NOT code EQUAL 0 OR NOT again EQUAL 0 OR NOT at EQUAL 0)

@@ -41,7 +41,8 @@ struct RunArguments {
 // What would buy time: for a page in any case, for the summary where it is quick.
 std::variant<std::optional<study::LeversTried>, study::Refusal> levers_of(
     const scenario::ValidScenario& scenario, const RunArguments& arguments) {
-  if (arguments.no_levers || arguments.quiet) return std::nullopt;
+  const bool shown = !arguments.quiet || !arguments.workbook.empty();
+  if (arguments.no_levers || !(shown || arguments.pages.any())) return std::nullopt;
   if (!arguments.pages.any()) return study::try_levers_quickly(scenario);
   auto tried = study::try_levers(scenario);
   if (auto* refusal = std::get_if<study::Refusal>(&tried)) return std::move(*refusal);

@@ -52,10 +52,14 @@ std::optional<html::Point> hours_point(std::size_t place, const LeverTried& leve
   html::Point out{static_cast<double>(place), gain.unreached ? html::Point::none : gain.hours};
   if (!gain.unreached && gain.at_least) out.label = "or more";
   std::vector<double> hours;
-  if (!gain.unreached) hours.push_back(gain.hours);
-  for (const study::Gains& end : lever.ends)
-    if (!(end.*which).unreached) hours.push_back((end.*which).hours);
-  if (hours.empty()) return std::nullopt;
+  bool reached = false;
+  const auto take = [&](const study::Gain& each) {  // not reached with or without it: nothing won
+    reached = reached || !each.unreached;
+    hours.push_back(each.unreached ? 0 : each.hours);
+  };
+  take(gain);
+  for (const study::Gains& end : lever.ends) take(end.*which);
+  if (!reached) return std::nullopt;
   const auto [low, high] = std::minmax_element(hours.begin(), hours.end());
   if (gain.unreached || *low < *high) out.low = *low, out.high = *high;
   return out;
@@ -155,7 +159,7 @@ html::Section levers_section(const LeversTried& levers, bool all_on_paper) {
       html::Paragraph{"Practical changes, tried one at a time with everything else as entered. Each is one "
                       "case, not a forecast: "
                       "a single run with one change."});
-  out.blocks.push_back(html::Paragraph{what_the_ends_are});
+  out.blocks.push_back(html::Paragraph{what_the_ends_are, false, all_on_paper});
   const std::vector<const LeverTried*> shown = that_matter(levers);
   if (shown.empty()) {
     out.blocks.push_back(html::Paragraph{"The model can separate none of the changes from doing nothing."});

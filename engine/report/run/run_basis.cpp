@@ -45,7 +45,7 @@ html::Table inputs(const Material& m) {
 html::Section basis_section(const Material& m) {
   html::Section out{"Evidence", {}};
   if (const std::string& setting = m.scenario.scenario.setting; !setting.empty())
-    out.blocks.push_back(html::Paragraph{setting});
+    out.blocks.push_back(html::Paragraph{setting, false, false});
   html::Table grades{"How well each result was checked", {{"grade", false}, {"results", false}}, {}};
   for (const GradeWords& each : evidence_words(m)) grades.rows.push_back({each.grade, each.results});
   out.blocks.push_back(std::move(grades));
@@ -65,7 +65,8 @@ html::Section basis_section(const Material& m) {
   out.blocks.push_back(
       html::Paragraph{"The validate command sets the model beside every published finding it was held "
                       "against, misses with their "
-                      "reasons among them."});
+                      "reasons among them.",
+                      false, false});
   out.blocks.push_back(inputs(m));
   out.blocks.push_back(sources(m.scenario));
   return out;
