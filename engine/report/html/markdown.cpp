@@ -13,7 +13,11 @@ namespace {
 std::string plain_words(std::string_view text) {
   std::string out;
   for (const char letter : printable(text)) {
-    if (std::string_view("\\`*_{}[]<>#|~!").find(letter) != std::string_view::npos) out += '\\';
+    if (letter == '<' || letter == '>' || letter == '&') {  // Markdown lets HTML through
+      out += letter == '<' ? "&lt;" : letter == '>' ? "&gt;" : "&amp;";
+      continue;
+    }
+    if (std::string_view("\\`*_{}[]#|~!").find(letter) != std::string_view::npos) out += '\\';
     out += letter;
   }
   return out;
