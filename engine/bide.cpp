@@ -43,6 +43,12 @@ std::variant<study::Provision, study::Refusal> provision(const scenario::ValidSc
   return study::provision(scenario, question, progress);
 }
 
+std::variant<study::Evaluated, study::Refusal> evaluate(const scenario::ValidScenario& scenario,
+                                                        study::PointsQuestion question,
+                                                        const study::ToldProgress& progress) {
+  return study::evaluate(scenario, std::move(question), progress);
+}
+
 std::variant<study::Summary, study::Refusal> run_study(const study::StudyQuestion& question,
                                                        const study::ToldProgress& progress) {
   return study::ask_study(question, progress);

@@ -19,6 +19,7 @@
 #include "bide/study/questions/ask_odds.hpp"
 #include "bide/study/questions/ask_study.hpp"
 #include "bide/study/questions/compare.hpp"
+#include "bide/study/questions/evaluate.hpp"
 #include "bide/study/questions/levers.hpp"
 #include "bide/study/questions/provision.hpp"
 
@@ -68,6 +69,14 @@ std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidSce
 std::variant<study::Provision, study::Refusal> provision(const scenario::ValidScenario& scenario,
                                                          const study::ProvisionQuestion& question,
                                                          const study::ToldProvisionProgress& progress = {});
+
+// The figures of a scenario at the caller's own points, a simulation for each row.
+// @param scenario from read(), with `uncertain`, which names the inputs
+// @param question points, their scale, figures wanted, how many threads
+// @param progress may be empty
+std::variant<study::Evaluated, study::Refusal> evaluate(const scenario::ValidScenario& scenario,
+                                                        study::PointsQuestion question,
+                                                        const study::ToldProgress& progress = {});
 
 // A study from its file to its summary; asked again with the same folder it goes on where it was left.
 // @param question the study file, a folder for its records, how many threads

@@ -13,7 +13,7 @@ mpi_packages=(libopenmpi-dev openmpi-bin)
 # For the Python module, and for the tests of it: tables, courses and plots.
 python_packages=(python3-dev pybind11-dev python3-numpy python3-pandas python3-xarray python3-matplotlib)
 # For the tests that look at pages in a browser.
-browser_packages=(chromium)
+browser_packages=(chromium firefox-esr)
 # For the engine in a page (tools/page).
 page_packages=(emscripten)
 # For what compares with another integrator (large, because it brings MPI) and with another solver, for opening a

@@ -28,6 +28,12 @@ enum class DesignKind {
   morris            // trajectories that change one input at a time
 };
 
+// What the numbers of a user's own points are.
+enum class PointScale {
+  unit,    // every number is a place in (0, 1), made a value by the input's quantile function
+  natural  // inputs and groups of numbers have their value itself; all else has its place in (0, 1)
+};
+
 // Inputs whose share in the variance is asked for together.
 struct DesignGroup {
   std::string name;

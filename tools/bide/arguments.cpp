@@ -8,6 +8,8 @@
 #include <type_traits>
 
 #include "bide/scenario/moment.hpp"
+#include "bide/study/records/fingerprint.hpp"
+#include "manual.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -150,6 +152,22 @@ Program::Program(const std::string& name, const std::string& help, std::string_v
     : app_(std::make_unique<CLI::App>(help, name)) {
   app_->footer(std::string(footer));
   app_->require_subcommand(1);
+  const study::Build build = study::build();
+  const std::string version = fmt::format("{} {}\nmodel {}\ncompiled by {} for {}", name, build.version,
+                                          build.fingerprint, build.compiler, build.instruction_set);
+  app_->set_version_flag("--version", version,
+                         "Version, fingerprint of the model, compiler, instruction set");
+  // Printed as the version is; asked for when every command has been added.
+  const auto prints = [this](const char* flag, const char* help, auto text) {
+    app_->add_flag_callback(
+            flag, [text] { throw CLI::CallForVersion(text(), 0); }, help)
+        ->group("For packages");
+  };
+  prints("--man", "This help as a manual page",
+         [this, footer = std::string(footer), version = fmt::format("{} {}", name, build.version)] {
+           return man_page(list(*app_), footer, version);
+         });
+  prints("--bash-completion", "Completion for bash", [this] { return bash_completion(list(*app_)); });
 }
 
 Program::~Program() = default;

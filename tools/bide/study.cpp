@@ -10,6 +10,8 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/study/questions/ask_study.hpp"
+#include "bide/study/questions/outputs.hpp"
+#include "bide/study/questions/study.hpp"
 #include "commands.hpp"
 #include "files.hpp"
 #include "output.hpp"
@@ -30,6 +32,16 @@ std::optional<study::Shard> shard_of(const std::string& text) {
   const auto [stop, second_wrong] = std::from_chars(slash + 1, end, shard.of);
   const bool whole = second_wrong == std::errc() && stop == end;
   return whole && shard.number >= 1 && shard.number <= shard.of ? std::optional(shard) : std::nullopt;
+}
+
+// Name and unit of every figure that "outputs" of the file may name.
+int show_outputs(const StudyArguments& arguments) {
+  const auto opened = study::open_study(arguments.study);
+  if (const auto* refusal = std::get_if<study::Refusal>(&opened)) return refuse(*refusal);
+  std::string text;
+  for (const study::Output& each : study::outputs(static_cast<int>(std::get<study::Study>(opened).persons())))
+    text += fmt::format("{} [{}]\n", each.name, each.unit);
+  return put(text + std::string(standing_notice) + "\n", "", false);
 }
 
 int run_study(const StudyArguments& arguments, const std::string& shard_text) {
@@ -92,12 +104,16 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
 void add_study(Program& program) {
   auto arguments = std::make_shared<StudyArguments>();
   auto shard = std::make_shared<std::string>();
+  auto outputs = std::make_shared<bool>(false);
   Command command =
       program.command("study", "Many simulations by a design: how results spread, and what they depend on");
   add_study_options(command, *arguments);
   command.text("--shard", *shard, "Only part i of n, as 2/4; bide merge joins the parts");
   command.footer(standing_notice);
-  command.does([arguments, shard] { return run_study(*arguments, *shard); });
+  command.flag("--outputs", *outputs, "List the figures that \"outputs\" of the file may name; run nothing");
+  command.does([arguments, shard, outputs] {
+    return *outputs ? show_outputs(*arguments) : run_study(*arguments, *shard);
+  });
 }
 
 void add_merge(Program& program) {

@@ -1,4 +1,4 @@
-# Installs the program, the public header and the libraries, and what find_package(bide) needs to offer them as
+# Installs, in the components `program`, `dev` and `python`, the program, the public header and the libraries, and what find_package(bide) needs to offer them as
 # bide::<folder>, with bide::bide for all of them.
 include(CMakePackageConfigHelpers)
 include(GNUInstallDirs)
@@ -17,28 +17,40 @@ foreach(folder ${folders})
 endforeach()
 
 install(TARGETS ${targets} EXPORT bide_targets
-  ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR}
+  ARCHIVE DESTINATION ${CMAKE_INSTALL_LIBDIR} COMPONENT dev
   INCLUDES DESTINATION ${CMAKE_INSTALL_INCLUDEDIR})
-install(TARGETS bide RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
+install(TARGETS bide RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR} COMPONENT program)
 # Of the headers, bide/bide.hpp and what it needs; found again whenever one of them is edited.
 bide_headers(headers ${PROJECT_SOURCE_DIR}/engine bide.hpp)
 foreach(header ${headers})
   get_filename_component(folder ${header} DIRECTORY)
-  install(FILES ${PROJECT_SOURCE_DIR}/engine/${header} DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/bide/${folder})
+  install(FILES ${PROJECT_SOURCE_DIR}/engine/${header} DESTINATION ${CMAKE_INSTALL_INCLUDEDIR}/bide/${folder}
+    COMPONENT dev)
 endforeach()
 list(TRANSFORM headers PREPEND ${PROJECT_SOURCE_DIR}/engine/)
 set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${headers})
 install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib ${PROJECT_SOURCE_DIR}/LICENSE
-  DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)
+  DESTINATION ${CMAKE_INSTALL_DATADIR}/bide COMPONENT program)
 # The page with the engine in it, where tools/page has made one.
-install(FILES ${PROJECT_SOURCE_DIR}/build-browser/bide.html DESTINATION ${CMAKE_INSTALL_DATADIR}/bide OPTIONAL)
-install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide)
+install(FILES ${PROJECT_SOURCE_DIR}/build-browser/bide.html DESTINATION ${CMAKE_INSTALL_DATADIR}/bide OPTIONAL
+  COMPONENT page)
+install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide COMPONENT program)
+# The program writes its own manual page and completion.
+set(manual ${PROJECT_BINARY_DIR}/bide.1 ${PROJECT_BINARY_DIR}/bide.bash)
+add_custom_command(OUTPUT ${manual}
+  COMMAND bide --man > ${PROJECT_BINARY_DIR}/bide.1
+  COMMAND bide --bash-completion > ${PROJECT_BINARY_DIR}/bide.bash
+  DEPENDS bide VERBATIM)
+add_custom_target(bide_manual ALL DEPENDS ${manual})
+install(FILES ${PROJECT_BINARY_DIR}/bide.1 DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 COMPONENT program)
+install(FILES ${PROJECT_BINARY_DIR}/bide.bash DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions
+  RENAME bide COMPONENT program)
 
 set(package_folder ${CMAKE_INSTALL_LIBDIR}/cmake/bide)
-install(EXPORT bide_targets NAMESPACE bide:: DESTINATION ${package_folder})
+install(EXPORT bide_targets NAMESPACE bide:: DESTINATION ${package_folder} COMPONENT dev)
 configure_package_config_file(${PROJECT_SOURCE_DIR}/tools/cmake/bideConfig.cmake.in
   ${PROJECT_BINARY_DIR}/bideConfig.cmake INSTALL_DESTINATION ${package_folder})
 write_basic_package_version_file(${PROJECT_BINARY_DIR}/bideConfigVersion.cmake COMPATIBILITY SameMinorVersion)
 install(FILES ${PROJECT_BINARY_DIR}/bideConfig.cmake ${PROJECT_BINARY_DIR}/bideConfigVersion.cmake
               ${PROJECT_SOURCE_DIR}/tools/cmake/Findutf8proc.cmake
-  DESTINATION ${package_folder})
+  DESTINATION ${package_folder} COMPONENT dev)

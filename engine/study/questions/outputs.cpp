@@ -1,9 +1,14 @@
 #include "bide/study/questions/outputs.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
+#include "bide/scenario/document.hpp"
+#include "bide/scenario/nearest.hpp"
+#include "bide/scenario/shape.hpp"
 
 namespace bide::study {
 
@@ -93,6 +98,26 @@ const Output* find_output(const std::vector<Output>& outputs, const std::string&
   const auto found =
       std::find_if(outputs.begin(), outputs.end(), [&](const Output& o) { return o.name == name; });
   return found == outputs.end() ? nullptr : &*found;
+}
+
+std::variant<std::vector<Output>, scenario::Diagnostics> named_outputs(int persons,
+                                                                       const std::vector<std::string>& names,
+                                                                       const std::string& file) {
+  const std::vector<Output> all = outputs(persons);
+  std::vector<std::string_view> known;
+  for (const Output& each : all) known.push_back(each.name);
+  std::vector<Output> out;
+  scenario::Diagnostics wrong;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (const Output* found = find_output(all, names[i]))
+      out.push_back(*found);
+    else
+      wrong.push_back({file, fmt::format("/outputs/{}", i),
+                       fmt::format("found {}; allowed {}{}", scenario::in_quotes(names[i]),
+                                   scenario::joined(known), scenario::did_you_mean(names[i], known))});
+  }
+  if (!wrong.empty()) return wrong;
+  return out;
 }
 
 }  // namespace bide::study

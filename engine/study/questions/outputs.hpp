@@ -6,8 +6,10 @@
 
 #include <functional>
 #include <string>
+#include <variant>
 #include <vector>
 
+#include "bide/scenario/validate.hpp"
 #include "bide/study/ensemble/sample_result.hpp"
 
 namespace bide::study {
@@ -25,5 +27,13 @@ std::vector<Output> outputs(int persons);
 
 // Null when there is none of that name.
 const Output* find_output(const std::vector<Output>& outputs, const std::string& name);
+
+// The figures of these names, in their order, or which of the names is none.
+// @param persons number of persons
+// @param names   at "/outputs" of the file
+// @param file    for messages
+std::variant<std::vector<Output>, scenario::Diagnostics> named_outputs(int persons,
+                                                                       const std::vector<std::string>& names,
+                                                                       const std::string& file);
 
 }  // namespace bide::study

@@ -10,9 +10,6 @@
 #include <utility>
 
 #include "bide/core/random.hpp"
-#include "bide/scenario/document.hpp"
-#include "bide/scenario/nearest.hpp"
-#include "bide/scenario/shape.hpp"
 #include "bide/study/questions/study.hpp"
 #include "bide/study/records/unnamed_file.hpp"
 #include "bide/study/records/unnamed_table.hpp"
@@ -302,25 +299,11 @@ InputValue input_value(const Study& study, const Drawn& drawn, std::size_t facto
 }
 
 std::variant<std::vector<Output>, scenario::Diagnostics> outputs_of(const Study& study) {
-  const std::vector<Output> all = outputs(static_cast<int>(study.persons()));
   std::vector<std::string> wanted = study.file().outputs;
   if (wanted.empty())
     wanted = {"first able until", "last able until", "first alive until",
               "last alive until", "coldest core",    "greatest water deficit"};
-  std::vector<std::string_view> known;
-  for (const Output& each : all) known.push_back(each.name);
-  std::vector<Output> out;
-  scenario::Diagnostics wrong;
-  for (std::size_t i = 0; i < wanted.size(); ++i) {
-    if (const Output* found = find_output(all, wanted[i]))
-      out.push_back(*found);
-    else
-      wrong.push_back({study.file_name(), fmt::format("/outputs/{}", i),
-                       fmt::format("found {}; allowed {}{}", scenario::in_quotes(wanted[i]),
-                                   scenario::joined(known), scenario::did_you_mean(wanted[i], known))});
-  }
-  if (!wrong.empty()) return wrong;
-  return out;
+  return named_outputs(static_cast<int>(study.persons()), wanted, study.file_name());
 }
 
 std::vector<double> hours_of(const Study& study) {

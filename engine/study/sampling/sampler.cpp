@@ -43,6 +43,19 @@ FactorKind kind_of(std::string_view pointer) {
   return unmeasured ? FactorKind::epistemic : FactorKind::aleatory;
 }
 
+bool of_numbers(const scenario::Distribution& distribution) {
+  return std::all_of(distribution.values.begin(), distribution.values.end(),
+                     [](const Value& each) { return std::holds_alternative<double>(each); });
+}
+
+bool has_value(const scenario::Uncertain& uncertain, const std::string& name) {
+  for (const auto& [pointer, distribution] : uncertain.inputs.entries)
+    if (pointer == name) return of_numbers(distribution);
+  for (const scenario::SharedInput& group : uncertain.groups)
+    if (group.name == name) return of_numbers(group.distribution);
+  return false;
+}
+
 bool contains(const std::vector<UnknownPart>& parts, UnknownPart part) {
   return parts.empty() || std::find(parts.begin(), parts.end(), part) != parts.end();
 }
@@ -71,6 +84,7 @@ std::string event_name(const scenario::Uncertain& uncertain, std::size_t place) 
 struct Sampler::Walk {
   const Sampler& sampler;
   const Take& take;
+  scenario::PointScale scale;
   Drawn out;
 
   void put(std::string pointer, Value value) {
@@ -93,11 +107,16 @@ struct Sampler::Walk {
         median * std::exp(sd_of_log * standard_normal_quantile(take(pointer, FactorKind::aleatory))));
   }
 
+  Value value_of(const scenario::Distribution& distribution, double taken) const {
+    const bool as_given = scale == scenario::PointScale::natural && of_numbers(distribution);
+    return as_given ? Value(taken) : quantile(distribution, taken);
+  }
+
   void inputs() {
     for (const auto& [pointer, distribution] : sampler.uncertain_.inputs.entries)
-      put(pointer, quantile(distribution, take(pointer, kind_of(pointer))));
+      put(pointer, value_of(distribution, take(pointer, kind_of(pointer))));
     for (const scenario::SharedInput& group : sampler.uncertain_.groups) {
-      const Value value = quantile(group.distribution, take(group.name, kind_of(group.pointers.front())));
+      const Value value = value_of(group.distribution, take(group.name, kind_of(group.pointers.front())));
       for (const std::string& pointer : group.pointers) put(pointer, value);
     }
   }
@@ -287,21 +306,22 @@ Sampler::Sampler(const scenario::ValidScenario& valid)
   auto plain = std::make_shared<scenario::Node>(*valid.document);
   std::erase_if(plain->members, [](const scenario::Member& each) { return each.key == "uncertain"; });
   plain_ = std::move(plain);
-  walk([this](const std::string& name, FactorKind kind) {
+  const Take name_each = [this](const std::string& name, FactorKind kind) {
     std::uint32_t stream = stream_of(name);
     const auto taken = [&] {
       return std::any_of(factors_.begin(), factors_.end(),
                          [&](const Factor& each) { return each.stream == stream; });
     };
     while (taken()) ++stream;  // two names of one number
-    factors_.push_back({name, kind, stream});
+    factors_.push_back({name, kind, stream, has_value(uncertain_, name)});
     return 0.5;
-  });
+  };
+  walk(name_each, scenario::PointScale::unit);
   correlate();
 }
 
-Drawn Sampler::walk(const Take& take) const {
-  Walk walk{*this, take, {}};
+Drawn Sampler::walk(const Take& take, scenario::PointScale scale) const {
+  Walk walk{*this, take, scale, {}};
   walk.everything();
   return std::move(walk.out);
 }
@@ -333,10 +353,7 @@ std::vector<double> Sampler::point(std::uint64_t seed, std::uint64_t sample) con
   return out;
 }
 
-Drawn Sampler::at(const std::vector<double>& point) const {
-  if (point.size() != factors_.size())
-    throw std::invalid_argument(
-        fmt::format("sampler: a point of {} numbers for {} factors", point.size(), factors_.size()));
+std::vector<double> Sampler::correlated(const std::vector<double>& point) const {
   std::vector<double> u = point;
   const auto size = static_cast<Eigen::Index>(copula_.members.size());
   Eigen::VectorXd scores(size);
@@ -347,8 +364,16 @@ Drawn Sampler::at(const std::vector<double>& point) const {
   for (Eigen::Index i = 0; i < size; ++i)
     u[copula_.members[static_cast<std::size_t>(i)]] =
         std::clamp(standard_normal_share(scores(i)), least, 1 - least);
+  return u;
+}
+
+Drawn Sampler::at(const std::vector<double>& point, scenario::PointScale scale) const {
+  if (point.size() != factors_.size())
+    throw std::invalid_argument(
+        fmt::format("sampler: a point of {} numbers for {} factors", point.size(), factors_.size()));
+  const std::vector<double> taken = scale == scenario::PointScale::unit ? correlated(point) : point;
   std::size_t next = 0;
-  return walk([&](const std::string&, FactorKind) { return u[next++]; });
+  return walk([&](const std::string&, FactorKind) { return taken[next++]; }, scale);
 }
 
 scenario::Node Sampler::document_of(const Drawn& sample) const {

@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "bide/scenario/study_file.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/study/sampling/factor_kind.hpp"
 #include "bide/study/sampling/raft_draw.hpp"
@@ -23,6 +24,7 @@ struct Factor {
   std::string name;
   FactorKind kind = FactorKind::aleatory;
   std::uint32_t stream = 0;  // of the random numbers
+  bool has_value = false;    // an input or group of numbers, which a point may give as they are
 };
 
 // A value to be set in the scenario.
@@ -63,8 +65,10 @@ class Sampler {
   // @param k    number of the sample, from 0
   std::vector<double> point(std::uint64_t seed, std::uint64_t k) const;
   // What is drawn at a point. Throws std::invalid_argument unless it has one number per factor.
-  // @param point one number in (0, 1) for each factor
-  Drawn at(const std::vector<double>& point) const;
+  // @param point one number for each factor: in (0, 1), or on the natural scale the value of an input that
+  //              has one
+  // @param scale on the natural scale inputs are what they are given as, correlated or not
+  Drawn at(const std::vector<double>& point, scenario::PointScale scale = scenario::PointScale::unit) const;
   Drawn draw(std::uint64_t seed, std::uint64_t k) const { return at(point(seed, k)); }
 
   // The plain scenario of a sample, validated.
@@ -81,7 +85,8 @@ class Sampler {
   using Take = TakeNumber;
   struct Walk;
 
-  Drawn walk(const Take& take) const;
+  Drawn walk(const Take& take, scenario::PointScale scale) const;
+  std::vector<double> correlated(const std::vector<double>& point) const;
   void correlate();
   scenario::Node document_of(const Drawn& sample) const;
 

@@ -1,0 +1,22 @@
+#include "bide/study/sampling/own_points.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace bide::study {
+
+std::optional<std::string> settle_number(double& number, const Factor& factor, scenario::PointScale scale) {
+  constexpr double least = 0x1p-53;
+  if (scale == scenario::PointScale::natural && factor.has_value) {
+    if (std::isfinite(number)) return std::nullopt;
+    return fmt::format("found {} for {}; allowed a finite number", number, factor.name);
+  }
+  if (!(number >= 0 && number <= 1))
+    return fmt::format("found {} for {}; allowed 0 to 1, its place in the distribution", number, factor.name);
+  number = std::clamp(number, least, 1 - least);
+  return std::nullopt;
+}
+
+}  // namespace bide::study

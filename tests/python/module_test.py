@@ -1,0 +1,274 @@
+"""The Python module against the program, and against what its points say: PROGRAM SOURCE_FOLDER."""
+import ast
+import csv
+import json
+import pathlib
+import subprocess
+import sys
+import threading
+import time
+import unittest
+
+import numpy
+
+import bide
+
+PROGRAM, SOURCE = sys.argv.pop(1), pathlib.Path(sys.argv.pop(1))
+MINIMAL = SOURCE / "tests/scenario/minimal.json"
+UNKNOWN = SOURCE / "scenarios/unknown_crew_cold_sea.json"
+
+# Two inputs with bounds, so that places and values are each other's by hand: mass = 60 + 40 u, air = 12 u.
+VARIED = json.loads(MINIMAL.read_text()) | {
+    "uncertain": {
+        "inputs": {
+            "/crew/0/mass_kg": {"kind": "uniform", "low": 60, "high": 100},
+            "/weather/air_temperature_degC": {"kind": "uniform", "low": 0, "high": 12},
+        }
+    }
+}
+# In the sea without a raft: everybody dies within the day, whatever the mass.
+SEA = {key: value for key, value in VARIED.items() if key != "raft"} | {
+    "boarding": {"kind": "none"},
+    "weather": VARIED["weather"] | {"water_temperature_degC": 2},
+}
+
+
+def program(*arguments):
+    subprocess.run([PROGRAM, *map(str, arguments)], check=True, stdout=subprocess.DEVNULL)
+
+
+def printed(*arguments):
+    return json.loads(subprocess.run([PROGRAM, *map(str, arguments)], check=True, stdout=subprocess.PIPE).stdout)
+
+
+def rows_of(path):
+    with open(path, newline="") as text:
+        return list(csv.DictReader(line for line in text if not line.startswith("#")))
+
+
+class SameAsTheProgram(unittest.TestCase):
+    def test_run(self):
+        program("run", MINIMAL, "--json", "run.json")
+        run = bide.read(MINIMAL).run()
+        self.assertEqual(run.json, pathlib.Path("run.json").read_text())
+        self.assertEqual(run.result["format"], "bide result 1")
+
+    def test_odds(self):
+        program("odds", UNKNOWN, "-n", 16, "--seed", 7, "--json", "odds.json")
+        odds = bide.odds(bide.read(str(UNKNOWN)), 16, 7, threads=1)
+        self.assertEqual(odds.json, pathlib.Path("odds.json").read_text())
+        table = odds.to_dataframe()
+        self.assertEqual(len(table), len(odds.result["against_time"]))
+        self.assertTrue(table["all_able.share"].between(0, 1).all())
+
+    def test_compare_and_levers(self):
+        colder = json.loads(MINIMAL.read_text())
+        colder["weather"]["air_temperature_degC"] = 2
+        pathlib.Path("colder.json").write_text(json.dumps(colder))
+        both = [bide.read(MINIMAL), bide.read("colder.json")]
+        self.assertEqual(bide.compare(both), printed("compare", MINIMAL, "colder.json", "--json"))
+        self.assertEqual(bide.levers(both[0]), printed("levers", MINIMAL, "--json"))
+
+    def test_course(self):
+        program("run", MINIMAL, "--timeline", "course.csv")
+        course = bide.read(MINIMAL).run().to_xarray()
+        rows = rows_of("course.csv")
+        self.assertEqual(course.sizes["time"], len(rows))
+        self.assertEqual(list(course["person"].values), ["Person A"])
+        compared = 0
+        for name, variable in course.data_vars.items():
+            self.assertIn("units", variable.attrs, name)
+            if "time" not in variable.dims:
+                continue
+            column = f"person_a_{name}" if "person" in variable.dims else name
+            expected = [float(row[column]) for row in rows]
+            numpy.testing.assert_allclose(variable.values.reshape(-1), expected, rtol=1e-5, atol=1e-300, err_msg=name)
+            compared += 1
+        self.assertEqual(compared, len(rows[0]) - 2)  # all but the two columns of time
+        self.assertEqual(course["core_degC"].attrs["units"], "degC")
+        self.assertEqual(course["cabin_from_bodies_W"].attrs["units"], "W")
+
+    def test_study(self):
+        study = {"format": "bide study 1", "scenario": "varied.json", "design": {"kind": "random", "samples": 12, "seed": 5}}
+        pathlib.Path("varied.json").write_text(json.dumps(VARIED))
+        pathlib.Path("study.json").write_text(json.dumps(study))
+        program("study", "study.json", "--out", "by_program", "--csv")
+        opened = bide.open_study("study.json")
+        self.assertEqual(opened.samples, 12)
+        self.assertEqual(opened.run("by_module"), json.loads(pathlib.Path("by_program/summary.json").read_text()))
+        rows = rows_of("by_program/results.csv")
+        table = opened.to_dataframe("by_module")
+        evaluated = bide.evaluate(bide.read("varied.json"), bide.sample(bide.read("varied.json"), 12, 5))
+        for name, unit in bide.outputs(bide.read("varied.json")):
+            expected = [float(row[f"{name} [{unit}]"] or "nan") for row in rows]
+            if name + " reached" in table:
+                self.assertEqual(list(table[name + " reached"]), list(numpy.isfinite(expected)), name)
+                expected = [24 if numpy.isnan(each) else each for each in expected]
+            numpy.testing.assert_allclose(table[name], expected, rtol=1e-9, err_msg=name)
+            numpy.testing.assert_array_equal(table[name], evaluated[name], err_msg=name)
+        numpy.testing.assert_allclose(table["/crew/0/mass_kg"], [float(row["/crew/0/mass_kg [kg]"]) for row in rows])
+
+
+class Indices(unittest.TestCase):
+    def test_rows_and_total_index(self):
+        """The rows are those that README.md tells; Jansen's total index (1999), worked out here."""
+        pathlib.Path("varied.json").write_text(json.dumps(VARIED))
+        figure = "person 1 lowest core"
+        study = {
+            "format": "bide study 1",
+            "scenario": "varied.json",
+            "design": {"kind": "saltelli", "samples": 8},
+            "outputs": [figure],
+        }
+        pathlib.Path("saltelli.json").write_text(json.dumps(study))
+        opened = bide.open_study("saltelli.json")
+        told = opened.run("saltelli")["what_it_depends_on"][0]["inputs"]
+        table = opened.to_dataframe("saltelli")
+        names = ["/crew/0/mass_kg", "/weather/air_temperature_degC"]
+        rows = table[names].to_numpy().reshape(8, 4, 2)
+        a, b, mixed = rows[:, 0], rows[:, 1], rows[:, 2:]
+        for i in range(2):
+            numpy.testing.assert_array_equal(mixed[:, i, i], b[:, i])
+            numpy.testing.assert_array_equal(mixed[:, i, 1 - i], a[:, 1 - i])
+        inputs = 2
+        salib = table[figure].to_numpy().reshape(-1, inputs + 2)[:, [0, *range(2, inputs + 2), 1]].ravel().reshape(-1, 4)
+        of_a, of_mixed, of_b = salib[:, 0], salib[:, 1:-1], salib[:, -1]
+        variance = numpy.concatenate([of_a, of_b]).var()
+        for i, name in enumerate(names):
+            self.assertEqual(told[i]["input"], name)
+            self.assertAlmostEqual(told[i]["total"], ((of_a - of_mixed[:, i]) ** 2).mean() / 2 / variance, places=9)
+            first = (of_b * (of_mixed[:, i] - of_a)).mean()  # Saltelli et al. (2010), with the outputs centred
+            first -= numpy.concatenate([of_a, of_b]).mean() * (of_mixed[:, i] - of_a).mean()
+            self.assertAlmostEqual(told[i]["first"], first / variance, places=9)
+
+
+class OwnPoints(unittest.TestCase):
+    def setUp(self):
+        self.scenario = bide.read(VARIED)
+
+    def test_problem(self):
+        self.assertEqual(
+            bide.problem(self.scenario),
+            {"num_vars": 2, "names": ["/crew/0/mass_kg", "/weather/air_temperature_degC"], "bounds": [[0, 1], [0, 1]]},
+        )
+        self.assertTrue(all(each["has_value"] and each["kind"] == "aleatory" for each in bide.inputs(self.scenario)))
+
+    def test_scales_agree(self):
+        places = numpy.array([[0.25, 0.5], [0.75, 0.125], [0.5, 1.0]])
+        values = numpy.array([[70, 6], [90, 1.5], [80, 12]])
+        wanted = ["person 1 lowest core", "coldest inside"]
+        by_place = bide.evaluate(self.scenario, places, wanted)
+        by_value = bide.evaluate(self.scenario, values, wanted, scale="natural")
+        for name in wanted:
+            numpy.testing.assert_allclose(by_place[name], by_value[name], rtol=1e-9)
+            self.assertEqual(len(set(by_place[name])), 3, name)
+        self.assertEqual(by_place.attrs["units"], {"person 1 lowest core": "degC", "coldest inside": "degC"})
+
+    def test_value_is_what_a_file_says(self):
+        written = json.loads(MINIMAL.read_text())
+        written["crew"][0]["mass_kg"] = 90
+        written["weather"]["air_temperature_degC"] = 1.5
+        run = bide.read(written).run().result
+        row = bide.evaluate(self.scenario, [[90, 1.5]], scale="natural").iloc[0]
+        # One run is marched alone, the other in lanes.
+        self.assertAlmostEqual(row["person 1 lowest core"], run["persons"][0]["lowest_core_degC"], delta=1e-4)
+        self.assertAlmostEqual(row["coldest inside"], run["cabin"]["coldest_inside_degC"]["value"], delta=1e-4)
+
+    def test_rows_and_threads(self):
+        points = bide.sample(self.scenario, 11, 3)
+        together = bide.evaluate(self.scenario, points, threads=2)
+        for k in (0, 10):
+            alone = bide.evaluate(self.scenario, points[k : k + 1], threads=1)
+            self.assertTrue(alone.iloc[0].equals(together.iloc[k]), k)
+
+    def test_times(self):
+        ashore = bide.evaluate(self.scenario, [[0.5, 0.5]])
+        self.assertEqual((ashore["first alive until"][0], ashore["first alive until reached"][0]), (24, False))
+        at_sea = bide.evaluate(bide.read(SEA), [[0.5, 0.5]])
+        self.assertTrue(at_sea["first alive until reached"][0])
+        self.assertLess(at_sea["first alive until"][0], 24)
+
+    def test_a_point_that_is_refused(self):
+        table = bide.evaluate(self.scenario, [[80, 6], [5000, 6]], ["coldest core"], scale="natural")
+        self.assertTrue(numpy.isfinite(table["coldest core"][0]))
+        self.assertTrue(numpy.isnan(table["coldest core"][1]))
+        self.assertEqual(table["failure"][0], "")
+        self.assertIn("/crew/0/mass_kg: found 5000", table["failure"][1])
+
+    def test_the_lock_is_free(self):
+        ticks, done = [0], threading.Event()
+
+        def tick():
+            while not done.is_set():
+                ticks[0] += 1
+                time.sleep(0.001)
+
+        thread = threading.Thread(target=tick)
+        thread.start()
+        before = ticks[0]
+        bide.evaluate(self.scenario, bide.sample(self.scenario, 64))
+        after = ticks[0]
+        done.set()
+        thread.join()
+        self.assertGreater(after - before, 3)
+
+
+class Refusals(unittest.TestCase):
+    def refused(self, pointer, message, call, *arguments, **named):
+        with self.assertRaises(bide.Refused) as caught:
+            call(*arguments, **named)
+        self.assertIsInstance(caught.exception, ValueError)
+        found = {each["pointer"]: each["message"] for each in caught.exception.reasons}
+        self.assertIn(pointer, found)
+        self.assertIn(message, found[pointer])
+        self.assertIn(message, str(caught.exception))
+
+    def test_reading(self):
+        self.refused("", "no such file", bide.read, "no_such_file.json")
+        self.refused("/crew/0/mass_kgs", "mass_kg", bide.read, {**VARIED, "crew": [{**VARIED["crew"][0], "mass_kgs": 1}]})
+        self.refused("/raft", "found", bide.read, json.dumps({**VARIED, "raft": 3}))
+        with self.assertRaises(TypeError):
+            bide.read(7)
+
+    def test_questions(self):
+        self.refused("/uncertain", "uncertain", bide.odds, bide.read(MINIMAL))
+        self.refused("/uncertain", "missing", bide.evaluate, bide.read(MINIMAL), [[0.5]])
+        with self.assertRaises(ValueError):
+            bide.odds(bide.read(VARIED), 0)
+
+    def test_points(self):
+        scenario = bide.read(VARIED)
+        self.refused("/1/0", "found 1.5", bide.evaluate, scenario, [[0.5, 0.5], [1.5, 0.5]])
+        self.refused("/0/1", "found nan", bide.evaluate, scenario, [[0.5, float("nan")]])
+        self.refused("/0/1", "found inf", bide.evaluate, scenario, [[80, float("inf")]], scale="natural")
+        self.refused("", "found 3 columns; allowed 2", bide.evaluate, scenario, [[0.5, 0.5, 0.5]])
+        self.refused("/outputs/0", 'did you mean "coldest core"', bide.evaluate, scenario, [[0.5, 0.5]], ["coldest cor"])
+        for points, scale in (([0.5, 0.5], "unit"), ([[0.5, 0.5]], "metric")):
+            with self.assertRaises(ValueError):
+                bide.evaluate(scenario, points, scale=scale)
+
+
+class Stub(unittest.TestCase):
+    def test_names(self):
+        tree = ast.parse((SOURCE / "tools/python/bide.pyi").read_text())
+        named = {each.name for each in tree.body if isinstance(each, (ast.FunctionDef, ast.ClassDef))}
+        named |= {each.target.id for each in tree.body if isinstance(each, ast.AnnAssign)}
+        only_types = {"Reason", "Input", "Problem"}
+        own = {name for name in dir(bide) if not name.startswith("__")} | {"__version__"}
+        self.assertEqual(named - only_types, own)
+        for kind in (each for each in tree.body if isinstance(each, ast.ClassDef) and each.name not in only_types):
+            members = {each.name for each in kind.body if isinstance(each, ast.FunctionDef)}
+            found = {name for name in vars(getattr(bide, kind.name)) if not name.startswith("_")}
+            if kind.name != "Refused":
+                self.assertEqual(members, found, kind.name)
+
+    def test_words(self):
+        for name in dir(bide):
+            if callable(getattr(bide, name)) and not name.startswith("__"):
+                self.assertTrue(getattr(bide, name).__doc__, name)
+        self.assertEqual(len(bide.fingerprint), 64)
+        self.assertTrue(bide.notice.startswith("Planning and training aid."))
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,211 @@
+#include "tables.hpp"
+
+#include <pybind11/numpy.h>
+#include <pybind11/stl.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
+#include "bide/report/run/columns.hpp"
+#include "bide/report/study/study_table.hpp"
+#include "bide/report/words/words.hpp"
+#include "bide/study/records/fingerprint.hpp"
+#include "bide/study/records/record_file.hpp"
+#include "refused.hpp"
+
+namespace bide::python {
+namespace py = pybind11;
+namespace {
+
+// Unit of a column by the end of its name, in the writing of UDUNITS-2 (from memory), as CF asks. Ends that
+// hold another stand before it.
+std::string unit_of(std::string_view name) {
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 20> units{
+      {{"_degC", "degC"},    {"_mOsm_kg", "mmol kg-1"},
+       {"_kg_m3", "kg m-3"}, {"_W_m2", "W m-2"},
+       {"_mm_h", "mm h-1"},  {"_kg_h", "kg h-1"},
+       {"_L_s", "L s-1"},    {"_m_s", "m s-1"},
+       {"_pct", "%"},        {"_ppm", "1e-6"},
+       {"_m2", "m2"},        {"_kJ", "kJ"},
+       {"_kg", "kg"},        {"_fraction", "1"},
+       {"_count", "1"},      {"_doses", "1"},
+       {"_L", "L"},          {"_W", "W"},
+       {"_h", "h"},          {"_m", "m"}}};
+  for (const auto& [end, unit] : units)
+    if (name.size() > end.size() && name.substr(name.size() - end.size()) == end) return std::string(unit);
+  throw std::logic_error("no unit at the end of the column " + std::string(name));
+}
+
+py::array_t<double> array_of(const std::vector<double>& values) {
+  return py::array_t<double>(static_cast<py::ssize_t>(values.size()), values.data());
+}
+
+std::vector<double> in_hours(const std::vector<double>& times_s) {
+  std::vector<double> out;
+  for (const double each : times_s) out.push_back(each / hour_s);
+  return out;
+}
+
+py::dict attributes(std::string_view unit, const std::string& long_name = {}) {
+  py::dict out;
+  out["units"] = text(unit);
+  if (!long_name.empty()) out["long_name"] = text(long_name);
+  return out;
+}
+
+// Rows are times, columns people.
+py::array_t<double> by_person(const timeline::Timeline& timeline,
+                              std::vector<double> timeline::PersonSeries::*column) {
+  const std::size_t times = timeline.time_s.size(), persons = timeline.persons.size();
+  py::array_t<double> out({times, persons});
+  auto view = out.mutable_unchecked<2>();
+  for (std::size_t p = 0; p < persons; ++p)
+    for (std::size_t i = 0; i < times; ++i)
+      view(static_cast<py::ssize_t>(i), static_cast<py::ssize_t>(p)) = (timeline.persons[p].*column)[i];
+  return out;
+}
+
+// When people are no longer something: within the time simulated, and whether it came to that.
+void add_ends(py::dict& variables, const timeline::Timeline& timeline, const std::string& name,
+              const std::string& long_name, std::optional<double> timeline::Fate::*at_s) {
+  std::vector<double> hours;
+  py::array_t<bool> reached(static_cast<py::ssize_t>(timeline.fates.size()));
+  for (std::size_t p = 0; p < timeline.fates.size(); ++p) {
+    const auto& end_s = timeline.fates[p].*at_s;
+    hours.push_back(end_s.value_or(timeline.horizon_s) / hour_s);
+    reached.mutable_at(static_cast<py::ssize_t>(p)) = end_s.has_value();
+  }
+  variables[text(name + "_h")] =
+      py::make_tuple("person", array_of(hours), attributes("h", long_name + ", within the time simulated"));
+  variables[text(name + "_reached")] =
+      py::make_tuple("person", reached, attributes("1", "whether " + long_name + " was reached"));
+}
+
+// Columns of a DataFrame in order.
+struct Frame {
+  py::dict columns{};
+
+  void times(const std::string& name, std::vector<double> hours, double horizon_h) {
+    py::array_t<bool> reached(static_cast<py::ssize_t>(hours.size()));
+    for (std::size_t i = 0; i < hours.size(); ++i) {
+      reached.mutable_at(static_cast<py::ssize_t>(i)) = std::isfinite(hours[i]);
+      if (std::isinf(hours[i])) hours[i] = horizon_h;
+    }
+    columns[text(name)] = array_of(hours);
+    columns[text(name + " reached")] = reached;
+  }
+  void figure(const study::Output& output, std::vector<double> values, double horizon_h) {
+    if (output.is_time) return times(output.name, std::move(values), horizon_h);
+    columns[text(output.name)] = array_of(values);
+  }
+  // With the unit of each figure in `attrs`, and the standing notice.
+  py::object made(const std::vector<study::Output>& outputs, const py::list& failures) {
+    columns["failure"] = failures;
+    py::object frame = py::module_::import("pandas").attr("DataFrame")(columns);
+    py::dict units;
+    for (const study::Output& each : outputs) units[text(each.name)] = text(each.unit);
+    frame.attr("attrs")["units"] = units;
+    frame.attr("attrs").attr("update")(provenance());
+    return frame;
+  }
+};
+
+}  // namespace
+
+py::dict provenance() {
+  py::dict out;
+  out["notice"] = text(standing_notice);
+  const study::Build build = study::build();
+  out["bide_version"] = text(build.version);
+  out["bide_fingerprint"] = text(build.fingerprint);
+  out["bide_compiler"] = text(build.compiler);
+  out["bide_instruction_set"] = text(build.instruction_set);
+  return out;
+}
+
+py::object dataset(const study::Run& run, const scenario::ValidScenario& scenario) {
+  const timeline::Timeline& timeline = run.timeline;
+  py::dict variables, coordinates;
+  for (const auto& column : report::common_columns) {
+    const std::vector<double>& values = timeline.*column.values;
+    if (!values.empty())
+      variables[column.name] = py::make_tuple("time", array_of(values), attributes(unit_of(column.name)));
+  }
+  for (const auto& column : report::person_columns)
+    variables[column.name] =
+        py::make_tuple(py::make_tuple("time", "person"), by_person(timeline, column.values),
+                       attributes(unit_of(column.name)));
+  add_ends(variables, timeline, "able_until", "able until", &timeline::Fate::able_until_s);
+  add_ends(variables, timeline, "alive_until", "alive until", &timeline::Fate::alive_until_s);
+
+  coordinates["time"] =
+      py::make_tuple("time", array_of(in_hours(timeline.time_s)), attributes("h", "time since the start"));
+  py::list people;
+  for (std::size_t p = 0; p < timeline.persons.size(); ++p)
+    people.append(text(report::person_names({static_cast<int>(p)})));
+  coordinates["person"] = py::make_tuple("person", people);
+
+  py::dict about = provenance();
+  about["title"] = text(scenario.scenario.name);
+  about["start_time_utc"] = text(report::iso_minute(timeline.start_unix_s));
+  about["scenario_file"] = text(scenario.file);
+  using namespace py::literals;
+  return py::module_::import("xarray").attr("Dataset")("data_vars"_a = variables, "coords"_a = coordinates,
+                                                       "attrs"_a = about);
+}
+
+py::object frame(const study::Evaluated& evaluated, double horizon_h) {
+  Frame out;
+  for (std::size_t i = 0; i < evaluated.outputs.size(); ++i) {
+    const auto column = evaluated.values.col(static_cast<Eigen::Index>(i));
+    out.figure(evaluated.outputs[i], {column.begin(), column.end()}, horizon_h);
+  }
+  py::list failures;
+  for (const auto& failure : evaluated.failures) failures.append(text(failure.value_or("")));
+  return out.made(evaluated.outputs, failures);
+}
+
+py::object frame(const study::Study& study, const std::filesystem::path& folder) {
+  const std::vector<report::InputColumn> inputs = report::input_columns(study);
+  const std::vector<study::Output> outputs = study::outputs(static_cast<int>(study.persons()));
+  std::vector<std::vector<double>> numbers(inputs.size()), figures(outputs.size());
+  std::vector<std::vector<std::string>> words(inputs.size());
+  std::vector<std::string> failures;
+  {
+    const py::gil_scoped_release free;
+    study.read(folder / study::file_name_of({}), [&](const study::SampleResult& result) {
+      const study::Drawn drawn = study.draw(result.index);
+      for (std::size_t i = 0; i < inputs.size(); ++i) {
+        const study::InputValue value = inputs[i].of(drawn);
+        numbers[i].push_back(value.number.value_or(study::not_there));
+        words[i].push_back(value.words);
+      }
+      for (std::size_t i = 0; i < outputs.size(); ++i)
+        figures[i].push_back(result.failure.empty() ? outputs[i].of(result) : study::not_there);
+      failures.push_back(result.failure);
+    });
+  }
+  Frame out;
+  for (std::size_t i = 0; i < inputs.size(); ++i) {
+    if (inputs[i].is_number) {
+      out.columns[text(inputs[i].name)] = array_of(numbers[i]);
+      continue;
+    }
+    py::list column;
+    for (const std::string& each : words[i]) column.append(text(each));
+    out.columns[text(inputs[i].name)] = column;
+  }
+  for (std::size_t i = 0; i < outputs.size(); ++i)
+    out.figure(outputs[i], std::move(figures[i]), study.scenario().scenario.duration_h);
+  py::list reasons;
+  for (const std::string& each : failures) reasons.append(text(each));
+  return out.made(outputs, reasons);
+}
+
+}  // namespace bide::python
