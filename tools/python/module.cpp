@@ -92,7 +92,7 @@ struct Odds {
   std::string json;
 };
 
-Odds ask_odds(const Scenario& scenario, study::OddsQuestion question) {
+Odds odds_of(const Scenario& scenario, study::OddsQuestion question) {
   if (question.futures == 0) throw py::value_error("futures: found 0; allowed 1 or more");
   auto answer = [&] {
     const py::gil_scoped_release free;
@@ -122,8 +122,9 @@ py::object ask_levers(const Scenario& scenario) {
 }
 
 py::list inputs(const Scenario& scenario) {
+  const study::Sampler sampler(scenario);
   py::list out;
-  for (const study::Factor& each : study::Sampler(scenario).factors())
+  for (const study::Factor& each : sampler.factors())
     out.append(py::dict("name"_a = text(each.name),
                         "kind"_a = each.kind == study::FactorKind::epistemic ? "epistemic" : "aleatory",
                         "has_value"_a = each.has_value));
@@ -131,8 +132,9 @@ py::list inputs(const Scenario& scenario) {
 }
 
 py::dict problem(const Scenario& scenario) {
+  const study::Sampler sampler(scenario);
   py::list names, bounds;
-  for (const study::Factor& each : study::Sampler(scenario).factors()) {
+  for (const study::Factor& each : sampler.factors()) {
     names.append(text(each.name));
     py::list ends;
     ends.append(0.0);
@@ -276,7 +278,7 @@ void add_questions(py::module_& module) {
         question.seed = seed;
         question.known = {alive_at_h, now_h};
         question.threads = threads;
-        return ask_odds(s, std::move(question));
+        return odds_of(s, std::move(question));
       },
       "scenario"_a, "futures"_a = study::OddsQuestion{}.futures, "seed"_a = study::OddsQuestion{}.seed,
       py::kw_only(), "alive_at_h"_a = py::none(), "now_h"_a = py::none(), "threads"_a = 0,

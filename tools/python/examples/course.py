@@ -25,6 +25,7 @@ def main():
     if "inside_air_degC" in course:
         course["inside_air_degC"].plot(ax=inside, label="inside")
     course["outside_air_degC"].plot(ax=inside, label="outside")
+    inside.set_ylabel("air [degC]")
     inside.legend()
     pyplot.figtext(0.01, 0.01, course.notice, fontsize=5)
     pyplot.savefig(sys.argv[2], dpi=120)
