@@ -30,8 +30,9 @@ std::string absent_words(const Absent& absent) {
   return {};
 }
 
-FieldLine::Holds holds_of(const Shape& shape) {
-  using Holds = FieldLine::Holds;
+using Holds = FieldLine::Holds;
+
+Holds holds_of(const Shape& shape) {
   switch (shape.kind) {
     case Shape::Kind::truth:
       return Holds::truth;

@@ -64,7 +64,7 @@ double rounded(double value) {
   return std::stod(fmt::format("{:.12g}", value));
 }
 
-Json number(double value) {
+Json rounded_or_null(double value) {
   return std::isfinite(value) ? Json(rounded(value)) : Json();
 }
 
@@ -82,10 +82,11 @@ Json data_of(const Chart& chart) {
     const Series& series = chart.series[i];
     Json points = Json::array();
     for (const Point& p : series.points) {
-      Json point = Json::array({number(p.x), number(p.y)});
+      Json point = Json::array({rounded_or_null(p.x), rounded_or_null(p.y)});
       const bool spread = std::isfinite(p.low) && std::isfinite(p.high);
       if (spread || !p.label.empty())
-        point.insert(point.end(), {spread ? number(p.low) : Json(), spread ? number(p.high) : Json()});
+        point.insert(point.end(),
+                     {spread ? rounded_or_null(p.low) : Json(), spread ? rounded_or_null(p.high) : Json()});
       if (!p.label.empty()) point.push_back(printable(p.label));
       points.push_back(point);
     }

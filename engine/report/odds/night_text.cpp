@@ -20,7 +20,7 @@
 namespace bide::report {
 namespace {
 
-enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
+using enum study::QuantilePlace;
 
 std::string clock_of(const study::OddsAnswer& m, double at_h) {
   return both_clocks(m.scenario.start_unix_s, at_h * hour_s,

@@ -18,7 +18,7 @@ namespace {
 using html::Kind;
 using html::Point;
 
-enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
+using enum study::QuantilePlace;
 
 html::Axis axis_of(const study::OddsAnswer& m) {
   html::Axis out = time_axis(m.odds.horizon_h * hour_s);

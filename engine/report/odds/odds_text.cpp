@@ -18,7 +18,7 @@ namespace bide::report {
 
 namespace {
 
-enum Place : std::size_t { q05, q10, q25, q50, q75, q90, q95 };
+using enum study::QuantilePlace;
 
 std::string upper(std::string text) {
   std::transform(text.begin(), text.end(), text.begin(),

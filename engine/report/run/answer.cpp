@@ -14,14 +14,6 @@ using outcome::Until;
 
 constexpr std::size_t most_sentences = 12;
 
-struct Clock {
-  double start_unix_s = 0;
-  int zone_h = 0;
-  std::string operator()(double since_start_s) const {
-    return both_clocks(start_unix_s, since_start_s, zone_h);
-  }
-};
-
 // The person who reaches it first (or last); empty when nobody does.
 std::string who(const outcome::Outcome& outcome, Until PersonOutcome::*which,
                 const std::optional<double>& at_s) {
@@ -33,16 +25,16 @@ std::string who(const outcome::Outcome& outcome, Until PersonOutcome::*which,
 }
 
 void row(Page& page, const char* name, const std::string& label, const std::optional<double>& at_s,
-         double horizon_s, const Clock& clock) {
+         double horizon_s, const Clocks& clock) {
   if (at_s) {
-    page.line(fmt::format("  {:<7} {:<10} {:>8}   {}", name, label, duration(*at_s), clock(*at_s)));
+    page.line(fmt::format("  {:<7} {:<10} {:>8}   {}", name, label, duration(*at_s), clock.both(*at_s)));
   } else {
     page.line(fmt::format("  {:<7} {:<10} {}", name, label, not_reached(horizon_s)));
   }
 }
 
 void block(Page& page, const Material& m, const char* title, const outcome::CrewTimes& times,
-           Until PersonOutcome::*which, const outcome::Evidence& evidence, const Clock& clock) {
+           Until PersonOutcome::*which, const outcome::Evidence& evidence, const Clocks& clock) {
   page.heading(fmt::format("{}  [{}]", title, outcome::to_string(evidence.grade)));
   const double horizon_s = m.outcome.horizon_s;
   if (times.persons == 1) {
@@ -62,7 +54,7 @@ void block(Page& page, const Material& m, const char* title, const outcome::Crew
 
 void print_answer(Page& page, const Material& m) {
   const scenario::Scenario& s = m.scenario.scenario;
-  const Clock clock{m.timeline.start_unix_s, zone_hours(s.position.longitude_deg)};
+  const Clocks clock{m.timeline.start_unix_s, zone_hours(s.position.longitude_deg)};
   block(page, m, "ABLE UNTIL (can help themselves)", m.outcome.able, &PersonOutcome::able,
         m.outcome.able_evidence, clock);
   block(page, m, "ALIVE UNTIL", m.outcome.alive, &PersonOutcome::alive, m.outcome.alive_evidence, clock);

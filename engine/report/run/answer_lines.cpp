@@ -20,21 +20,14 @@ namespace {
 using outcome::CrewTimes;
 using outcome::Figures;
 
-struct Clock {
-  double start_unix_s;
-  int zone_h;
-  std::string both(double at_s) const { return both_clocks(start_unix_s, at_s, zone_h); }
-  std::string utc(double at_s) const { return clock(start_unix_s, at_s, 0) + " UTC"; }
-};
-
-Clock clock_of(const AnswerBasis& basis) {
+Clocks clocks_of(const AnswerBasis& basis) {
   return {basis.scenario.start_unix_s, zone_hours(basis.scenario.scenario.position.longitude_deg)};
 }
 
 // @param clocked whether the early end is told by the clock too
 std::string until_words(const AnswerBasis& basis, const std::optional<double>& central_s,
                         const std::optional<study::TimeRange>& range, bool clocked) {
-  const Clock clock = clock_of(basis);
+  const Clocks clock = clocks_of(basis);
   const double horizon_s = basis.figures.horizon_s;
   const std::string central =
       central_s ? duration(*central_s) + ", " + clock.both(*central_s) : not_reached(horizon_s);
@@ -132,7 +125,7 @@ std::string water_line(const AnswerBasis& basis) {
   const std::string left = fmt::format("{} {} left", two_figures(water->left), water->unit);
   if (water->state == outcome::StoreState::lasts)
     return fmt::format("not out within {}: {}", horizon(basis.figures.horizon_s), left);
-  return fmt::format("out after {}, {}{}", duration(water->at_s), clock_of(basis).both(water->at_s),
+  return fmt::format("out after {}, {}{}", duration(water->at_s), clocks_of(basis).both(water->at_s),
                      water->left > 0 ? "; refilled later, " + left : "");
 }
 

@@ -18,12 +18,8 @@ using Json = nlohmann::ordered_json;
 using outcome::Evidence;
 using outcome::PersonOutcome;
 
-Json number(double value) {
-  return json_number(value);
-}
-
 Json hours(double seconds) {
-  return number(seconds / hour_s);
+  return json_number(seconds / hour_s);
 }
 
 Json evidence_json(const Evidence& evidence) {
@@ -64,22 +60,22 @@ Json person_json(const PersonOutcome& person, int index, const timeline::Timelin
   json["unconscious"] = until_json(person.unconscious_s, timeline);
   json["next_limit"] = {{"limit", system::name_of(person.next_limit)},
                         {"words", plain(outcome::short_cause(person.next_limit))},
-                        {"margin_left_fraction", number(person.next_margin_fraction)}};
-  json["hands_possible_h"] = number(person.hands_h);
-  json["able_h"] = number(person.able_h);
+                        {"margin_left_fraction", json_number(person.next_margin_fraction)}};
+  json["hands_possible_h"] = json_number(person.hands_h);
+  json["able_h"] = json_number(person.able_h);
   json["hands_evidence"] = evidence_json(person.hands_evidence);
   json["injuries"] = Json::array();
   for (const timeline::Injury& injury : person.injuries)
     json["injuries"].push_back({{"limit", system::name_of(injury.limit)},
                                 {"words", plain(outcome::short_cause(injury.limit))},
                                 {"possible_from", until_json(injury.time_s, timeline)}});
-  json["lowest_core_degC"] = number(person.lowest_core_degC);
-  json["highest_core_degC"] = number(person.highest_core_degC);
-  json["lowest_finger_degC"] = number(person.lowest_finger_degC);
-  json["worst_water_deficit_pct"] = number(person.worst_water_deficit_pct);
-  json["worst_osmolality_mOsm_kg"] = number(person.worst_osmolality_mOsm_kg);
-  json["shivering_h"] = number(person.shivering_h);
-  json["urine_kg"] = number(person.urine_kg);
+  json["lowest_core_degC"] = json_number(person.lowest_core_degC);
+  json["highest_core_degC"] = json_number(person.highest_core_degC);
+  json["lowest_finger_degC"] = json_number(person.lowest_finger_degC);
+  json["worst_water_deficit_pct"] = json_number(person.worst_water_deficit_pct);
+  json["worst_osmolality_mOsm_kg"] = json_number(person.worst_osmolality_mOsm_kg);
+  json["shivering_h"] = json_number(person.shivering_h);
+  json["urine_kg"] = json_number(person.urine_kg);
   return json;
 }
 
@@ -95,7 +91,7 @@ Json crew_json(const outcome::CrewTimes& times, const Evidence& evidence,
 
 Json extreme_json(const std::optional<outcome::Extreme>& extreme) {
   if (!extreme) return nullptr;
-  return {{"value", number(extreme->value)}, {"hours", hours(extreme->time_s)}};
+  return {{"value", json_number(extreme->value)}, {"hours", hours(extreme->time_s)}};
 }
 
 Json cabin_json(const outcome::CabinOutcome& cabin, bool in_raft) {
@@ -104,10 +100,10 @@ Json cabin_json(const outcome::CabinOutcome& cabin, bool in_raft) {
   json["coldest_inside_degC"] = extreme_json(cabin.coldest_inside_degC);
   json["warmest_inside_degC"] = extreme_json(cabin.warmest_inside_degC);
   json["highest_co2_ppm"] = extreme_json(cabin.highest_co2_ppm);
-  json["co2_above_5000_ppm_h"] = number(cabin.co2_above_5000_ppm_h);
-  json["co2_above_15000_ppm_h"] = number(cabin.co2_above_15000_ppm_h);
-  json["co2_above_30000_ppm_h"] = number(cabin.co2_above_30000_ppm_h);
-  json["condensate_L_day"] = cabin.condensate_L_day ? number(*cabin.condensate_L_day) : Json(nullptr);
+  json["co2_above_5000_ppm_h"] = json_number(cabin.co2_above_5000_ppm_h);
+  json["co2_above_15000_ppm_h"] = json_number(cabin.co2_above_15000_ppm_h);
+  json["co2_above_30000_ppm_h"] = json_number(cabin.co2_above_30000_ppm_h);
+  json["condensate_L_day"] = cabin.condensate_L_day ? json_number(*cabin.condensate_L_day) : Json(nullptr);
   json["temperature_evidence"] = evidence_json(cabin.temperature_evidence);
   json["co2_evidence"] = evidence_json(cabin.co2_evidence);
   json["condensate_evidence"] = evidence_json(cabin.condensate_evidence);
@@ -126,8 +122,8 @@ Json stores_json(const outcome::Outcome& outcome, const timeline::Timeline& time
                    : out ? "runs_out"
                          : "lasts"},
          {"runs_out", until_json(out ? std::optional<double>(store.at_s) : std::nullopt, timeline)},
-         {"at_start", number(store.at_start)},
-         {"left", number(store.left)}});
+         {"at_start", json_number(store.at_start)},
+         {"left", json_number(store.left)}});
   }
   return stores;
 }
@@ -144,8 +140,8 @@ Json events_json(const timeline::Timeline& timeline) {
                       {"person", person_or_null(event.person)},
                       {"kind", timeline::name_of(event.kind)},
                       {"text", plain(event.text, Letters::utf8, 400)},
-                      {"asked", number(event.asked)},
-                      {"given", number(event.given)},
+                      {"asked", json_number(event.asked)},
+                      {"given", json_number(event.given)},
                       {"unit", plain(event.unit)}});
   }
   return events;
@@ -157,7 +153,7 @@ Json crossings_json(const timeline::Timeline& timeline) {
     crossings.push_back({{"person", person_or_null(crossing.person)},
                          {"limit", system::name_of(crossing.limit)},
                          {"hours", hours(crossing.time_s)},
-                         {"slope_per_h", number(crossing.slope_per_h)},
+                         {"slope_per_h", json_number(crossing.slope_per_h)},
                          {"upward", crossing.upward},
                          {"grazing", crossing.grazing}});
   }
@@ -168,9 +164,9 @@ Json ledgers_json(const timeline::Timeline& timeline) {
   Json ledgers = Json::array();
   for (const auto& ledger : timeline.ledgers) {
     ledgers.push_back({{"ledger", plain(ledger.name)},
-                       {"residual", number(ledger.residual)},
-                       {"throughput", number(ledger.throughput)},
-                       {"relative", number(ledger.relative())}});
+                       {"residual", json_number(ledger.residual)},
+                       {"throughput", json_number(ledger.throughput)},
+                       {"relative", json_number(ledger.relative())}});
   }
   return ledgers;
 }
@@ -240,9 +236,9 @@ std::string result_json(const outcome::Outcome& outcome, const timeline::Timelin
     json["persons"].push_back(person_json(outcome.persons[i], static_cast<int>(i), timeline, limits));
   }
   json["stores"] = stores_json(outcome, timeline);
-  json["signals_left"] = {{"flares", number(outcome.signals.flares)},
-                          {"lamp_h", number(outcome.signals.lamp_h)},
-                          {"beacon_h", number(outcome.signals.beacon_h)}};
+  json["signals_left"] = {{"flares", json_number(outcome.signals.flares)},
+                          {"lamp_h", json_number(outcome.signals.lamp_h)},
+                          {"beacon_h", json_number(outcome.signals.beacon_h)}};
   json["cabin"] = cabin_json(outcome.cabin, timeline.in_raft);
   json["events"] = events_json(timeline);
   json["crossings"] = crossings_json(timeline);

@@ -26,10 +26,6 @@ std::string with_unit(const std::string& name, const std::string& unit) {
   return unit.empty() ? name : name + ", " + unit;
 }
 
-std::string number(double value) {
-  return std::isfinite(value) ? fmt::format("{:.3g}", value) : "none";
-}
-
 html::Section spreads_section(const Summary& summary) {
   html::Section out{"What may happen", {}};
   out.blocks.push_back(html::Paragraph{
@@ -53,7 +49,7 @@ html::Section spreads_section(const Summary& summary) {
       for (const study::Spread::Quantile& q : spread.quantiles)
         row.push_back(value_words(spread, q.value, summary.horizon_h));
       row.push_back(spread.is_time ? duration(spread.mean * hour_s) + ", as far as followed"
-                                   : number(spread.mean));
+                                   : number_words(spread.mean));
     }
     table.rows.push_back(std::move(row));
   }
@@ -74,7 +70,7 @@ std::vector<std::size_t> by_weight(std::size_t count, const std::vector<double>&
 html::Chart chart_of(const Dependence& d, const char* what, const char* sentence, const char* unit) {
   html::Chart out;
   out.title = with_unit(figure_words(d.name), d.unit);
-  out.sentence = fmt::format("{} Mean of the figure: {} {}.", sentence, number(d.mean), d.unit);
+  out.sentence = fmt::format("{} Mean of the figure: {} {}.", sentence, number_words(d.mean), d.unit);
   out.x = {"input"};
   out.y = {what, unit, true};
   return out;
@@ -145,7 +141,7 @@ html::Table levels_table(const Summary& summary, const Dependence& d) {
       with_unit(figure_words(d.name), d.unit), {{"input", false}, {"value", false}, {"mean", true}}, {}};
   for (std::size_t i = 0; i < d.level_means.size(); ++i)
     for (const auto& [value, mean] : d.level_means[i])
-      out.rows.push_back({input_words(summary.inputs[i]), value, number(mean)});
+      out.rows.push_back({input_words(summary.inputs[i]), value, number_words(mean)});
   return out;
 }
 

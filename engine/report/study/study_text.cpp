@@ -32,10 +32,6 @@ void paragraph(Out to, std::string_view text) {
   for (const std::string& line : wrap(text, width)) fmt::format_to(to, "{}\n", line);
 }
 
-std::string number(double value) {
-  return std::isfinite(value) ? fmt::format("{:.3g}", value) : "none";
-}
-
 std::string share(double value) {
   return fmt::format("{:.0f} %", 100 * value);
 }
@@ -51,7 +47,7 @@ void print_spread(Out to, const Spread& spread, double horizon_h) {
                    share(later.share.low), share(later.share.high));
   fmt::format_to(to, "mean{} {}\n",
                  spread.is_time ? fmt::format(", counting {} at most,", horizon(horizon_h * hour_s)) : "",
-                 spread.is_time ? duration(spread.mean * hour_s) : number(spread.mean));
+                 spread.is_time ? duration(spread.mean * hour_s) : number_words(spread.mean));
   if (spread.not_there > 0)
     fmt::format_to(to, "      {} of {} runs have no such figure\n", spread.not_there,
                    spread.not_there + spread.cases);
@@ -70,7 +66,7 @@ std::string with_interval(double value, const study::Interval& interval) {
 }
 
 void print_dependence(Out to, const Summary& summary, const Dependence& d) {
-  fmt::format_to(to, "\n{} (mean {} {})\n", figure_words(d.name), number(d.mean), d.unit);
+  fmt::format_to(to, "\n{} (mean {} {})\n", figure_words(d.name), number_words(d.mean), d.unit);
   if (d.indices) {
     fmt::format_to(to, "  {:<48}{:<24}{}\n", "input", "first index", "total index");
     const auto& all = d.indices->groups;
@@ -86,7 +82,8 @@ void print_dependence(Out to, const Summary& summary, const Dependence& d) {
     const auto& all = d.effects->factors;
     for (const std::size_t i : sorted_by(all.size(), [&](std::size_t j) { return all[j].mean_absolute; }))
       fmt::format_to(to, "  {:<48}{:>12}{:>12}{:>12}\n", input_words(summary.inputs[i]),
-                     number(all[i].mean_absolute), number(all[i].mean), number(all[i].sigma));
+                     number_words(all[i].mean_absolute), number_words(all[i].mean),
+                     number_words(all[i].sigma));
     if (d.effects->left_out > 0)
       fmt::format_to(to, "  {} trajectories left out: a row of theirs has no such figure\n",
                      d.effects->left_out);
@@ -94,7 +91,7 @@ void print_dependence(Out to, const Summary& summary, const Dependence& d) {
     for (std::size_t i = 0; i < d.level_means.size(); ++i) {
       fmt::format_to(to, "  {}:", input_words(summary.inputs[i]));
       for (const auto& [value, mean] : d.level_means[i])
-        fmt::format_to(to, "  {} -> {}", value, number(mean));
+        fmt::format_to(to, "  {} -> {}", value, number_words(mean));
       fmt::format_to(to, "\n");
     }
   } else if (!d.correlations.empty()) {

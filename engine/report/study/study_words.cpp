@@ -19,7 +19,7 @@ using study::Dependence;
 using study::Spread;
 
 // Of a seventh of quantiles, 5, 25, 50, 75 and 95 %.
-enum Place : std::size_t { q05, q25, q50, q75, q95 };
+enum SharePlace : std::size_t { share05, share25, share50, share75, share95 };
 
 std::string most_decisive(const study::Summary& summary, const Dependence& d) {
   std::vector<std::size_t> order;
@@ -39,6 +39,10 @@ std::string most_decisive(const study::Summary& summary, const Dependence& d) {
 
 }  // namespace
 
+std::string number_words(double value) {
+  return std::isfinite(value) ? fmt::format("{:.3g}", value) : "none";
+}
+
 std::string figure_words(const std::string& name) {
   constexpr std::pair<const char*, const char*> whose[] = {
       {"first ", "first person"}, {"half ", "half of the crew"}, {"last ", "last person"}};
@@ -55,7 +59,7 @@ std::string figure_words(const std::string& name) {
 std::string value_words(const Spread& spread, const std::optional<double>& value, double horizon_h) {
   if (!value) return spread.is_time ? "after " + horizon(horizon_h * hour_s) : "none";
   if (spread.is_time) return duration(*value * hour_s);
-  return std::isfinite(*value) ? fmt::format("{:.3g}", *value) : "none";
+  return number_words(*value);
 }
 
 std::string spread_words(const Spread& spread, double horizon_h) {
@@ -65,14 +69,15 @@ std::string spread_words(const Spread& spread, double horizon_h) {
   };
   if (!spread.quantiles.front().value)
     return fmt::format("{} in more than 95 of 100 runs", not_reached(horizon_h * hour_s));
-  std::string out = fmt::format("9 in 10 runs between {} and {}", words(q05), words(q95));
-  if (spread.quantiles[q25].value) out += fmt::format("; half between {} and {}", words(q25), words(q75));
-  const Spread::Quantile& middle = spread.quantiles[q50];
+  std::string out = fmt::format("9 in 10 runs between {} and {}", words(share05), words(share95));
+  if (spread.quantiles[share25].value)
+    out += fmt::format("; half between {} and {}", words(share25), words(share75));
+  const Spread::Quantile& middle = spread.quantiles[share50];
   if (!middle.value) return out;
   const auto end = [&](const std::optional<double>& value, bool known) {
     return known ? value_words(spread, value, horizon_h) : "unknown";
   };
-  return out + fmt::format("; median {} ({} to {})", words(q50), end(middle.low, middle.low_known),
+  return out + fmt::format("; median {} ({} to {})", words(share50), end(middle.low, middle.low_known),
                            end(middle.high, middle.high_known));
 }
 

@@ -12,6 +12,7 @@ namespace bide::report {
 
 // "first able until, within 288 h" -> "able until, first person (within 288 h)"; others as they are.
 std::string figure_words(const std::string& name);
+std::string number_words(double value);  // three digits; "none" where it is not finite
 
 // "14 h", "after 12 d"; a figure that is no time by three figures.
 std::string value_words(const study::Spread& spread, const std::optional<double>& value, double horizon_h);

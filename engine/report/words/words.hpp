@@ -41,6 +41,13 @@ std::string zone_name(int zone_h);  // "UTC+3"
 std::string clock(double start_unix_s, double since_start_s, int zone_h);
 // "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
 std::string both_clocks(double start_unix_s, double since_start_s, int zone_h);
+// Both clocks of one stay.
+struct Clocks {
+  double start_unix_s;
+  int zone_h;  // whole hours ahead of UTC
+  std::string both(double since_start_s) const { return both_clocks(start_unix_s, since_start_s, zone_h); }
+  std::string utc(double since_start_s) const { return clock(start_unix_s, since_start_s, 0) + " UTC"; }
+};
 // An instant rounded to the minute: "2031-02-03T18:05Z".
 // @param unix_s s since 1970-01-01 UTC
 std::string iso_minute(double unix_s);

@@ -26,8 +26,6 @@ std::vector<float> quantiles_of(const Futures& futures, const std::function<floa
       ranks);
 }
 
-constexpr double low = 0.1, high = 0.9;
-
 }  // namespace
 
 std::optional<LaunchOdds> launch_odds(const Futures& futures, double horizon_h, double confidence) {
@@ -68,7 +66,7 @@ std::optional<LaunchOdds> launch_odds(const Futures& futures, double horizon_h, 
                                                    ? static_cast<float>(f.launch->minutes)
                                                    : std::numeric_limits<float>::quiet_NaN();
                                       },
-                                      wet, {low, 0.5, high});
+                                      wet, {low_share, 0.5, high_share});
     out.low_min = minutes[0], out.middle_min = minutes[1], out.high_min = minutes[2];
   }
   return out;
@@ -89,8 +87,8 @@ std::optional<SignalsLeft> signals_left(const Futures& futures, double confidenc
   out.some_flares = chance(flares, out.futures, confidence);
   out.lamp = chance(lamp, out.futures, confidence);
   out.beacon = chance(beacon, out.futures, confidence);
-  const auto left =
-      quantiles_of(futures, [](const Future& f) { return f.flares_left; }, out.futures, {low, 0.5, high});
+  const auto left = quantiles_of(futures, [](const Future& f) { return f.flares_left; }, out.futures,
+                                 {low_share, 0.5, high_share});
   out.low = left[0], out.middle = left[1], out.high = left[2];
   return out;
 }

@@ -103,8 +103,7 @@ std::vector<CausesBy> causes_by(const Futures& futures, std::size_t cases, std::
 void read_hours_held_back(const Futures& futures, HeldBack& held_back) {
   const std::size_t cases = held_back.at_all.count;
   if (cases == 0) return;
-  constexpr double low = 0.1, high = 0.9;
-  const std::array ranks{rank_of(low, cases), rank_of(0.5, cases), rank_of(high, cases)};
+  const std::array ranks{rank_of(low_share, cases), rank_of(0.5, cases), rank_of(high_share, cases)};
   const auto hours = at_ranks<float>(
       [&](const std::function<void(float)>& visit) {
         futures([&](const Future& f) {

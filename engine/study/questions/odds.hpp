@@ -17,6 +17,9 @@
 namespace bide::study {
 
 inline constexpr std::array quantiles{0.05, 0.10, 0.25, 0.50, 0.75, 0.90, 0.95};
+enum QuantilePlace : std::size_t { q05, q10, q25, q50, q75, q90, q95 };  // in `quantiles`
+
+inline constexpr double low_share = 0.1, high_share = 0.9;  // between them eight in ten futures lie
 
 // Everybody was alive at `alive_at_h`; it is now `now_h`, and no help has come yet.
 struct KnownSoFar {
