@@ -88,7 +88,7 @@ html::Page run_page(const RunMaterial& material) {
   page.sections.push_back(margins_section(m));
   page.sections.push_back(basis_section(m));
   page.sections.push_back(ration_card(m));
-  page.sections.push_back(first_hour(m, material.levers));
+  page.sections.push_back(first_hour(m, material.levers ? &*material.levers : nullptr));
   return page;
 }
 

@@ -26,10 +26,10 @@ using study::Spread;
 using study::Summary;
 using Out = std::back_insert_iterator<std::string>;
 
-constexpr int width = 100;
+constexpr int page_width = 100;
 
 void paragraph(Out to, std::string_view text) {
-  for (const std::string& line : wrap(text, width)) fmt::format_to(to, "{}\n", line);
+  for (const std::string& line : wrap(text, page_width)) fmt::format_to(to, "{}\n", line);
 }
 
 std::string share(double value) {
@@ -161,7 +161,7 @@ std::string no_dependence(const Dependence& d) {
 std::string study_text(const study::Study& study, const Summary& summary) {
   std::string text;
   const Out to(text);
-  Page head(width, Letters::utf8);
+  Page head(page_width, Letters::utf8);
   head.paragraph(head.outside(study.file().name));
   head.line();
   head.answer(study_answer(study, summary));
