@@ -25,20 +25,19 @@ std::vector<std::string> split(const std::string& text, char at) {
 
 // Empty when the text is of another kind than the field.
 std::optional<Value> value_of(const std::string& text, FieldLine::Holds holds) {
-  using Holds = FieldLine::Holds;
   switch (holds) {
-    case Holds::number:
-    case Holds::whole:
+    case FieldLine::Holds::number:
+    case FieldLine::Holds::whole:
       if (const std::optional<double> number = parse_number(text)) return *number;
       return std::nullopt;
-    case Holds::truth:
+    case FieldLine::Holds::truth:
       if (text == "true") return true;
       if (text == "false") return false;
       return std::nullopt;
-    case Holds::word:
-    case Holds::text:
+    case FieldLine::Holds::word:
+    case FieldLine::Holds::text:
       return text;
-    case Holds::parts:
+    case FieldLine::Holds::parts:
       break;
   }
   return std::nullopt;
