@@ -158,9 +158,9 @@ Program::Program(const std::string& name, const std::string& help, std::string_v
   app_->set_version_flag("--version", version,
                          "Version, fingerprint of the model, compiler, instruction set");
   // Printed as the version is; asked for when every command has been added.
-  const auto prints = [this](const char* flag, const char* help, auto text) {
+  const auto prints = [this](const char* flag, const char* sentence, auto text) {
     app_->add_flag_callback(
-            flag, [text] { throw CLI::CallForVersion(text(), 0); }, help)
+            flag, [text] { throw CLI::CallForVersion(text(), 0); }, sentence)
         ->group("For packages");
   };
   prints("--man", "This help as a manual page",
