@@ -1,5 +1,5 @@
-# Installs, in the components `program`, `dev` and `python`, the program, the public header and the libraries, and what find_package(bide) needs to offer them as
-# bide::<folder>, with bide::bide for all of them.
+# Installs, in the components `program`, `dev`, `python` and `page`, the program, the public header and the libraries,
+# and what find_package(bide) needs to offer them as bide::<folder>, with bide::bide for all of them.
 include(CMakePackageConfigHelpers)
 include(GNUInstallDirs)
 include(bide_headers)
