@@ -27,13 +27,13 @@ inline constexpr LeftOut left_out[region_count] = {
     // mild air
     {19,
      {0.7500, 0.2500, 0.1500, 0.2500},
-     {6, false, 0.98, 1.16},
-     {6, false, -0.49, 1.34}},
+     {6, false, 0.99, 1.16},
+     {6, false, -0.48, 1.34}},
     // warm air
     {6,
      {0.2500, 0.2500, 0.1500, 0.2500},
      {2, false, 0.98, 1.10},
-     {3, false, -0.62, 0.11}},
+     {3, false, -0.66, 0.07}},
 };
 
 // Where studies were.
