@@ -172,11 +172,13 @@ inline std::vector<std::string> out_of_bounds(const timeline::Timeline& t, const
     for (double s = before_s; s < t.time_s[i] + knots_s; s += knots_s)
       around.see(t, i, weather.at(std::min(s, t.time_s[i])));
     before_s = t.time_s[i];
-    // Working muscle and the brain are warmer than the core of the trunk by a kelvin or so.
+    // Working muscle and the brain are warmer than the core of the trunk by a kelvin or so; a fever warms
+    // from one record to the next.
     constexpr double warmer_than_core_K = 1.5;
     for (std::size_t p = 0; p < t.persons.size(); ++p)
       if (t.time_s[i] < t.fates[p].alive_until_s.value_or(no_bound) + constants::check_interval_s)
-        around.warmest = std::max(around.warmest, t.persons[p].core_degC[i] + warmer_than_core_K);
+        around.warmest = std::max(
+            around.warmest, t.persons[p].core_degC[i] + warmer_than_core_K + valid.scenario.crew[p].fever_K);
     for (const auto& column : report::common_columns) look(column.name, t.*(column.values), i);
     for (std::size_t p = 0; p < t.persons.size(); ++p) {
       for (const auto& column : report::person_columns) look(column.name, t.persons[p].*(column.values), i);

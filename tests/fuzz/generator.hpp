@@ -102,7 +102,8 @@ inline std::vector<std::string> texts_of(std::string_view pointer) {
   if (pointer == "/stores/extra/*/kind") keys(scenario::catalogue().items);
   if (pointer == "/start_time_utc")
     out = {"2031-01-15T02:00:00Z", "2031-06-21T12:00:00Z", "2031-09-30T18:30:00Z"};
-  if (pointer == "/name" || pointer == "/setting")
+  if (pointer.starts_with("/readiness/")) out = {"2024-02-29", "2030-12-31", "2033-05-01"};
+  if (pointer == "/name" || pointer == "/crew/*/food_allergy" || pointer == "/setting")
     out = {"a", "=1+1, \"quoted\"", "<b>&amp;</b>", "\u6d77 na\u00efve"};
   return out;
 }

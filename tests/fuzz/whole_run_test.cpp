@@ -131,6 +131,8 @@ TEST_CASE("random scenarios run to a closed ledger or are refused") {
     auto loaded = weather::load(valid);
     REQUIRE(std::holds_alternative<weather::Record>(loaded));
     auto simulated = timeline::simulate(valid, std::get<weather::Record>(loaded));
+    if (std::holds_alternative<scenario::Diagnostics>(simulated))
+      continue;  // refused: nobody alive at the start
     if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
       FAIL_CHECK("ledger " << failure->ledger << ": " << failure->message);
       continue;
