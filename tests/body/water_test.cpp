@@ -77,7 +77,8 @@ TEST_CASE("solutes of the urine") {
 
 TEST_CASE("salt passed after a cut of intake, by age") {
   // Epstein & Hollenberg 1976: half-times of 17.6, 23.4 and 30.9 h under 30, from 30 to 59, and over 60.
-  for (const auto& [age_years, half_time_h] : {std::pair{25.0, 17.6}, {45.0, 23.4}, {67.0, 30.9}}) {
+  for (const auto& each : {std::pair{25.0, 17.6}, {45.0, 23.4}, {67.0, 30.9}}) {
+    const double age_years = each.first, half_time_h = each.second;
     CAPTURE(age_years);
     const double normal = 4000, per_s = 1 / salt_balance_s(age_years), step_s = 60;
     const double before = salt_excretion_mOsm_s(normal, normal, per_s);

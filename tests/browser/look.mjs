@@ -143,9 +143,9 @@ async function look(browser, path) {
   assert.equal(await page.locator("details:visible").count(), 0, `${path}: folded tables on paper`);
   await page.emulateMedia({media: null, colorScheme: null});
   const paper = await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
-  // A run is two sheets and two cards.
+  // A run is two sheets and two cards; a third sheet where hands, feet or fingers get too cold.
   const sheets = paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g).length;
-  if (await page.getByRole("heading", {name: "Ration card"}).count() > 0) assert.equal(sheets, 4, `${path}: sheets`);
+  if (await page.getByRole("heading", {name: "Ration card"}).count() > 0) assert.ok(sheets === 4 || sheets === 5, `${path}: ${sheets} sheets`);
   assert.deepEqual(wrong, [], `${path}: errors or requests`);
   await context.close();
   console.log(`${path}: ${charts} charts, ${points} marks`);
