@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
@@ -145,7 +146,7 @@ Json report(const Json& question) {
     levers = levers_of(ran->scenario, wrong);
     if (!levers) return wrong;
   }
-  Json out = sections_of(report::pages::run_page({material, *ran->members, levers ? &*levers : nullptr}));
+  Json out = sections_of(report::pages::run_page({material, *ran->members, std::move(levers)}));
   if (question.value("result", false))
     out["result"] = report::result_json(outcome, timeline, ran->scenario, *ran->members);
   return out;
@@ -159,7 +160,7 @@ Json report_file(const Json& question) {
   if (!levers) return wrong;
   const auto& [timeline, outcome] = ran->run;
   return {{"text",
-           to_html(report::pages::run_page({{outcome, timeline, ran->scenario}, *ran->members, &*levers}))}};
+           to_html(report::pages::run_page({{outcome, timeline, ran->scenario}, *ran->members, levers}))}};
 }
 
 Json timeline_file(const Json& question) {
