@@ -89,7 +89,8 @@ std::optional<SignalsLeft> signals_left(const Futures& futures, double confidenc
   out.beacon = chance(beacon, out.futures, confidence);
   const auto left = quantiles_of(futures, [](const Future& f) { return f.flares_left; }, out.futures,
                                  {low_share, 0.5, high_share});
-  out.low = double{left[0]}, out.middle = double{left[1]}, out.high = double{left[2]};
+  out.low = static_cast<double>(left[0]), out.middle = static_cast<double>(left[1]),
+  out.high = static_cast<double>(left[2]);
   return out;
 }
 
