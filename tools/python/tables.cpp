@@ -26,7 +26,7 @@ namespace {
 // Unit of a column by the end of its name, in the writing of UDUNITS-2 (from memory), as CF asks. Ends that
 // hold another stand before it.
 std::string unit_of(std::string_view name) {
-  constexpr std::array<std::pair<std::string_view, std::string_view>, 20> units{
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 21> units{
       {{"_degC", "degC"},    {"_mOsm_kg", "mmol kg-1"},
        {"_kg_m3", "kg m-3"}, {"_W_m2", "W m-2"},
        {"_mm_h", "mm h-1"},  {"_kg_h", "kg h-1"},
@@ -34,9 +34,10 @@ std::string unit_of(std::string_view name) {
        {"_pct", "%"},        {"_ppm", "1e-6"},
        {"_m2", "m2"},        {"_kJ", "kJ"},
        {"_kg", "kg"},        {"_fraction", "1"},
-       {"_count", "1"},      {"_doses", "1"},
-       {"_L", "L"},          {"_W", "W"},
-       {"_h", "h"},          {"_m", "m"}}};
+       {"_possible", "1"},   {"_count", "1"},
+       {"_doses", "1"},      {"_L", "L"},
+       {"_W", "W"},          {"_h", "h"},
+       {"_m", "m"}}};
   for (const auto& [end, unit] : units)
     if (name.size() > end.size() && name.substr(name.size() - end.size()) == end) return std::string(unit);
   throw std::logic_error("no unit at the end of the column " + std::string(name));
