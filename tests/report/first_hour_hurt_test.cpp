@@ -35,12 +35,12 @@ TEST_CASE("the first hour names what the hurt need, and only then") {
   struct Pair {
     const char *more, *task;
   };
-  for (const auto& [more, task] : {Pair{R"(, "blood_loss_pct": 10)", "press on wounds"},
-                                   {R"(, "burned_pct": 5)", "cover burns"},
-                                   {R"(, "fit_for_work": false)", "splint fractures"},
-                                   {R"(, "hands": "no_fine_work")", "stand in for hurt hands"}}) {
-    CAPTURE(task);
-    CHECK(has(tasks_with(more), task));
-    CHECK_FALSE(has(tasks_with(""), task));
+  for (const Pair& each : {Pair{R"(, "blood_loss_pct": 10)", "press on wounds"},
+                           {R"(, "burned_pct": 5)", "cover burns"},
+                           {R"(, "fit_for_work": false)", "splint fractures"},
+                           {R"(, "hands": "no_fine_work")", "stand in for hurt hands"}}) {
+    CAPTURE(each.task);
+    CHECK(has(tasks_with(each.more), each.task));
+    CHECK_FALSE(has(tasks_with(""), each.task));
   }
 }
