@@ -83,22 +83,15 @@ inline constexpr Sourced steps_across{
     0.6,
     "-",
     "",
-    "dry or nearly so from a deck, 5 of 8 by the weights of bide odds without a file",
+    "dry or nearly so from a deck, 50 of 82 by the weights of bide odds without a file",
     Trust::judgement,
     0.2,
     0.95};
 
 // ---- floating free
-inline constexpr Sourced release_shallowest_m{1.5, "m", "cfr46p160062", "160.062-3: 5 to 15 ft new",
-                                              Trust::seen};
-inline constexpr Sourced release_deepest_m{
-    4.6,
-    "m",
-    "cfr46p160062",
-    "160.062-3: 5 to 15 ft new, to 25 ft after temperature and corrosion tests",
-    Trust::seen,
-    4.6,
-    7.6};
+inline constexpr Sourced release_deepest_worn_m{
+    7.6, "m", "cfr46p160062", "160.062-3: to 25 ft after temperature and corrosion tests, 5 to 15 ft new",
+    Trust::seen};
 inline constexpr Sourced painter_length_m{
     15.0, "m", "lsacode", "4.1.3.2: not less than 10 m more than the stowage height, or 15 m; recalled",
     Trust::from_memory};
@@ -106,7 +99,7 @@ inline constexpr Sourced weak_link_kN{
     2.2, "kN", "lsacode", "4.1.6.2: 2.2 +- 0.4 kN; recalled", Trust::from_memory, 1.8, 2.6};
 inline constexpr Sourced tube_volume_m3_person{
     0.096, "m3", "lsacode", "4.2.3: main buoyancy tubes over 0.096 m3 for each person", Trust::second_hand};
-inline constexpr Sourced sea_weight_kN_m3{10.06, "kN/m3", "", "1,025 kg/m3 and 9.81 m/s2", Trust::definition};
+inline constexpr Sourced sea_density_kg_m3{1025.0, "kg/m3", "", "sea water, usual value", Trust::from_memory};
 inline constexpr Sourced inflation_pull_N{150.0, "N", "msc81p2", "5.1.2: at most this opens the cylinder",
                                           Trust::seen};
 inline constexpr Sourced inflation_pull_failed_N{

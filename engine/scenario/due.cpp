@@ -3,9 +3,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <iterator>
 
+#include "bide/constants/boarding.hpp"
 #include "bide/constants/readiness.hpp"
 #include "bide/constants/signals.hpp"
 #include "bide/core/time_utc.hpp"
@@ -16,10 +18,20 @@ namespace bide::scenario {
 namespace {
 
 namespace c = constants;
-constexpr double month_s = 365.25 / 12 * day_s;
+constexpr double month_s = 365.25 / 12 * day_s;  // mean
+constexpr std::size_t date_letters = 10;
+
+// The same day so many months later, or the last of a shorter month; part of a month as part of a mean one.
+double months_later(double unix_s, double months) {
+  using namespace std::chrono;
+  const sys_days day{days{static_cast<int>(unix_s / day_s)}};
+  const double whole = std::floor(months);
+  const year_month_day then = year_month_day{day} + std::chrono::months{static_cast<int>(whole)};
+  const sys_days at = then.ok() ? sys_days{then} : sys_days{then.year() / then.month() / last};
+  return static_cast<double>(at.time_since_epoch().count()) * day_s + (months - whole) * month_s;
+}
 
 std::string day_words(double unix_s) {
-  constexpr std::size_t date_letters = 10;
   return format_time_utc(unix_s).substr(0, date_letters);
 }
 
@@ -43,7 +55,7 @@ struct List {
     if (!overdue)
       return out.push_back(
           {Due::State::unknown, "service of the raft", "last service not stated; nothing can be said of it"});
-    const double due_s = *date_unix_s(*r.raft_serviced) + r.service_interval_months * month_s;
+    const double due_s = months_later(*date_unix_s(*r.raft_serviced), r.service_interval_months);
     out.push_back({*overdue > 0 ? Due::State::due : Due::State::in_order, "service of the raft",
                    *overdue > 0 ? fmt::format("due on {}, {:.0f} months before the start", day_words(due_s),
                                               std::ceil(*overdue))
@@ -53,11 +65,14 @@ struct List {
     const auto& made = scenario.readiness->raft_made;
     if (!made) return;
     const double months = (start_s - *date_unix_s(*made)) / month_s;
-    const bool old = months > c::pressure_test_after_months;
-    out.push_back({old ? Due::State::due : Due::State::in_order, "age of the raft",
-                   fmt::format("{:.0f} years; gas inflation test every {:.0f} years{}", months / 12,
-                               c::gas_test_months / 12,
-                               old ? ", and after 10 years an extra-pressure test every year" : "")});
+    constexpr double year_months = 12;
+    out.push_back(
+        {months < c::gas_test_months ? Due::State::in_order : Due::State::unknown, "tests of the raft",
+         fmt::format(
+             "made {:.0f} years before the start; gas inflation test every {:.0f} years, after {:.0f} "
+             "years an extra-pressure test every year; when they were done is not stated",
+             months / year_months, c::gas_test_months / year_months,
+             c::pressure_test_after_months / year_months)});
   }
   void stowed(const char* what, const std::optional<bool>& is_so, const std::string& effect) {
     if (!is_so)
@@ -71,7 +86,6 @@ struct List {
 }  // namespace
 
 std::optional<double> date_unix_s(const std::string& date) {
-  constexpr std::size_t date_letters = 10;
   if (date.size() != date_letters) return std::nullopt;
   return parse_time_utc(date + "T00:00Z");
 }
@@ -84,7 +98,8 @@ bool is_past(const std::optional<std::string>& date, double time_s) {
 std::optional<double> months_overdue(const Readiness& r, double time_s) {
   const auto serviced = r.raft_serviced ? date_unix_s(*r.raft_serviced) : std::nullopt;
   if (!serviced) return std::nullopt;
-  return (time_s - *serviced) / month_s - r.service_interval_months;
+  // In date to the end of the day on which it is due.
+  return (time_s - months_later(*serviced, r.service_interval_months) - day_s) / month_s;
 }
 
 double neglected_chance(double months_overdue) {
@@ -118,8 +133,8 @@ std::vector<Due> readiness_list(const ValidScenario& valid) {
   list.service();
   list.age();
   list.dated("hydrostatic release", r.release_unit_expires,
-             fmt::format("it may let go {:.1f} m deep instead of {:.1f} m", c::release_deepest_m.high,
-                         c::release_deepest_m.value),
+             fmt::format("it may let go {:.1f} m deep instead of {:.1f} m", c::release_deepest_worn_m.value,
+                         c::release_depth_m.high),
              "a disposable one lasts " + months(c::release_lasts_months) + " (recalled)");
   list.dated(
       "pyrotechnics", r.signals_expire,

@@ -34,8 +34,11 @@ bool has_lamp(const Node& root) {
                     [&](const PackItem& each) { return lamp(each.item); }))
       return true;
   const Node* extra = member(stores, "extra");
-  return extra && std::any_of(extra->items.begin(), extra->items.end(),
-                              [&](const Node& each) { return lamp(word_at(&each, "kind")); });
+  return extra && std::any_of(extra->items.begin(), extra->items.end(), [&](const Node& each) {
+           const Node *expired = member(&each, "expired"), *quantity = member(&each, "quantity");
+           return lamp(word_at(&each, "kind")) && !(expired && expired->truth) && quantity &&
+                  quantity->number > 0;
+         });
 }
 
 }  // namespace

@@ -1,7 +1,6 @@
 // Rules of "readiness", of its chances and of the launch: dates, and what may stand beside what.
-#include <algorithm>
-
 #include "bide/scenario/due.hpp"
+#include "bide/scenario/part_that_sets.hpp"
 #include "bide/scenario/rules.hpp"
 #include "bide/scenario/words.hpp"
 
@@ -33,33 +32,23 @@ void check_dates(const Scenario& s, Reader& reader) {
                                         *r.raft_serviced, *r.raft_made));
 }
 
-bool starts_with(const std::string& pointer, std::string_view part) {
-  return pointer == part || pointer.rfind(std::string(part) + "/", 0) == 0;
-}
-
-// The first of the other parts of "uncertain" that sets something the launch draws; empty if none does.
-std::string draws_boarding(const Uncertain& u) {
-  const auto boards = [](const std::string& pointer) {
-    return starts_with(pointer, "/boarding/kind") || starts_with(pointer, "/boarding/minutes_in_water") ||
-           pointer == "/raft" || pointer == "/boarding";
-  };
-  for (const auto& [pointer, distribution] : u.inputs.entries)
-    if (boards(pointer)) return "/uncertain/inputs";
-  for (const SharedInput& group : u.groups)
-    if (std::any_of(group.pointers.begin(), group.pointers.end(), boards)) return "/uncertain/groups";
-  for (const Alternative& one : u.alternatives)
-    if (std::any_of(one.set.entries.begin(), one.set.entries.end(),
-                    [&](const auto& each) { return boards(each.first); }))
-      return "/uncertain/alternatives";
-  return {};
+// What a launch draws: whether and how the raft is boarded. Work in the water stays as stated.
+bool drawn_by_launch(const std::string& pointer) {
+  return pointer == "/raft" || pointer == "/boarding" ||
+         (pointer.starts_with("/boarding/") && !pointer.starts_with("/boarding/in_water"));
 }
 
 void check_launch(const Scenario& s, const Launch& launch, Reader& reader) {
   const std::string at = "/uncertain/launch";
   if (!reader.sound(at) || !reader.sound("/raft")) return;
   if (!s.raft) reader.report(at, "found a launch without a raft; allowed with a raft");
-  if (const std::string other = draws_boarding(*s.uncertain); !other.empty())
+  if (const std::string other = part_that_sets(*s.uncertain, drawn_by_launch); !other.empty())
     reader.report(at, fmt::format("found beside {}, which sets boarding; allowed one of the two", other));
+  const WeatherKind weather = s.weather.kind;
+  if (reader.sound("/weather") && (weather == WeatherKind::csv || weather == WeatherKind::ndbc))
+    reader.report(at, fmt::format("found with weather of kind {}; allowed with weather that states the air "
+                                  "temperature, in which the raft inflates",
+                                  word(weather)));
   const bool by_hand = launch.way == LaunchWay::by_hand;
   const auto alone = [&](bool stated, const char* key, bool fits, const char* with) {
     if (stated && !fits)
@@ -79,7 +68,8 @@ void check_readiness(const Scenario& s, Reader& reader) {
   if (const auto& chances = s.uncertain->readiness; chances && reader.sound(at)) {
     const bool serviced = s.readiness && s.readiness->raft_serviced;
     if (!chances->neglected && !serviced)
-      reader.report(at, "found no /readiness/raft_serviced; allowed with it, or with the chance neglected");
+      reader.report(at,
+                    "found neither /readiness/raft_serviced nor neglected here; allowed with one of them");
     if (!s.raft && reader.sound("/raft"))
       reader.report(at, "found chances without a raft; allowed with a raft");
   }

@@ -130,7 +130,8 @@ void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
       break;
     case BoardingKind::float_free:
       fill.rule(boarding.release_depth_m, "release_depth_m", constants::release_depth_m.value);
-      minutes = float_free_minutes(boarding.release_depth_m.value());
+      minutes =
+          float_free_minutes(boarding.release_depth_m.value(), constants::inflation_min, constants::swim_min);
       break;
     case BoardingKind::none:
       minutes = scenario.duration_h * minutes_per_hour;
@@ -173,9 +174,8 @@ double default_vo2max_mL_kg_min(Sex sex, double age_years) {
                      (c::vo2max_older_age_years - c::vo2max_younger_age_years);
 }
 
-double float_free_minutes(double release_depth_m) {
-  return release_depth_m / constants::container_rise_m_s / minute_s + constants::inflation_min +
-         constants::swim_min;
+double float_free_minutes(double release_depth_m, double inflation_min, double swim_min) {
+  return release_depth_m / constants::container_rise_m_s / minute_s + inflation_min + swim_min;
 }
 
 ResolvedWeather resolved_weather(const Weather& w) {

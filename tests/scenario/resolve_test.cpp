@@ -42,7 +42,7 @@ TEST_CASE("aerobic capacity from sex and age") {
 
 TEST_CASE("float-free release: rise, inflation and swim") {
   // 3 m at 1 m/s is 0.05 min; inflation 1 min (LSA Code 4.2.2); swim 10 min
-  CHECK(float_free_minutes(3) == Approx(11.05));
+  CHECK(float_free_minutes(3, 1, 10) == Approx(11.05));
 }
 
 TEST_CASE("boarding defaults follow the kind") {

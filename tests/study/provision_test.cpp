@@ -82,6 +82,7 @@ TEST_CASE("of what never harms, more never ends a future earlier") {
       {{"/rationing/rule", std::string("spread")}, {"/rationing/spread_days", 7.0}},
       {{"/rationing/rule", std::string("fixed_per_day")}, {"/rationing/water_L_per_day", 0.5}},
       {{"/rationing/rule", std::string("by_thirst")}}};
+  int pairs = 0;
   for (const char* name : {"tropics_little_water.json", "cold_sea_wet_floor_flat.json"})
     for (const Changes& rule : by_rule) {
       Changes changes = rule;
@@ -106,6 +107,7 @@ TEST_CASE("of what never harms, more never ends a future earlier") {
           for (std::size_t k = 0; k < by_doses[d].futures.size(); ++k) {
             const auto &less = by_doses[d - 1].futures[k], &more = by_doses[d].futures[k];
             REQUIRE((less && more));
+            ++pairs;
             INFO(name << " " << offer.lever << " future " << k);
             for (const auto times : {&study::Future::able_h, &study::Future::alive_h})
               CHECK_FALSE((std::isinf(((*less).*times)[study::first_person]) &&
@@ -113,6 +115,8 @@ TEST_CASE("of what never harms, more never ends a future earlier") {
           }
       }
     }
+  // Water alone: four amounts, in two scenarios under each rule, of 16 futures.
+  CHECK(pairs >= 2 * static_cast<int>(std::size(by_rule)) * 3 * 16);
 }
 
 // Futures that follow from kits with more and with less are those that running them gives, and spare runs.

@@ -18,6 +18,9 @@ struct Refusal {
   scenario::Diagnostics reasons;  // at least one
 };
 
+// So many of the futures of an answer may have no result, as a share; with more it is not to be relied on.
+inline constexpr double bearable_failures = 0.01;
+
 // A failed run as a refusal.
 // @param file    of the scenario that was run
 // @param failure what went wrong

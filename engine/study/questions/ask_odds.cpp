@@ -151,7 +151,9 @@ std::variant<OddsAnswer, Refusal> answer_from(const scenario::ValidScenario& sce
   const auto refused = [&](std::string message) {
     return Refusal{Refusal::Why::run, {{scenario.file, "", std::move(message)}}};
   };
-  if (drawn == 0) return refused("no sample has a result; the first: " + failed.front().reason);
+  if (drawn == 0)
+    return refused(failed.empty() ? "no futures were drawn"
+                                  : "no sample has a result; the first: " + failed.front().reason);
   const scenario::Uncertain& uncertain = *scenario.scenario.uncertain;
   const double horizon_h = scenario.scenario.duration_h;
   const KnownSoFar known = known_of(uncertain, question);
@@ -183,8 +185,7 @@ std::variant<OddsAnswer, Refusal> answer_from(const scenario::ValidScenario& sce
 }  // namespace
 
 bool OddsAnswer::too_many_failed() const {
-  constexpr double bearable = 0.01;
-  return static_cast<double>(failed.size()) > bearable * static_cast<double>(samples);
+  return static_cast<double>(failed.size()) > bearable_failures * static_cast<double>(samples);
 }
 
 std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenario,

@@ -12,6 +12,7 @@
 #include "bide/core/units.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/other_raft.hpp"
+#include "bide/scenario/part_that_sets.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/study/questions/future.hpp"
 #include "bide/study/sampling/make_sample.hpp"
@@ -20,8 +21,6 @@ namespace bide::study {
 namespace {
 
 using scenario::ValidScenario;
-
-constexpr double confidence = 0.95;
 
 // A choice nobody can make: said of the flag's words, as "rafts" or "packs".
 std::optional<std::string> wrong_key(const std::string& key, const char* list, bool known,
@@ -36,6 +35,12 @@ std::vector<std::string_view> keys_of(const std::vector<Kind>& kinds) {
   std::vector<std::string_view> out;
   for (const Kind& kind : kinds) out.push_back(kind.key);
   return out;
+}
+
+// What a choice decides. A raft's unmeasured positions outlast a change of raft, and may be drawn.
+bool chosen(const std::string& pointer) {
+  const bool position = pointer == "/raft/canopy_heat_loss_position" || pointer == "/raft/leakage_position";
+  return (pointer.starts_with("/raft/") && !position) || pointer == "/stores/pack";
 }
 
 std::optional<Refusal> wrong_with(const std::vector<ValidScenario>& waters, const ChooseQuestion& q) {
@@ -59,15 +64,17 @@ std::optional<Refusal> wrong_with(const std::vector<ValidScenario>& waters, cons
     if (auto why = wrong_key(pack, "packs", scenario::find_pack(pack) != nullptr, keys_of(catalogue.packs)))
       refuse(first, "packs", std::move(*why));
   for (const ValidScenario& water : waters) {
-    if (!water.scenario.raft) refuse(water, "/boarding/kind", "nobody reaches a raft here");
+    if (!water.scenario.raft) refuse(water, "/boarding/kind", "found no raft; allowed a scenario with one");
+    if (water.scenario.crew.size() != first.scenario.crew.size())
+      refuse(water, "/crew",
+             fmt::format("found {} people; allowed the crew of the first water, {}",
+                         water.scenario.crew.size(), first.scenario.crew.size()));
     if (!water.scenario.uncertain) continue;
     const scenario::Uncertain& u = *water.scenario.uncertain;
     if (u.known)
       refuse(water, "/uncertain/known", "something is known already; allowed where the choice is still open");
-    for (const auto& input : u.inputs.entries)
-      if (input.first.starts_with("/raft/") || input.first == "/stores/pack")
-        refuse(water, "/uncertain/inputs",
-               fmt::format("{} is drawn; allowed to be chosen alone", input.first));
+    if (const std::string part = scenario::part_that_sets(u, chosen); !part.empty())
+      refuse(water, part, "found raft or pack drawn; allowed only as a choice");
   }
   if (wrong.empty()) return std::nullopt;
   return Refusal{Refusal::Why::input, std::move(wrong)};
@@ -137,9 +144,10 @@ ChoiceCell cell_of(const std::vector<Seen>& futures, const std::vector<Seen>& fi
     if (held && !holds) ++out.against_first.fewer;
   }
   out.chance.share = static_cast<double>(out.chance.count) / static_cast<double>(futures.size());
-  out.chance.interval = wilson(out.chance.count, futures.size(), confidence);
+  out.chance.interval = wilson(out.chance.count, futures.size(), interval_confidence);
   out.ended_by = most_common(causes);
-  out.against_first.apart = sign_test(out.against_first.more, out.against_first.fewer) < 1 - confidence;
+  out.against_first.apart =
+      sign_test(out.against_first.more, out.against_first.fewer) < 1 - interval_confidence;
   return out;
 }
 
@@ -211,8 +219,7 @@ struct Asking {
       }
     }
     out.futures = keep_common(all, out.choices);
-    constexpr double bearable = 0.01;  // as in odds
-    if (static_cast<double>(q.futures - out.futures) > bearable * static_cast<double>(q.futures))
+    if (static_cast<double>(q.futures - out.futures) > bearable_failures * static_cast<double>(q.futures))
       return Refusal{Refusal::Why::run,
                      {{given.file, "",
                        fmt::format("{} of {} futures have no result, more than 1 %", q.futures - out.futures,
@@ -232,9 +239,11 @@ double sign_test(std::size_t more, std::size_t fewer) {
 
 std::variant<Chosen, Refusal> choose(const std::vector<ValidScenario>& waters, const ChooseQuestion& question,
                                      const std::function<void(double)>& progress) {
-  if (waters.empty() || question.rafts.empty() || question.help_h.empty())
+  if (waters.empty() || question.rafts.empty() || question.help_h.empty() || question.futures == 0)
     return Refusal{Refusal::Why::input,
-                   {{"", "", "found no water, raft or hour of help; allowed one or more"}}};
+                   {{"", "", "found no water, raft, hour of help or future; allowed one or more"}}};
+  if (!std::is_sorted(question.help_h.begin(), question.help_h.end()))
+    return Refusal{Refusal::Why::input, {{"", "", "found hours of help out of order; allowed rising ones"}}};
   if (auto wrong = wrong_with(waters, question)) return std::move(*wrong);
   Chosen out{question, {}};
   Asking asking{question, progress, 0,

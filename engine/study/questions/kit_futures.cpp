@@ -94,8 +94,8 @@ const KitFutures::Known& KitFutures::learn(const Kit& kit, std::size_t most, boo
         options);
     futures_run_ += to - from;
     if (told_) told_();
-    constexpr double bearable = 0.01;  // as in odds
-    if (static_cast<double>(known.without_result) > std::max(1.0, bearable * static_cast<double>(count_)))
+    if (static_cast<double>(known.without_result) >
+        std::max(1.0, bearable_failures * static_cast<double>(count_)))
       throw KitRefused({Refusal::Why::run, {{scenario_.file, "", known.why}}});
   }
   return known;

@@ -42,7 +42,8 @@ std::optional<LaunchOdds> launch_odds(const Futures& futures, double horizon_h, 
   if (all == 0) return std::nullopt;
   LaunchOdds out;
   for (std::size_t i = 0; i < ways_to_lose; ++i) out.lost[i] = chance(lost[i], all, confidence);
-  out.inverted = chance(inverted, all, confidence);
+  if (const std::size_t rafts = all - reached[static_cast<std::size_t>(Reached::never)]; rafts > 0)
+    out.inverted = chance(inverted, rafts, confidence);
   for (std::size_t i = 0; i < ways_to_reach; ++i) {
     out.reached[i].share = chance(reached[i], all, confidence);
     if (reached[i] == 0) continue;

@@ -7,8 +7,10 @@
 
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/readiness.hpp"
+#include "bide/constants/weather.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/due.hpp"
+#include "bide/scenario/resolve.hpp"
 #include "bide/study/sampling/distribution.hpp"
 
 namespace bide::study {
@@ -36,6 +38,11 @@ double uniform_between(double low, double high, double u) {
 struct Chances {
   double not_inflating = 0, tube_leaking = 0, valve_lost = 0, floor_failed = 0, lamp_dead = 0;
 };
+
+double sea_weight_kN_m3() {
+  constexpr double N_per_kN = 1000;
+  return c::sea_density_kg_m3 * c::gravity_m_s2 / N_per_kN;
+}
 
 // The numbers of one raft.
 struct Numbers {
@@ -102,7 +109,7 @@ struct Draw {
     if (launch.packed_buoyancy_N && *launch.packed_buoyancy_N < pull_N) return LostBy::lift_too_small;
     if (n.inflates < chances.not_inflating) return LostBy::not_inflating;
     const double lift_kN =
-        c::tube_volume_m3_person * c::sea_weight_kN_m3 * before.capacity_persons * (half ? 0.5 : 1);
+        c::tube_volume_m3_person * sea_weight_kN_m3() * before.capacity_persons * (half ? 0.5 : 1);
     if (lift_kN < uniform_between(c::weak_link_kN.low, c::weak_link_kN.high, n.link))
       return LostBy::pulled_under;
     return LostBy::nothing;
@@ -128,7 +135,7 @@ struct Draw {
       nobody *= 1 - climbs_in(each.sex == scenario::Sex::male ? men : women, each);
     const bool somebody_climbs = number("launch: climbing in") >= nobody;
     const double deepest_m =
-        before.release_past_date ? c::release_deepest_m.high : c::release_deepest_m.value;
+        before.release_past_date ? c::release_deepest_worn_m.value : c::release_depth_m.high;
     std::vector<Numbers> rafts;
     for (int i = 0; i < launch.rafts; ++i) rafts.push_back(numbers(i));
 
@@ -137,7 +144,7 @@ struct Draw {
     double order_min = 0;  // since the order to launch
     for (const Numbers& n : rafts) {
       const bool half = n.chamber < launch.one_chamber;
-      const double depth_m = uniform_between(c::release_shallowest_m, deepest_m, n.depth);
+      const double depth_m = uniform_between(c::release_depth_m.low, deepest_m, n.depth);
       const double inflation_min = inflation_minutes(before.air_degC);
       order_min +=
           uniform_between(c::ready_to_launch_min.low, c::ready_to_launch_min.high, n.ready) + inflation_min;
@@ -155,11 +162,11 @@ struct Draw {
         l.reached = Reached::dry;
       } else if (!somebody_climbs) {
         l.lost_by = LostBy::nobody_climbed_in;
-        continue;
+        break;  // they are in the water, and would not get into another raft either
       } else {
         double minutes = swim_min;
         if (!by_hand)
-          minutes += depth_m / c::container_rise_m_s / minute_s + inflation_min;
+          minutes = scenario::float_free_minutes(depth_m, inflation_min, swim_min);
         else if (!on_deck)
           minutes += order_min - gone_min;
         l.reached = Reached::wet;

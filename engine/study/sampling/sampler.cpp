@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <stdexcept>
 
 #include "bide/constants/boarding.hpp"
@@ -13,6 +14,7 @@
 #include "bide/constants/people.hpp"
 #include "bide/constants/readiness.hpp"
 #include "bide/core/random.hpp"
+#include "bide/core/time_utc.hpp"
 #include "bide/scenario/due.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
@@ -64,7 +66,7 @@ bool contains(const std::vector<UnknownPart>& parts, UnknownPart part) {
 template <class T>
 T now_at(const std::vector<Setting>& settings, const std::string& pointer, T written) {
   for (auto each = settings.rbegin(); each != settings.rend(); ++each)
-    if (each->pointer == pointer) return std::get<T>(each->value);
+    if (const T* set = each->pointer == pointer ? std::get_if<T>(&each->value) : nullptr) return *set;
   return written;
 }
 
@@ -201,18 +203,23 @@ struct Sampler::Walk {
       unknown_person(std::stoul(person.pointer.substr(std::string_view("/crew/").size())), person.unknown);
   }
 
+  // A field as this future has it.
+  template <class T>
+  T as_it_is(const std::string& pointer, T written) const {
+    return now_at(out.of_alternative, pointer, now_at(out.settings, pointer, written));
+  }
+
   // People as they are drawn so far.
   std::vector<Climber> climbers() const {
     std::vector<Climber> crew;
     for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) {
       const Person& written = sampler.written_.crew[i];
       const std::string here = fmt::format("/crew/{}/", i);
-      const std::string sex = now_at(out.settings, here + "sex", std::string(word(written.sex)));
+      const std::string sex = as_it_is(here + "sex", std::string(word(written.sex)));
       const scenario::Ensemble* clothes =
-          scenario::find_ensemble(now_at(out.settings, here + "clothing", written.clothing));
+          scenario::find_ensemble(as_it_is(here + "clothing", written.clothing));
       crew.push_back({sex == word(Sex::male) ? Sex::male : Sex::female,
-                      now_at(out.settings, here + "mass_kg", written.mass_kg),
-                      clothes && !clothes->waterproof});
+                      as_it_is(here + "mass_kg", written.mass_kg), clothes && !clothes->waterproof});
     }
     return crew;
   }
@@ -224,21 +231,21 @@ struct Sampler::Walk {
     if (known)
       for (auto [key, date] : {std::pair("/readiness/raft_serviced", &known->raft_serviced),
                                std::pair("/readiness/release_unit_expires", &known->release_unit_expires)})
-        if (*date) *date = now_at(out.settings, key, **date);
-    const double start_s = scenario::start_of(written).value();
+        if (const std::string now = as_it_is(key, date->value_or("")); !now.empty()) *date = now;
+    const double start_s = parse_time_utc(as_it_is("/start_time_utc", written.start_time_utc)).value();
     const std::string kind_at = "/raft/kind", persons_at = "/raft/capacity_persons",
                       air_at = "/weather/air_temperature_degC";
-    const scenario::RaftKind* kind = scenario::find_raft(now_at(out.settings, kind_at, written.raft->kind));
+    const scenario::RaftKind* kind = scenario::find_raft(as_it_is(kind_at, written.raft->kind));
     const bool same = kind == nullptr || kind->key == written.raft->kind;
     const double persons = same ? written.raft->capacity_persons : kind->capacity_persons;
-    const RaftBefore before{
-        sampler.uncertain_,
-        known ? &*known : nullptr,
-        known ? scenario::months_overdue(*known, start_s).value_or(0) : 0,
-        known && scenario::is_past(known->release_unit_expires, start_s),
-        static_cast<int>(now_at(out.settings, persons_at, persons)),
-        now_at(out.settings, air_at, written.weather.air_temperature_degC.value_or(k::inflation_usual_degC)),
-        climbers()};
+    const RaftBefore before{sampler.uncertain_,
+                            known ? &*known : nullptr,
+                            known ? scenario::months_overdue(*known, start_s).value_or(0) : 0,
+                            known && scenario::is_past(known->release_unit_expires, start_s),
+                            static_cast<int>(as_it_is(persons_at, persons)),
+                            as_it_is(air_at, written.weather.air_temperature_degC.value_or(
+                                                 std::numeric_limits<double>::quiet_NaN())),
+                            climbers()};
     out.raft = draw_raft(before, take);
     const std::string position_at = "/readiness/signals_position";
     if (sampler.uncertain_.readiness && known && known->signals_expire && free(position_at))
@@ -292,9 +299,9 @@ struct Sampler::Walk {
     weather();
     spread();
     people();
-    raft();
     events();
     alternatives();
+    raft();
     if (sampler.uncertain_.rescue)
       out.rescue_h = rescue_h(*sampler.uncertain_.rescue, take("rescue", FactorKind::aleatory));
   }
