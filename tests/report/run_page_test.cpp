@@ -103,8 +103,8 @@ TEST_CASE("the first screen leads with the range over what nobody has measured, 
   CHECK(large.lines.front().asks == "Able until");
   // 30 h after 3 Feb 18:00 UTC is midnight.
   CHECK(has(said(page, "Able until"),
-            "first person 30 h (5 Feb 00:00 UTC) to 50 h, central case 40 h; last person"));
-  CHECK(has(said(page, "How sure"), "; 3 runs over what nobody has measured"));
+            "first person: 30 h (5 Feb 00:00 UTC) to 50 h, central case 40 h; last person:"));
+  CHECK(has(said(page, "How sure"), "; 3 runs of one case over what nobody has measured"));
   const html::Chart& picture = block<html::Chart>(section(page, "The answer"));
   CHECK(picture.categories.front() == "able: first person");
   CHECK(series(picture, "range").points.front().low == doctest::Approx(30));
@@ -117,7 +117,7 @@ TEST_CASE("the first screen leads with the range over what nobody has measured, 
 TEST_CASE("without a range the page says that it is one case") {
   const html::Page page = Case(2).page();
   CHECK(has(said(page, "How sure"), "no range: the file states all that nobody has measured"));
-  CHECK(has(said(page, "Able until"), "first person 40 h, 5 Feb 10:00 UTC"));
+  CHECK(has(said(page, "Able until"), "first person: 40 h, 5 Feb 10:00 UTC"));
 }
 
 TEST_CASE("the answer says what would buy time where levers were tried, and how to ask where not") {

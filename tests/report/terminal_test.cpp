@@ -54,17 +54,17 @@ TEST_CASE("the answer comes first and is all that is printed unless more is aske
   const std::string text = summary(a_case(2), true, 80, false), line = test::unwrapped(text);
   INFO(text);
   // Able 40 h after 3 Feb 18:00 UTC: 5 Feb 10:00 UTC, 08:00 by ship's time at 30 W.
-  CHECK(
-      has(line,
-          "Able until first person 40 h, 5 Feb 10:00 UTC (08:00 local); last person not reached within 5 d"));
-  CHECK(has(line, "Alive until first person 60 h, 6 Feb 06:00 UTC (04:00 local)"));
+  CHECK(has(line,
+            "Able until first person: 40 h, 5 Feb 10:00 UTC (08:00 local); last person: limit not reached "
+            "within 5 d"));
+  CHECK(has(line, "Alive until first person: 60 h, 6 Feb 06:00 UTC (04:00 local)"));
   CHECK(has(line, "Ends it cold: core temperature below 33 °C"));
   CHECK(has(line, "Who first Person A "));
   CHECK(has(line, "Buys most not tried; ask: bide levers two_adrift.json"));
   CHECK(has(line, "Inside coldest 10 °C, by "));
   CHECK(has(line, "Water out after 60 h, 6 Feb 06:00 UTC (04:00 local)"));
   CHECK(has(line, "First hour distress call, count the crew, get clear, sea anchor"));
-  CHECK(has(line, "How sure extrapolated: longer than the raft trials (2.5 h) and "));
+  CHECK(has(line, "How sure extrapolated: longer than the raft trials (2.5 h), and "));
   CHECK(has(line, "; no range: the file states all that nobody has measured; "));
   CHECK(has(line, "Not in it Drowning"));
   CHECK(has(line, std::string(standing_notice)));
@@ -83,9 +83,11 @@ TEST_CASE("where nobody reaches a limit, the answer says who is nearest to which
   c.timeline.fates[1].nearest_margin_fraction = 0.2;
   const std::string line = test::unwrapped(summary(c, true, 80, false));
   INFO(line);
-  CHECK(has(line, "Able until the whole crew not reached within 5 d"));
-  CHECK(has(line, "Ends it nothing within 5 d in the central case"));
-  CHECK(has(line, "Who first nobody; nearest: Person B, water loss, 20 % of the margin left"));
+  CHECK(has(line, "Able until whole crew: limit not reached within 5 d"));
+  CHECK(has(line, "Ends it nothing within 5 d"));
+  CHECK(has(line,
+            "Who first nobody in the central case; nearest to a limit there: Person B (water loss, 20 % of "
+            "the margin left)"));
 }
 
 TEST_CASE("asked for in full, the summary has the rest after the answer") {
@@ -137,11 +139,11 @@ TEST_CASE("with members the summary leads with their range, and the quiet line g
   const std::string text =
       test::unwrapped(report::terminal_summary(outcome, c.timeline, c.scenario, options));
   // 14 h after 3 Feb 18:00 UTC; 30 h after is midnight.
-  CHECK(
-      has(text,
-          "Able until first person 14 h (4 Feb 08:00 UTC) to after 5 d, central case 40 h; last person 30 h "
-          "to after 5 d"));
-  CHECK(has(text, "; 3 runs over what nobody has measured; one case, not a forecast"));
+  CHECK(has(
+      text,
+      "Able until first person: 14 h (4 Feb 08:00 UTC) to after 5 d, central case 40 h; last person: 30 h "
+      "to after 5 d"));
+  CHECK(has(text, "; 3 runs of one case over what nobody has measured; not a forecast"));
   CHECK_FALSE(has(text, "no range"));
   CHECK(has(report::quiet_line(outcome, c.scenario, options), "able until 14 h to after 5 d (first person)"));
 }

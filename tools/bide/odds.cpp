@@ -144,7 +144,7 @@ int odds_of_file(const OddsArguments& arguments) {
   auto asked = ask(scenario, question_of(arguments), arguments.progress);
   if (const auto* refusal = std::get_if<study::Refusal>(&asked)) return refuse(*refusal);
   auto& answer = std::get<study::OddsAnswer>(asked);
-  if (!arguments.no_levers && (!arguments.quiet || arguments.pages.any()))
+  if (!arguments.no_levers && (!(arguments.quiet || arguments.only_json()) || arguments.pages.any()))
     answer.levers = study::try_levers_quickly(scenario);
   if (const int code = write_files(answer, arguments); code != exit_ok) return code;
   if (arguments.quiet) print(scenario.cautions, shown, "caution: ");

@@ -41,7 +41,7 @@ struct RunArguments {
 // What would buy time: for a page in any case, for the summary where it is quick.
 std::variant<std::optional<study::LeversTried>, study::Refusal> levers_of(
     const scenario::ValidScenario& scenario, const RunArguments& arguments) {
-  const bool shown = !arguments.quiet || !arguments.workbook.empty();
+  const bool shown = !(arguments.quiet || arguments.only_json()) || !arguments.workbook.empty();
   if (arguments.no_levers || !(shown || arguments.pages.any())) return std::nullopt;
   if (!arguments.pages.any()) return study::try_levers_quickly(scenario);
   auto tried = study::try_levers(scenario);

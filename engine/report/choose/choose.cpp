@@ -17,7 +17,7 @@ using study::ChoiceCell;
 // A row of cells under each other: the range, and what ends it.
 void print_cells(Page& page, const std::string& before, const std::vector<ChoiceCell>& cells) {
   const std::size_t column = (static_cast<std::size_t>(page.width()) - before.size()) / cells.size();
-  std::string ranges = before, causes(before.size(), ' ');
+  std::string ranges = before, causes = fmt::format("{:<{}}", "  ended by", before.size());
   for (const ChoiceCell& cell : cells) {
     ranges += fmt::format("{:<{}}", range_words(cell.chance), column);
     causes += fmt::format("{:<{}}", cut(cause_words(cell), static_cast<int>(column) - 1), column);

@@ -22,7 +22,7 @@ std::string apart_words(const study::Water& water, std::vector<ChoiceCell> study
   for (std::size_t c = 1; c < water.choices.size(); ++c) {
     const study::AgainstFirst& against = (water.choices[c].*cells)[hour].against_first;
     if (!against.apart) continue;
-    out += fmt::format("{}{} is {} 1: in {} of {} futures all are {} with {} alone, in {} with 1 alone",
+    out += fmt::format("{}{} is {} 1: in {} of {} futures all are {} only with {}, in {} only with 1",
                        out.empty() ? "" : "; ", c + 1, against.more > against.fewer ? "ahead of" : "behind",
                        against.more, water.futures, state, c + 1, against.fewer);
   }
@@ -54,7 +54,7 @@ std::string range_words(const study::Chance& chance) {
 }
 
 std::string cause_words(const ChoiceCell& cell) {
-  return cell.ended_by.limit == system::Limit::none ? "none" : outcome::short_cause(cell.ended_by.limit);
+  return cell.ended_by.limit == system::Limit::none ? "nothing" : outcome::short_cause(cell.ended_by.limit);
 }
 
 std::string help_words(double help_h) {
@@ -71,9 +71,9 @@ std::vector<std::string> verdict_sentences(const study::Chosen& chosen, const st
     out.push_back(fmt::format("Help after {}: {}{}{}.", help_words(chosen.question.help_h[h]), able,
                               able.empty() || alive.empty() ? "" : "; ", alive));
   }
-  if (out.empty()) return {"It makes no difference here that the model can separate, whenever help comes."};
+  if (out.empty()) return {"Here the model cannot separate the choices, whenever help comes."};
   if (out.size() < chosen.question.help_h.size())
-    out.push_back("At the other hours it makes no difference that the model can separate.");
+    out.push_back("At the other hours the model cannot separate them.");
   return out;
 }
 

@@ -11,7 +11,7 @@ namespace bide::report {
 std::string choice_words(const study::Choice& choice);  // "two of solas_6, one lost: solas_a"
 std::string water_words(const study::Water& water);  // "Biscay in February: sea 12 °C, air 10 °C, wind 9 m/s"
 std::string range_words(const study::Chance& chance);    // "62-75 %"
-std::string cause_words(const study::ChoiceCell& cell);  // "cold"; "none"
+std::string cause_words(const study::ChoiceCell& cell);  // "cold"; "nothing"
 std::string help_words(double help_h);                   // "5 d"
 
 // For each hour of help, which choices are ahead of the first and which behind. One sentence where no hour

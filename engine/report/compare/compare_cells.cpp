@@ -22,10 +22,10 @@ namespace {
 std::string water_out(const Figures& figures) {
   for (const outcome::StoreOutcome& store : figures.stores)
     if (store.store == "water")
-      return store.state == outcome::StoreState::none_aboard ? "none aboard"
+      return store.state == outcome::StoreState::none_aboard ? "no water aboard"
              : store.state == outcome::StoreState::runs_out  ? duration(store.at_s)
                                                              : "not in " + horizon(figures.horizon_s);
-  return "none aboard";
+  return "no water aboard";
 }
 
 // Over the option as it is and both ends of what nobody has measured.
@@ -34,6 +34,15 @@ std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*
   std::vector<std::optional<double>> all{(own.*times).first_s};
   for (const Figures& end : option.ends) all.push_back((end.*times).first_s);
   return range_words(study::range_of(all), own.horizon_s);
+}
+
+// The case in which the first person's ability ends earliest, over the range where there is one.
+const Figures& earliest(const ComparedFigures& shown) {
+  const Figures* out = shown.figures;
+  if (shown.ranges)
+    for (const Figures& end : shown.ranges->ends)
+      if (end.able.first_s && (!out->able.first_s || *end.able.first_s < *out->able.first_s)) out = &end;
+  return *out;
 }
 
 }  // namespace
@@ -77,10 +86,12 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
     add("able until, last", time_of(&Figures::able, &CrewTimes::last_s));
   if (!brief && some(&Figures::alive, &CrewTimes::last_s))
     add("alive until, last", time_of(&Figures::alive, &CrewTimes::last_s));
-  add("ended by", [](const ComparedFigures& s) { return ended_by(*s.figures); });
-  add("who first", [](const ComparedFigures& s) {
-    const std::vector<int>& persons = s.figures->first_persons;
-    return persons.empty() ? "nobody" : person_names(persons) + (s.figures->able.first_s ? "" : " (nearest)");
+  add(ranges ? "earliest ended by" : "ended by",
+      [](const ComparedFigures& s) { return ended_by(earliest(s)); });
+  add(ranges ? "earliest, who" : "who first", [](const ComparedFigures& s) {
+    const Figures& f = earliest(s);
+    return f.first_persons.empty() ? "nobody"
+                                   : person_names(f.first_persons) + (f.able.first_s ? "" : " (nearest)");
   });
   add("coldest inside", [](const ComparedFigures& s) { return coldest_inside(*s.figures); });
   if (brief) {
@@ -120,7 +131,7 @@ std::string ended_by(const Figures& figures) {
   if (figures.able_limit != none) return outcome::short_cause(figures.able_limit);
   return figures.next_limit == none
              ? "nothing"
-             : fmt::format("nothing ({}: {})", outcome::short_cause(figures.next_limit),
+             : fmt::format("nothing; nearest {}, {}", outcome::short_cause(figures.next_limit),
                            margin_left_pct(figures.next_margin_fraction));
 }
 

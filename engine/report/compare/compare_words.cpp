@@ -155,20 +155,20 @@ std::vector<Cause> causes(const outcome::CabinHeat& a, const outcome::CabinHeat&
   const outcome::CabinHeat &warm = second_warmer ? b : a, &other = second_warmer ? a : b;
   const std::size_t w = second_warmer ? 1 : 0, o = 1 - w;
   return {
-      {because->canopy_K, "what its canopy passes",
+      {because->canopy_K, "its canopy passes less heat",
        against("its canopy passes, for each kelvin between inside and outside,", because->canopy_W_K[w],
                because->canopy_W_K[o], "W")},
-      {because->air_K, "what its openings and leaks pass",
+      {because->air_K, "less air passes",
        against("its openings and leaks pass, for each kelvin,", because->air_W_K[w], because->air_W_K[o],
                "W")},
-      {because->bodies_K, "the heat of its bodies",
+      {because->bodies_K, "its bodies give more heat",
        against("its bodies give", warm.bodies_W, other.bodies_W, "W")},
-      {because->sun_K, "its sun", against("the sun brings", warm.sun_W, other.sun_W, "W")},
-      {because->sea_K, "what it loses to the sea",
+      {because->sun_K, "more sun comes in", against("the sun brings", warm.sun_W, other.sun_W, "W")},
+      {because->sea_K, "it loses less to the sea",
        against("floor and tubes lose to the sea", warm.sea_W, other.sea_W, "W")},
-      {because->outside_K, "the air outside",
+      {because->outside_K, "the air outside is warmer",
        against("the air outside is at", warm.outside_degC, other.outside_degC, "°C")},
-      {because->rest_K, "condensation and stored heat",
+      {because->rest_K, "of condensation and stored heat",
        "condensation on its canopy and stored heat make up the rest"},
   };
 }
@@ -203,7 +203,8 @@ std::string flows_words(const outcome::CabinHeat& warm, const outcome::CabinHeat
       two_figures(warm.air_W), two_figures(other.air_W), two_figures(warm.sea_W), two_figures(other.sea_W));
 }
 
-// "Inside: option 1 is 4.0 K warmer on average, 18 °C against 14 °C, mostly by what its canopy passes."
+// "Inside: option 1 is 4.0 K warmer on average, 18 °C against 14 °C, mostly because its canopy passes less
+// heat."
 std::string inside_sentence(const Pair& pair, const outcome::Window& window) {
   if (!pair.first.timeline->in_raft || !pair.second.timeline->in_raft) return "";
   const outcome::CabinHeat a = cabin_heat(*pair.first.timeline, window),
@@ -220,7 +221,7 @@ std::string inside_sentence(const Pair& pair, const outcome::Window& window) {
   return fmt::format("Inside: {} is {} K warmer on average, {} against {}{}.",
                      second ? pair.second_name : pair.first_name, two_figures(std::abs(difference_K)),
                      temperature((second ? b : a).inside_degC), temperature((second ? a : b).inside_degC),
-                     most == list.end() ? "" : fmt::format(", mostly by {}", most->name));
+                     most == list.end() ? "" : fmt::format(", mostly because {}", most->name));
 }
 
 std::string cabin_sentence(const Pair& pair, const outcome::Window& window) {

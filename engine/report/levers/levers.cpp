@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <limits>
+
 #include <cmath>
 
 #include "bide/core/notice.hpp"
@@ -80,10 +82,12 @@ Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScen
   AnswerBasis basis{levers.base, scenario, {}, {}};
   if (!levers.base_ends.empty()) {
     std::vector<outcome::CrewTimes> able, alive;
+    double earliest_s = std::numeric_limits<double>::infinity();
     for (const outcome::Figures& end : levers.base_ends) {
       able.push_back(end.able);
       alive.push_back(end.alive);
-      if (end.able_limit != system::Limit::none) basis.early_limit = end.able_limit;
+      if (end.able.first_s && *end.able.first_s < earliest_s)
+        earliest_s = *end.able.first_s, basis.early_limit = end.able_limit;
     }
     basis.able = crew_range(levers.base.able, able);
     basis.alive = crew_range(levers.base.alive, alive);

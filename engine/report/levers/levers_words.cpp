@@ -29,25 +29,32 @@ std::string hours_words(const Gain& gain) {
                      gain.at_least ? " or more" : "");
 }
 
+// What a range of gains hangs on is said with each, or once for several.
+enum class Why { said, said_elsewhere };
+
 // "+20 h (-5.0 h to +30 h or more, depending on heat loss)"; the bracket only where the ends say something
-// else.
-std::string with_ends(const std::string& central, bool central_counts, std::vector<Gain> ends) {
+// else. The range holds the central case too, which may lie outside both ends.
+std::string with_ends(const Gain& central_gain, std::vector<Gain> ends, Why why) {
+  const std::string central = hours_words(central_gain);
+  const bool central_counts = !central_gain.unreached;
+  if (ends.empty()) return central;
+  ends.push_back(central_gain);
   std::stable_sort(ends.begin(), ends.end(), [](const Gain& a, const Gain& b) {
     const auto key = [](const Gain& g) { return g.unreached || !g.distinguishable ? 0.0 : g.hours; };
     return key(a) < key(b);
   });
-  if (ends.empty()) return central;
   const std::string low = hours_words(ends.front()), high = hours_words(ends.back());
-  if (low == high) return low == central ? central : fmt::format("{} ({} at both ends)", central, low);
-  const std::string span = fmt::format("{} to {}, depending on heat loss", low, high);
+  if (low == high) return central;
+  const auto end = [](const std::string& words) { return words == "none" ? "0 h" : words; };
+  const std::string span =
+      fmt::format("{} to {}{}", end(low), end(high), why == Why::said ? ", depending on heat loss" : "");
   return central_counts ? fmt::format("{} ({})", central, span) : span;
 }
 
-std::string time_words(const LeverTried& tried, Gain Gains::*which) {
+std::string time_words(const LeverTried& tried, Gain Gains::*which, Why why) {
   std::vector<Gain> ends;
   for (const Gains& end : tried.ends) ends.push_back(end.*which);
-  const Gain& central = tried.gained.*which;
-  return with_ends(hours_words(central), !central.unreached, std::move(ends));
+  return with_ends(tried.gained.*which, std::move(ends), why);
 }
 
 bool reached(const LeverTried& tried, Gain Gains::*which) {
@@ -93,13 +100,22 @@ double hours_bought(const LeverTried& tried, Gain Gains::*which) {
   return least < 0 ? 0 : most;
 }
 
+// An end of the range loses hours.
+bool loses_hours(const LeverTried& tried) {
+  const auto loses = [](const Gain& gain) {
+    return !gain.unreached && gain.distinguishable && gain.hours < 0;
+  };
+  return std::any_of(tried.ends.begin(), tried.ends.end(),
+                     [&](const Gains& end) { return loses(end.able) || loses(end.alive); });
+}
+
 }  // namespace
 
 std::string bought_words(const LeverTried& tried, double horizon_s) {
   std::string out;
   for (const auto& [name, which] : {std::pair{"able", &Gains::able}, {"alive", &Gains::alive}})
     if (reached(tried, which))
-      out += fmt::format("{}{} {}", out.empty() ? "" : "; ", name, time_words(tried, which));
+      out += fmt::format("{}{} {}", out.empty() ? "" : "; ", name, time_words(tried, which, Why::said));
   if (!tried.gained.able.unreached) return out;
   return (out.empty() ? "no limit within " + horizon(horizon_s) : out) + "; " + margin_words(tried);
 }
@@ -109,9 +125,9 @@ std::vector<const LeverTried*> most_bought(const study::LeversTried& levers, std
   for (const LeverTried& each : levers.tried) {
     if (each.state != LeverTried::State::tried) continue;
     const int direction = study::direction(each);
-    if (direction > 0 ||
-        (direction == 0 && (hours_bought(each, &Gains::able) > 0 || hours_bought(each, &Gains::alive) > 0)))
-      out.push_back(&each);
+    const bool hours = hours_bought(each, &Gains::able) > 0 || hours_bought(each, &Gains::alive) > 0;
+    // Points of margin are no gain where an end of the range pays for them with hours.
+    if ((direction >= 0 && hours) || (direction > 0 && !loses_hours(each))) out.push_back(&each);
   }
   std::stable_sort(out.begin(), out.end(), [](const LeverTried* a, const LeverTried* b) {
     const auto key = [](const LeverTried* each) {
@@ -133,31 +149,31 @@ std::vector<const LeverTried*> most_bought(const study::LeversTried& levers, std
 }
 
 std::string most_bought_words(const study::LeversTried& levers, std::size_t most) {
-  // Said once for all of them.
-  const std::string ranges = ", depending on heat loss";
   bool ranged = false;
   std::string out;
   for (const LeverTried* each : most_bought(levers, most)) {
     std::string gain;
     for (const auto& [name, which] : {std::pair{"able ", &Gains::able}, {"alive ", &Gains::alive}})
-      if (gain.empty() && hours_bought(*each, which) > 0) gain = name + time_words(*each, which);
-    if (gain.empty()) {
-      gain = points(each->gained) + " points of margin";
-      if (const std::string able = time_words(*each, &Gains::able); able != "none") gain += ", able " + able;
-    }
-    for (std::size_t at = gain.find(ranges); at != std::string::npos; at = gain.find(ranges)) {
-      gain.erase(at, ranges.size());
-      ranged = true;
-    }
-    out += fmt::format("{}{}: {}", out.empty() ? "" : "; ", each->lever->title, gain);
+      if (gain.empty() && hours_bought(*each, which) > 0) {
+        gain = name + time_words(*each, which, Why::said_elsewhere);
+        ranged = ranged || gain.find(" to ") != std::string::npos;
+      }
+    if (gain.empty()) gain = points(each->gained) + " points of margin";
+    out += fmt::format("{}{}: {}{}", out.empty() ? "" : "; ", each->lever->title, gain,
+                       each->lever->closes_openings
+                           ? fmt::format(", CO2 up to {} ppm ({} without it)", ppm(each->co2_high_ppm),
+                                         ppm(levers.base_co2_high_ppm))
+                           : "");
   }
   if (out.empty()) return "none of the practical changes tried, one at a time";
-  return out + (ranged ? " (over the range of heat loss)" : "");
+  return out + (ranged ? " (a range where it depends on the heat lost, which is not known)" : "");
 }
 
 std::string reason_words(const study::LeversTried& levers, const LeverTried& tried) {
   const int sign = study::direction(tried);
   if (sign == 0) return "";
+  // One that closes entrances and yet airs the cabin did something else than its reason tells.
+  if (tried.lever->closes_openings && tried.co2_high_ppm < levers.base_co2_high_ppm) return "";
   std::string out = sign > 0 ? tried.lever->gains_by : tried.lever->loses_by;
   if (!tried.gained.able.unreached) return out;  // figures of runs that end at other times say nothing
   const auto &with = tried.figures, &without = levers.base;

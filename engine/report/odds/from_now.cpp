@@ -21,6 +21,8 @@ study::OddsAnswer from_now(study::OddsAnswer m) {
         for (std::optional<double>* h : {&each.time, &each.low, &each.high}) move(*h);
   for (study::AtTime& each : odds.times) each.at_h -= now_h;
   for (study::CausesBy& each : odds.causes) each.by_h -= now_h;
+  if (m.launch)
+    for (auto& way : m.launch->reached) move(way.first_able_h), move(way.last_alive_h);
   std::erase_if(odds.causes, [](const study::CausesBy& each) { return each.by_h <= 0; });
   return m;
 }

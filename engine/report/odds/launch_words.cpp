@@ -26,7 +26,7 @@ constexpr std::array<const char*, study::ways_to_lose> lost_words{
     "nobody climbed in"};
 
 std::string hours(const std::optional<double>& h, double horizon_h) {
-  return h ? "until " + duration(*h * hour_s) : "beyond " + horizon(horizon_h * hour_s);
+  return h ? "until " + duration(*h * hour_s) : "after " + horizon(horizon_h * hour_s);
 }
 
 }  // namespace

@@ -8,14 +8,12 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
-#include "bide/outcome/cause.hpp"
 #include "bide/report/odds/odds_words.hpp"
 #include "bide/report/run/sentences.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/priors.hpp"
 #include "bide/scenario/write.hpp"
-#include "bide/study/questions/ask_next.hpp"
 
 namespace bide::report {
 namespace {
@@ -39,8 +37,9 @@ std::string end_of(const study::OddsAnswer& m, const study::Window& window) {
   for (const auto& [place, futures] : {std::pair{q10, "1 of 10 futures"}, {q50, "half"}, {q90, "9 of 10"}}) {
     const std::optional<double>& at_h = window.until[place].time;
     if (!at_h)
-      return fmt::format("{}{}in {}, after the time followed", out, out.empty() ? "ends " : "; ", futures);
-    out += fmt::format("{}{} {}", out.empty() ? "ends in " : "; in ", futures, by(m, *at_h));
+      return fmt::format("{}fewer than {} reach it within the time followed", out.empty() ? "" : out + "; ",
+                         futures);
+    out += fmt::format("{}{} {}", out.empty() ? "reached in " : "; in ", futures, by(m, *at_h));
   }
   return out;
 }
@@ -61,28 +60,6 @@ void table(Page& page, const study::OddsAnswer& m) {
   page.paragraph(fmt::format("Sampling error of these shares: {:.0f} points at most either way.",
                              std::ceil(pct * widest)),
                  "  ", "  ");
-}
-
-std::string ends_by(const study::OddsAnswer& m) {
-  if (m.odds.causes.empty()) return "nothing within the time followed";
-  const study::CausesBy& last = m.odds.causes.back();
-  std::string out;
-  for (const auto& [limit, part] : last.ended)
-    out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
-  return out.empty() ? "nothing within the time followed"
-                     : fmt::format("{} of futures by {} (first person able)", out, clock_of(m, last.by_h));
-}
-
-// @param most questions, each with what it brings
-std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
-  constexpr double least = 0.02;
-  const std::vector<study::Ask> asks = study::ask_next(m.unknowns, least);
-  if (asks.empty()) return "nothing that can be asked narrows this much, as far as these futures show";
-  std::string out;
-  for (std::size_t i = 0; i < std::min(most, asks.size()); ++i)
-    out += fmt::format("{}{} ({:.0f} %)", out.empty() ? "" : " ", asks[i].question,
-                       std::min(pct, pct * asks[i].of_variance));
-  return out + " of the variance would go";
 }
 
 bool is_drawn(const scenario::Prior& prior, const scenario::Uncertain& u) {
@@ -123,11 +100,11 @@ Answer night_answer(const study::OddsAnswer& m) {
   constexpr std::size_t most_asked = 2;
   const study::Window &able = m.odds.able[study::first_person], &alive = m.odds.alive[study::last_person];
   Answer out{
-      {"Able until", "first person " + end_of(m, able)},
-      {"Alive until", fmt::format("last person {}. Somebody is still alive at {}, where the futures "
+      {"Able until", "first person: " + end_of(m, able)},
+      {"Alive until", fmt::format("last person: {}. Somebody is still alive at {}, where the futures "
                                   "end, in {}",
                                   end_of(m, alive), clock_of(m, m.odds.horizon_h), share(alive.beyond))},
-      {"Ends it", ends_by(m)},
+      {"Ends it", ends_by(m, "by " + clock_of(m, m.odds.horizon_h))},
       {"Ask next", ask_words(m, most_asked)}};
   out.push_back(
       {"How sure",

@@ -233,7 +233,9 @@ html::Page odds_page(const study::OddsAnswer& m) {
   page.lead = fmt::format("{} possible futures followed for {} from {}{}; not a forecast.", m.odds.futures,
                           horizon(m.odds.horizon_h * hour_s), m.started_h_ago ? "now, " : "",
                           both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)));
-  page.foot = fmt::format("{}, seed {}, {} futures", foot_of(m.scenario), m.seed, m.samples);
+  scenario::ValidScenario as_started = m.scenario;  // the foot names the file's own start
+  as_started.start_unix_s -= m.started_h_ago.value_or(0) * hour_s;
+  page.foot = fmt::format("{}, seed {}, {} futures", foot_of(as_started), m.seed, m.samples);
   page.sections = {answer_section(m),
                    window_section(m),
                    still_section(m),

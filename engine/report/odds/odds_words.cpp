@@ -12,6 +12,7 @@
 #include "bide/report/run/sentences.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
+#include "bide/study/questions/ask_next.hpp"
 
 namespace bide::report {
 namespace {
@@ -171,44 +172,45 @@ std::string window_line(const study::OddsAnswer& m,
   return out + "; last person: " + late;
 }
 
-std::string ends_by(const study::OddsAnswer& m) {
-  const std::string within = horizon(m.odds.horizon_h * hour_s);
-  if (m.odds.causes.empty() || m.odds.causes.back().ended.empty())
-    return "nothing in any future within " + within;
+}  // namespace
+
+std::string ends_by(const study::OddsAnswer& m, const std::string& end) {
+  if (m.odds.causes.empty() || m.odds.causes.back().ended.empty()) return "nothing in any future " + end;
   std::string out;
   for (const auto& [limit, part] : m.odds.causes.back().ended)
     out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
-  return fmt::format("{} of futures within {} (first person able)", out, within);
+  return fmt::format("the first person's being able: {} of futures {}", out, end);
 }
 
-// Of what can be found out by asking: what nobody has measured cannot.
-std::string ask_first(const study::OddsAnswer& m) {
-  constexpr double worth_asking = 0.01;
-  for (const study::Unknown& u : m.unknowns)
-    if (u.kind == study::FactorKind::aleatory && u.reduction.of_variance >= worth_asking)
-      return fmt::format("{} (takes {:.0f} % of the variance away)", input_words(u.name),
-                         pct * u.reduction.of_variance);
-  return "nothing that can be asked would change much";
+std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
+  constexpr double least = 0.02;
+  const std::vector<study::Ask> asks = study::ask_next(m.unknowns, least);
+  if (asks.empty()) return "no answer would narrow the range by much, as far as these futures show";
+  std::string out;
+  for (std::size_t i = 0; i < std::min(most, asks.size()); ++i)
+    out += fmt::format("{} (would take {:.0f} % of the spread away) ", asks[i].question,
+                       std::min(pct, pct * asks[i].of_variance));
+  out.pop_back();
+  return out;
 }
-
-}  // namespace
 
 Answer odds_answer(const study::OddsAnswer& m) {
   if (m.started_h_ago) return night_answer(m);
   Answer out{{"Able until", window_line(m, m.odds.able)},
              {"Alive until", window_line(m, m.odds.alive)},
-             {"Ends it", ends_by(m)}};
+             {"Ends it", ends_by(m, "within " + horizon(m.odds.horizon_h * hour_s))}};
   if (m.odds.help)
     out.push_back(
         {"Help", fmt::format("as stated, comes while all are able in {}", share(m.odds.help->all_able))});
-  out.push_back({"Ask first", ask_first(m)});
-  out.push_back({"Buys most", buys_line(m.levers, m.scenario) + (m.levers ? " (as written)" : "")});
+  out.push_back({"Ask first", ask_words(m, 1)});
+  out.push_back({"Buys most",
+                 buys_line(m.levers, m.scenario) + (m.levers ? "; tried on the one case of the file" : "")});
   std::string sure = fmt::format("{} futures, not a forecast", m.odds.futures);
   if (m.as_written) {
     const AnswerBasis basis{*m.as_written, m.scenario, {}, {}};
-    out.push_back({"Who first", who_first(*m.as_written) + " (as written)"});
-    out.push_back({"Inside", inside_line(basis) + " (as written)"});
-    out.push_back({"Water", water_line(basis) + " (as written)"});
+    out.push_back(
+        {"One case", fmt::format("the file as written, nothing drawn. Who first: {}. Inside: {}. Water: {}",
+                                 who_first(*m.as_written), inside_line(basis), water_line(basis))});
     sure += "; " + how_sure(*m.as_written);
   }
   out.push_back({"First hour", first_hour_line(m.scenario)});

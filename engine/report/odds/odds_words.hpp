@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -21,6 +22,14 @@ std::string odds_range(const study::Window& window, double horizon_h);  // "8 in
 
 // The window of one person: the range, the times, the sampling error of the median.
 std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h);
+
+// "the first person's being able: cold in 39 % (34 % to 45 %) of futures within 3 d".
+// @param end what is said of the time looked at: "within 3 d"
+std::string ends_by(const study::OddsAnswer& material, const std::string& end);
+
+// What to ask next, and by how much an answer would narrow the first person's able until.
+// @param most questions, at least 1
+std::string ask_words(const study::OddsAnswer& material, std::size_t most);
 
 // The answer in lines; cabin, water and who is first are those of the scenario as written.
 Answer odds_answer(const study::OddsAnswer& material);

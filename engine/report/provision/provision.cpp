@@ -102,7 +102,7 @@ void print_curve(Page& page, const Provision& in) {
                                         point.least->met, point.least->of, kit_words(in, point.least->kit))
                           : share + ": not reached, however much of them.");
   }
-  page.item("On the futures of the search alone, so each is a little too good.");
+  page.item("Taken from the futures of the search itself, so each share is slightly too high.");
 }
 
 void print_found(Page& page, const Provision& in) {
@@ -152,8 +152,7 @@ void print_none(Page& page, const Provision& in) {
   };
   tell("With as much of everything as is offered", *in.all);
   if (in.nearest->met <= in.all->met) return;
-  tell("The nearest found, with as much as is offered of what never harms and of the rest what gains",
-       *in.nearest);
+  tell("The best found: all of what never harms, and of the rest what gains", *in.nearest);
   page.item(kit_words(in, in.nearest->kit) + ".");
 }
 

@@ -29,10 +29,10 @@ std::string until_words(const AnswerBasis& basis, const std::optional<double>& c
                         const std::optional<study::TimeRange>& range, bool clocked) {
   const Clocks clock = clocks_of(basis);
   const double horizon_s = basis.figures.horizon_s;
-  const std::string central =
-      central_s ? duration(*central_s) + ", " + clock.both(*central_s) : not_reached(horizon_s);
+  const std::string beyond = "limit " + not_reached(horizon_s);
+  const std::string central = central_s ? duration(*central_s) + ", " + clock.both(*central_s) : beyond;
   if (!range) return central;
-  if (!range->earliest_s) return not_reached(horizon_s) + (clocked ? " anywhere in the range" : "");
+  if (!range->earliest_s) return beyond + (clocked ? ", anywhere in the range" : "");
   const std::string from = duration(*range->earliest_s), to = latest_words(*range, horizon_s);
   if (from == to) return central;
   return from + (clocked ? " (" + clock.utc(*range->earliest_s) + ")" : "") + " to " + to;
@@ -80,8 +80,8 @@ std::string until_line(const AnswerBasis& basis, const CrewTimes Figures::*times
   const bool ranged = range_of_first.has_value();
   const std::string last = until_words(basis, central.last_s, part(&CrewRange::last), !ranged);
   if (first == until_words(basis, central.last_s, part(&CrewRange::last), true))
-    return "the whole crew " + first + middle;
-  return fmt::format("first person {}{}; last person {}", first, middle, last);
+    return "whole crew: " + first + middle;
+  return fmt::format("first person: {}{}; last person: {}", first, middle, last);
 }
 
 std::string ends_line(const AnswerBasis& basis) {
@@ -90,10 +90,11 @@ std::string ends_line(const AnswerBasis& basis) {
   constexpr auto none = system::Limit::none;
   const std::string able = outcome::short_cause(f.able_limit), lethal = outcome::short_cause(f.alive_limit);
   const std::string alive = f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal;
-  if (f.able_limit != none) return outcome::plain_cause(f.able_limit, limits) + alive;
-  const std::string early =
-      basis.early_limit == none ? "" : outcome::short_cause(basis.early_limit) + " at the early end; ";
-  return early + "nothing within " + horizon(f.horizon_s) + " in the central case" + alive;
+  const std::string central = f.able_limit == none ? "nothing within " + horizon(f.horizon_s)
+                                                   : outcome::plain_cause(f.able_limit, limits);
+  if (basis.early_limit == none || basis.early_limit == f.able_limit) return central + alive;
+  return fmt::format("{} at the early end of the range; {} in the central case{}",
+                     outcome::short_cause(basis.early_limit), central, alive);
 }
 
 std::string who_first(const Figures& figures) {
@@ -102,9 +103,10 @@ std::string who_first(const Figures& figures) {
                    static_cast<int>(figures.first_persons.size()) == static_cast<int>(figures.able.persons);
   const std::string names = all ? "all alike" : person_names(figures.first_persons);
   if (figures.able.first_s) return names;
-  if (figures.next_limit == system::Limit::none) return "nobody; nearest to a limit: " + names;
-  return fmt::format("nobody; nearest: {}, {}, {}", names, outcome::short_cause(figures.next_limit),
-                     margin_left(figures.next_margin_fraction));
+  if (figures.next_limit == system::Limit::none)
+    return "nobody in the central case; nearest to a limit: " + names;
+  return fmt::format("nobody in the central case; nearest to a limit there: {} ({}, {})", names,
+                     outcome::short_cause(figures.next_limit), margin_left(figures.next_margin_fraction));
 }
 
 std::string inside_line(const AnswerBasis& basis) {
@@ -121,7 +123,8 @@ std::string water_line(const AnswerBasis& basis) {
   const auto& stores = basis.figures.stores;
   const auto water =
       std::find_if(stores.begin(), stores.end(), [](const auto& store) { return store.store == "water"; });
-  if (water == stores.end() || water->state == outcome::StoreState::none_aboard) return "none aboard";
+  if (water == stores.end() || water->state == outcome::StoreState::none_aboard)
+    return "no drinking water aboard";
   const std::string left = fmt::format("{} {} left", two_figures(water->left), water->unit);
   if (water->state == outcome::StoreState::lasts)
     return fmt::format("not out within {}: {}", horizon(basis.figures.horizon_s), left);
@@ -136,7 +139,8 @@ std::string how_sure(const Figures& figures) {
   const std::vector<std::string> all = doubts(figures);
   if (all.empty()) return out;
   out += ": " + all.front();
-  if (all.size() > 1) out += fmt::format(" and {} more", all.size() - 1);
+  if (all.size() > 1)
+    out += fmt::format(", and {} other reason{}", all.size() - 1, all.size() == 2 ? "" : "s");
   return out;
 }
 

@@ -115,11 +115,11 @@ std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s, const study
 }
 
 std::string first_hour_line(const scenario::ValidScenario& s) {
-  constexpr std::size_t most_letters = 125;  // two lines of a terminal
+  constexpr std::size_t most_letters = 115;  // two lines of a terminal
   std::string out;
   for (const Task& task : first_hour_tasks(s)) {
     const std::string name = task.name;
-    if (!out.empty() && out.size() + name.size() + 2 > most_letters) break;
+    if (!out.empty() && out.size() + name.size() + 2 > most_letters) return out + ", and more";
     out += (out.empty() ? "" : ", ") + name;
   }
   return out;

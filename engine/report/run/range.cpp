@@ -36,9 +36,8 @@ std::string range_words(const study::TimeRange& range, double horizon_s) {
 }
 
 std::string what_the_range_is(std::size_t members) {
-  const std::string rest = "one case, not a forecast";
-  if (members == 0) return "no range: the file states all that nobody has measured; " + rest;
-  return fmt::format("{} runs over what nobody has measured; {}", members + 1, rest);
+  if (members == 0) return "no range: the file states all that nobody has measured; one case, not a forecast";
+  return fmt::format("{} runs of one case over what nobody has measured; not a forecast", members + 1);
 }
 
 Answer run_answer(const Material& m, const std::vector<study::Future>& members, const std::string& buys) {

@@ -98,8 +98,8 @@ void ranges(const ValidScenario& s, std::vector<std::string>& out) {
           std::min(horizon_nm, stores::luminous_range_nm(kind.light_cd, visibility_nm, threshold_lux)));
     };
     std::string text = fmt::format(
-        "{}: by night at most {}, {} and {} nautical miles in a visibility of {:g}, "
-        "{:g} and {:g}",
+        "{}: by night at most {}, {} and {} nautical miles in visibilities of {:g}, "
+        "{:g} and {:g} nautical miles",
         kind.title, seen(clear_nm, c::light_threshold_night_lux), seen(hazy_nm, c::light_threshold_night_lux),
         seen(thick_nm, c::light_threshold_night_lux), clear_nm, hazy_nm, thick_nm);
     if (is_pyrotechnic(kind.role))
