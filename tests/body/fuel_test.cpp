@@ -87,10 +87,10 @@ TEST_CASE("nitrogen of fasting people") {
   const double sugar = nitrogen_rest_g_s(day_s, 61.0, 15.0, 19.7, 19.7 / 95);
   CHECK(sugar > 0.4 * plain);
   CHECK(sugar < 0.6 * plain);
-  // Food enough but no protein: 37.2 (SD 5.5) mg/(kg d) in young men (another study than the one that set
-  // it); food that covers a part spares less.
+  // Food enough but no protein: 37.2 (SD 5.5) mg/(kg d) in young men (row in validation/depletion; another
+  // study than the one that set it), within a standard deviation; food that covers a part spares less.
   const double fed_mg_kg = nitrogen_rest_g_s(hour_s, 61.0, 12.9, 60.0, 1.0) * day_s * 1000 / 70;
-  CHECK(fed_mg_kg == Approx(37.2).epsilon(0.1));
+  CHECK(std::abs(fed_mg_kg - 37.2) < 5.5);
   CHECK(nitrogen_rest_g_s(day_s, 61.0, 15.0, 60.0, 0.6) < sugar);
   CHECK(nitrogen_rest_g_s(day_s, 61.0, 15.0, 60.0, 0.6) > nitrogen_rest_g_s(day_s, 61.0, 15.0, 60.0, 1.0));
   CHECK(nitrogen_rest_g_s(day_s, 61.0, 15.0, 60.0, 1.0) == nitrogen_rest_g_s(day_s, 61.0, 15.0, 90.0, 1.5));

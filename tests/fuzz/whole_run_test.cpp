@@ -132,7 +132,7 @@ TEST_CASE("random scenarios run to a closed ledger or are refused") {
     REQUIRE(std::holds_alternative<weather::Record>(loaded));
     auto simulated = timeline::simulate(valid, std::get<weather::Record>(loaded));
     if (std::holds_alternative<scenario::Diagnostics>(simulated))
-      continue;  // refused: nobody alive at the start
+      continue;  // refused: somebody is dead at the start
     if (const auto* failure = std::get_if<timeline::Failure>(&simulated)) {
       FAIL_CHECK("ledger " << failure->ledger << ": " << failure->message);
       continue;

@@ -125,6 +125,7 @@ class Indices(unittest.TestCase):
             "outputs": [figure],
         }
         pathlib.Path("saltelli.json").write_text(json.dumps(study))
+        shutil.rmtree("saltelli", ignore_errors=True)
         opened = bide.open_study("saltelli.json")
         told = opened.run("saltelli")["what_it_depends_on"][0]["inputs"]
         table = opened.to_dataframe("saltelli")

@@ -1,7 +1,7 @@
 // Step error of the production stepper on every shipped scenario, against the same problem by Dormand-Prince
 // at a relative tolerance of 1e-9: core within 0.02 degC while alive
-// (one scenario excepted); able and alive until within 1 %, 60 s
-// or 0.02 degC over the local slope, whichever is largest. A grazing passing is told and not compared.
+// (one scenario excepted); able and alive until within 1 %, 60 s or 0.02 degC over the local slope, whichever
+// is largest. A grazing passing is told and not compared.
 #include <chrono>
 #include <cmath>
 #include <limits>
@@ -17,9 +17,11 @@ namespace {
 
 constexpr double core_bar_K = 0.02, share_bar = 0.01, least_bar_s = 60;
 
-// Of two children one is missed by more, as at the onset of shivering of small people elsewhere.
-double core_bar_of(const std::string& scenario) {
-  return scenario == "family_ten_days" ? 0.06 : core_bar_K;
+// Where a crew throws the entrances open on a warm night (here from 0.025 to 0.5 m2 at 61 h) the cabin cools
+// by 4 K within one step, and its air is up to 2.5 K off for ten minutes. Short steps would mend it, but the
+// hour is each future's own, and the steps of futures that march together are the same.
+double core_bar_of(const std::string& name) {
+  return name == "family_ten_days" ? 0.06 : core_bar_K;
 }
 
 // The passing that a fate was read from: of that person and limit, nearest in time.
@@ -60,20 +62,17 @@ void compare_until(const char* what, int person, const timeline::Timeline& produ
 
 struct Worst {
   double error_K = 0, at_h = 0;
-  int person = 0;
 };
 
-Worst worst_core(const timeline::Timeline& production, const timeline::Timeline& reference) {
+// The worst of a person's core while alive in both runs.
+Worst worst_core(const timeline::Timeline& production, const timeline::Timeline& reference, std::size_t p) {
   Worst worst;
-  REQUIRE(production.time_s == reference.time_s);
-  for (std::size_t p = 0; p < reference.persons.size(); ++p) {
-    constexpr double never = std::numeric_limits<double>::infinity();
-    const double alive_s = std::min(reference.fates[p].alive_until_s.value_or(never),
-                                    production.fates[p].alive_until_s.value_or(never));
-    for (std::size_t i = 0; i < reference.time_s.size() && reference.time_s[i] < alive_s; ++i) {
-      const double error = std::abs(production.persons[p].core_degC[i] - reference.persons[p].core_degC[i]);
-      if (!(error <= worst.error_K)) worst = {error, reference.time_s[i] / hour_s, static_cast<int>(p)};
-    }
+  constexpr double never = std::numeric_limits<double>::infinity();
+  const double alive_s = std::min(reference.fates[p].alive_until_s.value_or(never),
+                                  production.fates[p].alive_until_s.value_or(never));
+  for (std::size_t i = 0; i < reference.time_s.size() && reference.time_s[i] < alive_s; ++i) {
+    const double error = std::abs(production.persons[p].core_degC[i] - reference.persons[p].core_degC[i]);
+    if (!(error <= worst.error_K)) worst = {error, reference.time_s[i] / hour_s};
   }
   return worst;
 }
@@ -91,13 +90,16 @@ TEST_CASE("step error of every shipped scenario") {
     const auto start = std::chrono::steady_clock::now();
     const auto reference = test::simulated(scenario, by_reference);
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-    const Worst worst = worst_core(production, reference);
-    MESSAGE(name << ", " << production.horizon_s / hour_s << " h: core within " << worst.error_K
-                 << " K (person " << worst.person << " at " << worst.at_h << " h); the comparison took "
-                 << took.count() << " s");
-    CAPTURE(worst.person);
-    CAPTURE(worst.at_h);
-    CHECK(worst.error_K <= core_bar_of(name));
+    REQUIRE(production.time_s == reference.time_s);
+    for (std::size_t p = 0; p < reference.persons.size(); ++p) {
+      const Worst worst = worst_core(production, reference, p);
+      MESSAGE(name << ", " << production.horizon_s / hour_s << " h, person " << p << ": core within "
+                   << worst.error_K << " K (at " << worst.at_h << " h); the comparison took " << took.count()
+                   << " s");
+      CAPTURE(p);
+      CAPTURE(worst.at_h);
+      CHECK(worst.error_K <= core_bar_of(name));
+    }
     for (std::size_t p = 0; p < reference.fates.size(); ++p) {
       const auto& got = production.fates[p];
       const auto& wanted = reference.fates[p];

@@ -240,8 +240,8 @@ TEST_CASE("food is taken up with two hours, and goes to the stores") {
   CHECK(r.c.absorbed_carbohydrate_kJ_s == Near(0.1));
   CHECK(r.c.absorbed_fat_kJ_s == Near(0.05));
   CHECK(r.c.absorbed_protein_kJ_s == Near(0.01));
-  // Food brings more than the 92 W made, without protein: 2.56 of the 13 g/d of nitrogen are left, 17.48192 x
-  // 2.56 / 13 = 3.442594 W of protein.
+  // Food brings more than the 92 W made, without protein: 36.6 mg/(kg d), for 70 kg 2.56 of the 13 g/d of
+  // nitrogen, are left: 17.48192 x 2.56 / 13 = 3.442594 W of protein.
   r.x[bat::gut_protein] = 0;
   r.freeze();
   CHECK(r.c.glycogen_kJ_s == Near(0.1 - 0.4 * 0.092));

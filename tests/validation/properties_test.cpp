@@ -204,8 +204,8 @@ TEST_CASE("swimming never lengthens a stay in water below 20 degC") {
                  still = ends_of(in_water(clad, water, 24));
       CAPTURE(who.fat_pct);
       CAPTURE(water);
-      // The very fat in 19 degC keep some of the heat of swimming: 6 % longer.
-      constexpr double few_minutes_h = 0.05, a_little = 1.06;
+      // A known miss: the very fat in 19 degC keep some of the heat of swimming, and last 6 % longer.
+      const double few_minutes_h = 0.05, a_little = who.fat_pct > 30 && water > 15 ? 1.06 : 1.03;
       CHECK(swims.able_h <= a_little * still.able_h + few_minutes_h);
       CHECK(swims.alive_h <= a_little * still.alive_h + few_minutes_h);
     }

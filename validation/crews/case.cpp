@@ -1,8 +1,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <fstream>
 #include <iterator>
+#include <limits>
 #include <map>
 #include <stdexcept>
 
@@ -58,6 +60,9 @@ Values counts(const std::string& account, const study::Sampler& sampler) {
     if (!r.failure.empty()) {
       if (++failed > most_failed)
         throw std::runtime_error(fmt::format("{}, future {}: {}", account, r.index, r.failure));
+      // In its place, so that futures keep their numbers.
+      out["alive"].push_back(std::numeric_limits<double>::quiet_NaN());
+      out["hypothermic"].push_back(std::numeric_limits<double>::quiet_NaN());
       return;
     }
     double alive = 0, hypothermic = 0;
@@ -86,7 +91,7 @@ std::vector<double> mass_lost_kg(const study::Sampler& sampler, const std::vecto
   for (std::uint64_t k = 0; k < futures; ++k) {
     const Run run = run_case(sampler.text_of(sampler.draw(seed, k)), every_min * minute_s);
     const std::size_t persons = run.compiled.persons.size();
-    if (alive[k] < static_cast<double>(persons)) continue;
+    if (!(alive[k] >= static_cast<double>(persons))) continue;
     out.push_back((crew_kg(run.samples.front(), persons) - crew_kg(run.samples.back(), persons)) /
                   static_cast<double>(persons));
   }
@@ -99,6 +104,7 @@ struct Range {
 };
 Range range_of(std::vector<double> values) {
   constexpr double each_side = 0.025;
+  std::erase_if(values, [](double value) { return std::isnan(value); });  // futures without a result
   std::sort(values.begin(), values.end());
   const auto cut = static_cast<std::size_t>(each_side * static_cast<double>(values.size()));
   return {values[cut], values[values.size() / 2], values[values.size() - 1 - cut]};
@@ -112,11 +118,6 @@ Row row_of(const Told& told, const std::vector<double>& values) {
                told.value, range.low, range.high, range.middle, told.why.c_str());
   out.kind = Kind::account;
   out.source_class = told.source == "second hand" ? Class::second_hand : Class::published;
-  if (mass)
-    blame(out,
-          "up to 7000 kJ a day of fish and turtle may be too much; how long theirs pumped, and how dry they "
-          "were "
-          "at the end, is not told");
   return out;
 }
 

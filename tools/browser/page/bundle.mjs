@@ -35,7 +35,7 @@ const style = [join(sources, "engine/report/html/style.css"), join(here, "style.
 const drawing = `'sha256-${readFileSync(join(charts, "out/charts_hash.txt"), "utf8")}'`;
 const {notice, advice} = await cautions();
 // No request may leave the page; workers run from what is in it.
-const policy = `default-src 'none'; script-src ${hash(app)} ${drawing} 'wasm-unsafe-eval'; worker-src blob:; style-src 'unsafe-inline'; ` +
+const policy = `default-src 'none'; script-src ${hash(app)} ${drawing} 'wasm-unsafe-eval'; worker-src blob:; style-src 'unsafe-inline'; img-src data:; ` +
   "base-uri 'none'; form-action 'none'";
 const parts = {
   POLICY: policy, STYLE: style, ENGINE: gzipSync(readFileSync(`${engine}.wasm`), {level: 9}).toString("base64"), WORKER: worker, SHIPPED: shipped, APP: app, NOTICE: notice, ADVICE: advice

@@ -41,7 +41,7 @@ export function show_sentence(place, situation, lists, changed) {
   const facts = situation.facts;
   const focused = place.contains(document.activeElement) ? document.activeElement.getAttribute("aria-label") : null;
   const change = (key) => (value) => changed({...facts, [key]: value});
-  const change_number = (key) => (value) => changed({...facts, [key]: Number(value)});
+  const change_number = (key) => (value) => changed({...facts, [key]: value === "" ? facts[key] : Number(value)});  // an emptied box changes nothing
   const number = (label, key, pointer, least, most, step = "any") =>
     field(label, facts[key], change_number(key), pointer, {type: "number", min: String(least), max: String(most), step});
   const titles = (list) => list.map((each) => [each.key, each.title]);

@@ -21,6 +21,7 @@ const family = ["M40", "F38", "F12", "M9", "F15", "M7", "F6", "M14", "F17", "M16
 // Puts a value at a pointer; objects on the way are made. "*" stands for each entry of a list.
 export function put(node, pointer, value) {
   const [key, ...rest] = pointer.slice(1).split("/").map((each) => each.replaceAll("~1", "/").replaceAll("~0", "~"));
+  if (["__proto__", "constructor", "prototype"].includes(key)) return;  // no key of a scenario
   const on = rest.length ? "/" + rest.map((each) => each.replaceAll("~", "~0").replaceAll("/", "~1")).join("/") : "";
   if (key === "*") {
     for (let i = 0; i < node.length; ++i) on ? put(node[i], on, value) : node[i] = value;
@@ -34,7 +35,7 @@ export function put(node, pointer, value) {
 
 const persons_in = (facts) => facts.people === "typed" ? facts.crew.trim().split(/[\s,]+/).length : facts.persons;
 const raft_of = (facts, lists) =>
-  facts.raft === "usual" ? lists.usual_rafts[persons_in(facts)] ?? lists.catalogue.rafts.at(-1).key : facts.raft;
+  facts.raft === "usual" ? lists.usual_rafts[persons_in(facts)] ?? "" : facts.raft;
 export const chosen_raft = (facts, lists) => lists.catalogue.rafts.find((each) => each.key === raft_of(facts, lists));
 export const chosen_pack = (facts, lists) =>
   facts.pack === "usual" ? chosen_raft(facts, lists)?.pack ?? "none" : facts.pack;
@@ -99,7 +100,9 @@ export function from_fragment(text) {
     const letters = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
     const read = JSON.parse(new TextDecoder().decode(Uint8Array.from(letters, (each) => each.charCodeAt(0))));
     const first = first_situation(), facts = {...first.facts};
-    for (const key of Object.keys(facts)) if (read.facts && key in read.facts) facts[key] = read.facts[key];
+    const fits = (key, value) => key === "help_days" ? value === null || typeof value === "number" : typeof value === typeof first.facts[key];
+    for (const key of Object.keys(facts))
+      if (read.facts && Object.hasOwn(read.facts, key) && fits(key, read.facts[key])) facts[key] = read.facts[key];
     const file = typeof read.file?.text === "string" ? {name: String(read.file.name), text: read.file.text} : null;
     return {facts, file, set: typeof read.set === "object" && read.set ? read.set : {}};
   } catch {
