@@ -6,7 +6,7 @@
 namespace bide::constants {
 
 inline constexpr Sourced signals_fail_in_date{
-    0.06, "-", "uscgflares1977", "flares and smokes tested, pistol parachutes apart; number not read",
+    0.06, "-", "uscgflares1977", "flares and smokes tested, pistol parachutes apart; how many was not read",
     Trust::seen};
 inline constexpr Sourced signals_fail_expired{
     0.26, "-", "flaretest207", "of 207 pyrotechnics past their date", Trust::second_hand, 0.20, 0.33};

@@ -32,6 +32,9 @@ constexpr PhiloxCounter philox4x32_10(PhiloxCounter c, PhiloxKey k) {
   return c;
 }
 
+// The least number that uniform() gives; 1 less it is the greatest.
+inline constexpr double least_uniform = 0x1p-53;
+
 // Uniform in the open interval (0, 1): an odd multiple of 2^-53, from 52 random bits; never 0 or 1, and
 // 1 - u is as likely as u.
 // @param seed   of the study
@@ -44,7 +47,7 @@ constexpr double uniform(std::uint64_t seed, std::uint64_t sample, std::uint32_t
       {static_cast<std::uint32_t>(sample), static_cast<std::uint32_t>(sample >> word_bits), factor, draw},
       {static_cast<std::uint32_t>(seed), static_cast<std::uint32_t>(seed >> word_bits)});
   const std::uint64_t bits = (std::uint64_t{words[0]} << word_bits) | words[1];
-  return static_cast<double>((bits >> spare_bits) | 1) * 0x1p-53;
+  return static_cast<double>((bits >> spare_bits) | 1) * least_uniform;
 }
 
 // Turns a factor's name into its number, so that its draws do not depend on which other factors are drawn

@@ -34,7 +34,7 @@ std::string in_force(const scenario::ValidScenario& valid, bool all) {
   return out;
 }
 
-int check(const std::string& path, bool all) {
+int show_checked(const std::string& path, bool all) {
   const scenario::Validated result = scenario::validate_file(path);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&result)) {
     complain(*wrong);
@@ -90,7 +90,7 @@ void add_check(Program& program) {
   Command command = program.command("check", "Validate a scenario; print its defaults and cautions");
   command.text("scenario", arguments->path, "Scenario file").required();
   command.flag("--all", arguments->all, "Every resolved input, not only the defaults that matter first");
-  command.does([arguments] { return check(arguments->path, arguments->all); });
+  command.does([arguments] { return show_checked(arguments->path, arguments->all); });
 }
 
 }  // namespace bide::tool

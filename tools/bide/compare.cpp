@@ -37,7 +37,7 @@ struct Chosen {
   int exit_code = exit_ok;
 };
 
-Chosen refuse(const Diagnostics& wrong, int exit_code) {
+Chosen stop_with(const Diagnostics& wrong, int exit_code) {
   complain(wrong);
   return {{}, exit_code};
 }
@@ -52,7 +52,7 @@ Chosen choose(const CompareArguments& arguments) {
     else
       chosen.scenarios.push_back(std::get<ValidScenario>(validated));
   }
-  if (!wrong.empty()) return refuse(wrong, exit_input_refused);
+  if (!wrong.empty()) return stop_with(wrong, exit_input_refused);
   if (arguments.vary.empty()) return chosen;
   std::vector<scenario::Variation> variations;
   for (const std::string& text : arguments.vary) {
@@ -62,9 +62,10 @@ Chosen choose(const CompareArguments& arguments) {
     else
       variations.push_back(std::get<scenario::Variation>(read));
   }
-  if (!wrong.empty()) return refuse(wrong, exit_usage);
+  if (!wrong.empty()) return stop_with(wrong, exit_usage);
   auto versions = scenario::versions(chosen.scenarios.front(), variations);
-  if (const auto* refused = std::get_if<Diagnostics>(&versions)) return refuse(*refused, exit_input_refused);
+  if (const auto* refused = std::get_if<Diagnostics>(&versions))
+    return stop_with(*refused, exit_input_refused);
   chosen.scenarios = std::move(std::get<std::vector<ValidScenario>>(versions));
   return chosen;
 }
@@ -93,7 +94,7 @@ int compare(const CompareArguments& arguments) {
   auto answer = study::compare(std::move(chosen.scenarios), {arguments.futures, arguments.seed},
                                [&](double fraction) { progress(fraction); });
   progress.finish();
-  if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return tool::refuse(*refusal);
+  if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refuse(*refusal);
   auto& comparison = std::get<study::Comparison>(answer);
   if (arguments.pages.any() || !(arguments.json || arguments.csv))
     comparison.levers = study::try_levers_quickly(*comparison.options.front().own.scenario);

@@ -14,7 +14,7 @@
 namespace bide::tool {
 namespace {
 
-constexpr const char* file = "command line";
+constexpr const char* no_file = "command line";
 constexpr const char* moments = "allowed a time before now, as 9h, 90min or 2d, or UTC, as 2031-02-03T18:00Z";
 
 double this_minute_unix_s() {
@@ -30,7 +30,7 @@ std::optional<std::string> known(const std::optional<std::string>& word) {
 struct Reading {
   scenario::Diagnostics wrong;
 
-  void refuse(const char* flag, std::string message) { wrong.push_back({file, flag, std::move(message)}); }
+  void refuse(const char* flag, std::string message) { wrong.push_back({no_file, flag, std::move(message)}); }
 
   double now(const std::optional<std::string>& text) {
     if (!text) return this_minute_unix_s();

@@ -6,7 +6,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::air_steps {
 
 namespace {
 
@@ -92,7 +92,7 @@ Curves compare(const std::string& figure) {
 
 }  // namespace
 
-std::vector<Row> air_steps_rows() {
+std::vector<Row> rows() {
   constexpr Exposure exposures[] = {
       {"A-FIG.4", 0.24, 1.09}, {"A-FIG.5", 0.19, 0.55},       {"A-FIG.6", 0.23, 0.57},
       {"A-FIG.7", 0.22, 0.56}, {"B-FIG.1", 0.23, 1.09, true}, {"B-FIG.2", 0.19, 0.91, true},
@@ -119,4 +119,4 @@ std::vector<Row> air_steps_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::air_steps

@@ -9,7 +9,7 @@
 #include "bide/core/units.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::cabin_air {
 
 namespace {
 
@@ -124,7 +124,7 @@ void add_canopy(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> cabin_air_rows() {
+std::vector<Row> rows() {
   const char* mass_balance = "mass balance, CO2 table of Persily & de Jonge 2017";
   const char* rounding = "closed form printed to three figures: 1 %";
   std::vector<Row> out{
@@ -229,8 +229,8 @@ Curve crack_curve(const std::vector<Row>& rows) {
 
 }  // namespace
 
-std::vector<Curve> cabin_air_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   return {shut_curve(rows), canopy_curve(rows), crack_curve(rows)};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::cabin_air

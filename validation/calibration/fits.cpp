@@ -32,8 +32,8 @@ std::vector<double> withheld_misfits(double share) {
   system::Fitted<double> fitted;
   fitted.wet_skin_withholds = share;
   std::vector<double> out;
-  for (const HumidLine& line : humid_lines)
-    out.push_back((humid_mass_pct(line.air_degC, fitted) - line.mass_pct) / line.mass_sd);
+  for (const humid_heat::HumidLine& line : humid_heat::humid_lines)
+    out.push_back((humid_heat::humid_mass_pct(line.air_degC, fitted) - line.mass_pct) / line.mass_sd);
   return out;
 }
 

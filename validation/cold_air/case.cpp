@@ -5,7 +5,7 @@
 #include "validation/support/two_node.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::cold_air {
 
 namespace {
 
@@ -92,7 +92,7 @@ void outlast(Rest outdoors, std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> cold_air_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   Rest outdoors = seated(0.6, 1, "shorts");
   outdoors.raft = R"({"kind": "offshore_foam_4", "canopy": "none"})";
@@ -157,4 +157,4 @@ std::vector<Row> cold_air_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::cold_air

@@ -2,7 +2,7 @@
 #include "validation/support/trial.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::cold_rooms {
 
 namespace {
 
@@ -132,7 +132,7 @@ double core_share(const Trial& t, double to_min) {
 
 }  // namespace
 
-std::vector<Row> cold_rooms_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   unclothed_hour(out);
   three_hours(out);
@@ -168,4 +168,4 @@ std::vector<Row> cold_rooms_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::cold_rooms

@@ -5,7 +5,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::common_practice {
 
 namespace {
 
@@ -60,7 +60,7 @@ double ended_by_thirst() {
 
 }  // namespace
 
-std::vector<Row> common_practice_rows() {
+std::vector<Row> rows() {
   constexpr const char *topic = "common_practice", *study = "training, from memory";
   constexpr double Pa_per_kPa = 1000;
   std::vector<Row> out;
@@ -81,4 +81,4 @@ std::vector<Row> common_practice_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::common_practice

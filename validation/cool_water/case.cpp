@@ -6,7 +6,7 @@
 #include "validation/support/trial.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::cool_water {
 
 namespace {
 
@@ -158,7 +158,7 @@ void law_of_1976(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> cool_water_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   swimsuits(out);
   hours_in_cool_water(out);
@@ -187,4 +187,4 @@ std::vector<Row> cool_water_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::cool_water

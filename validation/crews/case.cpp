@@ -15,7 +15,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::crews {
 
 namespace {
 
@@ -141,9 +141,9 @@ std::vector<Row> all_accounts() {
 }  // namespace
 
 // Once for a program: the same every time, and the dearest of all topics.
-std::vector<Row> crews_rows() {
+std::vector<Row> rows() {
   static const std::vector<Row> rows = all_accounts();
   return rows;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::crews

@@ -3,7 +3,7 @@
 #include "validation/support/starve.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::depletion {
 
 namespace {
 
@@ -159,7 +159,7 @@ void late_in_a_long_fast(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> depletion_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   lethal(out);
   ten_days(out);
@@ -172,4 +172,4 @@ std::vector<Row> depletion_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::depletion

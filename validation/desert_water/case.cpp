@@ -6,7 +6,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::desert_water {
 
 namespace {
 
@@ -52,7 +52,7 @@ double model_days(const Line& line, double stock_L, double longest_days) {
 
 }  // namespace
 
-std::vector<Row> desert_water_rows() {
+std::vector<Row> rows() {
   constexpr double spread = 0.25;
   std::vector<Row> out;
   for (const Line& line : lines) {
@@ -76,7 +76,7 @@ std::vector<Row> desert_water_rows() {
   return out;
 }
 
-std::vector<Curve> desert_water_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve curve;
   curve.title = "Days alive in the shade, by heat and water";
   curve.says =
@@ -100,4 +100,4 @@ std::vector<Curve> desert_water_curves(const std::vector<Row>& rows) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::desert_water

@@ -7,7 +7,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::dry_food {
 
 namespace {
 
@@ -61,7 +61,7 @@ Week women(const Ration& ration) {
 
 }  // namespace
 
-std::vector<Row> dry_food_rows() {
+std::vector<Row> rows() {
   const char *topic = "dry_food", *shirreffs = "Shirreffs et al. 2004",
              *swedish = "Swedish women on emergency rations";
   Rest r;
@@ -112,4 +112,4 @@ std::vector<Row> dry_food_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::dry_food

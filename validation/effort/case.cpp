@@ -6,7 +6,7 @@
 #include "validation/support/trial.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::effort {
 
 namespace {
 
@@ -97,7 +97,7 @@ void breaststroke(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> effort_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   legs(out);
   hard_work(out);
@@ -122,4 +122,4 @@ std::vector<Row> effort_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::effort

@@ -7,7 +7,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::fatness {
 
 namespace {
 
@@ -148,7 +148,7 @@ void specific_heat(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> fatness_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   resting_heat(out);
   const char* reactions = "Reactions to cold";
@@ -204,4 +204,4 @@ std::vector<Row> fatness_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::fatness

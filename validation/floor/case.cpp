@@ -3,9 +3,9 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::floor {
 
-std::vector<Row> floor_rows() {
+std::vector<Row> rows() {
   constexpr const char *topic = "floor", *study = "DRDC 2001";
   const double inflated = cabin::floor_resistance(scenario::FloorKind::inflated, true).seated_m2K_W;
   const double single = cabin::floor_resistance(scenario::FloorKind::single, true).seated_m2K_W;
@@ -26,4 +26,4 @@ std::vector<Row> floor_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::floor

@@ -6,7 +6,7 @@
 #include "validation/support/trial.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::groups {
 
 namespace {
 
@@ -155,7 +155,7 @@ void basal_rate(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> groups_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   critical_air(out);
   women_at_5_degC(out);
@@ -182,4 +182,4 @@ std::vector<Row> groups_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::groups

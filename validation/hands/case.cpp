@@ -7,7 +7,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::hands {
 
 namespace {
 
@@ -120,7 +120,7 @@ void three_bodies(const system::Compiled<double>& compiled, std::vector<Row>& ou
 
 }  // namespace
 
-std::vector<Row> hands_rows() {
+std::vector<Row> rows() {
   const char *ray = "Ray et al. 2019", *heating = "localised heating in 0.5 degC air 2018";
   const Run cold = in_water(2);
   const auto dexterity = [](const double* x) { return body::dexterity(finger_degC(x)); };
@@ -172,7 +172,7 @@ std::vector<Row> hands_rows() {
   return out;
 }
 
-std::vector<Curve> hands_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve water;
   water.title = "A finger in water of 2 degC";
   water.says =
@@ -209,4 +209,4 @@ std::vector<Curve> hands_curves(const std::vector<Row>& rows) {
   return {water, air};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::hands

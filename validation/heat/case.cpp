@@ -4,7 +4,7 @@
 #include "validation/support/trial.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::heat {
 
 namespace {
 
@@ -65,7 +65,7 @@ double climbing_wet_bulb_degC(double air_degC) {
 
 }  // namespace
 
-std::vector<Row> heat_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   stored_at_36_degC(out);
   out.push_back(make_row(topic, "Vecellio et al. 2022", "wet bulb at which the core climbs, 38 degC", "degC",
@@ -79,4 +79,4 @@ std::vector<Row> heat_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::heat

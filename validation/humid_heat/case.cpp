@@ -9,7 +9,7 @@
 #include "validation/support/two_node.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::humid_heat {
 
 namespace {
 
@@ -49,7 +49,7 @@ double humid_mass_pct(double air_degC, const system::Fitted<double>& fitted) {
   return mass_change_pct(eight_hours(air_degC, hour_s, fitted));
 }
 
-std::vector<Row> humid_heat_rows() {
+std::vector<Row> rows() {
   const char* study = "eight hours of humid heat 2020";
   const char* why = "1 SD of the group of 15 men";
   std::vector<Row> out;
@@ -78,7 +78,7 @@ std::vector<Row> humid_heat_rows() {
   return out;
 }
 
-std::vector<Curve> humid_heat_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve curve;
   curve.title = "Core temperature over eight hours of warm, nearly saturated air";
   curve.says =
@@ -100,4 +100,4 @@ std::vector<Curve> humid_heat_curves(const std::vector<Row>& rows) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::humid_heat

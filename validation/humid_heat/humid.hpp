@@ -3,7 +3,7 @@
 
 #include "bide/system/fitted.hpp"
 
-namespace bide::validation {
+namespace bide::validation::humid_heat {
 
 // Means and standard deviations of 15 men after 8 h.
 struct HumidLine {
@@ -15,4 +15,4 @@ inline constexpr HumidLine humid_lines[] = {
 // Change of mass over the eight hours, % of the body.
 double humid_mass_pct(double air_degC, const system::Fitted<double>& fitted);
 
-}  // namespace bide::validation
+}  // namespace bide::validation::humid_heat

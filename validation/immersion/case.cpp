@@ -6,7 +6,7 @@
 #include "validation/support/two_node.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::immersion {
 
 namespace {
 
@@ -96,7 +96,7 @@ void nude(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> immersion_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   clothed(out);
   nude(out);
@@ -156,7 +156,7 @@ Curve time_to_30() {
 
 }  // namespace
 
-std::vector<Curve> immersion_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve cooling = against_water(rows, "cooling at ", "cooling of the core", "K/h");
   cooling.title = "Cooling of clothed people in still water";
   cooling.says =
@@ -167,4 +167,4 @@ std::vector<Curve> immersion_curves(const std::vector<Row>& rows) {
   return {cooling, heat, time_to_30()};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::immersion

@@ -8,7 +8,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::immersion_guidance {
 
 namespace {
 
@@ -158,7 +158,7 @@ void guidance(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> immersion_guidance_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   behaviour(out);
   mild_water(out);
@@ -167,7 +167,7 @@ std::vector<Row> immersion_guidance_rows() {
   return out;
 }
 
-std::vector<Curve> immersion_guidance_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve curve;
   curve.title = "Guidance on survival in cold water, and the model's alive until";
   curve.says =
@@ -186,4 +186,4 @@ std::vector<Curve> immersion_guidance_curves(const std::vector<Row>& rows) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::immersion_guidance

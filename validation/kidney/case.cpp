@@ -4,7 +4,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::kidney {
 
 namespace {
 
@@ -87,7 +87,7 @@ void fed_and_watered(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> kidney_rows() {
+std::vector<Row> rows() {
   const char *dontas = "Dontas 1972", *adolph = "Adolph 1947, lowest urine flow",
              *report = "water intakes report 2005", *soroka = "Soroka et al., 16 h dry";
   constexpr double thirsty_mOsm_kg = 300, drunk_mOsm_kg = 270, mL_kg = 1000;
@@ -161,4 +161,4 @@ std::vector<Row> kidney_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::kidney

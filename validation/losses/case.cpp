@@ -6,7 +6,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::losses {
 
 namespace {
 
@@ -116,7 +116,7 @@ double open_boat_days() {
 
 }  // namespace
 
-std::vector<Row> losses_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   respiratory(out);
   fasting(out);
@@ -158,7 +158,7 @@ std::vector<Row> losses_rows() {
   return out;
 }
 
-std::vector<Curve> losses_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve curve;
   curve.title = "Water lost with the breath, by metabolic rate and air";
   curve.says = "Table 9-2 of Freund and Sawka, printed to one or two figures, with 10 %, and the model.";
@@ -177,4 +177,4 @@ std::vector<Curve> losses_curves(const std::vector<Row>& rows) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::losses

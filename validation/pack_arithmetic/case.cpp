@@ -4,7 +4,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::pack_arithmetic {
 
 namespace {
 
@@ -21,7 +21,7 @@ std::vector<double> jumps_h(const Run& run, int entry, double least) {
 
 }  // namespace
 
-std::vector<Row> pack_arithmetic_rows() {
+std::vector<Row> rows() {
   Rest r;
   r.duration_h = 144;
   r.raft = R"({"kind": "solas_6"})";
@@ -45,4 +45,4 @@ std::vector<Row> pack_arithmetic_rows() {
   return {drink, eat};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::pack_arithmetic

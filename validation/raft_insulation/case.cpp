@@ -1,7 +1,7 @@
 #include "validation/raft_insulation/manikin.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::raft_insulation {
 
 namespace {
 
@@ -16,7 +16,7 @@ Row within(const std::string& quantity, const char* unit, double published, doub
 
 }  // namespace
 
-std::vector<Row> raft_insulation_rows() {
+std::vector<Row> rows() {
   const char* tolerance = "15 %: the gap of manikin and people";
   const char* m2K_W = "m2 K/W";
   RaftTrial inflated_dry, inflated_wet, flat_dry, flat_wet, foam_dry, foam_wet;
@@ -73,7 +73,7 @@ std::vector<Row> raft_insulation_rows() {
   return out;
 }
 
-std::vector<Curve> raft_insulation_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   std::vector<Row> insulations;
   for (const Row& row : rows)
     if (row.unit == "m2 K/W") insulations.push_back(row);
@@ -89,4 +89,4 @@ std::vector<Curve> raft_insulation_curves(const std::vector<Row>& rows) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::raft_insulation

@@ -4,7 +4,7 @@
 #include "validation/support/raft_trial.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::raft_people {
 
 namespace {
 
@@ -56,7 +56,7 @@ End end_of(bool inflated, bool wet, int persons = 2) {
 
 }  // namespace
 
-std::vector<Row> raft_people_rows() {
+std::vector<Row> rows() {
   const End flat_dry = end_of(false, false), flat_wet = end_of(false, true);
   const End full_dry = end_of(true, false), full_wet = end_of(true, true);
   const End six = end_of(true, false, 6);
@@ -102,7 +102,7 @@ std::vector<Row> raft_people_rows() {
   return out;
 }
 
-std::vector<Curve> raft_people_curves(const std::vector<Row>&) {
+std::vector<Curve> curves(const std::vector<Row>&) {
   Curve curve;
   curve.title = "Change of core temperature over 135 minutes in a raft";
   curve.says =
@@ -132,4 +132,4 @@ std::vector<Curve> raft_people_curves(const std::vector<Row>&) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::raft_people

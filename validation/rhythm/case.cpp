@@ -3,7 +3,7 @@
 #include "validation/support/trial.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::rhythm {
 
 namespace {
 
@@ -106,7 +106,7 @@ void warm_sleep(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> rhythm_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out;
   cold_by_day_and_night(out);
   nights_of_six(out);
@@ -131,4 +131,4 @@ std::vector<Row> rhythm_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::rhythm

@@ -6,7 +6,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::sea_water {
 
 namespace {
 
@@ -46,7 +46,7 @@ double mass_change_kg(const Run& run) {
 
 }  // namespace
 
-std::vector<Row> sea_water_rows() {
+std::vector<Row> rows() {
   const char *text = "balance of salt in urine", *whillans = "Whillans & Smith 1948";
   constexpr double litre_mOsm = 1200, fresh_L = 0.455, sea_L = 0.284, six_days = 6, harmful_L = 0.5,
                    long_days = 25;
@@ -71,4 +71,4 @@ std::vector<Row> sea_water_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::sea_water

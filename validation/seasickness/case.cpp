@@ -6,7 +6,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::seasickness {
 
 namespace {
 
@@ -46,7 +46,7 @@ Row calibrated(Row r) {
 
 }  // namespace
 
-std::vector<Row> seasickness_rows() {
+std::vector<Row> rows() {
   std::vector<Row> out{
       calibrated(make_row(topic, "Landolt & Monaco 1989", "sick in an enclosed craft, 1 m waves", "%", 75, 75,
                           99, pct * sick_in_raft(0, 0), "75 % or more")),
@@ -89,7 +89,7 @@ std::vector<Row> seasickness_rows() {
   return out;
 }
 
-std::vector<Curve> seasickness_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve curve;
   curve.title = "Vomiting, by acceleration and time";
   curve.says =
@@ -116,4 +116,4 @@ std::vector<Curve> seasickness_curves(const std::vector<Row>& rows) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::seasickness

@@ -6,7 +6,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::shivering {
 
 namespace {
 
@@ -53,7 +53,7 @@ void low_glucose(std::vector<Row>& out) {
 
 }  // namespace
 
-std::vector<Row> shivering_rows() {
+std::vector<Row> rows() {
   struct Point {
     const char* name;
     double core_degC, skin_degC, fat_pct, W_m2;
@@ -92,7 +92,7 @@ std::vector<Row> shivering_rows() {
   return out;
 }
 
-std::vector<Curve> shivering_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve curve;
   curve.title = "Drive to shiver, by skin and core temperature";
   curve.says =
@@ -116,4 +116,4 @@ std::vector<Curve> shivering_curves(const std::vector<Row>& rows) {
   return {curve};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::shivering

@@ -6,7 +6,7 @@
 #include "validation/support/starve.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::starvation {
 
 namespace {
 
@@ -51,7 +51,7 @@ Row calibrated(Row r) {
 
 }  // namespace
 
-std::vector<Row> starvation_rows() {
+std::vector<Row> rows() {
   const std::string lean = R"({"sex": "male", "age_years": 25, "height_m": 1.75, "mass_kg": 70,
                                "body_fat_pct": 12.857})";
   const std::string man = R"({"sex": "male", "age_years": 30, "height_m": 1.75, "mass_kg": 70})";
@@ -84,7 +84,7 @@ std::vector<Row> starvation_rows() {
   return out;
 }
 
-std::vector<Curve> starvation_curves(const std::vector<Row>& rows) {
+std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve mass;
   mass.title = "Body mass over a fast of 44 days";
   mass.says =
@@ -123,4 +123,4 @@ std::vector<Curve> starvation_curves(const std::vector<Row>& rows) {
   return {mass, until};
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::starvation

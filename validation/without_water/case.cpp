@@ -5,7 +5,7 @@
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
-namespace bide::validation {
+namespace bide::validation::without_water {
 
 namespace {
 
@@ -101,7 +101,7 @@ Day gamble(double sugar_kJ_day) {
 
 }  // namespace
 
-std::vector<Row> without_water_rows() {
+std::vector<Row> rows() {
   constexpr const char* patient = R"([{"sex": "male", "age_years": 74, "height_m": 1.72, "mass_kg": 65,
                                        "clothing": "indoor", "lifejacket": false}])";
   std::vector<Row> out{
@@ -138,4 +138,4 @@ std::vector<Row> without_water_rows() {
   return out;
 }
 
-}  // namespace bide::validation
+}  // namespace bide::validation::without_water

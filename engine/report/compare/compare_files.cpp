@@ -19,16 +19,14 @@ namespace {
 using Json = nlohmann::ordered_json;
 using outcome::Figures;
 
-Json hours(const std::optional<double>& at_s) {
-  return at_s ? json_number(*at_s / hour_s) : Json(nullptr);
-}
-
 Json times_json(const outcome::CrewTimes& times, double horizon_s) {
   const bool all = times.last_s.has_value();
-  return {
-      {"first_h", hours(times.first_s)}, {"half_h", hours(times.half_s)},
-      {"last_h", hours(times.last_s)},   {"reached_count", times.reached},
-      {"persons_count", times.persons},  {"null_means", all ? Json(nullptr) : Json(not_reached(horizon_s))}};
+  return {{"first_h", json_hours(times.first_s)},
+          {"half_h", json_hours(times.half_s)},
+          {"last_h", json_hours(times.last_s)},
+          {"reached_count", times.reached},
+          {"persons_count", times.persons},
+          {"null_means", all ? Json(nullptr) : Json(not_reached(horizon_s))}};
 }
 
 Json cause(system::Limit limit) {
@@ -37,15 +35,16 @@ Json cause(system::Limit limit) {
 
 Json coldest_json(const std::optional<outcome::Coldest>& coldest) {
   if (!coldest) return nullptr;
-  return {
-      {"degC", json_number(coldest->degC)}, {"at_h", hours(coldest->time_s)}, {"by_night", coldest->dark}};
+  return {{"degC", json_number(coldest->degC)},
+          {"at_h", json_hours(coldest->time_s)},
+          {"by_night", coldest->dark}};
 }
 
 Json figures_json(const Figures& f) {
   Json stores = Json::array();
   for (const outcome::StoreOutcome& store : f.stores)
     if (store.state == outcome::StoreState::runs_out)
-      stores.push_back({{"store", plain(store.store)}, {"at_h", hours(store.at_s)}});
+      stores.push_back({{"store", plain(store.store)}, {"at_h", json_hours(store.at_s)}});
   return {{"able_until", times_json(f.able, f.horizon_s)},
           {"alive_until", times_json(f.alive, f.horizon_s)},
           {"able_ended_by", cause(f.able_limit)},

@@ -18,7 +18,7 @@ std::string signed_hours(double hours) {
   return (hours > 0 ? "+" : "-") + duration(std::abs(hours) * hour_s);
 }
 
-std::string of_all(const Paired& p, const study::Share& share) {
+std::string of_all(const Paired& p, const study::Chance& share) {
   const double n = static_cast<double>(p.samples);
   return fmt::format("{} of {} futures ({:.0f} to {:.0f})", share.count, p.samples,
                      std::floor(share.interval.low * n), std::ceil(share.interval.high * n));
@@ -50,8 +50,8 @@ std::string sentence(const char* what, const Paired& p, double horizon_h, const 
         "both).",
         what, p.samples, p.same.count, p.indistinguishable.count, within);
   const bool second_more = p.second_longer.count >= p.first_longer.count;
-  const study::Share &more = second_more ? p.second_longer : p.first_longer,
-                     &less = second_more ? p.first_longer : p.second_longer;
+  const study::Chance &more = second_more ? p.second_longer : p.first_longer,
+                      &less = second_more ? p.first_longer : p.second_longer;
   std::string text = fmt::format("{}, first person: {} is longer in {}, {} in {}", what,
                                  second_more ? second : first, of_all(p, more), second_more ? first : second,
                                  less.count == 0 ? std::string("none") : fmt::format("{}", less.count));
@@ -62,9 +62,9 @@ std::string sentence(const char* what, const Paired& p, double horizon_h, const 
 }
 
 nlohmann::ordered_json json_of(const Paired& p) {
-  const auto share = [](const study::Share& s) {
+  const auto share = [](const study::Chance& s) {
     return nlohmann::ordered_json{{"count", s.count},
-                                  {"share", json_number(s.value)},
+                                  {"share", json_number(s.share)},
                                   {"share_low", json_number(s.interval.low)},
                                   {"share_high", json_number(s.interval.high)}};
   };

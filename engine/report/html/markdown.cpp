@@ -40,7 +40,7 @@ std::string table(const Table& table) {
   return out + '\n';
 }
 
-struct Write {
+struct WriteMarkdown {
   std::string operator()(const Paragraph& paragraph) const {
     const char* mark = paragraph.large ? "**" : "";
     return fmt::format("{0}{1}{0}\n\n", mark, plain_words(paragraph.text));
@@ -71,7 +71,7 @@ std::string to_markdown(const Page& page) {
                                 plain_words(page.lead), standing_notice, standing_advice);
   for (const Section& section : page.sections) {
     out += fmt::format("## {}\n\n", plain_words(section.title));
-    for (const Block& block : section.blocks) out += std::visit(Write{}, block);
+    for (const Block& block : section.blocks) out += std::visit(WriteMarkdown{}, block);
   }
   return page.foot.empty() ? out : out + plain_words(page.foot) + '\n';
 }

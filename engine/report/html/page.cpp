@@ -26,7 +26,7 @@ std::string cautions() {
                      escaped(standing_advice));
 }
 
-struct Write {
+struct WriteHtml {
   std::string operator()(const Paragraph& paragraph) const {
     const char* look = paragraph.large ? " class=\"large\"" : paragraph.on_paper ? "" : " class=\"screen\"";
     return fmt::format("<p{}>{}</p>\n", look, escaped(paragraph.text));
@@ -113,7 +113,7 @@ std::string contents(const Page& page, std::size_t begin) {
 
 std::string blocks_html(const Section& section) {
   std::string out;
-  for (const Block& block : section.blocks) out += std::visit(Write{}, block);
+  for (const Block& block : section.blocks) out += std::visit(WriteHtml{}, block);
   return out;
 }
 

@@ -3,7 +3,10 @@
 
 #include <cmath>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
+
+#include "bide/core/units.hpp"
 
 namespace bide::report {
 
@@ -14,6 +17,11 @@ inline nlohmann::ordered_json json_number(double value) {
   const double scale = std::pow(10.0, 5 - std::floor(std::log10(std::abs(value))));
   if (!std::isfinite(scale) || scale == 0) return value;
   return std::round(value * scale) / scale;
+}
+
+// A time in hours; null for none. @param at_s s since the start; empty: beyond the horizon
+inline nlohmann::ordered_json json_hours(const std::optional<double>& at_s) {
+  return at_s ? json_number(*at_s / hour_s) : nlohmann::ordered_json(nullptr);
 }
 
 // JSON as text: ASCII only, "<" escaped as well, with a line end at the end.

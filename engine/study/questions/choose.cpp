@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <boost/math/distributions/binomial.hpp>
 #include <cmath>
 #include <map>
 #include <optional>
@@ -143,8 +142,7 @@ ChoiceCell cell_of(const std::vector<Seen>& futures, const std::vector<Seen>& fi
     if (holds && !held) ++out.against_first.more;
     if (held && !holds) ++out.against_first.fewer;
   }
-  out.chance.share = static_cast<double>(out.chance.count) / static_cast<double>(futures.size());
-  out.chance.interval = wilson(out.chance.count, futures.size(), interval_confidence);
+  out.chance = chance_of(out.chance.count, futures.size(), interval_confidence);
   out.ended_by = most_common(causes);
   out.against_first.apart =
       sign_test(out.against_first.more, out.against_first.fewer) < 1 - interval_confidence;
@@ -230,12 +228,6 @@ struct Asking {
 };
 
 }  // namespace
-
-double sign_test(std::size_t more, std::size_t fewer) {
-  if (more == fewer) return 1;
-  const boost::math::binomial_distribution<> even(static_cast<double>(more + fewer), 0.5);
-  return std::min(1.0, 2 * boost::math::cdf(even, static_cast<double>(std::min(more, fewer))));
-}
 
 std::variant<Chosen, Refusal> choose(const std::vector<ValidScenario>& waters, const ChooseQuestion& question,
                                      const std::function<void(double)>& progress) {

@@ -84,10 +84,4 @@ std::variant<Chosen, Refusal> choose(const std::vector<scenario::ValidScenario>&
                                      const ChooseQuestion& question,
                                      const std::function<void(double fraction)>& progress = {});
 
-// The chance of a split as uneven as this, or more, if both sides are as likely: the exact sign test (McNemar
-// 1947, Psychometrika 12:153, on pairs that differ), two-sided.
-// @param more, fewer pairs that differ to either side
-// @return (0, 1]
-double sign_test(std::size_t more, std::size_t fewer);
-
 }  // namespace bide::study

@@ -8,10 +8,6 @@
 namespace bide::study {
 namespace {
 
-Chance chance(std::size_t hits, std::size_t cases, double confidence) {
-  return {hits, static_cast<double>(hits) / static_cast<double>(cases), wilson(hits, cases, confidence)};
-}
-
 // Quantiles of a number over the futures for which it is a number.
 std::vector<float> quantiles_of(const Futures& futures, const std::function<float(const Future&)>& number,
                                 std::size_t cases, std::initializer_list<double> shares) {
@@ -41,11 +37,11 @@ std::optional<LaunchOdds> launch_odds(const Futures& futures, double horizon_h, 
   });
   if (all == 0) return std::nullopt;
   LaunchOdds out;
-  for (std::size_t i = 0; i < ways_to_lose; ++i) out.lost[i] = chance(lost[i], all, confidence);
+  for (std::size_t i = 0; i < ways_to_lose; ++i) out.lost[i] = chance_of(lost[i], all, confidence);
   if (const std::size_t rafts = all - reached[static_cast<std::size_t>(Reached::never)]; rafts > 0)
-    out.inverted = chance(inverted, rafts, confidence);
+    out.inverted = chance_of(inverted, rafts, confidence);
   for (std::size_t i = 0; i < ways_to_reach; ++i) {
-    out.reached[i].share = chance(reached[i], all, confidence);
+    out.reached[i].share = chance_of(reached[i], all, confidence);
     if (reached[i] == 0) continue;
     const auto median_h = [&](std::array<float, who_count> Future::*hours, Who who) {
       const float h = quantiles_of(futures,
@@ -85,9 +81,9 @@ std::optional<SignalsLeft> signals_left(const Futures& futures, double confidenc
     beacon += f.beacon_left_h > none ? 1 : 0;
   });
   if (out.futures == 0) return std::nullopt;
-  out.some_flares = chance(flares, out.futures, confidence);
-  out.lamp = chance(lamp, out.futures, confidence);
-  out.beacon = chance(beacon, out.futures, confidence);
+  out.some_flares = chance_of(flares, out.futures, confidence);
+  out.lamp = chance_of(lamp, out.futures, confidence);
+  out.beacon = chance_of(beacon, out.futures, confidence);
   const auto left = quantiles_of(futures, [](const Future& f) { return f.flares_left; }, out.futures,
                                  {low_share, 0.5, high_share});
   out.low = static_cast<double>(left[0]), out.middle = static_cast<double>(left[1]),

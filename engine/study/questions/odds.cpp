@@ -41,10 +41,7 @@ class Questions {
       for (auto& [chance, is] : asked_) chance->count += is(f) ? 1 : 0;
     });
     if (cases == 0) throw std::invalid_argument("odds_of: no futures");
-    for (auto& [chance, is] : asked_) {
-      chance->share = static_cast<double>(chance->count) / static_cast<double>(cases);
-      chance->interval = wilson(chance->count, cases, confidence);
-    }
+    for (auto& [chance, is] : asked_) *chance = chance_of(chance->count, cases, confidence);
     return cases;
   }
 

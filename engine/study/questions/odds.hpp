@@ -26,12 +26,6 @@ struct KnownSoFar {
   std::optional<double> alive_at_h, now_h;
 };
 
-struct Chance {
-  std::size_t count = 0;
-  double share = 0;
-  Interval interval;  // Wilson's
-};
-
 // A quantile of times that were all followed to one horizon, with order statistics for its interval
 // (quantile_ranks). A time left out lies beyond the horizon; `low_known` and `high_known` are false when
 // there are too few cases for that end.

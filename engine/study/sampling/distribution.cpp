@@ -6,6 +6,8 @@
 #include <limits>
 #include <numeric>
 
+#include "bide/core/random.hpp"
+
 namespace bide::study {
 namespace {
 
@@ -78,7 +80,7 @@ scenario::Value quantile(const scenario::Distribution& d, double u) {
     case Kind::truncated_normal: {
       const double below = standard_normal_share((*d.low - *d.mean) / *d.sd);
       const double inside = standard_normal_share((*d.high - *d.mean) / *d.sd) - below;
-      constexpr double tiny = std::numeric_limits<double>::min(), most = 1 - 0x1p-53;
+      constexpr double tiny = std::numeric_limits<double>::min(), most = 1 - least_uniform;
       const double share = std::clamp(below + u * inside, tiny, most);
       return std::clamp(*d.mean + *d.sd * standard_normal_quantile(share), *d.low, *d.high);
     }

@@ -367,10 +367,9 @@ std::vector<double> Sampler::correlated(const std::vector<double>& point) const 
   for (Eigen::Index i = 0; i < size; ++i)
     scores(i) = standard_normal_quantile(point[copula_.members[static_cast<std::size_t>(i)]]);
   scores = copula_.lower * scores;
-  constexpr double least = 0x1p-53;
   for (Eigen::Index i = 0; i < size; ++i)
     u[copula_.members[static_cast<std::size_t>(i)]] =
-        std::clamp(standard_normal_share(scores(i)), least, 1 - least);
+        std::clamp(standard_normal_share(scores(i)), least_uniform, 1 - least_uniform);
   return u;
 }
 

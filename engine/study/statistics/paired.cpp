@@ -38,10 +38,8 @@ Paired compare_paired(std::span<const Observed> first, std::span<const Observed>
     const bool longer = a.ended != b.ended || (a.ended && a.time != b.time);
     if (longer) apart.push_back(b.time - a.time);
   }
-  for (Share* share : {&out.second_longer, &out.first_longer, &out.same, &out.indistinguishable}) {
-    share->value = static_cast<double>(share->count) / static_cast<double>(out.samples);
-    share->interval = wilson(share->count, out.samples, confidence);
-  }
+  for (Chance* chance : {&out.second_longer, &out.first_longer, &out.same, &out.indistinguishable})
+    *chance = chance_of(chance->count, out.samples, confidence);
 
   const double n = static_cast<double>(out.samples);
   for (const double d : differences) out.mean_difference += d / n;

@@ -11,7 +11,7 @@
 #include <optional>
 #include <span>
 
-#include "bide/study/statistics/bootstrap.hpp"
+#include "bide/study/statistics/proportion.hpp"
 
 namespace bide::study {
 
@@ -21,19 +21,13 @@ struct Observed {
   bool ended = true;  // false: it had not ended by `time`
 };
 
-struct Share {
-  std::size_t count = 0;
-  double value = 0;   // count over all samples, [0, 1]
-  Interval interval;  // Wilson's
-};
-
 struct Paired {
   std::size_t samples = 0;
-  Share second_longer;  // the second option lasted longer
-  Share first_longer;
-  Share same;               // ended at the same time
-  Share indistinguishable;  // not distinguishable: both lasted beyond the horizon
-  std::size_t beyond = 0;   // samples in which at least one lasted beyond it
+  Chance second_longer;  // the second option lasted longer
+  Chance first_longer;
+  Chance same;               // ended at the same time
+  Chance indistinguishable;  // not distinguishable: both lasted beyond the horizon
+  std::size_t beyond = 0;    // samples in which at least one lasted beyond it
 
   // Second minus first, of the time within the horizon, in the unit of the times.
   double median_difference = 0;

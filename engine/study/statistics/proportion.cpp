@@ -33,6 +33,17 @@ Interval wilson(std::size_t hits, std::size_t cases, double confidence) {
   return {hits == 0 ? 0 : (centre - reach) / scale, hits == cases ? 1 : (centre + reach) / scale};
 }
 
+Chance chance_of(std::size_t hits, std::size_t cases, double confidence) {
+  const Interval interval = wilson(hits, cases, confidence);
+  return {hits, static_cast<double>(hits) / static_cast<double>(cases), interval};
+}
+
+double sign_test(std::size_t more, std::size_t fewer) {
+  if (more == fewer) return 1;
+  const boost::math::binomial_distribution<> even(static_cast<double>(more + fewer), 0.5);
+  return std::min(1.0, 2 * boost::math::cdf(even, static_cast<double>(std::min(more, fewer))));
+}
+
 double least_share(std::size_t hits, std::size_t cases, double confidence) {
   need_share(confidence);
   if (cases == 0 || hits > cases)

@@ -20,6 +20,21 @@ double normal_reach(double confidence);
 // @param confidence (0, 1)
 Interval wilson(std::size_t hits, std::size_t cases, double confidence);
 
+// A share of cases with its interval.
+struct Chance {
+  std::size_t count = 0;
+  double share = 0;   // of the cases, [0, 1]
+  Interval interval;  // Wilson's
+};
+// @param hits, cases, confidence as wilson()
+Chance chance_of(std::size_t hits, std::size_t cases, double confidence);
+
+// The chance of a split as uneven as this, or more, if both sides are as likely: the exact sign test (McNemar
+// 1947, Psychometrika 12:153, on pairs that differ), two-sided.
+// @param more, fewer pairs that differ to either side
+// @return (0, 1]
+double sign_test(std::size_t more, std::size_t fewer);
+
 // Exact one-sided lower bound of a share (Clopper & Pearson 1934, Biometrika 26:404): whatever the share is,
 // the bound lies above it in at most 1 - confidence of all series of cases. Throws as wilson().
 // @param hits       number of cases that have the property, [0, cases]
