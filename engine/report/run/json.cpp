@@ -178,11 +178,6 @@ Json texts_json(const std::vector<std::string>& texts) {
 }
 
 Json inputs_json(const timeline::Timeline& timeline, const scenario::ValidScenario& scenario) {
-  Json cautions = Json::array();
-  for (const auto& caution : scenario.cautions) {
-    cautions.push_back(
-        {{"pointer", plain(caution.pointer)}, {"message", plain(caution.message, Letters::utf8, 400)}});
-  }
   return {{"file", plain(scenario.file, Letters::utf8, 400)},
           {"name", plain(scenario.scenario.name)},
           {"start_utc", iso_minute(timeline.start_unix_s)},
@@ -190,41 +185,19 @@ Json inputs_json(const timeline::Timeline& timeline, const scenario::ValidScenar
           {"in_raft", timeline.in_raft},
           {"persons_count", scenario.scenario.crew.size()},
           {"defaults", texts_json(scenario.defaults)},
-          {"cautions", cautions}};
-}
-
-Json range_json(const outcome::Outcome& outcome, const std::vector<study::Future>& members, CrewState state) {
-  const auto ends = [&](CrewTime which) -> Json {
-    const study::TimeRange range = range_over(outcome, members, state, which);
-    const auto end = [](const std::optional<double>& at_s) { return at_s ? hours(*at_s) : Json(nullptr); };
-    return {{"earliest_h", end(range.earliest_s)},
-            {"latest_h", end(range.latest_s)},
-            {"words", range_words(range, outcome.horizon_s)}};
-  };
-  return {{"first", ends(&outcome::CrewTimes::first_s)},
-          {"half", ends(&outcome::CrewTimes::half_s)},
-          {"last", ends(&outcome::CrewTimes::last_s)}};
-}
-
-// Null where the file states everything that is not known.
-Json range_json(const outcome::Outcome& outcome, const std::vector<study::Future>& members) {
-  if (members.empty()) return nullptr;
-  return {{"runs", members.size() + 1},
-          {"what", what_the_range_is(members.size())},
-          {"able_until", range_json(outcome, members, &outcome::Outcome::able)},
-          {"alive_until", range_json(outcome, members, &outcome::Outcome::alive)}};
+          {"cautions", json_cautions(scenario.cautions)}};
 }
 
 }  // namespace
 
 std::string result_json(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
-                        const scenario::ValidScenario& scenario, const std::vector<study::Future>& members) {
+                        const scenario::ValidScenario& scenario, const study::RangeMembers& members) {
   const scenario::Limits& limits = scenario.scenario.limits;
   Json json;
   json["format"] = result_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
   json["one_case"] = one_case;
-  json["range"] = range_json(outcome, members);
+  json["range"] = range_json(outcome.able, outcome.alive, members, outcome.horizon_s);
   json["inputs"] = inputs_json(timeline, scenario);
   json["crew"] = {{"able_until", crew_json(outcome.able, outcome.able_evidence, timeline)},
                   {"alive_until", crew_json(outcome.alive, outcome.alive_evidence, timeline)},
