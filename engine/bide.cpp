@@ -30,7 +30,9 @@ std::variant<study::OddsAnswer, study::Refusal> odds(const scenario::ValidScenar
 std::variant<study::Comparison, study::Refusal> compare(std::vector<scenario::ValidScenario> scenarios,
                                                         const study::CompareQuestion& question,
                                                         const std::function<void(double)>& progress) {
-  return study::compare(std::move(scenarios), question, progress);
+  std::vector<scenario::Version> options;
+  for (scenario::ValidScenario& each : scenarios) options.push_back({std::move(each), {}});
+  return study::compare(std::move(options), question, progress);
 }
 
 std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidScenario& scenario) {

@@ -77,9 +77,6 @@ inline constexpr Sourced far_wider{
     1.3,
     2.5};
 
-// Place of each of three independent errors at which together they are at the 5th of a hundred: the normal
-// share below -1.645 / sqrt(3).
-inline constexpr Sourced errors_together_position{0.171, "-", "", "arithmetic", Trust::derived};
 // No factor goes beyond it, either way: the judge's surface is fitted within, and the widths were sized so.
 inline constexpr Sourced error_farthest_factor{
     2.5,

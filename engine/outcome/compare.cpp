@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 #include "bide/constants/evidence.hpp"
 #include "bide/core/units.hpp"
@@ -60,16 +61,24 @@ std::optional<Coldest> coldest_inside(const CabinOutcome& cabin, const Timeline&
 
 constexpr auto no_limit = system::Limit::none;
 
-std::vector<int> first_persons(const Outcome& outcome, double least_margin) {
+std::vector<int> first_persons(const std::vector<PersonEnd>& persons, const Endurance& crew) {
   std::vector<int> out;
-  for (std::size_t i = 0; i < outcome.persons.size(); ++i) {
-    const PersonOutcome& person = outcome.persons[i];
-    const bool first = outcome.able.first_s
-                           ? person.able.at_s == outcome.able.first_s
+  for (std::size_t i = 0; i < persons.size(); ++i) {
+    const PersonEnd& person = persons[i];
+    const bool first = crew.able.first_s
+                           ? person.able_s == crew.able.first_s
                            : person.next_limit != no_limit && std::round(100 * person.next_margin_fraction) ==
-                                                                  std::round(100 * least_margin);
+                                                                  std::round(100 * crew.next_margin_fraction);
     if (first) out.push_back(static_cast<int>(i));
   }
+  return out;
+}
+
+std::vector<PersonEnd> ends_of(const Outcome& outcome) {
+  std::vector<PersonEnd> out;
+  for (const PersonOutcome& person : outcome.persons)
+    out.push_back({person.able.at_s, person.alive.at_s, person.able.limit, person.alive.limit,
+                   person.next_limit, person.next_margin_fraction});
   return out;
 }
 
@@ -162,10 +171,34 @@ WaterFlows water_flows(const Timeline& timeline, const Window& window) {
   return out;
 }
 
+Endurance endurance_of(const std::vector<PersonEnd>& persons) {
+  Endurance out;
+  std::vector<std::optional<double>> able_s, alive_s;
+  for (const PersonEnd& person : persons) {
+    able_s.push_back(person.able_s);
+    alive_s.push_back(person.alive_s);
+  }
+  out.able = crew_times(std::move(able_s));
+  out.alive = crew_times(std::move(alive_s));
+  for (const PersonEnd& person : persons) {
+    // Of several at one time, the limit that is listed first.
+    if (person.able_s && person.able_s == out.able.first_s)
+      out.able_limit = std::min(out.able_limit, person.able_limit);
+    if (person.alive_s && person.alive_s == out.alive.first_s)
+      out.alive_limit = std::min(out.alive_limit, person.alive_limit);
+    if (person.next_limit != no_limit &&
+        (out.next_limit == no_limit || person.next_margin_fraction < out.next_margin_fraction)) {
+      out.next_limit = person.next_limit;
+      out.next_margin_fraction = person.next_margin_fraction;
+    }
+  }
+  out.first_persons = first_persons(persons, out);
+  return out;
+}
+
 Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
   Figures out;
-  out.able = outcome.able;
-  out.alive = outcome.alive;
+  static_cast<Endurance&>(out) = endurance_of(ends_of(outcome));
   out.coldest_inside = coldest_inside(outcome.cabin, timeline);
   out.horizon_s = outcome.horizon_s;
   out.in_raft = timeline.in_raft;
@@ -174,16 +207,6 @@ Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
   out.highest_co2_ppm = outcome.cabin.highest_co2_ppm ? outcome.cabin.highest_co2_ppm->value : 0;
   bool any = false;
   for (const PersonOutcome& person : outcome.persons) {
-    // Of several at one time, the limit that is listed first.
-    if (person.able.at_s && person.able.at_s == outcome.able.first_s)
-      out.able_limit = std::min(out.able_limit, person.able.limit);
-    if (person.alive.at_s && person.alive.at_s == outcome.alive.first_s)
-      out.alive_limit = std::min(out.alive_limit, person.alive.limit);
-    if (person.next_limit != no_limit &&
-        (out.next_limit == no_limit || person.next_margin_fraction < out.next_margin_fraction)) {
-      out.next_limit = person.next_limit;
-      out.next_margin_fraction = person.next_margin_fraction;
-    }
     out.lowest_core_degC =
         any ? std::min(out.lowest_core_degC, person.lowest_core_degC) : person.lowest_core_degC;
     out.highest_core_degC =
@@ -191,7 +214,6 @@ Figures figures_of(const Outcome& outcome, const Timeline& timeline) {
     out.worst_water_deficit_pct = std::max(out.worst_water_deficit_pct, person.worst_water_deficit_pct);
     any = true;
   }
-  out.first_persons = first_persons(outcome, out.next_margin_fraction);
   out.able_evidence = outcome.able_evidence;
   out.alive_evidence = outcome.alive_evidence;
   return out;

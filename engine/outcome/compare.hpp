@@ -69,8 +69,16 @@ struct Coldest {
   bool dark = false;  // no daylight outside
 };
 
-// What a comparison shows of one run.
-struct Figures {
+// What became of one person in a run; an empty time lies beyond the horizon.
+struct PersonEnd {
+  std::optional<double> able_s, alive_s;
+  system::Limit able_limit = system::Limit::none, alive_limit = system::Limit::none,
+                next_limit = system::Limit::none;  // next: the nearest not yet reached
+  double next_margin_fraction = 0;                 // of the margin to it, what is left
+};
+
+// How long a crew lasts in one run.
+struct Endurance {
   CrewTimes able, alive;
   // Of the first person to reach one; and the nearest that somebody has not reached.
   system::Limit able_limit = system::Limit::none, alive_limit = system::Limit::none,
@@ -79,6 +87,12 @@ struct Figures {
   // Who reaches a limit of being able first; where nobody does, who is nearest to a limit, to a whole per
   // cent of the margin. Places in the crew, from 0.
   std::vector<int> first_persons;
+};
+// @param persons the crew, in its order
+Endurance endurance_of(const std::vector<PersonEnd>& persons);
+
+// What a comparison shows of one run.
+struct Figures : Endurance {
   Evidence able_evidence, alive_evidence;
   std::optional<Coldest> coldest_inside;
   double lowest_core_degC = 0, highest_core_degC = 0, worst_water_deficit_pct = 0;

@@ -1,11 +1,11 @@
 #include "bide/scenario/variations.hpp"
-#include "bide/constants/regions.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
 #include "bide/core/csv.hpp"
+#include "bide/core/text.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
@@ -13,15 +13,6 @@
 
 namespace bide::scenario {
 namespace {
-
-std::vector<std::string> split(const std::string& text, char at) {
-  std::vector<std::string> parts;
-  std::size_t begin = 0;
-  for (std::size_t end; (end = text.find(at, begin)) != std::string::npos; begin = end + 1)
-    parts.push_back(text.substr(begin, end - begin));
-  parts.push_back(text.substr(begin));
-  return parts;
-}
 
 // Empty when the text is of another kind than the field.
 std::optional<Value> value_of(const std::string& text, FieldLine::Holds holds) {
@@ -82,8 +73,8 @@ std::variant<Variation, Diagnostic> read_variation(const std::string& text, cons
   return out;
 }
 
-std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenario& base,
-                                                               const std::vector<Variation>& variations) {
+std::variant<std::vector<Version>, Diagnostics> versions(const ValidScenario& base,
+                                                         const std::vector<Variation>& variations) {
   std::size_t count = 1;
   for (std::size_t i = 0; i < variations.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j)
@@ -99,11 +90,12 @@ std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenar
     return std::any_of(variations.begin(), variations.end(),
                        [&](const Variation& each) { return each.pointer == pointer; });
   };
-  std::vector<ValidScenario> out;
+  std::vector<Version> out;
   Diagnostics wrong;
   for (std::size_t k = 0; k < count; ++k) {
     Node document = *base.document;
     std::string name = base.file + " with";
+    std::vector<Version::PutIn> put_in;
     std::size_t left = k, block = count;
     bool placed = true;
     for (const Variation& variation : variations) {
@@ -111,6 +103,7 @@ std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenar
       const std::size_t at = left / block;
       left %= block;
       name += fmt::format(" {}={}", variation.pointer, variation.written[at]);
+      put_in.push_back({variation.pointer, variation.written[at]});
       if (!put(document, variation.pointer, variation.values[at])) {
         wrong.push_back({base.file, variation.pointer, "the scenario has no such entry; allowed one it has"});
         placed = false;
@@ -124,7 +117,8 @@ std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenar
       wrong.insert(wrong.end(), refused->begin(), refused->end());
       continue;
     }
-    ValidScenario& made = out.emplace_back(std::move(std::get<ValidScenario>(validated)));
+    Version& made =
+        out.emplace_back(Version{std::move(std::get<ValidScenario>(validated)), std::move(put_in)});
     if (!raft_alone || made.raft_kind == base.raft_kind) continue;
     if (std::string words = pack_words(base.scenario, *made.raft_kind); !words.empty())
       made.cautions.push_back({name, "/stores/pack", std::move(words)});
@@ -150,20 +144,6 @@ Validated with_stores_of(const ValidScenario& first, const ValidScenario& other)
   document.members.push_back({"stores", std::move(stores)});
   return validate_document(std::move(document), other.file + " with the stores of " + first.file,
                            other.folder);
-}
-
-Validated at_end_of_ranges(const ValidScenario& scenario, double position) {
-  Node document = *scenario.document;
-  const auto set = [&](const char* pointer, double value) {
-    if (is_default(scenario, pointer)) put(document, pointer, value);
-  };
-  for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
-    set(pointer, position);
-  const double part = constants::errors_together_position, least = 0.5 + (position - 0.5) * (1 - 2 * part);
-  set("/model/heat_made_position", 1 - least);
-  set("/model/tissue_conductance_position", least);
-  set("/model/clothing_conductance_position", least);
-  return validate_document(std::move(document), scenario.file, scenario.folder);
 }
 
 }  // namespace bide::scenario

@@ -20,6 +20,14 @@ struct Variation {
   std::vector<std::string> written;  // the values as they were written
 };
 
+// A scenario to compare: a file as it is, or with values put in.
+struct Version : ValidScenario {
+  struct PutIn {
+    std::string pointer, written;
+  };
+  std::vector<PutIn> put_in;  // empty: as it is
+};
+
 // Reads "POINTER=value,value..."; the pointer must lead to a field that holds a value, and the values must be
 // of its kind.
 // @param text   the argument
@@ -29,17 +37,10 @@ std::variant<Variation, Diagnostic> read_variation(const std::string& text, cons
 
 // The combinations in the order written, the last variation changing fastest; `file` of each says what was
 // put in. Everything wrong with any of them is in the list.
-std::variant<std::vector<ValidScenario>, Diagnostics> versions(const ValidScenario& base,
-                                                               const std::vector<Variation>& variations);
+std::variant<std::vector<Version>, Diagnostics> versions(const ValidScenario& base,
+                                                         const std::vector<Variation>& variations);
 
 // `other` with everything that `first` has aboard in place of its own pack and bag.
 Validated with_stores_of(const ValidScenario& first, const ValidScenario& other);
-
-// The same scenario at one end of what is not measured: canopy heat loss and leakage, and the model's own
-// errors one to each so that together they are at the end of their range too. A position that the file states
-// is kept.
-// @param scenario a validated scenario
-// @param position 0 for the lowest loss, 1 for the highest
-Validated at_end_of_ranges(const ValidScenario& scenario, double position);
 
 }  // namespace bide::scenario

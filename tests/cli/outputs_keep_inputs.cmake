@@ -51,6 +51,7 @@ refuses("${twice}" run s.json --timeline new.csv --plain --json new.csv.notice.t
 refuses("${twice}" odds u.json -n 4 --json new.json --csv new.json)
 refuses("${input}" compare s.json u.json --report u.json)
 refuses("${input}" levers s.json --report s.json)
+refuses("${twice}" choose s.json --rafts offshore_4 --help-after 6h --csv new.csv --plain --report new.csv.notice.txt)
 
 # A study whose file has the name of one of its results; its scenario stands beside it.
 file(READ ${STUDY} study)

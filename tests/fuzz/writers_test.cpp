@@ -36,7 +36,7 @@ TEST_CASE("writers on generated scenarios") {
       CHECK_FALSE(report::terminal_summary(o, *t, made->valid, {}).empty());
       CHECK_FALSE(report::timeline_csv(*t, made->valid).empty());
       CHECK(nlohmann::json::accept(report::result_json(o, *t, made->valid, {})));
-      const std::vector<study::Future> none;
+      const study::RangeMembers none;
       const std::string page = report::html::to_html(report::pages::run_page({{o, *t, made->valid}, none}));
       CHECK(page.find("<!doctype html>") != std::string::npos);
       CHECK(page.find("<b>&amp;</b>") == std::string::npos);  // a title is escaped

@@ -45,8 +45,8 @@ struct Made {
 
 report::Comparison of(const Made& first, const Made& second) {
   report::Comparison out;
-  out.options.push_back({"a.json", first.compared(), {}, "", {}});
-  out.options.push_back({"b.json", second.compared(), {}, "", {}});
+  out.options.push_back({"a.json", {}, first.compared(), {}, "", {}});
+  out.options.push_back({"b.json", {}, second.compared(), {}, "", {}});
   return out;
 }
 
@@ -115,44 +115,43 @@ TEST_CASE("why it is warmer is read off the heat ledger") {
   CHECK(has(said(of(a, b)), "Inside: the model cannot separate them"));
 }
 
-TEST_CASE("an order that turns at an end of what is not measured says so") {
-  Made a, b, low, high;
+study::RangeMembers members_of(std::initializer_list<const Made*> runs) {
+  study::RangeMembers out;
+  for (const Made* each : runs) {
+    out.emplace_back();
+    static_cast<outcome::Endurance&>(out.back()) = each->compared().figures;
+  }
+  return out;
+}
+
+// Member by member; the range turns the order, leaves it open or keeps it, and the headline says so.
+TEST_CASE("the range says in how many runs the order holds, turns or is open") {
+  Made a, b, low, high;  // a: 40 h able, 60 h alive
   b.times(60, 80);
   low.times(30, 50);
   high.times(90, 100);
   report::Comparison c = of(a, b);
-  const auto figures = [](const Made& made) { return made.compared().figures; };
-  c.options[0].ends = {figures(low), figures(low)};
-  c.options[1].ends = {figures(high), figures(high)};
-  CHECK(has(said(c), "This holds at both ends of the range."));
-  c.options[1].ends = {figures(high), figures(low)};
-  CHECK(has(said(c), "At one end of the range the model cannot separate them."));
-  c.options[0].ends = {figures(low), figures(high)};
-  CHECK(has(said(c), "At one end of the range the order turns: do not rely on it."));
-}
-
-// The range over heat loss turns the order, or leaves it open; the headline says so with the verdict.
-TEST_CASE("the headline says what the ends of the range do to the order") {
-  Made a, b, low, high;
-  const auto figures = [](const Made& made) { return made.compared().figures; };
-  const auto headline = [](const report::Comparison& c) {
-    return report::conclusions(c).front().brief.front();
-  };
-  low.times(30, 50);
-  high.times(90, 100);
-  report::Comparison same = of(a, a);
-  same.options[0].ends = {figures(low), figures(high)};
-  same.options[1].ends = {figures(high), figures(low)};
+  const auto headline = [&c] { return report::conclusions(c).front().brief.front(); };
+  CHECK_FALSE(has(headline(), "runs over what nobody has measured"));
+  c.options[0].members = members_of({&low, &low});
+  c.options[1].members = members_of({&high, &high});
+  CHECK(headline() ==
+        "Option 2 is ahead of option 1 in able until and alive until. So in all 3 runs over what nobody has "
+        "measured.");
+  c.options[1].members = members_of({&high, &low});
+  CHECK(has(headline(), "In 1 of 3 runs over what nobody has measured the model cannot separate them."));
+  c.options[0].members = members_of({&low, &high});
+  CHECK(has(headline(), "In 1 of 3 runs over what nobody has measured the order turns: do not rely on it."));
+  // Cannot be separated as they are.
+  c = of(a, a);
+  c.options[0].members = members_of({&low, &high, &low});
+  c.options[1].members = members_of({&high, &low, &high});
   CHECK(
-      has(headline(same),
-          " Option 2 lasts longer with the least heat lost, option 1 lasts longer with the most heat lost."));
-  b.times(60, 80);
-  report::Comparison turns = of(a, b);
-  turns.options[0].ends = {figures(low), figures(high)};
-  turns.options[1].ends = {figures(high), figures(low)};
-  CHECK(has(headline(turns),
-            "Option 2 is ahead of option 1 in able until and alive until. At one end of the "
-            "range the order turns: do not rely on it."));
+      has(headline(), " In 1 of 4 runs over what nobody has measured option 1 lasts longer, in 2 option 2."));
+  // One that states all is the same in every member: 40 h against 30 h, 90 h and 30 h.
+  c.options[1].members = {};
+  CHECK(
+      has(headline(), " In 1 of 4 runs over what nobody has measured option 1 lasts longer, in 2 option 2."));
 }
 
 TEST_CASE("an option is called by its scenario, or by what was put in, in words") {
@@ -160,8 +159,11 @@ TEST_CASE("an option is called by its scenario, or by what was put in, in words"
   report::Comparison c = of(a, a);
   c.options[0].label = "some/folder/a.json";
   c.options[1].label = "some/folder/a.json with /raft/floor_area_m2=2 /crew/0/age_years=30";
+  c.options[1].put_in = {{"/raft/floor_area_m2", "2"}, {"/crew/0/age_years", "30"}};
   CHECK(report::option_title(c.options[0]) == a.scenario.scenario.name + " (a.json)");
   CHECK(report::option_title(c.options[1]) == "raft: floor area 2, Person A: age 30");
+  c.options[0].label = "a with /b=c.json";  // a file's own name
+  CHECK(report::option_title(c.options[0]) == a.scenario.scenario.name + " (b=c.json)");
 }
 
 TEST_CASE("foul air is told in hours, and never is never") {
@@ -195,7 +197,8 @@ TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to thei
   c.options[1].label = test::hostile;
   const std::string text = report::comparison_text(c, report::Letters::ascii, 80, true);
   CHECK(has(test::unwrapped(text), std::string(standing_notice)));
-  CHECK(has(test::unwrapped(text), "each option is one case, not a forecast"));
+  CHECK(has(test::unwrapped(text),
+            "each option: no range: the file states all that nobody has measured; one case, not a forecast"));
   CHECK(text.rfind("The model cannot separate option 1 and option 2", 0) == 0);
   CHECK_FALSE(has(report::comparison_text(c, report::Letters::ascii, 80, false), "INPUTS THAT DIFFER"));
   test::check_no_promise(text);
@@ -211,8 +214,8 @@ TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to thei
   CHECK(json["conclusions"][0]["sentences"].size() >= 4);
 
   const std::string csv = report::comparison_csv(c);
-  CHECK(csv.rfind("# Each option is one case", 0) == 0);
-  CHECK(has(csv, "\n1,a.json,own,120,40,40,,60,60,,cold,"));
+  CHECK(csv.rfind("# Each option: no range", 0) == 0);
+  CHECK(has(csv, "\n1,a.json,own,120,40,40,,60,60,,,,,,cold,"));
   CHECK(has(csv, std::string(standing_notice)));
 }
 
@@ -286,10 +289,10 @@ TEST_CASE("the page of a comparison says what the text says, with the ranges fir
   report::Comparison comparison = of(early, late);
   comparison.no_futures = "None.";
   for (const double able_h : {15.0, 25.0}) {
-    outcome::Figures end = comparison.options[0].own.figures;
-    end.able.first_s = able_h * hour_s;
-    comparison.options[0].ends.push_back(end);
-    comparison.options[1].ends.push_back(comparison.options[1].own.figures);
+    Made member;
+    member.times(able_h, 60);
+    comparison.options[0].members.push_back(members_of({&member}).front());
+    comparison.options[1].members.push_back(members_of({&late}).front());
   }
   const report::html::Page page = report::pages::compare_page(comparison);
   const report::html::Section& first = page.sections.front();

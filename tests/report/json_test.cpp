@@ -13,6 +13,7 @@
 #include <valijson/validator.hpp>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -22,7 +23,7 @@ using Json = nlohmann::json;
 namespace {
 
 std::string result(const scenario::ValidScenario& scenario, const timeline::Timeline& timeline,
-                   const std::vector<study::Future>& members = {}) {
+                   const study::RangeMembers& members = {}) {
   return report::result_json(outcome::read_outcome(timeline, scenario), timeline, scenario, members);
 }
 
@@ -68,9 +69,8 @@ TEST_CASE("the result says what it is, the answer and its evidence") {
 }
 
 TEST_CASE("the range runs over the run and its members, and is null without them") {
-  study::Future early, late;
-  early.able_h = early.alive_h = {20, 20, 20};
-  late.able_h = late.alive_h = {INFINITY, INFINITY, INFINITY};
+  study::RangeMember early, late;  // late: beyond the horizon
+  early.able = early.alive = {20 * hour_s, 20 * hour_s, 20 * hour_s, 2, 2};
   const auto scenario = test::valid_scenario(2);
   const auto timeline = test::synthetic_timeline(2);
   CHECK(Json::parse(result(scenario, timeline))["range"].is_null());

@@ -3,7 +3,6 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <limits>
 
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
@@ -20,19 +19,17 @@ struct Case {
   scenario::ValidScenario scenario;
   timeline::Timeline timeline;
   outcome::Outcome outcome;
-  std::vector<study::Future> unmeasured;
+  study::RangeMembers unmeasured;
 
   explicit Case(int persons, bool in_raft = true)
       : scenario(test::valid_scenario(persons, in_raft)),
         timeline(test::synthetic_timeline(persons, in_raft)),
         outcome(outcome::read_outcome(timeline, scenario)) {}
   void with_able_first_at(std::optional<double> at_s) {
-    const auto hours = [](const std::optional<double>& s) {
-      return s ? static_cast<float>(*s / hour_s) : std::numeric_limits<float>::infinity();
-    };
-    study::Future member;
-    member.able_h = {hours(at_s), hours(outcome.able.half_s), hours(outcome.able.last_s)};
-    member.alive_h = {hours(outcome.alive.first_s), hours(outcome.alive.half_s), hours(outcome.alive.last_s)};
+    study::RangeMember member;
+    member.able = outcome.able;
+    member.able.first_s = at_s;
+    member.alive = outcome.alive;
     unmeasured.push_back(member);
   }
   html::Page page() const { return report::pages::run_page({{outcome, timeline, scenario}, unmeasured}); }

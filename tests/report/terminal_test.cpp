@@ -3,10 +3,10 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <limits>
 #include <sstream>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
 #include "bide/report/words/text.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
@@ -129,10 +129,9 @@ TEST_CASE("the notice stands in the summary and in the quiet line") {
 
 TEST_CASE("with members the summary leads with their range, and the quiet line gives it") {
   const Case c = a_case(2);
-  study::Future early, late;
-  early.able_h = {14, 20, 30}, early.alive_h = {50, 60, 70};
-  late.able_h.fill(std::numeric_limits<float>::infinity());
-  late.alive_h.fill(std::numeric_limits<float>::infinity());
+  study::RangeMember early, late;  // late: beyond the horizon
+  early.able = {14 * hour_s, 20 * hour_s, 30 * hour_s, 2, 2};
+  early.alive = {50 * hour_s, 60 * hour_s, 70 * hour_s, 2, 2};
   report::TerminalOptions options;
   options.members = {early, late};
   const outcome::Outcome outcome = outcome::read_outcome(c.timeline, c.scenario);

@@ -40,8 +40,8 @@ bool has(const std::string& text, const std::string& part) {
 TEST_CASE("several variations make every combination, the last one fastest") {
   const auto made =
       versions(base(), {variation("/raft/capacity_persons=4,6,8"), variation("/boarding/kind=dry,swim")});
-  REQUIRE(std::holds_alternative<std::vector<ValidScenario>>(made));
-  const auto& all = std::get<std::vector<ValidScenario>>(made);
+  REQUIRE(std::holds_alternative<std::vector<Version>>(made));
+  const auto& all = std::get<std::vector<Version>>(made);
   REQUIRE(all.size() == 6);
   CHECK(all[0].scenario.raft->capacity_persons == 4);
   CHECK(all[1].scenario.raft->capacity_persons == 4);
@@ -87,7 +87,7 @@ TEST_CASE("no more than 64 combinations, no field twice, no person who is not th
 
 TEST_CASE("differences are resolved values, with defaults marked, and nothing that is shared") {
   auto made = versions(base(), {variation("/raft/kind=offshore_4,offshore_8")});
-  auto& all = std::get<std::vector<ValidScenario>>(made);
+  auto& all = std::get<std::vector<Version>>(made);
   REQUIRE(all.size() == 2);
   const auto found = differences({&all[0], &all[1]});
   const auto at = [&](const char* pointer) {
@@ -114,7 +114,7 @@ TEST_CASE("another raft carries its own pack, unless the pack was chosen apart f
     return test::valid(scenario);
   };
   const auto of = [](const ValidScenario& from, std::vector<Variation> variations) {
-    return std::get<std::vector<ValidScenario>>(versions(from, std::move(variations)));
+    return std::get<std::vector<Version>>(versions(from, std::move(variations)));
   };
   const auto pack_caution = [](const ValidScenario& made) {
     std::string out;
@@ -148,7 +148,7 @@ TEST_CASE("another raft carries its own pack, unless the pack was chosen apart f
 TEST_CASE("equal stores: all that the first has aboard, in place of pack and bag") {
   auto made =
       versions(base(), {variation("/stores/pack=solas_b,none"), variation("/raft/capacity_persons=4,8")});
-  auto& all = std::get<std::vector<ValidScenario>>(made);
+  auto& all = std::get<std::vector<Version>>(made);
   REQUIRE(all.size() == 4);
   CHECK_FALSE(differences_aboard({&all[0], &all[1]}).empty());  // the pack follows the capacity
   const Validated given = with_stores_of(all[0], all[3]);

@@ -123,32 +123,78 @@ TEST_CASE("a lever whose carbon dioxide may pass the limit is withheld, with the
   CHECK(windy.state == LeverTried::State::tried);
 }
 
-TEST_CASE("at an end of the unmeasured ranges both sides of a gain stand at that end") {
+TEST_CASE("in a member of the range both sides of a gain stand there") {
   const auto open = tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0}});
-  for (const double position : {0.0, 1.0}) {
-    // Three errors of the model together at their end: each at 0.171 of its range, and heat made against
-    // them.
-    const double part = position == 0 ? 0.171 : 1 - 0.171;
-    const auto there =
-        tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0},
-                                                 {"/raft/canopy_heat_loss_position", position},
-                                                 {"/raft/leakage_position", position},
-                                                 {"/model/heat_made_position", 1 - part},
-                                                 {"/model/tissue_conductance_position", part},
-                                                 {"/model/clothing_conductance_position", part}});
-    for (const char* key : {"protective_aids", "foam_pads"}) {
-      const LeverTried &at_end = of(open, key), &as_stated = of(there, key);
-      REQUIRE(at_end.ends.size() == 2);
-      CHECK(at_end.ends[position == 0 ? 0 : 1].margin == doctest::Approx(as_stated.gained.margin));
-      CHECK(at_end.ends[position == 0 ? 0 : 1].able.hours == doctest::Approx(as_stated.gained.able.hours));
-      // With the most heat lost a limit is reached within the day, and the gain is in hours.
-      CHECK((as_stated.gained.margin != 0 || as_stated.gained.able.hours != 0));
-      // What is stated is not moved: nothing is left to be unsure of.
-      for (const study::Gains& end : as_stated.ends) CHECK(end.margin == as_stated.gained.margin);
-    }
-    CHECK(of(open, "protective_aids").gained.margin != of(there, "protective_aids").gained.margin);
+  // Member 11 (from 0), by the multipliers of the lattice: at the ninth of 17 the law of shivering is the
+  // middle one of three.
+  constexpr std::size_t k = 11;
+  const auto place = [](std::size_t multiplier) {
+    return static_cast<double>((k + 1) * multiplier % 17) / 17;
+  };
+  const auto there =
+      tried("four_in_an_oversized_raft.json", {{"/duration_h", 24.0},
+                                               {"/raft/canopy_heat_loss_position", place(1)},
+                                               {"/raft/leakage_position", place(3)},
+                                               {"/model/shivering_endurance", std::string("tires")},
+                                               {"/model/heat_made_position", place(11)},
+                                               {"/model/tissue_conductance_position", place(7)},
+                                               {"/model/clothing_conductance_position", place(2)},
+                                               {"/model/water_loss_position", place(9)}});
+  CHECK(there.base_members.empty());
+  for (const char* key : {"protective_aids", "foam_pads"}) {
+    const LeverTried &member = of(open, key), &as_stated = of(there, key);
+    REQUIRE(member.members.size() == 16);
+    CHECK(member.members[k].margin == doctest::Approx(as_stated.gained.margin).epsilon(1e-3));
+    CHECK(member.members[k].able.hours == doctest::Approx(as_stated.gained.able.hours).epsilon(1e-3));
+    CHECK((as_stated.gained.margin != 0 || as_stated.gained.able.hours != 0));
+    // All is stated: nothing is left to be unsure of.
+    CHECK(as_stated.members.empty());
   }
+  CHECK(of(open, "protective_aids").gained.margin != of(there, "protective_aids").gained.margin);
   // In the water there is no canopy, but the model errs there too.
   for (const LeverTried& each : tried("immersion_only.json").tried)
-    if (each.state == LeverTried::State::tried) CHECK(each.ends.size() == 2);
+    if (each.state == LeverTried::State::tried) CHECK(each.members.size() == 16);
+}
+
+TEST_CASE("the range of a gain counts what is not told as none") {
+  LeverTried lever;
+  lever.gained.able = {20, false, false, true};
+  lever.members = {{{30, true, false, true}, {0, false, true, false}, 0},
+                   {{-5, false, false, true}, {7, false, false, true}, 0},
+                   {{-9, false, false, false}, {0, false, true, false}, 0}};  // cannot be told from none
+  const study::GainRange able = study::gain_range(lever, &study::Gains::able);
+  CHECK(able.low.hours == -5);
+  CHECK(able.high.hours == 30);
+  CHECK(able.high.at_least);
+  lever.gained.alive = {0, false, true, false};
+  CHECK(study::gain_range(lever, &study::Gains::alive).low.unreached);
+  CHECK(study::gain_range(lever, &study::Gains::alive).high.hours == 7);
+  // The margin counts where no limit of being able is reached.
+  lever.gained.margin = 0.04;
+  lever.members = {{{0, false, true, false}, {}, -0.02}, {{12, false, false, true}, {}, 0.3}};
+  CHECK(study::margin_range(lever).low == -0.02);
+  CHECK(study::margin_range(lever).high == 0.04);
+}
+
+// Central case: no limit within the horizon, ten points of margin or none.
+TEST_CASE(
+    "what only a part of the range gains or loses gives the direction where the central case has none") {
+  const auto lever = [](double margin, std::vector<double> hours) {
+    LeverTried out;
+    out.gained = {{0, false, true, false}, {0, false, true, false}, margin};
+    for (const double h : hours)
+      out.members.push_back(h == 0 ? out.gained : study::Gains{{h, true, false, true}, {}, 0});
+    return out;
+  };
+  CHECK(study::direction(lever(0, {0, 9})) == 1);
+  CHECK(study::hours_bought(lever(0, {0, 9}), &study::Gains::able) == 9);
+  CHECK(study::direction(lever(0, {0, -9})) == -1);
+  CHECK(study::direction(lever(0, {-3, 9})) == 0);
+  CHECK(study::hours_bought(lever(0, {-3, 9}), &study::Gains::able) == 0);
+  CHECK(study::direction(lever(0.1, {0, -9})) == 1);
+  CHECK(study::direction(lever(-0.1, {0, 9})) == 1);
+  LeverTried reached = lever(0, {9, 9});
+  reached.gained.able = {-2, false, false, true};
+  CHECK(study::direction(reached) == -1);
+  CHECK(study::hours_bought(reached, &study::Gains::able) == -2);
 }

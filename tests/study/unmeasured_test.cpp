@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
 
 using namespace bide;
@@ -22,10 +23,10 @@ scenario::ValidScenario shipped(const std::vector<std::pair<const char*, scenari
   return std::get<scenario::ValidScenario>(read);
 }
 
-std::vector<study::Future> members(const scenario::ValidScenario& scenario) {
+study::RangeMembers members(const scenario::ValidScenario& scenario) {
   auto out = study::run_unmeasured(scenario);
-  REQUIRE(std::holds_alternative<std::vector<study::Future>>(out));
-  return std::get<std::vector<study::Future>>(std::move(out));
+  REQUIRE(std::holds_alternative<study::RangeMembers>(out));
+  return std::get<study::RangeMembers>(std::move(out));
 }
 
 using Changes = std::vector<std::pair<const char*, scenario::Value>>;
@@ -35,10 +36,20 @@ const Changes everything_stated{
     {"/model/tissue_conductance_position", 0.5}, {"/model/clothing_conductance_position", 0.5},
     {"/model/water_loss_position", 0.5}};
 
-float earliest_h(const std::vector<study::Future>& all) {
-  float out = INFINITY;
-  for (const study::Future& each : all) out = std::min(out, each.able_h[study::first_person]);
+double earliest_h(const study::RangeMembers& all) {
+  double out = INFINITY;
+  for (const study::RangeMember& each : all)
+    if (each.able.first_s) out = std::min(out, *each.able.first_s / hour_s);
   return out;
+}
+
+void check_same(const study::RangeMember& a, const study::RangeMember& b) {
+  for (const study::CrewState state : {&outcome::Endurance::able, &outcome::Endurance::alive})
+    for (const study::CrewTime which :
+         {&outcome::CrewTimes::first_s, &outcome::CrewTimes::half_s, &outcome::CrewTimes::last_s})
+      CHECK((a.*state).*which == (b.*state).*which);
+  CHECK(a.next_margin_fraction == b.next_margin_fraction);
+  CHECK(a.highest_co2_ppm == b.highest_co2_ppm);
 }
 
 }  // namespace
@@ -50,7 +61,37 @@ TEST_CASE("sixteen members are run, none where the file states everything") {
 
 TEST_CASE("the members are the same every time") {
   const auto one = members(shipped()), other = members(shipped());
-  for (std::size_t i = 0; i < one.size(); ++i) CHECK(one[i].able_h == other[i].able_h);
+  for (std::size_t i = 0; i < one.size(); ++i) check_same(one[i], other[i]);
+}
+
+// Lanes are shared by what is run together; a member is the same in any company. The crew of two rafts is one
+// crew, so its first person is the earlier of both.
+TEST_CASE("a member does not depend on what runs beside it") {
+  const auto warm = shipped({{"/weather/air_temperature_degC", 9.0}, {"/duration_h", 72.0}}),
+             cold = shipped();
+  auto together = study::run_unmeasured({{&warm}, {&cold}, {&cold, &warm}});
+  REQUIRE(std::holds_alternative<std::vector<study::RangeMembers>>(together));
+  const auto& ran = std::get<std::vector<study::RangeMembers>>(together);
+  REQUIRE(ran.size() == 3);
+  const auto of_warm = members(warm), of_cold = members(cold);
+  for (std::size_t k = 0; k < of_warm.size(); ++k) {
+    check_same(ran[0][k], of_warm[k]);
+    check_same(ran[1][k], of_cold[k]);
+    CHECK(ran[2][k].able.persons == of_cold[k].able.persons + of_warm[k].able.persons);
+    CHECK(ran[2][k].highest_co2_ppm == std::max(of_cold[k].highest_co2_ppm, of_warm[k].highest_co2_ppm));
+  }
+}
+
+// What is stated is not moved, and the rest stands where it stood.
+TEST_CASE("a member stands at the same places whatever the file states of the others") {
+  using Place = std::pair<const char*, double>;
+  // Member 0 is at 1/17 of canopy heat loss and 3/17 of leakage, and so on by the multipliers of the lattice.
+  const Place first[] = {
+      {"/raft/canopy_heat_loss_position", 1.0 / 17},      {"/raft/leakage_position", 3.0 / 17},
+      {"/model/heat_made_position", 11.0 / 17},           {"/model/tissue_conductance_position", 7.0 / 17},
+      {"/model/clothing_conductance_position", 2.0 / 17}, {"/model/water_loss_position", 9.0 / 17}};
+  const auto open = members(shipped()).front();
+  for (const auto& [pointer, place] : first) check_same(members(shipped({{pointer, place}})).front(), open);
 }
 
 TEST_CASE("the model's own error widens the range") {
@@ -61,8 +102,8 @@ TEST_CASE("the model's own error widens the range") {
 }
 
 TEST_CASE("how long a run is followed does not change what happens first") {
-  const double three_days = static_cast<double>(earliest_h(members(shipped({{"/duration_h", 72.0}}))));
-  const double six_days = static_cast<double>(earliest_h(members(shipped({{"/duration_h", 144.0}}))));
+  const double three_days = earliest_h(members(shipped({{"/duration_h", 72.0}})));
+  const double six_days = earliest_h(members(shipped({{"/duration_h", 144.0}})));
   REQUIRE(std::isfinite(three_days));
   CHECK(six_days == doctest::Approx(three_days).epsilon(0.01));
 }

@@ -9,16 +9,19 @@
 #include <utility>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/text.hpp"
 #include "bide/report/choose/choose.hpp"
 #include "bide/report/choose/choose_page.hpp"
 #include "bide/scenario/moment.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/patch.hpp"
 #include "commands.hpp"
+#include "csv_file.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
 #include "night.hpp"
 #include "output.hpp"
+#include "pages.hpp"
 #include "place.hpp"
 #include "terminal.hpp"
 
@@ -31,36 +34,26 @@ using scenario::ValidScenario;
 constexpr const char* command_line = "command line";
 
 struct ChooseArguments {
-  std::string scenario, rafts, packs, help_after, csv, report_html;
+  std::string scenario, rafts, packs, help_after, csv;
+  PageFiles pages;
   std::vector<std::string> places;
   NightFlags setting;
   study::ChooseQuestion question;
-  bool ascii = false, progress = false;
+  bool ascii = false, progress = false, plain = false;
 };
-
-std::vector<std::string> split(const std::string& text) {
-  std::vector<std::string> out(1);
-  for (const char c : text) {
-    if (c == ',')
-      out.emplace_back();
-    else
-      out.back() += c;
-  }
-  return out;
-}
 
 // Fills the question; says what is wrong with a flag.
 Diagnostics read_question(const ChooseArguments& a, study::ChooseQuestion& q) {
   Diagnostics wrong;
   constexpr std::string_view two = "2x";
-  for (const std::string& word : split(a.rafts)) {
+  for (const std::string& word : split(a.rafts, ',')) {
     const bool one_of_two = word.starts_with(two);
     q.rafts.push_back({one_of_two ? word.substr(two.size()) : word, one_of_two});
   }
-  if (!a.packs.empty()) q.packs = split(a.packs);
+  if (!a.packs.empty()) q.packs = split(a.packs, ',');
   constexpr std::size_t most_hours = 6;
   constexpr double longest_h = 1440;
-  for (const std::string& word : split(a.help_after)) {
+  for (const std::string& word : split(a.help_after, ',')) {
     const auto h = scenario::parse_hours(word);
     const bool later = q.help_h.empty() || (h && *h > q.help_h.back());
     if (h && *h >= 1 && *h <= longest_h && later && q.help_h.size() < most_hours) {
@@ -135,8 +128,10 @@ int show_choice(const ChooseArguments& a) {
     return exit_input_refused;
   }
   const auto& waters = std::get<std::vector<ValidScenario>>(read);
-  const auto files = a.scenario.empty() ? std::vector<std::filesystem::path>{} : files_of(waters.front());
-  if (const int code = check({files, {a.csv, a.report_html}}); code != exit_ok) return code;
+  Files files{a.scenario.empty() ? std::vector<std::filesystem::path>{} : files_of(waters.front()),
+              {a.csv, notice_of(a.csv, a.plain), a.pages.report}};
+  if (const int code = check(files); code != exit_ok) return code;
+  if (const int code = ready_pages(a.pages); code != exit_ok) return code;
 
   when_interrupted("Nothing is kept of a table that is not finished; the same command begins anew.");
   ProgressLine line(a.progress);
@@ -145,10 +140,12 @@ int show_choice(const ChooseArguments& a) {
   if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refuse(*refusal);
   const auto& chosen = std::get<study::Chosen>(answer);
   if (!a.csv.empty())
-    if (const int code = write_file(a.csv, report::choose_csv(chosen)); code != exit_ok) return code;
-  if (!a.report_html.empty()) {
-    const std::string page = report::html::to_html(report::pages::choose_page(chosen));
-    if (const int code = write_file(a.report_html, page); code != exit_ok) return code;
+    if (const int code = write_csv(a.csv, report::choose_csv(chosen), a.plain); code != exit_ok) return code;
+  if (a.pages.any()) {
+    files.read.insert(files.read.end(), files.written.begin(), files.written.end());
+    if (const int code = write_pages(report::pages::choose_page(chosen), a.pages, files.read);
+        code != exit_ok)
+      return code;
   }
   return put(report::choose_text(chosen, shown, terminal_width()), "", false);
 }
@@ -176,8 +173,9 @@ void add_choose(Program& program) {
   command.number("--seed", a.question.seed, any_seed, "Same seed, same futures");
   command.number("--threads", a.question.threads, any_threads,
                  "0: one to a core; results do not depend on it");
-  command.text("--csv", a.csv, "Write the table as CSV");
-  command.text("--report", a.report_html, "Write a page for a browser or for print, as HTML");
+  const Argument csv = command.text("--csv", a.csv, "Write the table as CSV");
+  command.flag("--plain", a.plain, "The table's notice goes to a file beside it").needs(csv);
+  add_page_options(command, a.pages);
   command.flag("--ascii", a.ascii, "No letters beyond ASCII");
   command.flag("--progress", a.progress, "Report progress even when not on a terminal");
   command.footer(standing_notice);

@@ -33,7 +33,7 @@ struct CompareArguments {
 
 // What to compare; empty when something was refused, and then said.
 struct Chosen {
-  std::vector<ValidScenario> scenarios;
+  std::vector<scenario::Version> scenarios;
   int exit_code = exit_ok;
 };
 
@@ -50,7 +50,7 @@ Chosen choose(const CompareArguments& arguments) {
     if (const auto* refused = std::get_if<Diagnostics>(&validated))
       wrong.insert(wrong.end(), refused->begin(), refused->end());
     else
-      chosen.scenarios.push_back(std::get<ValidScenario>(validated));
+      chosen.scenarios.push_back({std::get<ValidScenario>(validated), {}});
   }
   if (!wrong.empty()) return stop_with(wrong, exit_input_refused);
   if (arguments.vary.empty()) return chosen;
@@ -66,7 +66,7 @@ Chosen choose(const CompareArguments& arguments) {
   auto versions = scenario::versions(chosen.scenarios.front(), variations);
   if (const auto* refused = std::get_if<Diagnostics>(&versions))
     return stop_with(*refused, exit_input_refused);
-  chosen.scenarios = std::move(std::get<std::vector<ValidScenario>>(versions));
+  chosen.scenarios = std::move(std::get<std::vector<scenario::Version>>(versions));
   return chosen;
 }
 
@@ -88,6 +88,7 @@ int compare(const CompareArguments& arguments) {
     for (std::filesystem::path& file : files_of(each)) files.read.push_back(std::move(file));
   files.written.emplace_back(arguments.pages.report);
   if (const int code = check(files); code != exit_ok) return code;
+  if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
 
   when_interrupted("Nothing is kept of a comparison that is not finished; the same command begins anew.");
   ProgressLine progress(arguments.progress);

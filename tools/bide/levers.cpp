@@ -29,6 +29,7 @@ int show_levers(const LeversArguments& arguments) {
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
   if (const int code = check({files_of(scenario), {arguments.pages.report}}); code != exit_ok) return code;
+  if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
   const auto result = study::try_levers(scenario);
   if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
   const auto& tried = std::get<study::LeversTried>(result);

@@ -6,19 +6,10 @@
 #include <algorithm>
 #include <cctype>
 
+#include "bide/core/text.hpp"
+
 namespace bide::tool {
 namespace {
-
-std::vector<std::string> split(const std::string& text, char at) {
-  std::vector<std::string> out{""};
-  for (const char letter : text) {
-    if (letter == at)
-      out.emplace_back();
-    else
-      out.back() += letter;
-  }
-  return out;
-}
 
 ListedArgument listed(const CLI::Option& option) {
   ListedArgument out;

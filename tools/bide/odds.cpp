@@ -63,7 +63,7 @@ int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& a
   options.width = terminal_width();
   options.full = arguments.full;
   options.drawn = true;
-  options.members = std::get<std::vector<study::Future>>(std::move(members));
+  options.members = std::get<study::RangeMembers>(std::move(members));
   std::string text =
       report::terminal_summary(replayed.run.outcome, replayed.run.timeline, replayed.scenario, options);
   if (replayed.help)
@@ -136,6 +136,7 @@ int odds_of_file(const OddsArguments& arguments) {
   Files files{files_of(scenario), arguments.written()};
   if (dumped_to_a_file) files.written.emplace_back(arguments.output);
   if (const int code = check(files); code != exit_ok) return code;
+  if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
   if (arguments.dump)
     return put(study::text_of_future(scenario, arguments.seed, *arguments.dump), arguments.output,
                arguments.force);
@@ -194,6 +195,7 @@ int odds_from_now(const OddsArguments& arguments) {
   Files files{{}, arguments.written()};
   if (arguments.output != "-") files.written.emplace_back(arguments.output);
   if (const int code = check(files); code != exit_ok) return code;
+  if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
   if (!arguments.output.empty())
     if (const int code = put(text, arguments.output, arguments.force); code != exit_ok) return code;
   print(cautions, shown, "caution: ");
@@ -256,8 +258,8 @@ void add_odds(Program& program) {
   command.text(
       "--now", a.now,
       "Time of asking, no help yet: with a file hours after the start, else UTC (this clock if left out)");
-  command.text("--csv", a.csv, "Write the shares against time as CSV");
-  command.flag("--plain", a.plain, "The table's notice goes to a file beside it");
+  const Argument csv = command.text("--csv", a.csv, "Write the shares against time as CSV");
+  command.flag("--plain", a.plain, "The table's notice goes to a file beside it").needs(csv);
   command.text("--json", a.json, "Write everything as JSON; - for standard output, with nothing else on it");
   add_page_options(command, a.pages);
   command.flag("--no-levers", a.no_levers, "Do not try what would buy more time").needs(file);

@@ -15,9 +15,6 @@ namespace {
 namespace fs = std::filesystem;
 
 int write_charts(const report::html::Page& page, const fs::path& folder, const std::vector<fs::path>& read) {
-  std::error_code error;
-  fs::create_directory(folder, error);
-  if (error) return cannot_write(folder.string(), error.message(), letters(true));
   const std::vector<report::html::NamedChart> charts = charts_of(page);
   Files files{read, {}};
   for (const report::html::NamedChart& each : charts)
@@ -33,7 +30,6 @@ int write_charts(const report::html::Page& page, const fs::path& folder, const s
       return cannot_write(path.string(), why->reason, letters(true));
     if (const int code = write_file(path, std::get<std::string>(png)); code != exit_ok) return code;
   }
-  if (!can_draw_png()) say("{}: SVG only; this program was built without librsvg\n", folder.string());
   return exit_ok;
 }
 
@@ -43,6 +39,16 @@ void add_page_options(Command& command, PageFiles& files) {
   command.text("--report", files.report,
                "Write a page for a browser or for print, as HTML; as Markdown if the name ends in .md");
   command.text("--charts", files.charts, "Write each chart of the page to this folder, as SVG and PNG");
+}
+
+int ready_pages(const PageFiles& files) {
+  if (files.charts.empty()) return exit_ok;
+  std::error_code error;
+  const fs::path folder = files.charts;
+  if (!fs::is_directory(folder, error)) fs::create_directory(folder, error);
+  if (error) return cannot_write(folder.string(), error.message(), letters(true));
+  if (!can_draw_png()) say("{}: SVG only; this program was built without librsvg\n", folder.string());
+  return exit_ok;
 }
 
 int write_pages(const report::html::Page& page, const PageFiles& files, const std::vector<fs::path>& read) {

@@ -18,8 +18,12 @@ struct PageFiles {
 
 void add_page_options(Command& command, PageFiles& files);
 
-// Writes what was asked for; makes the folder of the drawings if it is not there. Each chart is an SVG and,
-// where the program was built with librsvg, a PNG. Says what went wrong and returns an exit code.
+// Before anything runs: makes the folder of the drawings if it is not there, and says where this program
+// draws no PNG. Says what went wrong and returns an exit code.
+int ready_pages(const PageFiles& files);
+
+// Writes what was asked for. Each chart is an SVG and, where the program was built with librsvg, a PNG. Says
+// what went wrong and returns an exit code.
 // @param read what the command read, which no drawing may overwrite
 int write_pages(const report::html::Page& page, const PageFiles& files,
                 const std::vector<std::filesystem::path>& read);

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "bide/core/text.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "point.hpp"
@@ -42,8 +43,7 @@ std::optional<int> take_month(std::string& place) {
                                                    "september", "october",  "november", "december"};
   const std::size_t in = place.rfind(" in ");
   if (in == std::string::npos) return std::nullopt;
-  std::string word = place.substr(in + std::string_view(" in ").size());
-  for (char& letter : word) letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
+  const std::string word = lower_case(place.substr(in + std::string_view(" in ").size()));
   const auto at = std::find(names.begin(), names.end(), word);
   if (at == names.end()) return std::nullopt;
   place.resize(in);

@@ -62,6 +62,9 @@ int run(const RunArguments& arguments) {
       {arguments.timeline_csv, notice_of(arguments.timeline_csv, arguments.plain),
        arguments.only_json() ? "" : arguments.result_json, arguments.workbook, arguments.pages.report}};
   if (const int code = check(files); code != exit_ok) return code;
+  if (const auto why = arguments.workbook.empty() ? std::nullopt : why_no_xlsx())
+    return cannot_write(arguments.workbook, *why, letters);
+  if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
 
   ProgressLine progress(arguments.progress);
   const auto result = study::run_one(scenario, [&progress](double fraction) { progress(fraction); });
@@ -75,7 +78,7 @@ int run(const RunArguments& arguments) {
   shown.utf8 = letters == report::Letters::utf8;
   shown.width = terminal_width();
   shown.full = arguments.full;
-  shown.members = std::get<std::vector<study::Future>>(std::move(members));
+  shown.members = std::get<study::RangeMembers>(std::move(members));
   auto levers = levers_of(scenario, arguments);
   if (const auto* refusal = std::get_if<study::Refusal>(&levers)) return refuse(*refusal);
   shown.levers = std::get<std::optional<study::LeversTried>>(std::move(levers));
@@ -127,12 +130,12 @@ void add_run(Program& program) {
   auto arguments = std::make_shared<RunArguments>();
   Command command = program.command("run", "One simulation: until when each person is able and alive");
   command.text("scenario", arguments->scenario, "Scenario file").required();
-  command.text("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
+  const Argument timeline = command.text("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
   command.text("--json", arguments->result_json,
                "Write the result as JSON; - for standard output, with nothing else on it");
   command.text("--xlsx", arguments->workbook,
                "Write result, people, timeline, stores and assumptions as a workbook");
-  command.flag("--plain", arguments->plain, "The timeline's notice goes to a file beside it");
+  command.flag("--plain", arguments->plain, "The timeline's notice goes to a file beside it").needs(timeline);
   add_page_options(command, arguments->pages);
   command.flag("--no-levers", arguments->no_levers, "Do not try what would buy more time");
   command.flag("--full", arguments->full, "Figures, charts, events, evidence and cautions as well");

@@ -3,9 +3,12 @@
 #ifndef BIDE_NETCDF
 
 namespace bide::tool {
+std::optional<std::string> why_no_netcdf() {
+  return "this program was built without NetCDF (libnetcdf-dev)";
+}
 std::optional<std::string> write_study_netcdf(const study::Study&, const std::filesystem::path&,
                                               const std::filesystem::path&) {
-  return "this program was built without NetCDF (libnetcdf-dev)";
+  return why_no_netcdf();
 }
 }  // namespace bide::tool
 
@@ -15,7 +18,6 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include <netcdf.h>
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <functional>
 #include <limits>
@@ -23,6 +25,7 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include <vector>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/text.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
@@ -64,18 +67,6 @@ class File {
   bool open_ = true;
 };
 
-std::string variable_name(std::string_view name) {
-  std::string out;
-  for (const char letter : name) {
-    const bool plain = std::isalnum(static_cast<unsigned char>(letter)) != 0;
-    if (plain)
-      out += static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-    else if (!out.empty() && out.back() != '_')
-      out += '_';
-  }
-  return out;
-}
-
 // As UDUNITS-2 knows them.
 std::string udunits(const std::string& unit) {
   if (unit == "ppm") return "1e-6";
@@ -114,7 +105,8 @@ std::vector<Variable> variables(const study::Study& study) {
   out.push_back({"sample", "number of the sample", "1", Kind::number,
                  [](const Row& row) { return static_cast<double>(row.result.index); }});
   for (const report::InputColumn& column : report::input_columns(study)) {
-    Variable input{"input_" + variable_name(column.name), "input " + column.name, udunits(column.unit)};
+    Variable input{"input_" + underscored(lower_case(column.name)), "input " + column.name,
+                   udunits(column.unit)};
     if (column.is_number) {
       input.number = [column](const Row& row) {
         return column.of(row.drawn).number.value_or(study::not_there);
@@ -127,7 +119,7 @@ std::vector<Variable> variables(const study::Study& study) {
   }
   const std::string time_units = hours_since(study);
   for (const study::Output& output : study::outputs(static_cast<int>(study.persons())))
-    out.push_back({variable_name(output.name), output.name,
+    out.push_back({underscored(lower_case(output.name)), output.name,
                    output.is_time ? time_units : udunits(output.unit), Kind::number,
                    [output](const Row& row) {
                      return row.result.failure.empty() ? output.of(row.result) : study::not_there;
@@ -238,6 +230,10 @@ void write(const study::Study& study, const std::filesystem::path& records,
 }
 
 }  // namespace
+
+std::optional<std::string> why_no_netcdf() {
+  return std::nullopt;
+}
 
 std::optional<std::string> write_study_netcdf(const study::Study& study, const std::filesystem::path& records,
                                               const std::filesystem::path& path) {

@@ -9,8 +9,10 @@
 
 namespace bide::tool {
 
-// Written beside `path` and renamed when it is whole. The reason when it fails; a program built without
-// NetCDF says so.
+// Why this program writes no NetCDF; empty where it does.
+std::optional<std::string> why_no_netcdf();
+
+// Written beside `path` and renamed when it is whole. The reason when it fails.
 std::optional<std::string> write_study_netcdf(const study::Study& study, const std::filesystem::path& records,
                                               const std::filesystem::path& path);
 

@@ -44,8 +44,8 @@ void show(ProgressLine& line, const study::Progress& p) {
 }  // namespace
 
 void add_table_options(Command& command, StudyArguments& arguments) {
-  command.flag("--csv", arguments.csv, "Write every sample to results.csv too");
-  command.flag("--plain", arguments.plain, "The notice of results.csv goes to a file beside it");
+  const Argument csv = command.flag("--csv", arguments.csv, "Write every sample to results.csv too");
+  command.flag("--plain", arguments.plain, "The notice of results.csv goes to a file beside it").needs(csv);
   command.flag("--netcdf", arguments.netcdf,
                "Write every sample to results.nc too (NetCDF-4, CF conventions)");
   command.flag("--report", arguments.report, "Write a page with charts to summary.html too");
@@ -71,6 +71,10 @@ int load_study(const StudyArguments& arguments, const study::Shard& shard,
   auto opened = study::open_study(arguments.study);
   if (const auto* refusal = std::get_if<study::Refusal>(&opened)) return refuse(*refusal);
   study.emplace(std::get<study::Study>(std::move(opened)));
+  if (const auto why = arguments.netcdf ? why_no_netcdf() : std::nullopt) {
+    say("--netcdf: {}\n", *why);
+    return exit_cannot_write;
+  }
   const fs::path folder = folder_of(arguments);
   std::error_code error;
   if (!fs::exists(folder, error)) return exit_ok;  // nothing there that could be overwritten
@@ -102,6 +106,7 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
     return code;
   if (arguments.report || !arguments.charts.empty()) {
     const PageFiles pages{arguments.report ? (folder / summary_html).string() : "", arguments.charts};
+    if (const int code = ready_pages(pages); code != exit_ok) return code;
     std::vector<fs::path> kept = files_of(study.scenario());
     kept.emplace_back(arguments.study);
     for (const char* name : result_names) kept.push_back(folder / name);

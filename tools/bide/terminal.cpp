@@ -11,6 +11,7 @@
 
 #include "arguments.hpp"
 #include "bide/core/printable.hpp"
+#include "bide/core/text.hpp"
 #include "bide/core/units.hpp"
 
 namespace bide::tool {
@@ -21,9 +22,7 @@ bool utf8_locale() {
   for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
     const char* value = std::getenv(name);
     if (value == nullptr || *value == '\0') continue;
-    std::string locale = value;
-    std::transform(locale.begin(), locale.end(), locale.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+    const std::string locale = lower_case(value);
     return locale.find("utf-8") != std::string::npos || locale.find("utf8") != std::string::npos;
   }
   return false;

@@ -50,6 +50,10 @@ void fill(lxw_worksheet* to, const report::Sheet& sheet, const Looks& looks) {
 
 }  // namespace
 
+std::optional<std::string> why_no_xlsx() {
+  return std::nullopt;
+}
+
 std::optional<std::string> write_xlsx(const std::vector<report::Sheet>& sheets,
                                       const std::filesystem::path& path, double made_unix_s) try {
   report::NewFile fresh(path);
@@ -74,9 +78,13 @@ std::optional<std::string> write_xlsx(const std::vector<report::Sheet>& sheets,
 
 #else
 
+std::optional<std::string> why_no_xlsx() {
+  return "this program was built without libxlsxwriter";
+}
+
 std::optional<std::string> write_xlsx(const std::vector<report::Sheet>& /*sheets*/,
                                       const std::filesystem::path& /*path*/, double /*made_unix_s*/) {
-  return "this program was built without libxlsxwriter";
+  return why_no_xlsx();
 }
 
 #endif

@@ -42,7 +42,7 @@ const Ran* run_in(const Json& question, bool with_range, Json& wrong) {
     auto members = study::run_unmeasured(last->scenario);
     if (const auto* refusal = std::get_if<study::Refusal>(&members))
       return wrong = refused(refusal->reasons), nullptr;
-    last->members = std::get<std::vector<study::Future>>(std::move(members));
+    last->members = std::get<study::RangeMembers>(std::move(members));
   }
   return &*last;
 }

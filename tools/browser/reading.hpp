@@ -7,7 +7,7 @@
 #include "bide/report/html/page.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/study/ensemble/run_all.hpp"
-#include "bide/study/questions/future.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::browser {
 
@@ -23,7 +23,7 @@ scenario::Validated scenario_in(const Json& question);
 struct Ran {
   scenario::ValidScenario scenario;
   study::Run run;
-  std::optional<std::vector<study::Future>> members = {};
+  std::optional<study::RangeMembers> members = {};
 };
 // @param with_range whether the members are needed
 // @return null when refused; `wrong` then says why

@@ -91,7 +91,7 @@ std::optional<study::LeversTried> levers_of(const scenario::ValidScenario& scena
 }
 
 // What stands in "vary" put into the scenario: one version for each combination.
-std::variant<std::vector<scenario::ValidScenario>, scenario::Diagnostics> versions_of(
+std::variant<std::vector<scenario::Version>, scenario::Diagnostics> versions_of(
     const scenario::ValidScenario& base, const Json& vary) {
   std::vector<scenario::Variation> variations;
   for (const Json& each : vary) {
@@ -171,17 +171,17 @@ Json timeline_file(const Json& question) {
 }
 
 Json compare(const Json& question) {
-  std::vector<scenario::ValidScenario> scenarios;
+  std::vector<scenario::Version> scenarios;
   for (const Json& each : question.value("scenarios", Json::array())) {
     auto read = scenario_in(each);
     if (const auto* errors = std::get_if<scenario::Diagnostics>(&read)) return refused(*errors);
-    scenarios.push_back(std::get<scenario::ValidScenario>(std::move(read)));
+    scenarios.push_back({std::get<scenario::ValidScenario>(std::move(read)), {}});
   }
   if (scenarios.empty()) return refused({{"comparison", "/scenarios", "found none; allowed 1 or more"}});
   if (const Json vary = question.value("vary", Json::array()); !vary.empty()) {
     auto made = versions_of(scenarios.front(), vary);
     if (const auto* errors = std::get_if<scenario::Diagnostics>(&made)) return refused(*errors);
-    scenarios = std::get<std::vector<scenario::ValidScenario>>(std::move(made));
+    scenarios = std::get<std::vector<scenario::Version>>(std::move(made));
   }
   study::CompareQuestion asked;
   asked.futures = question.value("futures", std::uint64_t{0});

@@ -42,10 +42,7 @@ void print_table(Page& page, const study::Chosen& chosen, const study::Water& wa
 
 std::string choose_text(const study::Chosen& chosen, Letters letters, int width) {
   Page page(width, letters);
-  const std::size_t persons = chosen.waters.front().scenario.scenario.crew.size();
-  page.paragraph(
-      fmt::format("Raft and pack for {} {}: the chance that all are able, and alive, when help comes.",
-                  persons, persons == 1 ? "person" : "people"));
+  page.paragraph(choose_title(chosen) + ": the chance that all are able, and alive, when help comes.");
   page.line();
   const auto& choices = chosen.waters.front().choices;
   for (std::size_t c = 0; c < choices.size(); ++c)

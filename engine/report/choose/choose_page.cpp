@@ -62,10 +62,7 @@ html::List list_of(std::vector<std::string> items) {
 html::Page choose_page(const Chosen& chosen) {
   html::Page page;
   const study::Water& first = chosen.waters.front();
-  page.title = fmt::format("Raft and pack for {}",
-                           first.scenario.scenario.crew.size() == 1
-                               ? std::string("1 person")
-                               : fmt::format("{} people", first.scenario.scenario.crew.size()));
+  page.title = choose_title(chosen);
   page.lead =
       fmt::format("The chance that all are able, and alive, when help comes; {} futures of each choice.",
                   chosen.question.futures);

@@ -31,6 +31,11 @@ std::string apart_words(const study::Water& water, std::vector<ChoiceCell> study
 
 }  // namespace
 
+std::string choose_title(const study::Chosen& chosen) {
+  const std::size_t persons = chosen.waters.front().scenario.scenario.crew.size();
+  return fmt::format("Raft and pack for {} {}", persons, persons == 1 ? "person" : "people");
+}
+
 std::string choice_words(const study::Choice& choice) {
   return fmt::format("{}{}, {}", choice.raft.one_of_two ? "two of " : "", choice.raft.kind,
                      choice.raft.one_of_two ? "one lost, " + choice.pack : choice.pack);

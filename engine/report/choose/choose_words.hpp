@@ -8,6 +8,7 @@
 
 namespace bide::report {
 
+std::string choose_title(const study::Chosen& chosen);  // "Raft and pack for 4 people"
 std::string choice_words(const study::Choice& choice);  // "two of solas_6, one lost: solas_a"
 std::string water_words(const study::Water& water);  // "Biscay in February: sea 12 °C, air 10 °C, wind 9 m/s"
 std::string range_words(const study::Chance& chance);    // "62-75 %"

@@ -1,7 +1,7 @@
 // Comparison of scenarios as text, JSON and CSV.
 //
-// Inputs: the runs: each scenario with its own stores, with those of the first, and at both ends of the
-// unmeasured ranges. Every sentence is made from the results; none is assumed.
+// Inputs: the runs: each scenario with its own stores, with those of the first, and over what nobody has
+// measured. Every sentence is made from the results; none is assumed.
 #pragma once
 
 #include <string>
@@ -19,7 +19,9 @@ using study::Compared;
 using study::Comparison;
 using study::Option;
 
-// The sentence that says the runs are single cases, and whether there are common futures.
+// "each option: 17 runs of one case over..."
+std::string runs_of_each(const Comparison& comparison);
+// The same as a sentence, and whether there are common futures.
 std::string one_case_each(const Comparison& comparison);
 
 // Differences of an option from the first, in whole sentences.

@@ -28,21 +28,14 @@ std::string water_out(const Figures& figures) {
   return "no water aboard";
 }
 
-// Over the option as it is and both ends of what nobody has measured.
-std::string range_cell(const Option& option, const outcome::CrewTimes Figures::*times) {
+std::string range_cell(const Option& option, study::CrewState state) {
   const Figures& own = option.own.figures;
-  std::vector<std::optional<double>> all{(own.*times).first_s};
-  for (const Figures& end : option.ends) all.push_back((end.*times).first_s);
-  return range_words(study::range_of(all), own.horizon_s);
+  return range_words(study::range_over(own.*state, option.members, state, &outcome::CrewTimes::first_s),
+                     own.horizon_s);
 }
 
-// The case in which the first person's ability ends earliest, over the range where there is one.
-const Figures& earliest(const ComparedFigures& shown) {
-  const Figures* out = shown.figures;
-  if (shown.ranges)
-    for (const Figures& end : shown.ranges->ends)
-      if (end.able.first_s && (!out->able.first_s || *end.able.first_s < *out->able.first_s)) out = &end;
-  return *out;
+const outcome::Endurance& earliest(const ComparedFigures& shown) {
+  return shown.ranges ? study::earliest(*shown.figures, shown.ranges->members) : *shown.figures;
 }
 
 }  // namespace
@@ -58,16 +51,16 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
     out.rows.push_back(std::move(row));
   };
   using outcome::CrewTimes;
-  const auto range_of = [](const CrewTimes Figures::*times) {
-    return [times](const ComparedFigures& s) { return range_cell(*s.ranges, times); };
+  const auto range_of = [](study::CrewState state) {
+    return [state](const ComparedFigures& s) { return range_cell(*s.ranges, state); };
   };
-  const auto time_of = [](const CrewTimes Figures::*times, std::optional<double> CrewTimes::*who) {
-    return [times, who](const ComparedFigures& s) {
-      return cell((s.figures->*times).*who, s.figures->horizon_s);
+  const auto time_of = [](study::CrewState state, study::CrewTime who) {
+    return [state, who](const ComparedFigures& s) {
+      return cell((s.figures->*state).*who, s.figures->horizon_s);
     };
   };
   const bool ranges = std::all_of(shown.begin(), shown.end(), [](const ComparedFigures& each) {
-    return each.ranges && !each.ranges->ends.empty();
+    return each.ranges && !each.ranges->members.empty();
   });
   const bool brief = rows == Rows::asked_first;
   if (ranges) add("able until, first", range_of(&Figures::able));
@@ -77,9 +70,9 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
   if (!ranges || !brief)
     add(ranges ? "  central case" : "alive until, first", time_of(&Figures::alive, &CrewTimes::first_s));
   // Rows that would say of every option what the first person's row says are left out.
-  const auto some = [&](const CrewTimes Figures::*times, std::optional<double> CrewTimes::*who) {
+  const auto some = [&](study::CrewState state, study::CrewTime who) {
     return std::any_of(shown.begin(), shown.end(), [&](const ComparedFigures& each) {
-      return ((each.figures->*times).*who).has_value() && (each.figures->*times).persons > 1;
+      return ((each.figures->*state).*who).has_value() && (each.figures->*state).persons > 1;
     });
   };
   if (!brief && some(&Figures::able, &CrewTimes::last_s))
@@ -89,9 +82,10 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
   add(ranges ? "earliest ended by" : "ended by",
       [](const ComparedFigures& s) { return ended_by(earliest(s)); });
   add(ranges ? "earliest, who" : "who first", [](const ComparedFigures& s) {
-    const Figures& f = earliest(s);
-    return f.first_persons.empty() ? "nobody"
-                                   : person_names(f.first_persons) + (f.able.first_s ? "" : " (nearest)");
+    const outcome::Endurance& crew = earliest(s);
+    return crew.first_persons.empty()
+               ? "nobody"
+               : person_names(crew.first_persons) + (crew.able.first_s ? "" : " (nearest)");
   });
   add("coldest inside", [](const ComparedFigures& s) { return coldest_inside(*s.figures); });
   if (brief) {
@@ -107,18 +101,12 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
 }
 
 std::string option_title(const Option& option) {
-  const std::string file = file_alone(option.label), &name = option.own.scenario->scenario.name;
-  if (file == option.label)
-    return fmt::format("{} ({})", name, std::filesystem::path(file).filename().string());
+  if (option.put_in.empty())
+    return fmt::format("{} ({})", option.own.scenario->scenario.name,
+                       std::filesystem::path(option.label).filename().string());
   std::string out;
-  for (std::size_t at = option.label.find(" /", file.size()); at != std::string::npos;) {
-    const std::size_t next = option.label.find(" /", at + 1);
-    const std::string put_in = option.label.substr(at + 1, next - at - 1);
-    const std::size_t equals = put_in.find('=');
-    out += fmt::format("{}{} {}", out.empty() ? "" : ", ", input_words(put_in.substr(0, equals)),
-                       put_in.substr(equals + 1));
-    at = next;
-  }
+  for (const scenario::Version::PutIn& each : option.put_in)
+    out += fmt::format("{}{} {}", out.empty() ? "" : ", ", input_words(each.pointer), each.written);
   return out;
 }
 
@@ -126,13 +114,13 @@ std::string cell(const std::optional<double>& at_s, double horizon_s) {
   return at_s ? duration(*at_s) : "not in " + horizon(horizon_s);
 }
 
-std::string ended_by(const Figures& figures) {
+std::string ended_by(const outcome::Endurance& crew) {
   constexpr auto none = system::Limit::none;
-  if (figures.able_limit != none) return outcome::short_cause(figures.able_limit);
-  return figures.next_limit == none
+  if (crew.able_limit != none) return outcome::short_cause(crew.able_limit);
+  return crew.next_limit == none
              ? "nothing"
-             : fmt::format("nothing; nearest {}, {}", outcome::short_cause(figures.next_limit),
-                           margin_left_pct(figures.next_margin_fraction));
+             : fmt::format("nothing; nearest {}, {}", outcome::short_cause(crew.next_limit),
+                           margin_left_pct(crew.next_margin_fraction));
 }
 
 std::string stores_out(const Figures& figures) {

@@ -10,6 +10,7 @@
 #include "bide/report/compare/compare.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/run/json_parts.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
 
@@ -96,14 +97,10 @@ std::string comparison_json(const Comparison& comparison) {
     each["equal_stores"] = option.equal ? figures_json(option.equal->figures) : Json(nullptr);
     each["equal_stores_refused"] =
         option.equal_refused.empty() ? Json(nullptr) : Json(plain(option.equal_refused, Letters::utf8, 400));
-    each["at_ends_of_unmeasured_ranges"] = Json::array();
-    for (const Figures& end : option.ends) each["at_ends_of_unmeasured_ranges"].push_back(figures_json(end));
+    const Figures& own = option.own.figures;
+    each["range"] = range_json(own.able, own.alive, option.members, own.horizon_s);
     each["common_futures"] = option.futures ? futures_json(*option.futures) : Json(nullptr);
-    Json cautions = Json::array();
-    for (const scenario::Diagnostic& caution : option.own.scenario->cautions)
-      cautions.push_back(
-          {{"pointer", plain(caution.pointer)}, {"message", plain(caution.message, Letters::utf8, 400)}});
-    each["cautions"] = cautions;
+    each["cautions"] = json_cautions(option.own.scenario->cautions);
     json["options"].push_back(each);
   }
   json["conclusions"] = Json::array();
@@ -117,14 +114,15 @@ std::string comparison_json(const Comparison& comparison) {
 std::string comparison_csv(const Comparison& comparison) {
   fmt::memory_buffer out;
   const auto to = std::back_inserter(out);
+  fmt::format_to(to, "# {}\n# {}\n# {}\n", one_case_each(comparison), standing_notice, standing_advice);
   fmt::format_to(to,
-                 "# Each option is one case, not a forecast: a single run, without a range.\n# {}\n# {}\n",
-                 standing_notice, standing_advice);
-  fmt::format_to(to, "# An empty time is not reached within horizon_h.\n");
+                 "# An empty time is not reached within horizon_h. Earliest and latest are the ends of the "
+                 "range, told of own stores.\n");
   fmt::format_to(
       to,
       "option,label,stores,horizon_h,able_first_h,able_half_h,able_last_h,alive_first_h,alive_half_h,"
-      "alive_last_h,able_ended_by,coldest_inside_degC,coldest_inside_h,lowest_core_degC,worst_water_deficit_"
+      "alive_last_h,able_first_earliest_h,able_first_latest_h,alive_first_earliest_h,alive_first_latest_h,"
+      "able_ended_by,coldest_inside_degC,coldest_inside_h,lowest_core_degC,worst_water_deficit_"
       "pct,"
       "co2_above_5000_ppm_h,stores_out,futures,able_longer_than_option_1_in,able_shorter_than_option_1_in,"
       "able_median_difference_h\n");
@@ -142,6 +140,15 @@ std::string comparison_csv(const Comparison& comparison) {
       time(times->half_s);
       time(times->last_s);
     }
+    const bool own = &f == &option.own.figures;
+    for (const study::CrewState state : {&outcome::Endurance::able, &outcome::Endurance::alive}) {
+      const bool ranged = own && !option.members.empty();
+      const study::TimeRange range =
+          ranged ? study::range_over(f.*state, option.members, state, &outcome::CrewTimes::first_s)
+                 : study::TimeRange{};
+      time(range.earliest_s);
+      time(range.latest_s);
+    }
     fmt::format_to(to, ",{},{},{},{:.6g},{:.6g},{},", outcome::short_cause(f.able_limit),
                    f.coldest_inside ? fmt::format("{:.6g}", f.coldest_inside->degC) : "",
                    f.coldest_inside ? fmt::format("{:.6g}", f.coldest_inside->time_s / hour_s) : "",
@@ -153,7 +160,6 @@ std::string comparison_csv(const Comparison& comparison) {
         stores_out +=
             fmt::format("{}{} {:.6g} h", stores_out.empty() ? "" : "; ", store.store, store.at_s / hour_s);
     fmt::format_to(to, "{}", csv_cell(plain(stores_out)));
-    const bool own = &f == &option.own.figures;
     if (own && option.futures) {
       const study::Paired& able = option.futures->able;
       fmt::format_to(to, ",{},{},{},{:.6g}\n", able.samples, able.second_longer.count,

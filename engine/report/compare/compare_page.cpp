@@ -85,15 +85,12 @@ html::Section equal_section(const Comparison& comparison) {
 html::Chart picture(const Comparison& comparison) {
   std::vector<WindowRow> rows;
   double horizon_s = 0;
-  for (const auto& [name, times] : {std::pair{"able", &Figures::able}, {"alive", &Figures::alive}})
+  for (const auto& [name, state] : {std::pair{"able", &Figures::able}, {"alive", &Figures::alive}})
     for (std::size_t i = 0; i < comparison.options.size(); ++i) {
       const Option& option = comparison.options[i];
-      WindowRow row{fmt::format("{}: {}", name, option_name(i)), {}, (option.own.figures.*times).first_s};
-      std::vector<outcome::CrewTimes> ends;
-      for (const Figures& end : option.ends) ends.push_back(end.*times);
-      if (!ends.empty()) row.range = crew_range(option.own.figures.*times, ends).first;
+      rows.push_back(window_row(fmt::format("{}: {}", name, option_name(i)), option.own.figures.*state,
+                                option.members, state, &outcome::CrewTimes::first_s));
       horizon_s = std::max(horizon_s, option.own.figures.horizon_s);
-      rows.push_back(std::move(row));
     }
   html::Chart out = window_chart(rows, horizon_s);
   out.title = "Until when, first person of each option";

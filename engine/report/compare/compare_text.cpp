@@ -135,7 +135,7 @@ Answer comparison_answer(const Comparison& comparison) {
           {"Buys most",
            (comparison.levers ? "in option 1: " : "") + buys_line(comparison.levers, *first.scenario)},
           {"First hour", first_hour_line(*first.scenario)},
-          {"How sure", how_sure(first.figures) + "; each option is one case, not a forecast"},
+          {"How sure", how_sure(first.figures) + "; " + runs_of_each(comparison)},
           {"Not in it", not_in_the_model}};
 }
 

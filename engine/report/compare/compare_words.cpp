@@ -8,6 +8,7 @@
 #include "bide/outcome/cause.hpp"
 #include "bide/report/compare/compare.hpp"
 #include "bide/report/compare/compare_cells.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
@@ -28,60 +29,62 @@ std::string time_words(const std::optional<double>& at_s, double horizon_s) {
   return at_s ? duration(*at_s) : not_reached(horizon_s);
 }
 
-Ahead later(const outcome::CrewTimes Figures::*times, const Figures& a, const Figures& b) {
-  return outcome::later((a.*times).first_s, a.horizon_s, (b.*times).first_s, b.horizon_s);
+// @param a, b          runs of two options
+// @param first, second the options as they are
+Ahead later(study::CrewState state, const outcome::Endurance& a, const outcome::Endurance& b,
+            const Figures& first, const Figures& second) {
+  return outcome::later((a.*state).first_s, first.horizon_s, (b.*state).first_s, second.horizon_s);
+}
+Ahead later(study::CrewState state, const Figures& a, const Figures& b) {
+  return later(state, a, b, a, b);
 }
 
-// Whether the order is the same at both ends of the range; where there is none, the end at which there is.
-std::string at_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const Option& a, const Option& b,
-                    const Pair& pair) {
-  const std::size_t ends = std::min(a.ends.size(), b.ends.size());
-  std::string out;
-  bool holds = ends > 0, turns = false;
-  for (std::size_t i = 0; i < ends; ++i) {
-    const Ahead there = later(times, a.ends[i], b.ends[i]);
-    holds = holds && there == ahead;
-    turns = turns || (there != ahead && there != Ahead::indistinguishable);
-    if (there != Ahead::indistinguishable)
-      out += fmt::format(" With the {} heat lost {} is ahead ({}, {}).", i == 0 ? "least" : "most",
-                         pair.name(there), time_words((a.ends[i].*times).first_s, a.ends[i].horizon_s),
-                         time_words((b.ends[i].*times).first_s, b.ends[i].horizon_s));
+// How often each is ahead over what nobody has measured, member by member; an option that states all of it is
+// the same in every member.
+struct Order {
+  std::size_t runs = 0, first = 0, second = 0;
+};
+
+Order order_of(study::CrewState state, Ahead central, const Option& a, const Option& b) {
+  Order out;
+  const auto count = [&out](Ahead ahead) {
+    ++out.runs;
+    if (ahead == Ahead::first) ++out.first;
+    if (ahead == Ahead::second) ++out.second;
+  };
+  const auto member = [](const Option& option, std::size_t k) -> const outcome::Endurance& {
+    if (option.members.empty()) return option.own.figures;
+    return option.members.at(k);
+  };
+  const std::size_t members = std::max(a.members.size(), b.members.size());
+  if (members > 0) count(central);
+  for (std::size_t k = 0; k < members; ++k)
+    count(later(state, member(a, k), member(b, k), a.own.figures, b.own.figures));
+  return out;
+}
+
+// What the range says of the order, in one sentence; empty where it has nothing to add.
+std::string order_words(study::CrewState state, Ahead ahead, const Option& a, const Option& b,
+                        const Pair& pair) {
+  const Order order = order_of(state, ahead, a, b);
+  if (order.first + order.second == 0) return "";
+  const std::string of_runs = fmt::format("of {} runs over what nobody has measured", order.runs);
+  if (ahead == Ahead::indistinguishable) {
+    return fmt::format(" In {1} {0} {2} lasts longer, in {3} {4}.", of_runs, order.first, pair.first_name,
+                       order.second, pair.second_name);
   }
-  if (ends == 0) return "";
-  if (ahead == Ahead::indistinguishable) return out;
-  if (holds) return " This holds at both ends of the range.";
-  if (turns) return " At one end of the range the order turns: do not rely on it.";
-  return " At one end of the range the model cannot separate them.";
+  const std::size_t same = ahead == Ahead::first ? order.first : order.second,
+                    turned = ahead == Ahead::first ? order.second : order.first;
+  if (turned > 0) return fmt::format(" In {} {} the order turns: do not rely on it.", turned, of_runs);
+  if (same < order.runs)
+    return fmt::format(" In {} {} the model cannot separate them.", order.runs - same, of_runs);
+  return fmt::format(" So in all {} runs over what nobody has measured.", order.runs);
 }
 
 std::string margin(const Figures& figures) {
   if (figures.next_limit == system::Limit::none) return "no limit in sight";
   return fmt::format("{} ({})", margin_left_pct(figures.next_margin_fraction),
                      outcome::short_cause(figures.next_limit));
-}
-
-// What the ends of the range say of the order, in one sentence that ends the headline.
-std::string headline_ends(const outcome::CrewTimes Figures::*times, Ahead ahead, const Option& a,
-                          const Option& b, const Pair& pair) {
-  const std::size_t ends = std::min(a.ends.size(), b.ends.size());
-  std::string out;
-  bool holds = ends > 0, turns = false;
-  for (std::size_t i = 0; i < ends; ++i) {
-    const Ahead there = later(times, a.ends[i], b.ends[i]);
-    holds = holds && there == ahead;
-    turns = turns || (there != ahead && there != Ahead::indistinguishable);
-    if (there != Ahead::indistinguishable)
-      out += fmt::format("{} {} lasts longer with the {} heat lost", out.empty() ? "" : ",", pair.name(there),
-                         i == 0 ? "least" : "most");
-  }
-  if (ends == 0 || out.empty()) return "";
-  if (holds) return " So at both ends of the range.";
-  if (ahead == Ahead::indistinguishable) {
-    out[1] = 'O';
-    return out + ".";
-  }
-  return turns ? " At one end of the range the order turns: do not rely on it."
-               : " At one end of the range the model cannot separate them.";
 }
 
 // Where nobody reaches a limit, how far off the nearest is; nothing otherwise.
@@ -97,7 +100,7 @@ std::string margins(const Pair& pair) {
   return text + fmt::format(": {} has the larger margin.", gap > 0 ? pair.second_name : pair.first_name);
 }
 
-std::string time_sentence(const char* what, const outcome::CrewTimes Figures::*times, const Pair& pair) {
+std::string time_sentence(const char* what, study::CrewState times, const Pair& pair) {
   const Figures &a = pair.first.figures, &b = pair.second.figures;
   const auto &first = (a.*times).first_s, &second = (b.*times).first_s;
   const Ahead ahead = later(times, a, b);
@@ -108,8 +111,8 @@ std::string time_sentence(const char* what, const outcome::CrewTimes Figures::*t
   const auto &late = one ? first : second, &early = one ? second : first;
   const double late_horizon_s = one ? a.horizon_s : b.horizon_s,
                early_horizon_s = one ? b.horizon_s : a.horizon_s;
-  const system::Limit limit = one ? (times == &Figures::able ? b.able_limit : b.alive_limit)
-                                  : (times == &Figures::able ? a.able_limit : a.alive_limit);
+  const system::Limit limit = one ? (times == &outcome::Endurance::able ? b.able_limit : b.alive_limit)
+                                  : (times == &outcome::Endurance::able ? a.able_limit : a.alive_limit);
   return fmt::format("{}: {} is ahead by {}{}: {}, against {} ({}).", what, pair.name(ahead),
                      late ? "" : "more than ", duration(late.value_or(late_horizon_s) - *early),
                      time_words(late, late_horizon_s), time_words(early, early_horizon_s),
@@ -313,11 +316,18 @@ std::string stores_sentence(Ahead own, Ahead equal, const Pair& pair) {
 
 }  // namespace
 
+std::string runs_of_each(const Comparison& comparison) {
+  std::size_t members = 0;
+  for (const Option& option : comparison.options) members = std::max(members, option.members.size());
+  return "each option: " + what_the_range_is(members);
+}
+
 std::string one_case_each(const Comparison& comparison) {
   const bool drawn = std::any_of(comparison.options.begin(), comparison.options.end(),
                                  [](const Option& option) { return option.futures.has_value(); });
-  const std::string each = "Each option is one case, not a forecast: a single run of one scenario";
-  return each + (drawn ? "; the common futures give the odds." : ".");
+  std::string out = runs_of_each(comparison);
+  out.front() = 'E';
+  return out + (drawn ? ". The common futures give the odds." : ".");
 }
 
 std::vector<Conclusion> conclusions(const Comparison& comparison) {
@@ -335,14 +345,13 @@ std::vector<Conclusion> conclusions(const Comparison& comparison) {
     const Ahead able = later(&Figures::able, base.own.figures, option.own.figures),
                 alive = later(&Figures::alive, base.own.figures, option.own.figures);
     const bool by_able = able != Ahead::indistinguishable || alive == Ahead::indistinguishable;
-    add(conclusion.verdict,
-        overall(able, alive, pair) + (by_able ? headline_ends(&Figures::able, able, base, option, pair)
-                                              : headline_ends(&Figures::alive, alive, base, option, pair)));
+    const std::string order_able = order_words(&Figures::able, able, base, option, pair),
+                      order_alive = order_words(&Figures::alive, alive, base, option, pair);
+    add(conclusion.verdict, overall(able, alive, pair) + (by_able ? order_able : order_alive));
     conclusion.brief = conclusion.verdict;
-    add(conclusion.verdict, time_sentence("Able until, first person", &Figures::able, pair) +
-                                at_ends(&Figures::able, able, base, option, pair) + margins(pair));
-    add(conclusion.verdict, time_sentence("Alive until, first person", &Figures::alive, pair) +
-                                at_ends(&Figures::alive, alive, base, option, pair));
+    add(conclusion.verdict,
+        time_sentence("Able until, first person", &Figures::able, pair) + order_able + margins(pair));
+    add(conclusion.verdict, time_sentence("Alive until, first person", &Figures::alive, pair) + order_alive);
     const outcome::Window window = outcome::common_window(*base.own.timeline, *option.own.timeline);
     if (window.to_s > window.from_s) {
       add(conclusion.brief, inside_sentence(pair, window));

@@ -58,8 +58,12 @@ struct WriteMarkdown {
   }
   std::string operator()(const Facts& facts) const {
     std::string out;
-    for (const AnswerLine& each : facts.lines)
-      out += fmt::format("- **{}**: {}\n", plain_words(each.asks), plain_words(each.says));
+    for (std::size_t i = 0; i < facts.lines.size(); ++i) {
+      const std::string says = plain_words(facts.lines[i].says);
+      out += continues(facts.lines, i)
+                 ? fmt::format("  - {}\n", says)
+                 : fmt::format("- **{}**: {}\n", plain_words(facts.lines[i].asks), says);
+    }
     return out + '\n';
   }
 };

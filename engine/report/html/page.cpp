@@ -44,8 +44,11 @@ struct WriteHtml {
   }
   std::string operator()(const Facts& facts) const {
     std::string out = facts.large ? "<dl class=\"facts large\">\n" : "<dl class=\"facts\">\n";
-    for (const AnswerLine& each : facts.lines)
-      out += fmt::format("<div><dt>{}</dt><dd>{}</dd></div>\n", escaped(each.asks), escaped(each.says));
+    for (std::size_t i = 0; i < facts.lines.size(); ++i) {
+      if (!continues(facts.lines, i)) out += fmt::format("<div><dt>{}</dt>", escaped(facts.lines[i].asks));
+      out += fmt::format("<dd>{}</dd>", escaped(facts.lines[i].says));
+      if (!continues(facts.lines, i + 1)) out += "</div>\n";
+    }
     return out + "</dl>\n";
   }
 };

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/text.hpp"
 #include "bide/report/html/escape.hpp"
 #include "bide/report/html/svg_parts.hpp"
 #include "bide/report/words/text.hpp"
@@ -273,16 +274,8 @@ Plot placed(const Chart& chart, double top) {
 }
 
 std::string file_words(const std::string& title) {
-  std::string out;
-  for (const unsigned char letter : title) {
-    if (letter < 128 && std::isalnum(letter))
-      out += static_cast<char>(std::tolower(letter));
-    else if (!out.empty() && out.back() != '_')
-      out += '_';
-  }
-  while (!out.empty() && out.back() == '_') out.pop_back();
   constexpr std::size_t most = 60;
-  return out.substr(0, most);
+  return underscored(lower_case(title)).substr(0, most);
 }
 
 }  // namespace

@@ -61,9 +61,8 @@ std::string series_colour(int style) {
 }
 
 std::string dashes(int style) {
-  static constexpr std::array<const char*, looks> all{"", "7 3", "2 3", "10 3 2 3", "1 4", "14 4"};
-  const char* dash = all[static_cast<std::size_t>(look(style))];
-  return *dash ? fmt::format(" stroke-dasharray=\"{}\"", dash) : "";
+  const std::string dash = style_value(fmt::format("dash-{}", look(style)));
+  return dash == "none" ? "" : fmt::format(" stroke-dasharray=\"{}\"", dash);
 }
 
 std::string hatch(int style) {
@@ -71,12 +70,6 @@ std::string hatch(int style) {
 }
 
 std::string hatches() {
-  static constexpr std::array<const char*, looks> strokes{"",
-                                                          "M0,8 L8,0 M-2,2 L2,-2 M6,10 L10,6",
-                                                          "M2,2 h1 M6,6 h1",
-                                                          "M0,0 L8,8 M-2,6 L2,10 M6,-2 L10,2",
-                                                          "M0,4 H8",
-                                                          "M0,4 H8 M4,0 V8"};
   std::string out = "<defs>\n";
   for (int i = 0; i < looks; ++i)
     out += fmt::format(
@@ -85,7 +78,7 @@ std::string hatches() {
         "height=\"8\" fill=\"{1}\" fill-opacity=\"0.22\"/><path d=\"{2}\" stroke=\"{1}\" "
         "stroke-width=\"1.6\" "
         "fill=\"none\"/></pattern>\n",
-        i, series_colour(i), strokes[static_cast<std::size_t>(i)]);
+        i, series_colour(i), style_value(fmt::format("hatch-{}", i)));
   return out + "</defs>\n";
 }
 

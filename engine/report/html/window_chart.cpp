@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <utility>
+
 #include "bide/core/units.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -14,6 +16,13 @@ html::Axis time_axis(double horizon_s) {
   constexpr double day_h = 24, quarter_day_h = 6, long_h = 48;
   const double hours = horizon_s / hour_s;
   return {"time since the start", "h", true, hours >= long_h ? day_h : hours >= day_h ? quarter_day_h : 0};
+}
+
+WindowRow window_row(std::string name, const outcome::CrewTimes& central, const study::RangeMembers& members,
+                     study::CrewState state, study::CrewTime which) {
+  WindowRow out{std::move(name), {}, central.*which};
+  if (!members.empty()) out.range = study::range_over(central, members, state, which);
+  return out;
 }
 
 html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {

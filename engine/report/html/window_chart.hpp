@@ -17,6 +17,12 @@ struct WindowRow {
   std::optional<double> central_s;
 };
 
+// A time of a crew, with its range where there is one.
+// @param central the scenario as it is
+// @param members may be none
+WindowRow window_row(std::string name, const outcome::CrewTimes& central, const study::RangeMembers& members,
+                     study::CrewState state, study::CrewTime which);
+
 // @param rows      at least one
 // @param horizon_s end of the runs, s
 html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s);

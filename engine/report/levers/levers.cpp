@@ -2,16 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <limits>
-
-#include <cmath>
-
 #include "bide/core/notice.hpp"
-#include "bide/core/units.hpp"
-#include "bide/outcome/cause.hpp"
 #include "bide/report/levers/levers_words.hpp"
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/json_parts.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -57,10 +52,18 @@ Json gain_json(const Gain& gain) {
           {"not_reached_with_or_without", gain.unreached}};
 }
 
-void put_gains(Json& to, const study::Gains& gains) {
-  to["able_gain"] = gain_json(gains.able);
-  to["alive_gain"] = gain_json(gains.alive);
-  to["margin_gain_fraction"] = json_number(gains.margin);
+// Over the central case and the members; null without members.
+Json gain_range_json(const LeverTried& tried) {
+  if (tried.members.empty()) return nullptr;
+  const auto ends = [&](Gain study::Gains::*which) -> Json {
+    const study::GainRange range = study::gain_range(tried, which);
+    return {{"lowest", gain_json(range.low)}, {"highest", gain_json(range.high)}};
+  };
+  const study::MarginRange margin = study::margin_range(tried);
+  return {
+      {"able_gain", ends(&study::Gains::able)},
+      {"alive_gain", ends(&study::Gains::alive)},
+      {"margin_gain_fraction", {{"lowest", json_number(margin.low)}, {"highest", json_number(margin.high)}}}};
 }
 
 const char* state_word(const LeverTried& tried) {
@@ -79,22 +82,8 @@ const char* state_word(const LeverTried& tried) {
 }  // namespace
 
 Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
-  AnswerBasis basis{levers.base, scenario, {}, {}};
-  if (!levers.base_ends.empty()) {
-    std::vector<outcome::CrewTimes> able, alive;
-    double earliest_s = std::numeric_limits<double>::infinity();
-    for (const outcome::Figures& end : levers.base_ends) {
-      able.push_back(end.able);
-      alive.push_back(end.alive);
-      if (end.able.first_s && *end.able.first_s < earliest_s)
-        earliest_s = *end.able.first_s, basis.early_limit = end.able_limit;
-    }
-    basis.able = crew_range(levers.base.able, able);
-    basis.alive = crew_range(levers.base.alive, alive);
-  }
   constexpr std::size_t most = 3;
-  return answer_of(basis, most_bought_words(levers, most),
-                   "central case and both ends of heat loss, one run each, not a forecast");
+  return answer_of({levers.base, scenario, levers.base_members}, most_bought_words(levers, most));
 }
 
 std::string levers_text(const study::LeversTried& levers, const scenario::ValidScenario& scenario,
@@ -105,7 +94,7 @@ std::string levers_text(const study::LeversTried& levers, const scenario::ValidS
   page.answer(levers_answer(levers, scenario));
   if (full) {
     page.line();
-    page.paragraph(what_the_ends_are);
+    page.paragraph(what_gains_are);
     print_tried(page, levers, 1, "WHAT BUYS TIME, OR MARGIN WHERE NO LIMIT IS REACHED; the most first");
     print_tried(page, levers, -1, "WHAT WOULD COST TIME OR MARGIN HERE");
     print_tried(page, levers, 0, "NO GAIN OR LOSS THAT THE MODEL CAN SEPARATE FROM DOING NOTHING");
@@ -121,17 +110,16 @@ std::string levers_text(const study::LeversTried& levers, const scenario::ValidS
 }
 
 std::string levers_json(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
-  const auto hours = [](const std::optional<double>& at_s) {
-    return at_s ? json_number(*at_s / hour_s) : Json(nullptr);
-  };
   Json json;
   json["format"] = levers_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
-  json["one_case"] = "Each lever is one case, not a forecast: a single run with one change.";
+  json["one_case"] = one_change_each;
   json["name"] = plain(scenario.scenario.name);
+  json["cautions"] = json_cautions(scenario.cautions);
   json["horizon_h"] = json_number(levers.base.horizon_s / hour_s);
-  json["able_first_h"] = hours(levers.base.able.first_s);
-  json["alive_first_h"] = hours(levers.base.alive.first_s);
+  json["able_first_h"] = json_hours(levers.base.able.first_s);
+  json["alive_first_h"] = json_hours(levers.base.alive.first_s);
+  json["range"] = range_json(levers.base.able, levers.base.alive, levers.base_members, levers.base.horizon_s);
   json["highest_co2_ppm"] = {json_number(levers.base_co2_low_ppm), json_number(levers.base_co2_high_ppm)};
   json["levers"] = Json::array();
   for (const LeverTried& tried : levers.tried) {
@@ -146,10 +134,10 @@ std::string levers_json(const study::LeversTried& levers, const scenario::ValidS
         {"state", state_word(tried)},
         {"reason", tried.reason.empty() ? Json(nullptr) : Json(plain(tried.reason, Letters::utf8, 400))}};
     if (tried.state == LeverTried::State::tried) {
-      put_gains(each, tried.gained);
-      each["at_lowest_and_highest_loss"] = Json::array();
-      for (const study::Gains& end : tried.ends)
-        put_gains(each["at_lowest_and_highest_loss"].emplace_back(), end);
+      each["able_gain"] = gain_json(tried.gained.able);
+      each["alive_gain"] = gain_json(tried.gained.alive);
+      each["margin_gain_fraction"] = json_number(tried.gained.margin);
+      each["range_of_gains"] = gain_range_json(tried);
     }
     if (tried.state != LeverTried::State::not_applicable)
       each["highest_co2_ppm"] = {json_number(tried.co2_low_ppm), json_number(tried.co2_high_ppm)};

@@ -29,48 +29,49 @@ std::vector<const LeverTried*> that_matter(const LeversTried& levers) {
   return out;
 }
 
-html::Chart chart_of(const std::vector<const LeverTried*>& levers, const char* title) {
+html::Chart chart_of(const std::vector<const LeverTried*>& levers) {
   html::Chart out;
-  out.title = title;
   out.x = {"change"};
   for (const LeverTried* each : levers) out.categories.push_back(each->lever->title);
   return out;
 }
 
 bool in_hours(const LeverTried* each) {
-  const auto reached = [](const study::Gains& gains) {
-    const auto told = [](const study::Gain& gain) { return !gain.unreached && gain.distinguishable; };
-    return told(gains.able) || told(gains.alive);
+  const auto any_told = [&](study::Gain study::Gains::*which) {
+    const auto [low, high] = study::gain_range(*each, which);
+    return study::told(low) || study::told(high);
   };
-  return reached(each->gained) || std::any_of(each->ends.begin(), each->ends.end(), reached);
+  return any_told(&study::Gains::able) || any_told(&study::Gains::alive);
 }
 
-// Hours gained, and their range over both ends; empty where no limit is reached in any of these.
+// Hours gained, and their range; empty where no limit is reached in any run.
 std::optional<html::Point> hours_point(std::size_t place, const LeverTried& lever,
                                        study::Gain study::Gains::*which) {
   const study::Gain& gain = lever.gained.*which;
+  const auto reached = [&](const study::Gains& each) { return !(each.*which).unreached; };
+  if (!reached(lever.gained) && std::none_of(lever.members.begin(), lever.members.end(), reached))
+    return std::nullopt;
   html::Point out{static_cast<double>(place), gain.unreached ? html::Point::none : gain.hours};
   if (!gain.unreached && gain.at_least) out.label = "or more";
-  std::vector<double> hours;
-  bool reached = false;
-  const auto take = [&](const study::Gain& each) {  // not reached with or without it: nothing won
-    reached = reached || !each.unreached;
-    hours.push_back(each.unreached ? 0 : each.hours);
-  };
-  take(gain);
-  for (const study::Gains& end : lever.ends) take(end.*which);
-  if (!reached) return std::nullopt;
-  const auto [low, high] = std::minmax_element(hours.begin(), hours.end());
-  if (gain.unreached || *low < *high) out.low = *low, out.high = *high;
+  const auto [low, high] = study::gain_range(lever, which);
+  if (gain.unreached || low.hours < high.hours) out.low = low.hours, out.high = high.hours;
   return out;
 }
 
+// "Time that each change wins", or loses where one does.
+std::string title_of(const char* what, const std::vector<html::Series>& series) {
+  const auto below = [](const html::Point& point) { return point.y < 0 || point.low < 0; };
+  const bool loses = std::any_of(series.begin(), series.end(), [&](const html::Series& each) {
+    return std::any_of(each.points.begin(), each.points.end(), below);
+  });
+  return fmt::format("{} that each change wins{}", what, loses ? " or loses" : "");
+}
+
 html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
-  html::Chart out = chart_of(levers, "Time that each change wins");
+  html::Chart out = chart_of(levers);
   out.sentence = fmt::format(
       "Hours by which the first person is able and alive longer with each change, up to the end of the run "
-      "at "
-      "{}; a bar that ends there may be longer. Whiskers reach over the range. Below zero is lost.",
+      "at {}; a bar that ends there may be longer. Whiskers reach over the range. Below zero is lost.",
       horizon(horizon_s));
   out.y = {"hours gained by the first person", "h", true};
   html::Series able{"able", html::Kind::bars, {}, 0}, alive{"alive", html::Kind::points, {}, 1};
@@ -81,30 +82,28 @@ html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double hor
   }
   for (html::Series* each : {&able, &alive})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
+  out.title = title_of("Time", out.series);
   return out;
 }
 
 html::Point margin_point(std::size_t place, const LeverTried& lever) {
-  std::vector<double> points{100 * lever.gained.margin};
-  for (const study::Gains& end : lever.ends)
-    if (end.able.unreached) points.push_back(100 * end.margin);
-  const auto [low, high] = std::minmax_element(points.begin(), points.end());
-  html::Point out{static_cast<double>(place), points.front()};
-  if (*low < *high) out.low = *low, out.high = *high;
+  html::Point out{static_cast<double>(place), 100 * lever.gained.margin};
+  const study::MarginRange range = study::margin_range(lever);
+  if (range.low < range.high) out.low = 100 * range.low, out.high = 100 * range.high;
   return out;
 }
 
 html::Chart margin_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
-  html::Chart out = chart_of(levers, "Margin that each change wins");
+  html::Chart out = chart_of(levers);
   out.sentence = fmt::format(
       "No limit is reached within {} with or without these changes; the bars are the points they add to the "
-      "margin "
-      "left to the nearest limit, the whiskers reach over the range. Below zero is lost.",
+      "margin left to the nearest limit, the whiskers reach over the range. Below zero is lost.",
       horizon(horizon_s));
   out.y = {"margin gained", "points", true};
   html::Series bars{"margin", html::Kind::bars, {}, 0};
   for (std::size_t i = 0; i < levers.size(); ++i) bars.points.push_back(margin_point(i, *levers[i]));
   out.series = {bars};
+  out.title = title_of("Margin", out.series);
   return out;
 }
 
@@ -155,11 +154,8 @@ std::optional<html::Chart> levers_picture(const LeversTried& levers) {
 
 html::Section levers_section(const LeversTried& levers, bool all_on_paper) {
   html::Section out{"What would buy more time", {}};
-  out.blocks.push_back(
-      html::Paragraph{"Practical changes, tried one at a time with everything else as entered. Each is one "
-                      "case, not a forecast: "
-                      "a single run with one change."});
-  out.blocks.push_back(html::Paragraph{what_the_ends_are, false, all_on_paper});
+  out.blocks.push_back(html::Paragraph{one_change_each});
+  out.blocks.push_back(html::Paragraph{what_gains_are, false, all_on_paper});
   const std::vector<const LeverTried*> shown = that_matter(levers);
   if (shown.empty()) {
     out.blocks.push_back(html::Paragraph{"The model can separate none of the changes from doing nothing."});

@@ -24,89 +24,44 @@ std::string ppm(double value) {
 
 // Hours gained: later is positive.
 std::string hours_words(const Gain& gain) {
-  if (gain.unreached || !gain.distinguishable) return "none";
+  if (!study::told(gain)) return "none";
   return fmt::format("{}{}{}", gain.hours > 0 ? "+" : "-", duration(std::abs(gain.hours) * hour_s),
                      gain.at_least ? " or more" : "");
 }
 
-// What a range of gains hangs on is said with each, or once for several.
-enum class Why { said, said_elsewhere };
-
-// "+20 h (-5.0 h to +30 h or more, depending on heat loss)"; the bracket only where the ends say something
-// else. The range holds the central case too, which may lie outside both ends.
-std::string with_ends(const Gain& central_gain, std::vector<Gain> ends, Why why) {
-  const std::string central = hours_words(central_gain);
-  const bool central_counts = !central_gain.unreached;
-  if (ends.empty()) return central;
-  ends.push_back(central_gain);
-  std::stable_sort(ends.begin(), ends.end(), [](const Gain& a, const Gain& b) {
-    const auto key = [](const Gain& g) { return g.unreached || !g.distinguishable ? 0.0 : g.hours; };
-    return key(a) < key(b);
-  });
-  const std::string low = hours_words(ends.front()), high = hours_words(ends.back());
+// "+20 h (-5.0 h to +30 h or more)"; the bracket only where the range says something else than the central
+// case, which lies within it. The range alone where the central case reaches no limit.
+std::string time_words(const LeverTried& tried, Gain Gains::*which) {
+  const Gain& gain = tried.gained.*which;
+  const std::string central = hours_words(gain);
+  const study::GainRange range = study::gain_range(tried, which);
+  const std::string low = hours_words(range.low), high = hours_words(range.high);
   if (low == high) return central;
   const auto end = [](const std::string& words) { return words == "none" ? "0 h" : words; };
-  const std::string span =
-      fmt::format("{} to {}{}", end(low), end(high), why == Why::said ? ", depending on heat loss" : "");
-  return central_counts ? fmt::format("{} ({})", central, span) : span;
-}
-
-std::string time_words(const LeverTried& tried, Gain Gains::*which, Why why) {
-  std::vector<Gain> ends;
-  for (const Gains& end : tried.ends) ends.push_back(end.*which);
-  return with_ends(tried.gained.*which, std::move(ends), why);
+  const std::string span = fmt::format("{} to {}", end(low), end(high));
+  return gain.unreached ? span : fmt::format("{} ({})", central, span);
 }
 
 bool reached(const LeverTried& tried, Gain Gains::*which) {
   return !(tried.gained.*which).unreached ||
-         std::any_of(tried.ends.begin(), tried.ends.end(),
-                     [&](const Gains& end) { return !(end.*which).unreached; });
+         std::any_of(tried.members.begin(), tried.members.end(),
+                     [&](const Gains& member) { return !(member.*which).unreached; });
 }
 
-std::string points(const Gains& gains) {
-  const double whole = std::round(100 * gains.margin);
+std::string points(double fraction) {
+  const double whole = std::round(100 * fraction);
   return whole == 0 ? "0" : fmt::format("{:+.0f}", whole);
 }
 
 // "+28 points of margin, 69 % of the margin left to water loss"
 std::string margin_words(const LeverTried& tried) {
   if (tried.figures.next_limit == system::Limit::none) return "no limit in sight";
-  std::vector<const Gains*> ends;
-  for (const Gains& end : tried.ends)
-    if (end.able.unreached) ends.push_back(&end);
-  std::string span;
-  if (!ends.empty()) {
-    const auto [low, high] = std::minmax_element(
-        ends.begin(), ends.end(), [](const Gains* a, const Gains* b) { return a->margin < b->margin; });
-    if (points(**low) != points(**high))
-      span = fmt::format(" ({} to {}, depending on heat loss)", points(**low), points(**high));
-  }
-  return fmt::format("{} points{}: {} to {}", points(tried.gained), span,
+  const study::MarginRange range = study::margin_range(tried);
+  const std::string low = points(range.low), high = points(range.high);
+  return fmt::format("{} points{}: {} to {}", points(tried.gained.margin),
+                     low == high ? "" : fmt::format(" ({} to {})", low, high),
                      margin_left_pct(tried.figures.next_margin_fraction),
                      outcome::short_cause(tried.figures.next_limit));
-}
-
-// Hours of the central case; where it gains none that can be told, the most at an end of the range, unless
-// the other end loses some.
-double hours_bought(const LeverTried& tried, Gain Gains::*which) {
-  const auto told = [](const Gain& gain) { return !gain.unreached && gain.distinguishable; };
-  if (told(tried.gained.*which)) return (tried.gained.*which).hours;
-  double least = 0, most = 0;
-  for (const Gains& end : tried.ends)
-    if (told(end.*which)) {
-      least = std::min(least, (end.*which).hours);
-      most = std::max(most, (end.*which).hours);
-    }
-  return least < 0 ? 0 : most;
-}
-
-// An end of the range loses hours.
-bool loses_hours(const LeverTried& tried) {
-  const auto loses = [](const Gain& gain) {
-    return !gain.unreached && gain.distinguishable && gain.hours < 0;
-  };
-  return std::any_of(tried.ends.begin(), tried.ends.end(),
-                     [&](const Gains& end) { return loses(end.able) || loses(end.alive); });
 }
 
 }  // namespace
@@ -115,7 +70,7 @@ std::string bought_words(const LeverTried& tried, double horizon_s) {
   std::string out;
   for (const auto& [name, which] : {std::pair{"able", &Gains::able}, {"alive", &Gains::alive}})
     if (reached(tried, which))
-      out += fmt::format("{}{} {}", out.empty() ? "" : "; ", name, time_words(tried, which, Why::said));
+      out += fmt::format("{}{} {}", out.empty() ? "" : "; ", name, time_words(tried, which));
   if (!tried.gained.able.unreached) return out;
   return (out.empty() ? "no limit within " + horizon(horizon_s) : out) + "; " + margin_words(tried);
 }
@@ -123,19 +78,13 @@ std::string bought_words(const LeverTried& tried, double horizon_s) {
 std::vector<const LeverTried*> most_bought(const study::LeversTried& levers, std::size_t most) {
   std::vector<const LeverTried*> out;
   for (const LeverTried& each : levers.tried) {
-    if (each.state != LeverTried::State::tried) continue;
-    const int direction = study::direction(each);
-    const bool hours = hours_bought(each, &Gains::able) > 0 || hours_bought(each, &Gains::alive) > 0;
-    // Points of margin are no gain where an end of the range pays for them with hours.
-    if ((direction >= 0 && hours) || (direction > 0 && !loses_hours(each))) out.push_back(&each);
+    if (each.state != LeverTried::State::tried || study::direction(each) <= 0) continue;
+    const bool hours =
+        study::hours_bought(each, &Gains::able) > 0 || study::hours_bought(each, &Gains::alive) > 0;
+    // Points of margin are no gain where some of the range pays for them with hours.
+    const bool pays = study::loses(each, &Gains::able) || study::loses(each, &Gains::alive);
+    if (hours || !pays) out.push_back(&each);
   }
-  std::stable_sort(out.begin(), out.end(), [](const LeverTried* a, const LeverTried* b) {
-    const auto key = [](const LeverTried* each) {
-      return std::tuple(hours_bought(*each, &Gains::able), hours_bought(*each, &Gains::alive),
-                        each->gained.margin);
-    };
-    return key(a) > key(b);
-  });
   // Of several doses the one that buys most stands for all.
   std::vector<std::string> families;
   std::erase_if(out, [&](const LeverTried* each) {
@@ -154,11 +103,11 @@ std::string most_bought_words(const study::LeversTried& levers, std::size_t most
   for (const LeverTried* each : most_bought(levers, most)) {
     std::string gain;
     for (const auto& [name, which] : {std::pair{"able ", &Gains::able}, {"alive ", &Gains::alive}})
-      if (gain.empty() && hours_bought(*each, which) > 0) {
-        gain = name + time_words(*each, which, Why::said_elsewhere);
+      if (gain.empty() && study::hours_bought(*each, which) > 0) {
+        gain = name + time_words(*each, which);
         ranged = ranged || gain.find(" to ") != std::string::npos;
       }
-    if (gain.empty()) gain = points(each->gained) + " points of margin";
+    if (gain.empty()) gain = points(each->gained.margin) + " points of margin";
     out += fmt::format("{}{}: {}{}", out.empty() ? "" : "; ", each->lever->title, gain,
                        each->lever->closes_openings
                            ? fmt::format(", CO2 up to {} ppm ({} without it)", ppm(each->co2_high_ppm),
@@ -166,7 +115,7 @@ std::string most_bought_words(const study::LeversTried& levers, std::size_t most
                            : "");
   }
   if (out.empty()) return "none of the practical changes tried, one at a time";
-  return out + (ranged ? " (a range where it depends on the heat lost, which is not known)" : "");
+  return out + (ranged ? " (a range over what nobody has measured)" : "");
 }
 
 std::string reason_words(const study::LeversTried& levers, const LeverTried& tried) {
@@ -191,8 +140,7 @@ std::string air_words(const study::LeversTried& levers, const LeverTried& tried)
   const bool more = tried.co2_high_ppm > levers.base_co2_high_ppm * (1 + constants::times_apart_fraction);
   if (!tried.lever->closes_openings && !more) return "";
   return fmt::format(
-      ". Its price in air: CO2 at most {} to {} ppm over the unmeasured leakage and canopy, {} to {} without "
-      "it",
+      ". Its price in air: CO2 at most {} to {} ppm over what nobody has measured, {} to {} without it",
       ppm(tried.co2_low_ppm), ppm(tried.co2_high_ppm), ppm(levers.base_co2_low_ppm),
       ppm(levers.base_co2_high_ppm));
 }

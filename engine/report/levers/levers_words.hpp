@@ -8,18 +8,21 @@
 
 namespace bide::report {
 
-// Explains the ranges of bought_words().
-inline constexpr const char* what_the_ends_are =
-    "A gain is told for the central case; the range in brackets is over the least and the most heat lost: "
-    "canopy heat loss and leakage, which nobody has measured, and the model's own error.";
+inline constexpr const char* one_change_each =
+    "Each change is tried alone with everything else as entered, and is one case, not a forecast.";
 
-// Both gains, each with its range: "able +14 h; alive none to +24 h or more, depending on heat loss". Where
-// no limit of being able is reached, the margin too.
+// Explains the ranges of bought_words().
+inline constexpr const char* what_gains_are =
+    "A gain is told for the central case, with its range over what nobody has measured: each run with the "
+    "change against the same run without it. Where the central case reaches no limit, the range stands "
+    "alone.";
+
+// Both gains, each with its range: "able +14 h; alive 0 h to +24 h or more". Where no limit of being able is
+// reached, the margin too.
 // @param horizon_s end of the runs, s
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
-// The levers that buy most: hours able, then alive, then margin. Hours that only an end of the range gains
-// count too: where the central case reaches no limit, it is there that time is won.
+// The levers that buy most, in their order (study::LeversTried).
 // @param most how many at most
 std::vector<const study::LeverTried*> most_bought(const study::LeversTried& levers, std::size_t most);
 // The same in words, each with its hours, or its points of margin.

@@ -6,6 +6,7 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
 #include "bide/report/odds/odds.hpp"
+#include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/study/sampling/distribution.hpp"
 
@@ -123,6 +124,7 @@ std::string odds_json(const study::OddsAnswer& m) {
            {"notice", standing_notice},
            {"advice", standing_advice},
            {"scenario", m.scenario.scenario.name},
+           {"cautions", json_cautions(m.scenario.cautions)},
            {"start_time_utc", iso_minute(m.scenario.start_unix_s - m.started_h_ago.value_or(0) * hour_s)},
            {"hours_count_from", m.started_h_ago ? "now" : "start"},
            {"hours_count_from_utc", iso_minute(m.scenario.start_unix_s)},

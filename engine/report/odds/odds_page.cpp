@@ -40,7 +40,7 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
   out.y = axis_of(m);
   html::Series most{"8 in 10 futures", Kind::spans, {}, 0}, half{"half of the futures", Kind::spans, {}, 3},
       middle{"median future", Kind::points, {}, 1},
-      beyond{"median future: after the end", Kind::points, {}, 2};
+      beyond{fmt::format("median future: not within {}", horizon(horizon_h * hour_s)), Kind::points, {}, 2};
   const auto add = [&](const char* state, const char* who, const study::Window& w) {
     const double row = static_cast<double>(out.categories.size());
     out.categories.push_back(fmt::format("{}: {}", state, who));

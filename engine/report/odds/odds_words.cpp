@@ -207,7 +207,7 @@ Answer odds_answer(const study::OddsAnswer& m) {
                  buys_line(m.levers, m.scenario) + (m.levers ? "; tried on the one case of the file" : "")});
   std::string sure = fmt::format("{} futures, not a forecast", m.odds.futures);
   if (m.as_written) {
-    const AnswerBasis basis{*m.as_written, m.scenario, {}, {}};
+    const AnswerBasis basis{*m.as_written, m.scenario};
     out.push_back(
         {"One case", fmt::format("the file as written, nothing drawn. Who first: {}. Inside: {}. Water: {}",
                                  who_first(*m.as_written), inside_line(basis), water_line(basis))});

@@ -58,43 +58,34 @@ std::vector<std::string> doubts(const Figures& figures) {
 
 }  // namespace
 
-CrewRange crew_range(const CrewTimes& central, const std::vector<CrewTimes>& others) {
-  std::vector<std::optional<double>> first{central.first_s}, last{central.last_s};
-  for (const CrewTimes& each : others) {
-    first.push_back(each.first_s);
-    last.push_back(each.last_s);
-  }
-  return {study::range_of(first), study::range_of(last)};
-}
-
-std::string until_line(const AnswerBasis& basis, const CrewTimes Figures::*times,
-                       const std::optional<CrewRange>& range) {
-  const CrewTimes& central = basis.figures.*times;
-  const auto part = [&](study::TimeRange CrewRange::*which) {
-    return range ? std::optional(*range.*which) : std::nullopt;
+std::string until_line(const AnswerBasis& basis, study::CrewState state) {
+  const CrewTimes& central = basis.figures.*state;
+  const bool ranged = !basis.members.empty();
+  const auto over = [&](study::CrewTime which) {
+    return ranged ? std::optional(study::range_over(central, basis.members, state, which)) : std::nullopt;
   };
-  const std::optional<study::TimeRange> range_of_first = part(&CrewRange::first);
-  const std::string first = until_words(basis, central.first_s, range_of_first, true);
-  const std::string middle = central_words(basis, central.first_s, range_of_first);
+  const std::optional<study::TimeRange> of_first = over(&CrewTimes::first_s),
+                                        of_last = over(&CrewTimes::last_s);
+  const std::string first = until_words(basis, central.first_s, of_first, true);
+  const std::string middle = central_words(basis, central.first_s, of_first);
   if (central.persons == 1) return first + middle;
-  const bool ranged = range_of_first.has_value();
-  const std::string last = until_words(basis, central.last_s, part(&CrewRange::last), !ranged);
-  if (first == until_words(basis, central.last_s, part(&CrewRange::last), true))
-    return "whole crew: " + first + middle;
+  const std::string last = until_words(basis, central.last_s, of_last, !ranged);
+  if (first == until_words(basis, central.last_s, of_last, true)) return "whole crew: " + first + middle;
   return fmt::format("first person: {}{}; last person: {}", first, middle, last);
 }
 
 std::string ends_line(const AnswerBasis& basis) {
   const Figures& f = basis.figures;
+  const system::Limit early_limit = study::earliest(f, basis.members).able_limit;
   const scenario::Limits& limits = basis.scenario.scenario.limits;
   constexpr auto none = system::Limit::none;
   const std::string able = outcome::short_cause(f.able_limit), lethal = outcome::short_cause(f.alive_limit);
   const std::string alive = f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal;
   const std::string central = f.able_limit == none ? "nothing within " + horizon(f.horizon_s)
                                                    : outcome::plain_cause(f.able_limit, limits);
-  if (basis.early_limit == none || basis.early_limit == f.able_limit) return central + alive;
+  if (early_limit == none || early_limit == f.able_limit) return central + alive;
   return fmt::format("{} at the early end of the range; {} in the central case{}",
-                     outcome::short_cause(basis.early_limit), central, alive);
+                     outcome::short_cause(early_limit), central, alive);
 }
 
 std::string who_first(const Figures& figures) {
@@ -149,16 +140,16 @@ std::string buys_line(const std::optional<study::LeversTried>& levers,
   return levers ? most_bought_words(*levers, 2) : "not tried; ask: bide levers " + file_alone(scenario.file);
 }
 
-Answer answer_of(const AnswerBasis& basis, const std::string& buys, const std::string& range) {
-  return {{"Able until", until_line(basis, &Figures::able, basis.able)},
-          {"Alive until", until_line(basis, &Figures::alive, basis.alive)},
+Answer answer_of(const AnswerBasis& basis, const std::string& buys) {
+  return {{"Able until", until_line(basis, &Figures::able)},
+          {"Alive until", until_line(basis, &Figures::alive)},
           {"Ends it", ends_line(basis)},
           {"Who first", who_first(basis.figures)},
           {"Buys most", buys},
           {"Inside", inside_line(basis)},
           {"Water", water_line(basis)},
           {"First hour", first_hour_line(basis.scenario)},
-          {"How sure", how_sure(basis.figures) + "; " + range},
+          {"How sure", how_sure(basis.figures) + "; " + what_the_range_is(basis.members.size())},
           {"Not in it", not_in_the_model}};
 }
 

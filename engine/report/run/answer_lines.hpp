@@ -3,8 +3,8 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
-#include <vector>
 
 #include "bide/outcome/compare.hpp"
 #include "bide/report/words/answer.hpp"
@@ -14,28 +14,18 @@
 
 namespace bide::report {
 
-struct CrewRange {
-  study::TimeRange first, last;
-};
-
-// The central case, with its range over what is not known where there is one.
+// The central case, and the same over what nobody has measured.
 struct AnswerBasis {
   const outcome::Figures& figures;
   const scenario::ValidScenario& scenario;
-  std::optional<CrewRange> able, alive;
-  system::Limit early_limit = system::Limit::none;  // of being able, at the early end of the range
+  std::span<const study::RangeMember> members = {};
 };
 
-// The range of a figure's times over the central case and others.
-CrewRange crew_range(const outcome::CrewTimes& central, const std::vector<outcome::CrewTimes>& others);
-
-// @param buys  what would buy time, or how to ask
-// @param range what the range is over
-Answer answer_of(const AnswerBasis& basis, const std::string& buys, const std::string& range);
+// @param buys what would buy time, or how to ask
+Answer answer_of(const AnswerBasis& basis, const std::string& buys);
 
 // Single lines. "110 h (19 Oct 10:00 UTC) to after 12 d, central case after 12 d".
-std::string until_line(const AnswerBasis& basis, const outcome::CrewTimes outcome::Figures::*times,
-                       const std::optional<CrewRange>& range);
+std::string until_line(const AnswerBasis& basis, study::CrewState state);
 std::string ends_line(const AnswerBasis& basis);
 std::string who_first(
     const outcome::Figures& figures);  // "Person A"; "nobody; nearest: Persons B and C, ..."

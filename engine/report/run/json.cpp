@@ -18,6 +18,10 @@ using Json = nlohmann::ordered_json;
 using outcome::Evidence;
 using outcome::PersonOutcome;
 
+Json hours(double seconds) {
+  return json_number(seconds / hour_s);
+}
+
 Json evidence_json(const Evidence& evidence) {
   Json passed = Json::array();
   for (const auto& each : evidence.passed) {
@@ -33,7 +37,7 @@ Json until_json(const std::optional<double>& at_s, const timeline::Timeline& tim
         {"reached", false}, {"hours", nullptr}, {"utc", nullptr}, {"words", not_reached(timeline.horizon_s)}};
   }
   return {{"reached", true},
-          {"hours", json_hours(*at_s)},
+          {"hours", hours(*at_s)},
           {"utc", iso_minute(timeline.start_unix_s + *at_s)},
           {"words", duration(*at_s)}};
 }
@@ -87,7 +91,7 @@ Json crew_json(const outcome::CrewTimes& times, const Evidence& evidence,
 
 Json extreme_json(const std::optional<outcome::Extreme>& extreme) {
   if (!extreme) return nullptr;
-  return {{"value", json_number(extreme->value)}, {"hours", json_hours(extreme->time_s)}};
+  return {{"value", json_number(extreme->value)}, {"hours", hours(extreme->time_s)}};
 }
 
 Json cabin_json(const outcome::CabinOutcome& cabin, bool in_raft) {
@@ -131,7 +135,7 @@ Json person_or_null(int person) {
 Json events_json(const timeline::Timeline& timeline) {
   Json events = Json::array();
   for (const auto& event : timeline.events) {
-    events.push_back({{"hours", json_hours(event.time_s)},
+    events.push_back({{"hours", hours(event.time_s)},
                       {"utc", iso_minute(timeline.start_unix_s + event.time_s)},
                       {"person", person_or_null(event.person)},
                       {"kind", timeline::name_of(event.kind)},
@@ -148,7 +152,7 @@ Json crossings_json(const timeline::Timeline& timeline) {
   for (const auto& crossing : timeline.crossings) {
     crossings.push_back({{"person", person_or_null(crossing.person)},
                          {"limit", system::name_of(crossing.limit)},
-                         {"hours", json_hours(crossing.time_s)},
+                         {"hours", hours(crossing.time_s)},
                          {"slope_per_h", json_number(crossing.slope_per_h)},
                          {"upward", crossing.upward},
                          {"grazing", crossing.grazing}});
@@ -174,52 +178,26 @@ Json texts_json(const std::vector<std::string>& texts) {
 }
 
 Json inputs_json(const timeline::Timeline& timeline, const scenario::ValidScenario& scenario) {
-  Json cautions = Json::array();
-  for (const auto& caution : scenario.cautions) {
-    cautions.push_back(
-        {{"pointer", plain(caution.pointer)}, {"message", plain(caution.message, Letters::utf8, 400)}});
-  }
   return {{"file", plain(scenario.file, Letters::utf8, 400)},
           {"name", plain(scenario.scenario.name)},
           {"start_utc", iso_minute(timeline.start_unix_s)},
-          {"horizon_h", json_hours(timeline.horizon_s)},
+          {"horizon_h", hours(timeline.horizon_s)},
           {"in_raft", timeline.in_raft},
           {"persons_count", scenario.scenario.crew.size()},
           {"defaults", texts_json(scenario.defaults)},
-          {"cautions", cautions}};
-}
-
-Json range_json(const outcome::Outcome& outcome, const std::vector<study::Future>& members, CrewState state) {
-  const auto ends = [&](CrewTime which) -> Json {
-    const study::TimeRange range = range_over(outcome, members, state, which);
-    return {{"earliest_h", json_hours(range.earliest_s)},
-            {"latest_h", json_hours(range.latest_s)},
-            {"words", range_words(range, outcome.horizon_s)}};
-  };
-  return {{"first", ends(&outcome::CrewTimes::first_s)},
-          {"half", ends(&outcome::CrewTimes::half_s)},
-          {"last", ends(&outcome::CrewTimes::last_s)}};
-}
-
-// Null where the file states everything that is not known.
-Json range_json(const outcome::Outcome& outcome, const std::vector<study::Future>& members) {
-  if (members.empty()) return nullptr;
-  return {{"runs", members.size() + 1},
-          {"what", what_the_range_is(members.size())},
-          {"able_until", range_json(outcome, members, &outcome::Outcome::able)},
-          {"alive_until", range_json(outcome, members, &outcome::Outcome::alive)}};
+          {"cautions", json_cautions(scenario.cautions)}};
 }
 
 }  // namespace
 
 std::string result_json(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
-                        const scenario::ValidScenario& scenario, const std::vector<study::Future>& members) {
+                        const scenario::ValidScenario& scenario, const study::RangeMembers& members) {
   const scenario::Limits& limits = scenario.scenario.limits;
   Json json;
   json["format"] = result_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
   json["one_case"] = one_case;
-  json["range"] = range_json(outcome, members);
+  json["range"] = range_json(outcome.able, outcome.alive, members, outcome.horizon_s);
   json["inputs"] = inputs_json(timeline, scenario);
   json["crew"] = {{"able_until", crew_json(outcome.able, outcome.able_evidence, timeline)},
                   {"alive_until", crew_json(outcome.alive, outcome.alive_evidence, timeline)},

@@ -5,10 +5,9 @@
 #pragma once
 
 #include <string>
-#include <vector>
 
 #include "bide/outcome/outcome.hpp"
-#include "bide/study/questions/future.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::report {
 
@@ -16,7 +15,7 @@ inline constexpr const char* result_format = "bide result 1";
 
 // @param members the same scenario over what is not known, for the range; may be none
 std::string result_json(const outcome::Outcome& outcome, const timeline::Timeline& timeline,
-                        const scenario::ValidScenario& scenario, const std::vector<study::Future>& members);
+                        const scenario::ValidScenario& scenario, const study::RangeMembers& members);
 
 // JSON Schema 2020-12, using only words that draft 7 has too.
 std::string result_schema();

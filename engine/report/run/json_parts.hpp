@@ -7,6 +7,8 @@
 #include <string>
 
 #include "bide/core/units.hpp"
+#include "bide/report/words/text.hpp"
+#include "bide/scenario/validate.hpp"
 
 namespace bide::report {
 
@@ -19,9 +21,20 @@ inline nlohmann::ordered_json json_number(double value) {
   return std::round(value * scale) / scale;
 }
 
-// A time in hours; null for none. @param at_s s since the start; empty: beyond the horizon
+// A time in hours; null when it lies beyond the horizon.
+// @param at_s s since the start
 inline nlohmann::ordered_json json_hours(const std::optional<double>& at_s) {
   return at_s ? json_number(*at_s / hour_s) : nlohmann::ordered_json(nullptr);
+}
+
+// What is doubtful in a scenario.
+inline nlohmann::ordered_json json_cautions(const scenario::Diagnostics& cautions) {
+  constexpr std::size_t most_letters = 400;
+  auto out = nlohmann::ordered_json::array();
+  for (const scenario::Diagnostic& caution : cautions)
+    out.push_back({{"pointer", plain(caution.pointer)},
+                   {"message", plain(caution.message, Letters::utf8, most_letters)}});
+  return out;
 }
 
 // JSON as text: ASCII only, "<" escaped as well, with a line end at the end.

@@ -1,8 +1,8 @@
 // Until when, over a run and its members: the same scenario over what is not known.
 #pragma once
 
+#include <nlohmann/json_fwd.hpp>
 #include <string>
-#include <vector>
 
 #include "bide/outcome/outcome.hpp"
 #include "bide/report/run/sections.hpp"
@@ -11,21 +11,19 @@
 
 namespace bide::report {
 
-using CrewState = outcome::CrewTimes outcome::Outcome::*;
-using CrewTime = std::optional<double> outcome::CrewTimes::*;
-
-study::TimeRange range_over(const outcome::Outcome& outcome, const std::vector<study::Future>& members,
-                            CrewState state, CrewTime which);
 // The late end: "41 h", "after 5 d".
 std::string latest_words(const study::TimeRange& range, double horizon_s);
 // "14 h to 41 h", "14 h to after 5 d", "not reached within 5 d".
 std::string range_words(const study::TimeRange& range, double horizon_s);
 // What the members are, and what stays one case. @param members may be none
 std::string what_the_range_is(std::size_t members);
+// The range of every time of a crew as JSON; null without members.
+// @param able, alive the scenario as it is
+nlohmann::ordered_json range_json(const outcome::CrewTimes& able, const outcome::CrewTimes& alive,
+                                  const study::RangeMembers& members, double horizon_s);
 
 // The answer of a run with its range over the members.
 // @param buys what would buy time, or how to ask
-Answer run_answer(const Material& material, const std::vector<study::Future>& members,
-                  const std::string& buys);
+Answer run_answer(const Material& material, const study::RangeMembers& members, const std::string& buys);
 
 }  // namespace bide::report

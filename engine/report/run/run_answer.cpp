@@ -14,16 +14,16 @@ using outcome::CrewTimes;
 html::Chart picture(const RunMaterial& material) {
   const Material& m = material.run;
   std::vector<WindowRow> rows;
-  const auto add = [&](const char* name, CrewState state, CrewTime which) {
-    WindowRow row{name, {}, (m.outcome.*state).*which};
-    if (!material.unmeasured.empty()) row.range = range_over(m.outcome, material.unmeasured, state, which);
-    rows.push_back(std::move(row));
-  };
   const bool crew = m.outcome.persons.size() > 1;
-  add(crew ? "able: first person" : "able", &outcome::Outcome::able, &CrewTimes::first_s);
-  if (crew) add("able: last person", &outcome::Outcome::able, &CrewTimes::last_s);
-  add(crew ? "alive: first person" : "alive", &outcome::Outcome::alive, &CrewTimes::first_s);
-  if (crew) add("alive: last person", &outcome::Outcome::alive, &CrewTimes::last_s);
+  const auto add = [&](const std::string& name, const CrewTimes& central, study::CrewState state) {
+    const auto row = [&](const char* who, study::CrewTime which) {
+      rows.push_back(window_row(name + who, central, material.unmeasured, state, which));
+    };
+    row(crew ? ": first person" : "", &CrewTimes::first_s);
+    if (crew) row(": last person", &CrewTimes::last_s);
+  };
+  add("able", m.outcome.able, &outcome::Endurance::able);
+  add("alive", m.outcome.alive, &outcome::Endurance::alive);
   return window_chart(rows, m.outcome.horizon_s);
 }
 

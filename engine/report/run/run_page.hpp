@@ -17,7 +17,7 @@ namespace bide::report::pages {
 
 struct RunMaterial {
   Material run;
-  const std::vector<study::Future>& unmeasured;
+  const study::RangeMembers& unmeasured;
   std::optional<study::LeversTried> levers = {};
 };
 

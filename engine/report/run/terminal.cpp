@@ -45,10 +45,10 @@ void print_rest(Page& page, const Material& m) {
   print_basis(page, m);
 }
 
-std::string first_of(const outcome::Outcome& outcome, const std::vector<study::Future>& members,
-                     CrewState state) {
-  const study::TimeRange range = range_over(outcome, members, state, &outcome::CrewTimes::first_s);
-  return range_words(range, outcome.horizon_s) + (range.earliest_s ? " (first person)" : "");
+std::string first_of(const outcome::CrewTimes& central, const study::RangeMembers& members,
+                     study::CrewState state, double horizon_s) {
+  const study::TimeRange range = study::range_over(central, members, state, &outcome::CrewTimes::first_s);
+  return range_words(range, horizon_s) + (range.earliest_s ? " (first person)" : "");
 }
 
 }  // namespace
@@ -82,8 +82,9 @@ std::string quiet_line(const outcome::Outcome& outcome, const scenario::ValidSce
                        const TerminalOptions& options) {
   return fmt::format("{}: able until {}, alive until {}. One case, not a forecast. {}\n",
                      plain(scenario.scenario.name, options.utf8 ? Letters::utf8 : Letters::ascii),
-                     first_of(outcome, options.members, &outcome::Outcome::able),
-                     first_of(outcome, options.members, &outcome::Outcome::alive), standing_notice);
+                     first_of(outcome.able, options.members, &outcome::Endurance::able, outcome.horizon_s),
+                     first_of(outcome.alive, options.members, &outcome::Endurance::alive, outcome.horizon_s),
+                     standing_notice);
 }
 
 }  // namespace bide::report

@@ -9,8 +9,8 @@
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
-#include "bide/study/questions/future.hpp"
 #include "bide/study/questions/levers.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::report {
 
@@ -24,7 +24,7 @@ struct TerminalOptions {
   std::vector<WrittenFile> files;
   bool drawn = false;  // a future that was drawn: it has no file to ask about
   bool full = false;   // all the rest as well: figures, charts, events, evidence, assumptions, cautions
-  std::vector<study::Future> members;        // the same scenario over what is not measured; may be empty
+  study::RangeMembers members;               // the same scenario over what is not measured; may be empty
   std::optional<study::LeversTried> levers;  // what would buy time, where it was tried
 };
 

@@ -11,6 +11,7 @@
 
 #include "bide/core/csv.hpp"
 #include "bide/core/notice.hpp"
+#include "bide/core/text.hpp"
 #include "bide/report/study/study_text.hpp"
 #include "bide/report/words/file.hpp"
 #include "bide/report/words/text.hpp"
@@ -43,38 +44,22 @@ std::string failures_of(const study::Drawn& drawn) {
 }  // namespace
 
 std::string column_name(const std::string& name, const std::string& unit) {
-  std::string out;
-  const auto add = [&out](std::string_view text) {
-    for (const unsigned char letter : text) {
-      if (letter < 128 && std::isalnum(letter))
-        out += static_cast<char>(letter);
-      else if (letter == '%')
-        out += "pct";
-      else if (letter != ',' && !out.empty() && out.back() != '_')
-        out += '_';
-    }
-    while (!out.empty() && out.back() == '_') out.pop_back();
-  };
   std::string words = name;
-  const auto lower_first = [](std::string& text) {
-    std::transform(text.begin(), text.end(), text.begin(),
-                   [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
-  };
   constexpr std::string_view crew = "/crew/", person = "Person ";
   if (name.starts_with(crew)) {
     char* rest = nullptr;
     const long place = std::strtol(name.c_str() + crew.size(), &rest, 10);
     words = person_column_prefix(static_cast<int>(place)) + rest;
   } else if (name.starts_with(person)) {
-    lower_first(words);
+    words = lower_case(name);
   }
-  add(words);
-  std::string ending = unit == "%" ? "pct" : unit;
-  std::replace(ending.begin(), ending.end(), '/', '_');
-  if (unit.empty() || out.ends_with("_" + ending)) return out;
-  out += '_';
-  add(ending);
-  return out;
+  const auto column = [](std::string text) {
+    std::erase(text, ',');  // "5,000 ppm"
+    for (std::size_t at; (at = text.find('%')) != std::string::npos;) text.replace(at, 1, "pct");
+    return underscored(text);
+  };
+  const std::string out = column(words), ending = column(unit);
+  return ending.empty() || out.ends_with("_" + ending) ? out : out + "_" + ending;
 }
 
 std::vector<InputColumn> input_columns(const study::Study& study) {

@@ -11,15 +11,15 @@ namespace bide::study {
 namespace {
 
 using scenario::ValidScenario;
+using scenario::Version;
 
 // Every run of a comparison, and which of them belongs to what.
 struct Planned {
   struct Places {
     std::size_t own = 0;
     std::optional<std::size_t> equal;
-    std::vector<std::size_t> ends;
   };
-  std::vector<ValidScenario> given;
+  std::vector<Version> given;
   std::vector<std::unique_ptr<const ValidScenario>> made;
   std::vector<const ValidScenario*> runs;
   std::vector<RunResult> results;
@@ -33,32 +33,25 @@ struct Planned {
     made.push_back(std::make_unique<const ValidScenario>(std::move(scenario)));
     return add(*made.back());
   }
-  outcome::Figures figures(std::size_t place) const {
-    const auto& run = std::get<Run>(results[place]);
-    return outcome::figures_of(run.outcome, run.timeline);
-  }
   Compared compared(std::size_t place) const {
-    return {runs[place], &std::get<Run>(results[place]).timeline, figures(place)};
+    const auto& run = std::get<Run>(results[place]);
+    return {runs[place], &run.timeline, outcome::figures_of(run.outcome, run.timeline)};
   }
 };
 
 // Fills `comparison` with what can be said before anything has run.
-std::shared_ptr<Planned> plan(std::vector<ValidScenario> scenarios, Comparison& comparison) {
+std::shared_ptr<Planned> plan(std::vector<Version> scenarios, Comparison& comparison) {
   auto out = std::make_shared<Planned>();
   out->given = std::move(scenarios);
   std::vector<const ValidScenario*> all;
   for (const ValidScenario& each : out->given) all.push_back(&each);
   comparison.same_stores = scenario::differences_aboard(all).empty();
-  constexpr double lowest_loss = 0, highest_loss = 1;
-  for (const ValidScenario& each : out->given) {
+  for (const Version& each : out->given) {
     Option option;
     option.label = each.file;
+    option.put_in = each.put_in;
     Planned::Places places;
     places.own = out->add(each);
-    for (const double position : {lowest_loss, highest_loss}) {
-      scenario::Validated end = scenario::at_end_of_ranges(each, position);
-      places.ends.push_back(out->keep(std::move(std::get<ValidScenario>(end))));
-    }
     if (!comparison.same_stores && &each != &out->given.front()) {
       scenario::Validated equal = scenario::with_stores_of(out->given.front(), each);
       if (const auto* refused = std::get_if<scenario::Diagnostics>(&equal))
@@ -73,7 +66,7 @@ std::shared_ptr<Planned> plan(std::vector<ValidScenario> scenarios, Comparison& 
 }
 
 // Every option under the same futures, each paired with the first.
-void add_futures(const std::vector<ValidScenario>& scenarios, const CompareQuestion& question,
+void add_futures(const std::vector<Version>& scenarios, const CompareQuestion& question,
                  const std::function<void(double)>& progress, Comparison& comparison) {
   const bool uncertain = std::all_of(scenarios.begin(), scenarios.end(), [](const ValidScenario& each) {
     return each.scenario.uncertain.has_value();
@@ -101,8 +94,7 @@ void add_futures(const std::vector<ValidScenario>& scenarios, const CompareQuest
 
 }  // namespace
 
-std::variant<Comparison, Refusal> compare(std::vector<ValidScenario> scenarios,
-                                          const CompareQuestion& question,
+std::variant<Comparison, Refusal> compare(std::vector<Version> scenarios, const CompareQuestion& question,
                                           const std::function<void(double)>& progress) {
   if (scenarios.empty())
     return Refusal{Refusal::Why::input, {{"", "", "found no scenario to compare; allowed one or more"}}};
@@ -111,12 +103,16 @@ std::variant<Comparison, Refusal> compare(std::vector<ValidScenario> scenarios,
   planned->results = run_all(planned->runs);
   for (const RunResult& result : planned->results)
     if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
+  std::vector<CrewScenarios> crews;
+  for (const ValidScenario& each : planned->given) crews.push_back({&each});
+  auto members = run_unmeasured(crews);
+  if (auto* refused = std::get_if<Refusal>(&members)) return std::move(*refused);
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Planned::Places& places = planned->options[i];
     Option& option = comparison.options[i];
     option.own = planned->compared(places.own);
     if (places.equal) option.equal = planned->compared(*places.equal);
-    for (const std::size_t place : places.ends) option.ends.push_back(planned->figures(place));
+    option.members = std::move(std::get<std::vector<RangeMembers>>(members)[i]);
   }
   add_futures(planned->given, question, progress, comparison);
   comparison.kept = planned;

@@ -1,5 +1,5 @@
-// Scenarios beside each other: each run as it is, with the stores of the first, at both ends of what nobody
-// has measured, and under common futures.
+// Scenarios beside each other: each run as it is, with the stores of the first, over what nobody has
+// measured, and under common futures.
 //
 // Inputs: two validated scenarios or more. Runs go over all processors; the answer depends on nothing but the
 // scenarios and the question.
@@ -14,9 +14,11 @@
 #include <vector>
 
 #include "bide/outcome/compare.hpp"
+#include "bide/scenario/variations.hpp"
 #include "bide/study/ensemble/refusal.hpp"
 #include "bide/study/questions/common_futures.hpp"
 #include "bide/study/questions/levers.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::study {
 
@@ -29,11 +31,11 @@ struct Compared {
 
 struct Option {
   std::string label;  // the file, with what was put in
+  std::vector<scenario::Version::PutIn> put_in;
   Compared own;
   std::optional<Compared> equal;  // with the stores of the first option
   std::string equal_refused;      // why not, when that makes no scenario
-  // Own stores, at the lowest and the highest heat loss (scenario::at_end_of_ranges).
-  std::vector<outcome::Figures> ends;
+  RangeMembers members;           // own stores, over what nobody has measured
   // Own stores, against the first option under common futures.
   std::optional<PairedFutures> futures = {};
 };
@@ -56,7 +58,7 @@ struct CompareQuestion {
 // @param question  common futures
 // @param progress  told the share of the common futures drawn, 0 to 1; may be empty
 // @return one option for each scenario, in order, or why a run has no result
-std::variant<Comparison, Refusal> compare(std::vector<scenario::ValidScenario> scenarios,
+std::variant<Comparison, Refusal> compare(std::vector<scenario::Version> scenarios,
                                           const CompareQuestion& question,
                                           const std::function<void(double fraction)>& progress = {});
 

@@ -4,12 +4,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <memory>
+#include <deque>
+#include <span>
+#include <tuple>
 
 #include "bide/constants/evidence.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
-#include "bide/scenario/variations.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/ensemble/run_all.hpp"
 
@@ -19,16 +20,8 @@ namespace {
 using outcome::Figures;
 using scenario::ValidScenario;
 
-// One configuration (all rafts of a crew), run at nominal and at both ends of the ranges of heat loss and
-// leakage.
-struct Case {
-  using Places = std::vector<std::size_t>;
-  Places as_it_is;
-  std::vector<Places> ends;
-  Places tight;  // as computed, with canopy and leakage where they keep most in: the foulest air
-};
-
-// A position that the file states is kept.
+// As computed, with canopy and leakage where they keep most in: the foulest air. The members stand inside
+// their ranges, and what is withheld must hold at the worst of them. A position that the file states is kept.
 scenario::Validated keeping_most_in(const ValidScenario& scenario) {
   scenario::Node document = *scenario.document;
   for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
@@ -36,35 +29,19 @@ scenario::Validated keeping_most_in(const ValidScenario& scenario) {
   return scenario::validate_document(std::move(document), scenario.file, scenario.folder);
 }
 
-struct Runs {
-  std::vector<std::unique_ptr<ValidScenario>> scenarios;
-
-  std::size_t add(ValidScenario scenario) {
-    scenarios.push_back(std::make_unique<ValidScenario>(std::move(scenario)));
-    return scenarios.size() - 1;
-  }
-  Case add_case(std::vector<ValidScenario> parts) {
-    constexpr double lowest_loss = 0, highest_loss = 1;
-    Case out;
-    for (const double position : {lowest_loss, highest_loss}) {
-      Case::Places end;
-      for (const ValidScenario& part : parts)
-        end.push_back(add(std::move(std::get<ValidScenario>(scenario::at_end_of_ranges(part, position)))));
-      out.ends.push_back(std::move(end));
-    }
-    if (parts.front().scenario.raft)
-      for (const ValidScenario& part : parts)
-        out.tight.push_back(add(std::move(std::get<ValidScenario>(keeping_most_in(part)))));
-    for (ValidScenario& part : parts) out.as_it_is.push_back(add(std::move(part)));
-    return out;
-  }
+// A crew with all that is run of it.
+struct Case {
+  Figures central;
+  RangeMembers members;
+  double co2_low_ppm = 0, co2_high_ppm = 0;
 };
 
-Figures figures_of(const Case::Places& places, const std::vector<RunResult>& results) {
+// All rafts of a crew together.
+Figures figures_of(std::span<const RunResult> rafts) {
   std::vector<std::optional<double>> able_s, alive_s;
   Figures all;
-  for (const std::size_t place : places) {
-    const Run& run = std::get<Run>(results[place]);
+  for (const RunResult& raft : rafts) {
+    const Run& run = std::get<Run>(raft);
     for (const outcome::PersonOutcome& person : run.outcome.persons) {
       able_s.push_back(person.able.at_s);
       alive_s.push_back(person.alive.at_s);
@@ -77,38 +54,56 @@ Figures figures_of(const Case::Places& places, const std::vector<RunResult>& res
   return all;
 }
 
-void co2_range(const Case& of, const std::vector<RunResult>& results, double& low_ppm, double& high_ppm) {
-  const auto highest = [&](std::size_t place) {
-    const auto& cabin = std::get<Run>(results[place]).outcome.cabin;
-    return cabin.highest_co2_ppm ? cabin.highest_co2_ppm->value : 0.0;
-  };
-  low_ppm = high_ppm = highest(of.as_it_is.front());
-  const auto widen = [&](const Case::Places& places) {
-    for (const std::size_t place : places) {
-      low_ppm = std::min(low_ppm, highest(place));
-      high_ppm = std::max(high_ppm, highest(place));
-    }
-  };
-  widen(of.as_it_is);
-  for (const Case::Places& end : of.ends) widen(end);
-  widen(of.tight);
+std::variant<std::vector<Case>, Refusal> run_cases(const std::vector<CrewScenarios>& crews) {
+  CrewScenarios all;
+  for (const CrewScenarios& crew : crews) all.insert(all.end(), crew.begin(), crew.end());
+  const std::vector<RunResult> central = run_all(all);
+  for (const RunResult& result : central)
+    if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
+  auto members = run_unmeasured(crews);
+  if (auto* refused = std::get_if<Refusal>(&members)) return std::move(*refused);
+  auto tight = run_version(crews, keeping_most_in);
+  if (auto* refused = std::get_if<Refusal>(&tight)) return std::move(*refused);
+
+  std::vector<Case> out;
+  std::size_t at = 0;
+  for (std::size_t i = 0; i < crews.size(); ++i) {
+    Case each;
+    each.central = figures_of(std::span(central).subspan(at, crews[i].size()));
+    at += crews[i].size();
+    each.members = std::move(std::get<std::vector<RangeMembers>>(members)[i]);
+    each.co2_low_ppm = each.co2_high_ppm = each.central.highest_co2_ppm;
+    const auto widen = [&each](const RangeMember& member) {
+      each.co2_low_ppm = std::min(each.co2_low_ppm, member.highest_co2_ppm);
+      each.co2_high_ppm = std::max(each.co2_high_ppm, member.highest_co2_ppm);
+    };
+    for (const RangeMember& member : each.members) widen(member);
+    widen(std::get<RangeMembers>(tight)[i]);
+    out.push_back(std::move(each));
+  }
+  return out;
 }
 
-Gains gains(const Figures& before, const Figures& with) {
+Gains gains(const outcome::Endurance& before, const outcome::Endurance& with, double horizon_s) {
   Gains out;
-  out.able = gain_of(before.able.first_s, with.able.first_s, before.horizon_s);
-  out.alive = gain_of(before.alive.first_s, with.alive.first_s, before.horizon_s);
+  out.able = gain_of(before.able.first_s, with.able.first_s, horizon_s);
+  out.alive = gain_of(before.alive.first_s, with.alive.first_s, horizon_s);
   if (out.able.unreached) out.margin = with.next_margin_fraction - before.next_margin_fraction;
   return out;
 }
 
+// What a range counts.
+double hours_told(const Gain& gain) {
+  return told(gain) ? gain.hours : 0;
+}
+
 bool before(const LeverTried& a, const LeverTried& b) {
   if (a.state != b.state) return a.state > b.state;
-  const auto hours = [](const Gain& gain) { return gain.distinguishable ? gain.hours : 0; };
-  const Gains &first = a.gained, &second = b.gained;
-  if (hours(first.able) != hours(second.able)) return hours(first.able) > hours(second.able);
-  if (hours(first.alive) != hours(second.alive)) return hours(first.alive) > hours(second.alive);
-  return first.margin > second.margin;
+  const auto key = [](const LeverTried& each) {
+    return std::tuple(hours_bought(each, &Gains::able), hours_bought(each, &Gains::alive),
+                      each.gained.margin);
+  };
+  return key(a) > key(b);
 }
 
 }  // namespace
@@ -123,19 +118,57 @@ Gain gain_of(const std::optional<double>& before_s, const std::optional<double>&
   return gain;
 }
 
+bool told(const Gain& gain) {
+  return !gain.unreached && gain.distinguishable;
+}
+
+bool loses(const LeverTried& tried, Gain Gains::*which) {
+  return hours_told(gain_range(tried, which).low) < 0;
+}
+
+double hours_bought(const LeverTried& tried, Gain Gains::*which) {
+  if (told(tried.gained.*which)) return (tried.gained.*which).hours;
+  return loses(tried, which) ? 0 : hours_told(gain_range(tried, which).high);
+}
+
 int direction(const LeverTried& tried) {
   const auto sign = [](double value) { return value > 0 ? 1 : value < 0 ? -1 : 0; };
   const Gains& gained = tried.gained;
-  if (gained.able.distinguishable) return sign(gained.able.hours);
-  if (gained.alive.distinguishable) return sign(gained.alive.hours);
-  return std::abs(gained.margin) >= constants::margins_apart_fraction ? sign(gained.margin) : 0;
+  for (const auto which : {&Gains::able, &Gains::alive})
+    if (told(gained.*which)) return sign((gained.*which).hours);
+  const auto wins_in = [&](Gain Gains::*which) { return hours_told(gain_range(tried, which).high) > 0; };
+  const bool wins = wins_in(&Gains::able) || wins_in(&Gains::alive),
+             costs = loses(tried, &Gains::able) || loses(tried, &Gains::alive);
+  if (wins && !costs) return 1;
+  if (std::abs(gained.margin) >= constants::margins_apart_fraction) return sign(gained.margin);
+  return costs && !wins ? -1 : 0;
+}
+
+GainRange gain_range(const LeverTried& tried, Gain Gains::*which) {
+  GainRange out{tried.gained.*which, tried.gained.*which};
+  for (const Gains& each : tried.members) {
+    const Gain& gain = each.*which;
+    if (hours_told(gain) < hours_told(out.low)) out.low = gain;
+    if (hours_told(gain) > hours_told(out.high)) out.high = gain;
+  }
+  return out;
+}
+
+MarginRange margin_range(const LeverTried& tried) {
+  MarginRange out{tried.gained.margin, tried.gained.margin};
+  for (const Gains& each : tried.members) {
+    if (!each.able.unreached) continue;
+    out.low = std::min(out.low, each.margin);
+    out.high = std::max(out.high, each.margin);
+  }
+  return out;
 }
 
 std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
-  Runs runs;
-  const Case base = runs.add_case({scenario});
   LeversTried out;
-  std::vector<Case> cases;
+  std::deque<ValidScenario> made;  // their places are kept
+  std::vector<CrewScenarios> crews{{&scenario}};
+  std::vector<std::size_t> run;  // levers that apply
   for (const scenario::Lever& lever : scenario::levers()) {
     LeverTried tried;
     tried.lever = &lever;
@@ -144,41 +177,42 @@ std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
     if (const auto* none = std::get_if<scenario::NotApplicable>(&pulled)) {
       tried.state = LeverTried::State::not_applicable;
       tried.reason = none->reason;
-      cases.emplace_back();
     } else {
-      cases.push_back(runs.add_case(std::move(std::get<std::vector<ValidScenario>>(pulled))));
+      run.push_back(out.tried.size());
+      CrewScenarios& crew = crews.emplace_back();
+      for (ValidScenario& part : std::get<std::vector<ValidScenario>>(pulled))
+        crew.push_back(&made.emplace_back(std::move(part)));
     }
     out.tried.push_back(std::move(tried));
   }
 
-  std::vector<const ValidScenario*> all;
-  for (const auto& each : runs.scenarios) all.push_back(each.get());
-  const std::vector<RunResult> results = run_all(all);
-  for (const RunResult& result : results)
-    if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
-
-  out.base = figures_of(base.as_it_is, results);
-  for (const Case::Places& end : base.ends) out.base_ends.push_back(figures_of(end, results));
-  co2_range(base, results, out.base_co2_low_ppm, out.base_co2_high_ppm);
-  const double limit_ppm = scenario.scenario.limits.able_co2_ppm;
-  for (std::size_t i = 0; i < cases.size(); ++i) {
-    LeverTried& tried = out.tried[i];
-    if (tried.state == LeverTried::State::not_applicable) continue;
-    tried.figures = figures_of(cases[i].as_it_is, results);
-    tried.gained = gains(out.base, tried.figures);
-    for (std::size_t end = 0; end < std::min(out.base_ends.size(), cases[i].ends.size()); ++end)
-      tried.ends.push_back(gains(out.base_ends[end], figures_of(cases[i].ends[end], results)));
-    co2_range(cases[i], results, tried.co2_low_ppm, tried.co2_high_ppm);
-    const bool worse = tried.co2_high_ppm > out.base_co2_high_ppm * (1 + constants::times_apart_fraction);
+  auto ran = run_cases(crews);
+  if (auto* refused = std::get_if<Refusal>(&ran)) return std::move(*refused);
+  auto& cases = std::get<std::vector<Case>>(ran);
+  Case& base = cases.front();
+  const double limit_ppm = scenario.scenario.limits.able_co2_ppm, horizon_s = base.central.horizon_s;
+  for (std::size_t i = 0; i < run.size(); ++i) {
+    LeverTried& tried = out.tried[run[i]];
+    Case& with = cases[i + 1];
+    tried.gained = gains(base.central, with.central, horizon_s);
+    for (std::size_t k = 0; k < base.members.size(); ++k)
+      tried.members.push_back(gains(base.members[k], with.members.at(k), horizon_s));
+    tried.figures = std::move(with.central);
+    tried.co2_low_ppm = with.co2_low_ppm;
+    tried.co2_high_ppm = with.co2_high_ppm;
+    const bool worse = tried.co2_high_ppm > base.co2_high_ppm * (1 + constants::times_apart_fraction);
     if (tried.co2_high_ppm >= limit_ppm && worse) {
       tried.state = LeverTried::State::withheld;
       tried.reason = fmt::format(
-          "over the unmeasured ranges of canopy and leakage, carbon dioxide reaches {:.0f} to {:.0f} ppm; "
-          "the limit of "
-          "being able is {:.0f}",
+          "over what nobody has measured, carbon dioxide reaches {:.0f} to {:.0f} ppm; the limit of being "
+          "able is {:.0f}",
           tried.co2_low_ppm, tried.co2_high_ppm, limit_ppm);
     }
   }
+  out.base_co2_low_ppm = base.co2_low_ppm;
+  out.base_co2_high_ppm = base.co2_high_ppm;
+  out.base = std::move(base.central);
+  out.base_members = std::move(base.members);
   std::stable_sort(out.tried.begin(), out.tried.end(), before);
   return out;
 }

@@ -1,10 +1,10 @@
 // Every practical change tried on a scenario, one at a time, and ranked by its gain.
 //
 // Inputs: a validated scenario. Output: for each lever of the catalogue the gain or loss against the scenario
-// as it is, why it does not apply, or why it is withheld. A lever is withheld when, with canopy and leakage
-// at either end of their unmeasured ranges, carbon dioxide passes the limit of being able and the lever makes
-// it worse. Gains are given at both of these ends as well, each against the scenario at the same end. Runs go
-// over all processors; the order of the results depends on the results alone.
+// as it is, why it does not apply, or why it is withheld. A lever is withheld when anywhere in the unmeasured
+// ranges carbon dioxide passes the limit of being able and the lever makes it worse. Gains are given in every
+// member of the range as well (run_unmeasured), each against the same member without the lever. Runs go over
+// all processors; the order of the results depends on the results alone.
 #pragma once
 
 #include <optional>
@@ -15,6 +15,7 @@
 #include "bide/outcome/compare.hpp"
 #include "bide/scenario/levers.hpp"
 #include "bide/study/ensemble/refusal.hpp"
+#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::study {
 
@@ -47,16 +48,16 @@ struct LeverTried {
   std::string reason;  // why it does not apply, or is withheld
   outcome::Figures figures;
   Gains gained;
-  std::vector<Gains> ends;                   // at the lowest and at the highest heat loss (at_end_of_ranges)
+  std::vector<Gains> members;                // in each member of the range, paired with the base's
   double co2_low_ppm = 0, co2_high_ppm = 0;  // range of the highest value, over the unmeasured ranges
 };
 
 // All levers and the scenario without any.
 struct LeversTried {
   outcome::Figures base;
-  std::vector<outcome::Figures> base_ends;  // without any lever, at the lowest and at the highest heat loss
+  RangeMembers base_members;  // without any lever
   double base_co2_low_ppm = 0, base_co2_high_ppm = 0;
-  std::vector<LeverTried> tried;  // by gain in able, then alive, then margin, largest first; others last
+  std::vector<LeverTried> tried;  // by hours_bought in able, then alive, then margin; others last
 };
 
 // Tries every lever of the catalogue.
@@ -64,7 +65,28 @@ struct LeversTried {
 // @return the levers, or why a run has no result
 std::variant<LeversTried, Refusal> try_levers(const scenario::ValidScenario& scenario);
 
-// Sign of the gain: +1, -1, or 0 if indistinguishable; in able, else in alive, else in the margin.
+// Lowest and highest of a gain over the central case and the members. What is reached neither with nor
+// without the lever, and what is indistinguishable, counts as no gain.
+struct GainRange {
+  Gain low, high;
+};
+GainRange gain_range(const LeverTried& tried, Gain Gains::*which);
+// Lowest and highest gain in the margin left, over those of them in which no limit of being able is reached.
+struct MarginRange {
+  double low = 0, high = 0;
+};
+MarginRange margin_range(const LeverTried& tried);
+
+// Whether a gain is one, or a loss: reached with or without the lever, and distinguishable.
+bool told(const Gain& gain);
+// Whether the lever costs time anywhere in the range.
+bool loses(const LeverTried& tried, Gain Gains::*which);
+// Hours of the central case; where it gains none that can be told, the most in the range, unless some of the
+// range loses: where the central case reaches no limit, it is there that time is won.
+double hours_bought(const LeverTried& tried, Gain Gains::*which);
+
+// Sign of the gain: +1, -1, or 0 if indistinguishable. In able, else in alive, of the central case; else in
+// the hours that only the range gains; else in the margin; else in the hours that only the range loses.
 int direction(const LeverTried& tried);
 
 }  // namespace bide::study

@@ -1,15 +1,14 @@
 #include "bide/study/questions/unmeasured.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <utility>
 
-#include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/sampling/make_sample.hpp"
-#include "bide/study/sampling/sampler.hpp"
 
 namespace bide::study {
 namespace {
@@ -17,59 +16,127 @@ namespace {
 using scenario::ValidScenario;
 
 // A lattice: each member stands in another slice of every range. 17 is prime, so any multiplier does.
-constexpr std::uint64_t member_count = 16, lattice = member_count + 1;
-constexpr std::uint64_t multipliers[] = {1, 3, 5, 11, 7, 2, 9};
+constexpr std::size_t member_count = 16, lattice = member_count + 1;
 
+struct Unmeasured {
+  const char* pointer;
+  std::size_t multiplier;
+};
 constexpr const char* endurance = "/model/shivering_endurance";
+constexpr Unmeasured unmeasured[] = {{"/raft/canopy_heat_loss_position", 1},
+                                     {"/raft/leakage_position", 3},
+                                     {endurance, 5},
+                                     {scenario::model_error_positions[0], 11},
+                                     {scenario::model_error_positions[1], 7},
+                                     {scenario::model_error_positions[2], 2},
+                                     {scenario::model_error_positions[3], 9}};
+static_assert(std::size(scenario::model_error_positions) + 3 == std::size(unmeasured));
 
-std::vector<std::string> open_inputs(const ValidScenario& scenario) {
-  std::vector<std::string> out;
-  const auto add = [&](const char* pointer) {
-    if (scenario::is_default(scenario, pointer)) out.emplace_back(pointer);
-  };
-  add("/raft/canopy_heat_loss_position");
-  add("/raft/leakage_position");
-  add(endurance);
-  for (const char* pointer : scenario::model_error_positions) add(pointer);
+std::vector<Unmeasured> open_inputs(const ValidScenario& scenario) {
+  std::vector<Unmeasured> out;
+  for (const Unmeasured& each : unmeasured)
+    if (scenario::is_default(scenario, each.pointer)) out.push_back(each);
   return out;
 }
 
-scenario::Validated member(const ValidScenario& scenario, const std::vector<std::string>& open,
-                           std::uint64_t k) {
+scenario::Validated member(const ValidScenario& scenario, std::size_t k) {
   scenario::Node document = *scenario.document;
-  for (std::size_t i = 0; i < open.size(); ++i) {
+  for (const Unmeasured& each : open_inputs(scenario)) {
     const double place =
-        static_cast<double>((k + 1) * multipliers[i] % lattice) / static_cast<double>(lattice);
+        static_cast<double>((k + 1) * each.multiplier % lattice) / static_cast<double>(lattice);
     scenario::Value value = place;
-    if (open[i] == endurance) value = std::string(word(endurance_at(place)));
-    scenario::put(document, open[i], value);
+    if (each.pointer == endurance) value = std::string(word(endurance_at(place)));
+    scenario::put(document, each.pointer, value);
   }
   return scenario::validate_document(std::move(document), scenario.file, scenario.folder);
 }
 
-}  // namespace
+std::optional<double> within(double at_s) {
+  return std::isfinite(at_s) ? std::optional(at_s) : std::nullopt;
+}
 
-std::variant<std::vector<Future>, Refusal> run_unmeasured(const ValidScenario& scenario) {
-  const std::vector<std::string> open = open_inputs(scenario);
-  std::vector<Future> out;
-  if (open.empty()) return out;
-  weather::Cache cache;
-  std::string failed;
-  run_ensemble(
-      {0, member_count}, [&](std::uint64_t k) { return make_sample(member(scenario, open, k), cache); },
-      [&](const SampleResult& r) {
-        if (r.failure.empty())
-          out.push_back(future_of(r));
-        else if (failed.empty())
-          failed = r.failure;
-      });
-  if (!failed.empty()) return Refusal{Refusal::Why::run, {{scenario.file, "", failed}}};
+// One run of a crew: the rafts it is in.
+RangeMember put_together(std::span<const SampleResult> rafts) {
+  std::vector<outcome::PersonEnd> persons;
+  RangeMember out;
+  for (const SampleResult& raft : rafts) {
+    for (const PersonResult& p : raft.persons)
+      persons.push_back({within(p.able_until_s), within(p.alive_until_s), p.able_cause, p.alive_cause,
+                         p.next_cause, p.next_margin_fraction});
+    if (std::isfinite(raft.highest_co2_ppm))
+      out.highest_co2_ppm = std::max(out.highest_co2_ppm, raft.highest_co2_ppm);
+  }
+  static_cast<outcome::Endurance&>(out) = outcome::endurance_of(persons);
   return out;
 }
 
-std::optional<double> until_s(float hours, double horizon_s) {
-  const double at_s = static_cast<double>(hours) * hour_s;
-  return at_s < horizon_s ? std::optional(at_s) : std::nullopt;
+// One run asked for.
+struct Asked {
+  const CrewScenarios* crew;
+  std::size_t member;
+};
+
+// @param make makes the version of one raft's scenario for a member
+std::variant<RangeMembers, Refusal> run_asked(
+    const std::vector<Asked>& asked,
+    const std::function<scenario::Validated(const ValidScenario&, std::size_t member)>& make) {
+  struct Raft {
+    const ValidScenario* scenario;
+    std::size_t member;
+  };
+  std::vector<Raft> rafts;
+  for (const Asked& each : asked)
+    for (const ValidScenario* raft : *each.crew) rafts.push_back({raft, each.member});
+  weather::Cache cache;
+  std::vector<SampleResult> results;
+  std::optional<Refusal> failed;
+  run_ensemble(
+      {0, rafts.size()},
+      [&](std::uint64_t i) { return make_sample(make(*rafts[i].scenario, rafts[i].member), cache); },
+      [&](const SampleResult& r) {
+        if (!r.failure.empty() && !failed)
+          failed = Refusal{Refusal::Why::run, {{rafts[r.index].scenario->file, "", r.failure}}};
+        results.push_back(r);
+      });
+  if (failed) return *std::move(failed);
+  RangeMembers out;
+  std::size_t at = 0;
+  for (const Asked& each : asked) {
+    out.push_back(put_together(std::span(results).subspan(at, each.crew->size())));
+    at += each.crew->size();
+  }
+  return out;
+}
+
+}  // namespace
+
+std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vector<CrewScenarios>& crews) {
+  std::vector<Asked> asked;
+  const auto any_open = [](const ValidScenario* each) { return !open_inputs(*each).empty(); };
+  for (const CrewScenarios& crew : crews)
+    if (std::any_of(crew.begin(), crew.end(), any_open))
+      for (std::size_t k = 0; k < member_count; ++k) asked.push_back({&crew, k});
+  auto ran = run_asked(asked, member);
+  if (auto* refusal = std::get_if<Refusal>(&ran)) return std::move(*refusal);
+  const auto& all = std::get<RangeMembers>(ran);
+  std::vector<RangeMembers> out(crews.size());
+  for (std::size_t i = 0; i < asked.size(); ++i)
+    out[static_cast<std::size_t>(asked[i].crew - crews.data())].push_back(all[i]);
+  return out;
+}
+
+std::variant<RangeMembers, Refusal> run_unmeasured(const ValidScenario& scenario) {
+  auto ran = run_unmeasured(std::vector<CrewScenarios>{{&scenario}});
+  if (auto* refusal = std::get_if<Refusal>(&ran)) return std::move(*refusal);
+  return std::move(std::get<std::vector<RangeMembers>>(ran).front());
+}
+
+std::variant<RangeMembers, Refusal> run_version(
+    const std::vector<CrewScenarios>& crews,
+    const std::function<scenario::Validated(const ValidScenario&)>& version) {
+  std::vector<Asked> asked;
+  for (const CrewScenarios& crew : crews) asked.push_back({&crew, 0});
+  return run_asked(asked, [&](const ValidScenario& raft, std::size_t) { return version(raft); });
 }
 
 TimeRange range_of(const std::vector<std::optional<double>>& times_s) {
@@ -85,6 +152,20 @@ TimeRange range_of(const std::vector<std::optional<double>>& times_s) {
   }
   if (beyond) out.latest_s.reset();
   return out;
+}
+
+TimeRange range_over(const outcome::CrewTimes& central, std::span<const RangeMember> members, CrewState state,
+                     CrewTime which) {
+  std::vector<std::optional<double>> all{central.*which};
+  for (const RangeMember& each : members) all.push_back((each.*state).*which);
+  return range_of(all);
+}
+
+const outcome::Endurance& earliest(const outcome::Endurance& central, std::span<const RangeMember> members) {
+  const outcome::Endurance* out = &central;
+  for (const RangeMember& each : members)
+    if (each.able.first_s && (!out->able.first_s || *each.able.first_s < *out->able.first_s)) out = &each;
+  return *out;
 }
 
 }  // namespace bide::study

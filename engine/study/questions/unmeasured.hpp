@@ -1,32 +1,65 @@
-// One scenario over what is not known of any scenario: canopy heat loss, leakage, the law of shivering and
-// the model's own error. Inputs that the file states are not varied.
+// Scenarios over what is not known of any scenario: canopy heat loss, leakage, the law of shivering and the
+// model's own error. Inputs that the file states are not varied.
 //
-// Inputs: a validated scenario. Output: the same few members every time, spread evenly over all ranges at
-// once, without the scenario as it is; none where it states them all. They run in lanes over all processors.
+// Inputs: validated scenarios. Output: the same few members every time, spread evenly over all ranges at
+// once, without the scenario as it is; none where it states them all. Member k stands at the same places in
+// every scenario, so two scenarios are compared member by member. They run in lanes over all processors.
 #pragma once
 
+#include <cstddef>
+#include <functional>
 #include <optional>
+#include <span>
 #include <variant>
 #include <vector>
 
+#include "bide/outcome/compare.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/study/ensemble/refusal.hpp"
-#include "bide/study/questions/future.hpp"
 
 namespace bide::study {
 
-// Runs the members.
+// How long a crew lasts in one member, and the foulest air.
+struct RangeMember : outcome::Endurance {
+  double highest_co2_ppm = 0;  // 0: no cabin
+};
+using RangeMembers = std::vector<RangeMember>;
+
+// One crew: a scenario for each raft it is in, none null.
+using CrewScenarios = std::vector<const scenario::ValidScenario*>;
+
+// Runs the members of one scenario.
 // @param scenario a validated scenario
-// @return when people are able and alive in each, or why one has no result
-std::variant<std::vector<Future>, Refusal> run_unmeasured(const scenario::ValidScenario& scenario);
+// @return each member, or why one has no result
+std::variant<RangeMembers, Refusal> run_unmeasured(const scenario::ValidScenario& scenario);
+// The members of several crews, run together, so that like ones share lanes.
+// @param crews each with one scenario or more
+// @return for each crew its members, in the order given
+std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vector<CrewScenarios>& crews);
+// The same for one version of each crew that the caller makes.
+// @param version makes the version of a scenario
+// @return for each crew one member
+std::variant<RangeMembers, Refusal> run_version(
+    const std::vector<CrewScenarios>& crews,
+    const std::function<scenario::Validated(const scenario::ValidScenario&)>& version);
 
 // Earliest and latest of a time over several runs; empty: beyond the horizon.
 struct TimeRange {
   std::optional<double> earliest_s, latest_s;
 };
-// A member's hours as seconds; empty: beyond the horizon.
-std::optional<double> until_s(float hours, double horizon_s);
 // @param times_s s since the start; empty: beyond the horizon
 TimeRange range_of(const std::vector<std::optional<double>>& times_s);
+
+using CrewState = outcome::CrewTimes outcome::Endurance::*;    // able or alive
+using CrewTime = std::optional<double> outcome::CrewTimes::*;  // first, half or last
+// A time of a crew over the scenario as it is and its members.
+// @param central the scenario as it is
+// @param members may be none
+TimeRange range_over(const outcome::CrewTimes& central, std::span<const RangeMember> members, CrewState state,
+                     CrewTime which);
+// The run in which the first person's ability ends earliest: the scenario as it is, or a member.
+// @param central the scenario as it is
+// @param members may be none
+const outcome::Endurance& earliest(const outcome::Endurance& central, std::span<const RangeMember> members);
 
 }  // namespace bide::study

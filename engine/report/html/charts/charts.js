@@ -3,7 +3,9 @@ import {plot, areaY, axisX, axisY, barX, dot, gridX, gridY, line, lineY, rect, r
         ruleY} from "@observablehq/plot";
 
 const symbols = ["circle", "square", "triangle", "diamond", "cross", "hexagon"];
-const dashes = ["none", "7 3", "2 3", "10 3 2 3", "1 4", "14 4"];
+// What style.css says of each look.
+const of_style = (what) => symbols.map((_, i) => getComputedStyle(document.documentElement).getPropertyValue(`--${what}-${i}`).trim());
+const dashes = of_style("dash");
 const colour = (series) => `var(--series-${series.style % symbols.length})`;
 const hatch = (series) => `url(#hatch-${series.style % symbols.length})`;
 const printed_width = 672;  // px on A4, the whole line
@@ -302,11 +304,9 @@ function saving(figure) {
 
 // What tells the pieces of a bar apart without their colours.
 function hatches() {
-  const strokes = ["", "M0,8 L8,0 M-2,2 L2,-2 M6,10 L10,6", "M2,2 h1 M6,6 h1", "M0,0 L8,8 M-2,6 L2,10 M6,-2 L10,2",
-                   "M0,4 H8", "M0,4 H8 M4,0 V8"];
   const all = document.createElement("div");
   all.setAttribute("aria-hidden", "true");
-  all.innerHTML = `<svg class="hatches"><defs>${strokes.map((d, i) => `<pattern id="hatch-${i}" width="8" height="8"
+  all.innerHTML = `<svg class="hatches"><defs>${of_style("hatch").map((d, i) => `<pattern id="hatch-${i}" width="8" height="8"
     patternUnits="userSpaceOnUse"><rect width="8" height="8" fill="var(--series-${i})" fill-opacity="0.22"/><path d="${d}"
     stroke="var(--series-${i})" stroke-width="1.6" fill="none"/></pattern>`).join("")}</defs></svg>`;
   document.body.append(all);
