@@ -18,10 +18,6 @@ using Json = nlohmann::ordered_json;
 using outcome::Evidence;
 using outcome::PersonOutcome;
 
-Json hours(double seconds) {
-  return json_number(seconds / hour_s);
-}
-
 Json evidence_json(const Evidence& evidence) {
   Json passed = Json::array();
   for (const auto& each : evidence.passed) {
@@ -37,7 +33,7 @@ Json until_json(const std::optional<double>& at_s, const timeline::Timeline& tim
         {"reached", false}, {"hours", nullptr}, {"utc", nullptr}, {"words", not_reached(timeline.horizon_s)}};
   }
   return {{"reached", true},
-          {"hours", hours(*at_s)},
+          {"hours", json_hours(*at_s)},
           {"utc", iso_minute(timeline.start_unix_s + *at_s)},
           {"words", duration(*at_s)}};
 }
@@ -91,7 +87,7 @@ Json crew_json(const outcome::CrewTimes& times, const Evidence& evidence,
 
 Json extreme_json(const std::optional<outcome::Extreme>& extreme) {
   if (!extreme) return nullptr;
-  return {{"value", json_number(extreme->value)}, {"hours", hours(extreme->time_s)}};
+  return {{"value", json_number(extreme->value)}, {"hours", json_hours(extreme->time_s)}};
 }
 
 Json cabin_json(const outcome::CabinOutcome& cabin, bool in_raft) {
@@ -135,7 +131,7 @@ Json person_or_null(int person) {
 Json events_json(const timeline::Timeline& timeline) {
   Json events = Json::array();
   for (const auto& event : timeline.events) {
-    events.push_back({{"hours", hours(event.time_s)},
+    events.push_back({{"hours", json_hours(event.time_s)},
                       {"utc", iso_minute(timeline.start_unix_s + event.time_s)},
                       {"person", person_or_null(event.person)},
                       {"kind", timeline::name_of(event.kind)},
@@ -152,7 +148,7 @@ Json crossings_json(const timeline::Timeline& timeline) {
   for (const auto& crossing : timeline.crossings) {
     crossings.push_back({{"person", person_or_null(crossing.person)},
                          {"limit", system::name_of(crossing.limit)},
-                         {"hours", hours(crossing.time_s)},
+                         {"hours", json_hours(crossing.time_s)},
                          {"slope_per_h", json_number(crossing.slope_per_h)},
                          {"upward", crossing.upward},
                          {"grazing", crossing.grazing}});
@@ -181,7 +177,7 @@ Json inputs_json(const timeline::Timeline& timeline, const scenario::ValidScenar
   return {{"file", plain(scenario.file, Letters::utf8, 400)},
           {"name", plain(scenario.scenario.name)},
           {"start_utc", iso_minute(timeline.start_unix_s)},
-          {"horizon_h", hours(timeline.horizon_s)},
+          {"horizon_h", json_hours(timeline.horizon_s)},
           {"in_raft", timeline.in_raft},
           {"persons_count", scenario.scenario.crew.size()},
           {"defaults", texts_json(scenario.defaults)},
