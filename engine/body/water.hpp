@@ -1,4 +1,4 @@
-// Water and salt: osmolality, kidney, diuresis of cold and immersion, gut, thirst.
+// Water and salt: osmolality, kidney, diuresis of cold and immersion, gut. Thirst is in thirst.hpp.
 //
 // States: body water kg, extracellular effective osmoles and urea mOsm, gut water kg, fluid shift L. Inputs:
 // as named. Validity: healthy kidneys, adults, water loss to some 15 % of body mass; overdrinking to a urine
@@ -198,29 +198,6 @@ inline T metabolic_water_kg_s(T carbohydrate_W, T fat_W, T protein_W) {
 template <class T>
 inline T sweating_shift_K(T deficit_pct) {
   return T(constants::sweat_shift_K_per_pct) * positive_part(deficit_pct);
-}
-
-// Thirst: the larger of two parts, in proportion to osmolality and to the water deficit. Dilute plasma puts
-// off the second, by as much as lies between its threshold and its full strength where vasopressin is gone:
-// who has lost salt with water stops drinking before the water is back (Nose 1988, from memory; by how much
-// is a judgement). In the old the first begins later and the second is weaker (Kenney & Chiu 2001).
-// @param osmolality_mOsm_kg of body water, mOsm/kg
-// @param deficit_pct        water deficit that is felt, % of body mass
-// @param old                0 under 55 years to 1 from 65 on
-// @return 0 none to 1 full
-template <class T>
-inline T thirst(T osmolality_mOsm_kg, T deficit_pct, T old) {
-  using namespace constants;
-  const T by_osmolality =
-      (osmolality_mOsm_kg - T(thirst_from_mOsm_kg) - T(old_age_thirst_mOsm_kg.value) * old) /
-      T(thirst_full_mOsm_kg - thirst_from_mOsm_kg);
-  constexpr double span_pct = thirst_full_pct - thirst_from_pct;
-  const T diluted = clamp(T((T(normal_osmolality_mOsm_kg) - osmolality_mOsm_kg) /
-                            T(normal_osmolality_mOsm_kg - vasopressin_threshold_mOsm_kg)),
-                          0.0, 1.0);
-  const T by_deficit = ((deficit_pct - T(thirst_from_pct)) / T(span_pct) - diluted) *
-                       (T(1) - T(1 - old_age_thirst_by_deficit) * old);
-  return clamp(T(larger(by_osmolality, by_deficit)), 0.0, 1.0);
 }
 
 }  // namespace bide::body

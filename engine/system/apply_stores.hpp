@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "bide/body/water.hpp"
+#include "bide/body/thirst.hpp"
 #include "bide/core/units.hpp"
 #include "bide/stores/making.hpp"
 #include "bide/stores/rationing.hpp"
@@ -39,6 +39,8 @@ void note_issue(Moment<T>& m, NoteKind whole, NoteKind lacking, int p, T asked_T
   m.note(given >= nearly * asked ? whole : lacking, p, asked, given);
 }
 
+// What people ask for, and what they leave of a ration because their blood is dilute: it stays in the stock.
+// Who leaves some has water enough to eat.
 template <class T>
 void give_water(Moment<T>& m) {
   Held<T>& held = m.held();
@@ -49,14 +51,21 @@ void give_water(Moment<T>& m) {
   auto& injured = m.system.scratch_injured();
   for (int p = 0; p < s.persons; ++p) {
     const auto i = static_cast<std::size_t>(p);
-    const HeldPerson<T>& person = held.persons[i];
+    HeldPerson<T>& person = held.persons[i];
     injured[i] = T(s.injured[i] ? 1 : 0);
+    const T* x = m.person(p);
+    const T osmolality = osmolality_mOsm_kg(m.build(p), x);
     const T thirst =
-        m.build(p).size * body::thirst(osmolality_mOsm_kg(m.build(p), m.person(p)),
-                                       felt_deficit_pct(m.build(p), m.person(p)), m.build(p).old_share);
-    asked[i] = person.living * person.conscious *
-               stores::water_request_L(s.ration_plan, m.amounts().water_L_per_day, m.since_boarding_h(),
-                                       thirst, injured[i], held.stock.water_L, living);
+        m.build(p).size * body::thirst(osmolality, felt_deficit_pct(m.build(p), x), m.build(p).old_share);
+    const T offered =
+        person.living * person.conscious *
+        stores::water_request_L(s.ration_plan, m.amounts().water_L_per_day, m.since_boarding_h(), thirst,
+                                injured[i], held.stock.water_L, living);
+    asked[i] = body::ration_drunk_L(offered, T(T(constants::gut_absorption_L_h) * thirst),
+                                    T(osmolality * x[body::at::body_water]),
+                                    T(x[body::at::body_water] + x[body::at::gut_water]));
+    const T left = (offered - asked[i]) * held.stock.water_L;
+    person.watered_at_s = select(left > T(0), T(m.stop.time_s), person.watered_at_s);
   }
   T all(0);
   for (const T& each : asked) all += each;

@@ -154,12 +154,14 @@ template <class T>
 inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Surroundings<T>& around,
                            T sun_W, body::PersonCoefficients<T>& c) {
   using namespace body;
-  // The sun reaches head, trunk, arms and legs by area; clothing takes what it covers.
-  T lit(0);
-  for (const int s : {head, trunk, arms, legs}) lit += b.area_m2[s];
-  const T sun_W_m2 = sun_W / lit;
+  // The sun reaches head, trunk, arms and legs by their area above the water on the floor: cloth below has no
+  // air to give its heat to. Clothing takes what it covers.
+  std::array<T, segments> lit{};
+  for (const int s : {trunk, arms, legs}) lit[s] = b.area_m2[s] * (T(1) - around.submerged[s]);
+  lit[head] = T(b.area_m2[head]);
+  const T sun_W_m2 = sun_W / (lit[head] + lit[trunk] + lit[arms] + lit[legs]);
   for (int s = 0; s < segment_count; ++s) {
-    const T on = s == hands || s == feet ? T(0) : T(sun_W_m2 * b.area_m2[s]);
+    const T on = sun_W_m2 * lit[s];
     for (int l = 0; l < tissue_count; ++l) c.source_W[s][l] = e.basal_factor[s] * b.basal_W[s][l];
     c.source_W[s][muscle] += b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W;
     c.source_W[s][skin] += on * (T(1) - b.covered[s]);

@@ -1,4 +1,5 @@
 #include "bide/body/water.hpp"
+#include "bide/body/thirst.hpp"
 #include "bide/core/units.hpp"
 
 #include <doctest/doctest.h>
@@ -213,6 +214,20 @@ TEST_CASE("dehydration raises the sweating threshold and thirst") {
   CHECK(thirst(283.0, 5.0, 0.0) > 0);
 }
 
+// 11,200 mOsm in 40 L are 280 mOsm/kg, as after a litre beyond the need (Saker 2016); in 39 L, 287.
+TEST_CASE("a ration is left when it would dilute, unless thirst asks for it") {
+  CHECK(ration_drunk_L(0.5, 0.0, 11200.0, 39.0) == 0.5);
+  CHECK(ration_drunk_L(3.0, 0.0, 11200.0, 39.0) == Approx(1));
+  CHECK(ration_drunk_L(3.0, 0.0, 11200.0, 40.0) == Approx(0));
+  CHECK(ration_drunk_L(3.0, 0.0, 11200.0, 41.0) == 0);
+  CHECK(ration_drunk_L(3.0, 0.4, 11200.0, 41.0) == 0.4);
+  CHECK(ration_drunk_L(0.2, 0.4, 11200.0, 41.0) == 0.2);
+}
+
+TEST_CASE("who has lost much salt is not thirsty at a lack of 9 % of mass") {
+  CHECK(thirst(275.0, 9.0, 0.0) == 0);
+}
+
 TEST_CASE("the old are thirsty later, and by lack of volume less") {
   // Kenney & Chiu 2001: a higher osmotic operating point, the same slope; diminished by unloading.
   CHECK(thirst(293.0, 0.0, 0.0) > 0);
@@ -237,5 +252,7 @@ TEST_CASE("water in lanes agrees with double") {
   check_lanes(AS_LAMBDA(diuresis_rate_kg_s), {{0, 1, 1}, {1, 0.5, 0}, {0.2, 0.5, 0}, {1.4, 1, 1}});
   check_lanes(AS_LAMBDA(gut_absorption_kg_s), {{0}, {0.1}, {0.3}, {2}});
   check_lanes(AS_LAMBDA(metabolic_water_kg_s), {{10, 20, 30}, {0, 0, 0}, {50, 0, 0}, {0, 60, 5}});
+  check_lanes(AS_LAMBDA(ration_drunk_L),
+              {{0.5, 0, 11200, 39}, {3, 0.4, 11200, 41}, {3, 0, 11200, 39}, {0, 0, 11200, 41}});
   check_lanes(AS_LAMBDA(thirst), {{287, 0, 0}, {295, 0, 1}, {287, 2, 0.5}, {320, 9, 1}});
 }

@@ -284,6 +284,21 @@ TEST_CASE("sun on a body by lit area, clothing takes what it covers") {
   CHECK(r.c.source_W[hands][skin] == 0);
 }
 
+// Cloth under water has no air to give heat to: with the sun on it, trousers in a raft full of water had
+// reached 2000 degC in three weeks, and the state was no number once they rose out of it.
+TEST_CASE("no sun on what is under the water on the floor") {
+  Resting r;
+  r.around.sun_W = 14;  // over 0.2 + 0.6 + 0.3 + 0.6 / 2 = 1.4 m2: 10 W/m2
+  r.around.submerged[legs] = 0.5;
+  r.b().covered[legs] = 1;
+  r.freeze();
+  CHECK(r.c.source_W[head][skin] == Near(2));
+  CHECK(r.c.source_W[legs][clothing] == Near(3));
+  r.around.submerged[legs] = 1;
+  r.freeze();
+  CHECK(r.c.source_W[legs][clothing] == 0);
+}
+
 TEST_CASE("who has died makes no heat, and has no circulation, no urine and no breath") {
   Resting r;
   r.x[bat::gut_water] = 0.1, r.x[bat::motion_dose] = 900;
