@@ -127,6 +127,7 @@ std::string levers_json(const study::LeversTried& levers, const scenario::ValidS
   Json json;
   json["format"] = levers_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
+  json["made_by"] = made_by();
   json["one_case"] = "Each lever is one case, not a forecast: a single run with one change.";
   json["name"] = plain(scenario.scenario.name);
   json["horizon_h"] = json_number(levers.base.horizon_s / hour_s);

@@ -6,6 +6,7 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
 #include "bide/report/odds/odds.hpp"
+#include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/study/sampling/distribution.hpp"
 
@@ -122,6 +123,7 @@ std::string odds_json(const study::OddsAnswer& m) {
   Json out{{"format", odds_format},
            {"notice", standing_notice},
            {"advice", standing_advice},
+           {"made_by", made_by()},
            {"scenario", m.scenario.scenario.name},
            {"start_time_utc", iso_minute(m.scenario.start_unix_s - m.started_h_ago.value_or(0) * hour_s)},
            {"hours_count_from", m.started_h_ago ? "now" : "start"},

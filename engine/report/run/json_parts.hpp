@@ -5,6 +5,8 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
+#include "bide/study/records/fingerprint.hpp"
+
 namespace bide::report {
 
 // A number with six significant digits, because more would be noise; null when not finite.
@@ -14,6 +16,15 @@ inline nlohmann::ordered_json json_number(double value) {
   const double scale = std::pow(10.0, 5 - std::floor(std::log10(std::abs(value))));
   if (!std::isfinite(scale) || scale == 0) return value;
   return std::round(value * scale) / scale;
+}
+
+// What made a result, for those who must repeat it.
+inline nlohmann::ordered_json made_by() {
+  const study::Build build = study::build();
+  return {{"version", build.version},
+          {"fingerprint", build.fingerprint},
+          {"compiler", build.compiler},
+          {"instruction_set", build.instruction_set}};
 }
 
 // JSON as text: ASCII only, "<" escaped as well, with a line end at the end.
