@@ -142,4 +142,8 @@ inline constexpr Sourced lethal_bmi_male_kg_m2{
 inline constexpr Sourced lethal_bmi_female_kg_m2{
     11.0, "kg/m2", "henry1990", "coefficient of variation 14 %", Trust::second_hand, 9.5, 12.5};
 
+// ---- nearness to a limit
+inline constexpr Sourced near_margin{
+    0.25, "-", "", "of the way from the normal value to a limit: the last quarter", Trust::judgement, 0, 1};
+
 }  // namespace bide::constants

@@ -35,6 +35,7 @@ CabinFigures cabin_figures(const Column& time_s, const CabinColumns& columns, do
   out.coldest_inside_degC = lowest(time_s, columns.inside_air_degC, end_s, boarded_s);
   out.warmest_inside_degC = highest(time_s, columns.inside_air_degC, end_s, boarded_s);
   out.highest_co2_ppm = highest(time_s, columns.co2_ppm, end_s, boarded_s);
+  out.mean_inside_degC = mean(time_s, columns.inside_air_degC, end_s, boarded_s);
   out.co2_above_5000_ppm_h = hours_above(time_s, columns.co2_ppm, constants::co2_workday_ppm, end_s);
   out.co2_above_15000_ppm_h = hours_above(time_s, columns.co2_ppm, constants::co2_headache_ppm, end_s);
   out.co2_above_30000_ppm_h = hours_above(time_s, columns.co2_ppm, constants::co2_short_term_ppm, end_s);

@@ -31,6 +31,7 @@ struct CabinColumns {
 struct CabinFigures {
   // After boarding: until then, and at that moment, the air inside is that outside.
   std::optional<Extreme> coldest_inside_degC, warmest_inside_degC, highest_co2_ppm;
+  std::optional<double> mean_inside_degC;
   double co2_above_5000_ppm_h = 0, co2_above_15000_ppm_h = 0, co2_above_30000_ppm_h = 0;
 };
 // @param boarded_s when everybody is aboard, s since the start

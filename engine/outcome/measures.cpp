@@ -68,6 +68,20 @@ std::optional<Extreme> highest(const Column& time_s, const Column& values, doubl
   return extreme(time_s, values, 1, until_s, after_s);
 }
 
+std::optional<double> mean(const Column& time_s, const Column& values, double until_s, double after_s) {
+  if (values.empty()) return {};
+  require_same_length(time_s, values);
+  double sum = 0, length_s = 0;
+  for (std::size_t i = 1; i < time_s.size() && time_s[i] <= until_s; ++i) {
+    if (time_s[i - 1] <= after_s) continue;
+    const double step_s = time_s[i] - time_s[i - 1];
+    sum += step_s * (values[i - 1] + values[i]) / 2;
+    length_s += step_s;
+  }
+  if (!(length_s > 0) || !std::isfinite(sum)) return {};
+  return sum / length_s;
+}
+
 std::optional<double> value_at(const Column& time_s, const Column& values, double at_s) {
   if (values.empty()) return {};
   require_same_length(time_s, values);

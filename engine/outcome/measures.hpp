@@ -25,6 +25,11 @@ std::optional<Extreme> lowest(const Column& time_s, const Column& values, double
 std::optional<Extreme> highest(const Column& time_s, const Column& values, double until_s,
                                double after_s = from_start_s);
 
+// Mean of the column over the output times after `after_s` and up to `until_s`, weighed by time; nothing when
+// these are fewer than two. Over the same times as lowest() and highest().
+std::optional<double> mean(const Column& time_s, const Column& values, double until_s,
+                           double after_s = from_start_s);
+
 // The column at `at_s`; nothing for an empty column.
 std::optional<double> value_at(const Column& time_s, const Column& values, double at_s);
 

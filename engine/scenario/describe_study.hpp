@@ -1,6 +1,7 @@
 // The fields of a study file, described like those of a scenario.
 #pragma once
 
+#include "bide/constants/limits.hpp"
 #include "bide/scenario/describe.hpp"
 #include "bide/scenario/study_file.hpp"
 
@@ -19,7 +20,7 @@ void describe(As<Design>, V&& v) {
   using D = Design;
   v(&D::kind, word_of("kind", required, "Where the samples lie."));
   v(&D::samples,
-    number("samples", "1", 1, most_samples, stays_empty("required but for a grid, which has none"),
+    number("samples", "1", 1, most_samples, stays_empty("required but for grid and points, which have none"),
            "Runs of random, latin_hypercube and sobol; base samples of saltelli, each two runs more "
            "than there are inputs; trajectories of morris, each one run more."));
   v(&D::levels, number("levels", "1", 2, 1000, stays_empty("4"),
@@ -27,6 +28,13 @@ void describe(As<Design>, V&& v) {
   v(&D::seed, number("seed", "1", 0, 2'000'000'000, otherwise(1), "Another one gives other samples."));
   v(&D::groups, list("groups", 0, longest_array, stays_empty("each input by itself"),
                      "Saltelli: inputs whose share is asked for together."));
+  v(&D::points, text("points", stays_empty("required for points, refused for every other kind"),
+                     "CSV file, relative to this one: a row for each run, a column for each input, headed by "
+                     "its pointer or name."));
+  v(&D::scale,
+    word_of("scale", stays_empty("unit for points, refused for every other kind"),
+            "unit: places from 0 to 1 in the distributions of the inputs; natural: values of those "
+            "inputs that are numbers, places of the others."));
 }
 
 template <class V>
@@ -47,6 +55,9 @@ void describe(As<StudyFile>, V&& v) {
                    stays_empty("24 h, 72 h and the end, as far as they are within the time "
                                "simulated"),
                    "Hours after the start at which the shares that last longer are given."));
+  v(&S::near_margin, number("near_margin", "1", 0, 1, otherwise(constants::near_margin),
+                            "Share of the way from the normal value to a limit that is left where somebody "
+                            "counts as near it."));
 }
 
 }  // namespace bide::scenario

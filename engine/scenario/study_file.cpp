@@ -24,8 +24,11 @@ void check_design(const Design& design, Reader& reader) {
     if (!stated && needed)
       reader.report(child(at, key), fmt::format("missing; required with kind {}", word(design.kind)));
   };
-  const bool is_grid = design.kind == grid, is_morris = design.kind == morris;
-  by_kind("samples", design.samples.has_value(), !is_grid, !is_grid);
+  const bool is_grid = design.kind == grid, is_morris = design.kind == morris, is_own = design.kind == points,
+             counted = !is_grid && !is_own;
+  by_kind("samples", design.samples.has_value(), counted, counted);
+  by_kind("points", design.points.has_value(), is_own, is_own);
+  by_kind("scale", design.scale.has_value(), is_own, false);
   by_kind("levels", design.levels.has_value(), is_grid || is_morris, false);
   by_kind("groups", !design.groups.empty(), design.kind == saltelli, false);
   if (is_morris && design.levels.value_or(default_levels) % 2 != 0)
@@ -48,6 +51,10 @@ void put_uncertain(Node& scenario, const Node& study) {
 }
 
 }  // namespace
+
+std::filesystem::path points_file_of(const ValidStudy& study) {
+  return std::filesystem::path(study.file).parent_path() / study.study.design.points.value();
+}
 
 std::variant<ValidStudy, Diagnostics> validate_study(const std::filesystem::path& path) {
   const std::string name = path.string();

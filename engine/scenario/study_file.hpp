@@ -25,7 +25,8 @@ enum class DesignKind {
   latin_hypercube,  // each input cut into as many slices as there are samples
   sobol,            // scrambled Sobol' points
   saltelli,         // rows from which first and total Sobol' indices are estimated
-  morris            // trajectories that change one input at a time
+  morris,           // trajectories that change one input at a time
+  points            // the user's own, from a file
 };
 
 // What the numbers of a user's own points are.
@@ -48,6 +49,8 @@ struct Design {
   std::optional<int> levels;
   int seed = 1;
   std::vector<DesignGroup> groups;
+  std::optional<std::string> points;  // file of points, relative to the study file
+  std::optional<PointScale> scale;    // of points; empty: unit
 
   bool operator==(const Design&) const = default;
 };
@@ -61,6 +64,7 @@ struct StudyFile {
   Design design;
   std::vector<std::string> outputs;
   std::vector<double> at_h;
+  double near_margin = 0;  // share of the margin left where somebody counts as near a limit
 
   bool operator==(const StudyFile&) const = default;
 };
@@ -70,6 +74,9 @@ struct ValidStudy {
   StudyFile study;
   ValidScenario scenario;  // with what varies in its "uncertain"
 };
+
+// The file that holds the points of a study of kind `points`.
+std::filesystem::path points_file_of(const ValidStudy& study);
 
 std::variant<ValidStudy, Diagnostics> validate_study(const std::filesystem::path& path);
 

@@ -72,7 +72,10 @@ template <>
 inline constexpr std::array words_of<LeverRaft>{Words("as_it_is"), Words("fitting"), Words("two")};
 template <>
 inline constexpr std::array words_of<DesignKind>{Words("grid"),  Words("random"),   Words("latin_hypercube"),
-                                                 Words("sobol"), Words("saltelli"), Words("morris")};
+                                                 Words("sobol"), Words("saltelli"), Words("morris"),
+                                                 Words("points")};
+template <>
+inline constexpr std::array words_of<PointScale>{Words("unit"), Words("natural")};
 
 template <class E>
 constexpr std::string_view word(E value) {

@@ -38,6 +38,16 @@ TEST_CASE("extremes skip what is not finite and stop in time") {
   CHECK_FALSE(lowest({}, {}, 30));
 }
 
+TEST_CASE("a mean is weighed by time, over the same times as the extremes") {
+  const std::vector<double> time_s{0, 10, 20, 40};
+  // After the first: (2 + 6) / 2 over 10 s and (6 + 0) / 2 over 20 s, by trapezia: (40 + 60) / 30.
+  CHECK(*mean(time_s, {100, 2, 6, 0}, 40, 0) == doctest::Approx(100.0 / 30));
+  CHECK(*mean(time_s, {100, 2, 6, 0}, 20, 0) == doctest::Approx(4));
+  CHECK(*mean(time_s, {4, 2, 6, 0}, 10) == doctest::Approx(3));
+  CHECK_FALSE(mean(time_s, {4, 2, 6, 0}, 10, 0));  // one output time has no length
+  CHECK_FALSE(mean({}, {}, 40));
+}
+
 TEST_CASE("a value between output times is interpolated, outside them held") {
   CHECK(*value_at({0, 10}, {1, 3}, 5) == doctest::Approx(2));
   CHECK(*value_at({0, 10}, {1, 3}, -5) == 1);

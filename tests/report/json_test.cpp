@@ -14,6 +14,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
+#include "bide/study/records/fingerprint.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -51,6 +52,9 @@ TEST_CASE("the result says what it is, the answer and its evidence") {
   CHECK(json["format"] == "bide result 1");
   CHECK(json["notice"][0] == std::string(standing_notice));
   CHECK(json["notice"][1] == std::string(standing_advice));
+  CHECK(json["made_by"]["fingerprint"] == std::string(study::fingerprint()));
+  CHECK(json["made_by"]["version"] == std::string(study::build().version));
+  CHECK(json["made_by"].size() == 4);
   CHECK(json["inputs"]["file"] == "two_adrift.json");
   CHECK(json["inputs"]["horizon_h"] == 120);
   const Json& able = json["persons"][0]["able_until"];

@@ -151,6 +151,7 @@ TEST_CASE("a sample's figures are those of its scenario run by itself") {
     }
     near(result.coldest_inside_degC, expected.cabin.coldest_inside_degC->value);
     near(result.warmest_inside_degC, expected.cabin.warmest_inside_degC->value);
+    near(result.mean_inside_degC, *expected.cabin.mean_inside_degC);
     near(result.highest_co2_ppm, expected.cabin.highest_co2_ppm->value);
     near(result.co2_above_5000_ppm_h, expected.cabin.co2_above_5000_ppm_h);
     for (const auto& store : expected.stores) {
@@ -175,6 +176,70 @@ TEST_CASE("the times of limits are those of the scenario run by itself") {
           doctest::Approx(fates[p].alive_until_s.value_or(study::beyond_horizon)));
     CHECK(result.persons[p].alive_cause == fates[p].alive_cause);
   }
+}
+
+namespace {
+
+double term(const study::PersonResult& person, const std::string& name) {
+  for (std::size_t i = 0; i < study::balance_terms.size(); ++i)
+    if (study::balance_terms[i].name == name) return person.balance[i];
+  throw std::invalid_argument("no term " + name);
+}
+
+}  // namespace
+
+TEST_CASE("a person's heat and water come to what the body holds") {
+  // First law, and conservation of mass: what came less what went is what is there more.
+  for (const std::string& text : {test::cold_swim_text, test::minimal_text}) {
+    const test::Run alone = test::load_run(text);
+    const auto result = run({0, 1}, with(1, 1), [&](std::uint64_t) {
+      return study::Sample{alone.compiled, alone.weather};
+    })[0];
+    for (const study::PersonResult& person : result.persons) {
+      const auto of = [&](const char* name) { return term(person, name); };
+      const double lost = of("heat lost to air") + of("heat lost to canopy") + of("heat lost to floor") +
+                          of("heat lost to water") + of("heat evaporated") + of("heat breathed out");
+      CHECK(of("heat made") > 4000);  // a day of a resting adult is above 4 MJ
+      CHECK(std::abs(of("heat made") + of("heat from the sun") - lost - of("heat stored")) <
+            1e-9 * of("heat made"));
+      const double went = of("urine") + of("water breathed out") + of("water through the skin") +
+                          of("sweat that dripped") + of("water vomited");
+      CHECK(went > 0.5);
+      CHECK(std::abs(of("water drunk") + of("metabolic water") - went - of("change of water")) < 1e-9 * went);
+      CHECK(of("energy used") == doctest::Approx(of("heat made")).epsilon(0.2));
+    }
+  }
+}
+
+TEST_CASE("the balances of the dead stop with them") {
+  const test::Run& alone = base();
+  const auto make = [&](std::uint64_t) { return study::Sample{alone.compiled, alone.weather}; };
+  const auto result = run({0, 1}, with(1, 1, true), make)[0];
+  const study::PersonResult& first = result.persons[0];
+  REQUIRE(first.alive_until_s < result.horizon_s - 7200);
+  // Heat made in the hours that the person lived, at no more than ten times the resting 100 W.
+  CHECK(term(first, "heat made") < first.alive_until_s * 1000 / 1000);
+  CHECK(term(first, "heat made") > 0);
+}
+
+TEST_CASE("who comes near a limit does so before passing it, and the later the less is left") {
+  const test::Run& alone = base();
+  const auto make = [&](std::uint64_t) { return study::Sample{alone.compiled, alone.weather}; };
+  const auto near = [&](double margin) {
+    study::EnsembleOptions options = with(1, 1);
+    options.near_margin = margin;
+    return run({0, 1}, options, make)[0];
+  };
+  constexpr auto able_cold = static_cast<std::size_t>(system::Limit::able_core_low);
+  const auto half = near(0.5), quarter = near(0.25), none = near(0);
+  const double able_s = std::min(half.persons[0].able_until_s, half.persons[1].able_until_s);
+  REQUIRE(half.persons[0].able_cause == system::Limit::able_core_low);
+  CHECK(half.near_s[able_cold] < quarter.near_s[able_cold]);
+  CHECK(quarter.near_s[able_cold] < able_s);
+  // With nothing left it is the crossing itself, at the next output time.
+  CHECK(none.near_s[able_cold] >= able_s);
+  CHECK(none.near_s[able_cold] <= able_s + alone.compiled.structure.output_interval_s);
+  CHECK(std::isinf(none.near_s[static_cast<std::size_t>(system::Limit::lethal_co2)]));
 }
 
 TEST_CASE("failed samples are counted with their reasons, and the others unharmed") {

@@ -213,6 +213,8 @@ TEST_CASE("a result comes back from its bytes as it was, also one beyond the hor
   result.persons[0].able_until_s = 1234.5, result.persons[0].able_cause = system::Limit::able_core_low;
   result.persons[1].cold_feet_h = 7, result.persons[1].next_cause = system::Limit::lethal_osmolality;
   result.water_left_L = 0.25;
+  result.mean_inside_degC = 11.5, result.near_s[2] = 600;
+  result.persons[1].balance[3] = -17;
   std::vector<std::byte> bytes(study::sample_bytes(2));
   study::write_sample(result, bytes);
   const study::SampleResult back = study::read_sample(12, 2, bytes);
@@ -222,6 +224,9 @@ TEST_CASE("a result comes back from its bytes as it was, also one beyond the hor
     CHECK((before == after || (std::isnan(before) && std::isnan(after))));
   }
   CHECK(std::isinf(back.persons[1].able_until_s));
+  CHECK(back.mean_inside_degC == 11.5);
+  CHECK(back.near_s[2] == 600);
+  CHECK(back.persons[1].balance[3] == -17);
   CHECK(back.persons[0].able_cause == system::Limit::able_core_low);
   CHECK(back.persons[1].next_cause == system::Limit::lethal_osmolality);
 

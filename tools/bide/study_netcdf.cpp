@@ -7,7 +7,7 @@ std::optional<std::string> why_no_netcdf() {
   return "this program was built without NetCDF (libnetcdf-dev)";
 }
 std::optional<std::string> write_study_netcdf(const study::Study&, const std::filesystem::path&,
-                                              const std::filesystem::path&) {
+                                              const std::filesystem::path&, const std::string&) {
   return why_no_netcdf();
 }
 }  // namespace bide::tool
@@ -17,7 +17,7 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include <fmt/format.h>
 #include <netcdf.h>
 
-#include <algorithm>
+#include <array>
 #include <cmath>
 #include <functional>
 #include <limits>
@@ -25,12 +25,13 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include <vector>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/people.hpp"
 #include "bide/core/text.hpp"
-#include "bide/core/time_utc.hpp"
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
 #include "bide/report/words/file.hpp"
 #include "bide/study/questions/outputs.hpp"
+#include "bide/study/records/fingerprint.hpp"
 #include "bide/system/limits.hpp"
 
 namespace bide::tool {
@@ -79,36 +80,26 @@ struct Row {
   study::Drawn drawn;
 };
 
-// One variable over the samples: numbers, flags or words.
+// One variable over the samples, or over samples and people: numbers, whole numbers, flags or words.
 struct Variable {
-  enum class Kind { number, flag, words };
+  enum class Kind { number, whole, flag, words };
   std::string name, long_name, units;
   Kind kind = Kind::number;
-  std::function<double(const Row&)> number{};
+  bool by_person = false;
+  std::function<double(const Row&, std::size_t person)> number{};
   std::function<std::string(const Row&)> words{};
   int id = 0;
   std::vector<double> numbers{};
   std::vector<std::string> texts{};
 };
-
-std::string hours_since(const study::Study& study) {
-  const auto& u = *study.scenario().scenario.uncertain;
-  const bool start_varies = std::any_of(u.inputs.entries.begin(), u.inputs.entries.end(),
-                                        [](const auto& each) { return each.first == "/start_time_utc"; });
-  return start_varies ? "h" : "hours since " + format_time_utc(study.scenario().start_unix_s);
-}
-
 using Kind = Variable::Kind;
 
-std::vector<Variable> variables(const study::Study& study) {
-  std::vector<Variable> out;
-  out.push_back({"sample", "number of the sample", "1", Kind::number,
-                 [](const Row& row) { return static_cast<double>(row.result.index); }});
+void add_inputs(const study::Study& study, std::vector<Variable>& out) {
   for (const report::InputColumn& column : report::input_columns(study)) {
     Variable input{"input_" + underscored(lower_case(column.name)), "input " + column.name,
                    udunits(column.unit)};
     if (column.is_number) {
-      input.number = [column](const Row& row) {
+      input.number = [column](const Row& row, std::size_t) {
         return column.of(row.drawn).number.value_or(study::not_there);
       };
     } else {
@@ -117,46 +108,81 @@ std::vector<Variable> variables(const study::Study& study) {
     }
     out.push_back(std::move(input));
   }
-  const std::string time_units = hours_since(study);
-  for (const study::Output& output : study::outputs(static_cast<int>(study.persons())))
-    out.push_back({underscored(lower_case(output.name)), output.name,
-                   output.is_time ? time_units : udunits(output.unit), Kind::number,
-                   [output](const Row& row) {
-                     return row.result.failure.empty() ? output.of(row.result) : study::not_there;
-                   }});
-  for (std::size_t p = 0; p < study.persons(); ++p) {
-    const auto cause = [&](const char* what, system::Limit study::PersonResult::*why) {
-      out.push_back({fmt::format("person_{}_{}_cause", p + 1, what),
-                     fmt::format("what ends person {} being {}", p + 1, what), "1", Kind::flag,
-                     [p, why](const Row& row) {
-                       const auto limit =
-                           row.result.failure.empty() ? row.result.persons[p].*why : system::Limit::none;
-                       return static_cast<double>(limit);
-                     }});
+}
+
+// A figure of one person is one variable over all of them. Times are plain hours: as times of a calendar or
+// as durations they would be decoded to what has no value for "not reached".
+void add_figures(const study::Study& study, std::vector<Variable>& out) {
+  const std::vector<study::Output> outputs = study::outputs(static_cast<int>(study.persons()));
+  for (const study::Output& output : outputs) {
+    if (output.person > 0) continue;
+    std::vector<study::Output> of_persons;
+    for (const study::Output& each : outputs)
+      if (each.figure == output.figure && (each.person < 0) == (output.person < 0))
+        of_persons.push_back(each);
+    Variable figure{underscored(lower_case(output.figure)),
+                    output.figure + (output.is_time ? ", time since the start; missing if not reached" : ""),
+                    udunits(output.unit)};
+    figure.by_person = output.person == 0;
+    figure.number = [of_persons = std::move(of_persons)](const Row& row, std::size_t p) {
+      return row.result.failure.empty() ? of_persons[p].of(row.result) : study::not_there;
     };
-    cause("able", &study::PersonResult::able_cause);
-    cause("alive", &study::PersonResult::alive_cause);
+    out.push_back(std::move(figure));
   }
-  out.push_back({"failed_because",
-                 "why a sample has no result; empty when it has",
-                 "",
-                 Kind::words,
-                 {},
-                 [](const Row& row) { return row.result.failure; }});
+}
+
+void add_cause(std::vector<Variable>& out, const std::string& what, system::Limit study::PersonResult::*why) {
+  Variable cause{what + "_cause", "what ends being " + what, "", Kind::flag, true};
+  cause.number = [why](const Row& row, std::size_t p) {
+    const auto limit = row.result.failure.empty() ? row.result.persons[p].*why : system::Limit::none;
+    return static_cast<double>(limit);
+  };
+  out.push_back(std::move(cause));
+}
+
+std::vector<Variable> variables(const study::Study& study) {
+  std::vector<Variable> out;
+  out.push_back({"sample", "number of the sample, from 0", "1", Kind::whole, false,
+                 [](const Row& row, std::size_t) { return static_cast<double>(row.result.index); }});
+  add_inputs(study, out);
+  add_figures(study, out);
+  add_cause(out, "able", &study::PersonResult::able_cause);
+  add_cause(out, "alive", &study::PersonResult::alive_cause);
+  Variable failed{"failed_because", "why a sample has no result; empty when it has", "", Kind::words};
+  failed.words = [](const Row& row) { return row.result.failure; };
+  out.push_back(std::move(failed));
   return out;
 }
 
-void define(const File& file, int dimension, Variable& variable) {
-  const nc_type type = variable.kind == Kind::words  ? NC_STRING
-                       : variable.kind == Kind::flag ? NC_BYTE
-                                                     : NC_DOUBLE;
-  must(nc_def_var(file.id(), variable.name.c_str(), type, 1, &dimension, &variable.id));
+nc_type type_of(Kind kind) {
+  switch (kind) {
+    case Kind::number:
+      return NC_DOUBLE;
+    case Kind::whole:
+      return NC_INT64;
+    case Kind::flag:
+      return NC_BYTE;
+    case Kind::words:
+      return NC_STRING;
+  }
+  return NC_DOUBLE;
+}
+
+struct Dimensions {
+  int sample = 0, person = 0;
+};
+
+void define(const File& file, const Dimensions& dimensions, Variable& variable) {
+  const std::array<int, 2> over{dimensions.sample, dimensions.person};
+  must(nc_def_var(file.id(), variable.name.c_str(), type_of(variable.kind), variable.by_person ? 2 : 1,
+                  over.data(), &variable.id));
   file.text(variable.id, "long_name", variable.long_name);
+  if (!variable.units.empty()) file.text(variable.id, "units", variable.units);
   if (variable.kind == Kind::number) {
     constexpr double fill = std::numeric_limits<double>::quiet_NaN();
-    file.text(variable.id, "units", variable.units);
-    if (variable.name != "sample")
-      must(nc_put_att_double(file.id(), variable.id, "_FillValue", NC_DOUBLE, 1, &fill));
+    must(nc_put_att_double(file.id(), variable.id, "_FillValue", NC_DOUBLE, 1, &fill));
+  }
+  if (variable.kind == Kind::number || variable.kind == Kind::whole) {
     constexpr int shuffle = 1, compress = 1, level = 4;
     must(nc_def_var_deflate(file.id(), variable.id, shuffle, compress, level));
   }
@@ -173,42 +199,77 @@ void define(const File& file, int dimension, Variable& variable) {
   }
 }
 
-void put_rows(const File& file, Variable& variable, std::size_t start, std::size_t count) {
+void put_rows(const File& file, Variable& variable, std::size_t first, std::size_t rows,
+              std::size_t persons) {
+  const std::array start{first, std::size_t{0}}, count{rows, persons};
   if (variable.kind == Kind::words) {
     std::vector<const char*> pointers;
     for (const std::string& text : variable.texts) pointers.push_back(text.c_str());
-    must(nc_put_vara_string(file.id(), variable.id, &start, &count, pointers.data()));
+    must(nc_put_vara_string(file.id(), variable.id, start.data(), count.data(), pointers.data()));
     variable.texts.clear();
   } else {
-    must(nc_put_vara_double(file.id(), variable.id, &start, &count, variable.numbers.data()));
+    must(nc_put_vara_double(file.id(), variable.id, start.data(), count.data(), variable.numbers.data()));
     variable.numbers.clear();
   }
 }
 
-void write(const study::Study& study, const std::filesystem::path& records,
-           const std::filesystem::path& path) {
+// CF 1.10 and the global attributes of ACDD 1.3 that do not change from day to day: the file of a study is
+// the same bytes whenever it is written.
+void describe(const File& file, const study::Study& study, const std::string& command) {
+  const study::Build build = study::build();
+  const auto about = [&](const char* name, std::string_view value) { file.text(NC_GLOBAL, name, value); };
+  about("Conventions", "CF-1.10, ACDD-1.3");
+  about("title", study.file().name);
+  about("summary", fmt::format("Simulated endurance of the crew of a life raft, one run for each sample. {}",
+                               study.file().setting));
+  about("keywords", "life raft, crew, endurance, simulation");
+  about("source", fmt::format("bide {}", build.version));
+  about("history", command);
+  about("comment", fmt::format("{} {}", standing_notice, standing_advice));
+  about("bide_version", build.version);
+  about("bide_fingerprint", build.fingerprint);
+  about("bide_compiler", build.compiler);
+  about("bide_instruction_set", build.instruction_set);
+  about("command", command);
+  about("scenario", study.scenario().scenario.name);
+  about("scenario_hash", fmt::format("fnv1a64:{:016x}", study.scenario_hash()));
+  about("start_time_utc", study.scenario().scenario.start_time_utc);
+  about("design", report::design_words(study));
+  const int seed = study.file().design.seed;
+  must(nc_put_att_int(file.id(), NC_GLOBAL, "seed", NC_INT, 1, &seed));
+  about("missing_times",
+        fmt::format("A time that is missing was not reached within the {} h simulated, which says nothing of "
+                    "what comes after; a failed sample has its reason in failed_because.",
+                    study.scenario().scenario.duration_h));
+}
+
+void put_persons(const File& file, int variable, std::size_t persons) {
+  std::vector<std::string> labels;
+  for (std::size_t p = 0; p < persons; ++p) labels.push_back(person_label(static_cast<int>(p)));
+  std::vector<const char*> pointers;
+  for (const std::string& label : labels) pointers.push_back(label.c_str());
+  must(nc_put_var_string(file.id(), variable, pointers.data()));
+}
+
+void write(const study::Study& study, const std::filesystem::path& records, const std::filesystem::path& path,
+           const std::string& command) {
   File file(path);
-  file.text(NC_GLOBAL, "Conventions", "CF-1.10");
-  file.text(NC_GLOBAL, "title", study.file().name);
-  file.text(NC_GLOBAL, "source", "bide, scenario: " + study.scenario().scenario.name);
-  file.text(NC_GLOBAL, "comment",
-            fmt::format("{} {} {}", standing_notice, standing_advice, study.file().setting));
-  file.text(NC_GLOBAL, "design", report::design_words(study));
-  file.text(
-      NC_GLOBAL, "missing_times",
-      fmt::format(
-          "A time that is missing was not reached within the {} h simulated, which says nothing of what "
-          "comes after; a failed sample has its reason in failed_because.",
-          study.scenario().scenario.duration_h));
-  int dimension = 0;
-  must(nc_def_dim(file.id(), "sample", study.plan().size(), &dimension));
+  describe(file, study, command);
+  const std::size_t persons = study.persons();
+  Dimensions dimensions;
+  must(nc_def_dim(file.id(), "sample", study.plan().size(), &dimensions.sample));
+  must(nc_def_dim(file.id(), "person", persons, &dimensions.person));
+  int labels = 0;
+  must(nc_def_var(file.id(), "person", NC_STRING, 1, &dimensions.person, &labels));
+  file.text(labels, "long_name", "person, in the order of the scenario");
   std::vector<Variable> all = variables(study);
-  for (Variable& variable : all) define(file, dimension, variable);
+  for (Variable& variable : all) define(file, dimensions, variable);
   must(nc_enddef(file.id()));
+  put_persons(file, labels, persons);
 
   std::size_t held = 0, written = 0;
   const auto flush = [&] {
-    for (Variable& variable : all) put_rows(file, variable, written, held);
+    for (Variable& variable : all) put_rows(file, variable, written, held, persons);
     written += held;
     held = 0;
   };
@@ -217,10 +278,11 @@ void write(const study::Study& study, const std::filesystem::path& records,
     for (Variable& variable : all) {
       if (variable.kind == Kind::words) {
         variable.texts.push_back(variable.words(row));
-      } else {
-        const double value = variable.number(row);
-        const bool finite = std::isfinite(value);
-        variable.numbers.push_back(finite ? value : std::numeric_limits<double>::quiet_NaN());
+        continue;
+      }
+      for (std::size_t p = 0; p < (variable.by_person ? persons : 1); ++p) {
+        const double value = variable.number(row, p);
+        variable.numbers.push_back(std::isfinite(value) ? value : std::numeric_limits<double>::quiet_NaN());
       }
     }
     if (++held == rows_at_once) flush();
@@ -236,10 +298,10 @@ std::optional<std::string> why_no_netcdf() {
 }
 
 std::optional<std::string> write_study_netcdf(const study::Study& study, const std::filesystem::path& records,
-                                              const std::filesystem::path& path) {
+                                              const std::filesystem::path& path, const std::string& command) {
   try {
     report::NewFile fresh(path);
-    write(study, records, fresh.beside());
+    write(study, records, fresh.beside(), command);
     fresh.keep();
   } catch (const std::exception& error) {
     return error.what();

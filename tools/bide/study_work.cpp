@@ -41,6 +41,12 @@ void show(ProgressLine& line, const study::Progress& p) {
        fmt::format(" of {}, {:.0f}/s, {} left, {} failed   ", p.total, p.per_s, left(p.left_s), p.failed));
 }
 
+// What makes the results again, from records or without.
+std::string command_of(const StudyArguments& arguments) {
+  return fmt::format("bide study {} --out {}{}{}", arguments.study, folder_of(arguments).string(),
+                     arguments.csv ? " --csv" : "", arguments.netcdf ? " --netcdf" : "");
+}
+
 }  // namespace
 
 void add_table_options(Command& command, StudyArguments& arguments) {
@@ -80,6 +86,7 @@ int load_study(const StudyArguments& arguments, const study::Shard& shard,
   if (!fs::exists(folder, error)) return exit_ok;  // nothing there that could be overwritten
   Files files{files_of(study->scenario()), {folder / study::file_name_of(shard)}};
   files.read.emplace_back(arguments.study);
+  if (auto points = study->points_file()) files.read.push_back(std::move(*points));
   for (const char* name : result_names) files.written.push_back(folder / name);
   return check(files);
 }
@@ -109,6 +116,7 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
     if (const int code = ready_pages(pages); code != exit_ok) return code;
     std::vector<fs::path> kept = files_of(study.scenario());
     kept.emplace_back(arguments.study);
+    if (auto points = study.points_file()) kept.push_back(std::move(*points));
     for (const char* name : result_names) kept.push_back(folder / name);
     if (const int code = write_pages(report::pages::study_page(study, summary), pages, kept); code != exit_ok)
       return code;
@@ -118,7 +126,7 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
                                                  notice_of(folder / results_csv, arguments.plain)))
       return cannot_write((folder / results_csv).string(), *why, letters(true));
   if (arguments.netcdf)
-    if (const auto why = write_study_netcdf(study, records, folder / results_nc))
+    if (const auto why = write_study_netcdf(study, records, folder / results_nc, command_of(arguments)))
       return cannot_write((folder / results_nc).string(), *why, letters(true));
   if (!arguments.quiet)
     if (const int code = put(text, "", false); code != exit_ok) return code;

@@ -4,7 +4,10 @@
 find_program(BIDE_GZIP gzip)
 mark_as_advanced(BIDE_GZIP)
 set(CPACK_PACKAGE_NAME bide)
-set(CPACK_PACKAGE_CONTACT "the bide authors <bide@localhost>")
+set(BIDE_PACKAGER "bide maintainers <bide@packages.invalid>" CACHE STRING "Who answers for the Debian packages")
+mark_as_advanced(BIDE_PACKAGER)
+set(CPACK_PACKAGE_CONTACT "${BIDE_PACKAGER}")
+set(CPACK_DEBIAN_PACKAGE_RELEASE 1)
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "survival endurance of a crew in a life raft")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES ON)
@@ -45,12 +48,27 @@ set(CPACK_COMPONENT_DEV_DESCRIPTION "library and headers\n${words}")
 set(CPACK_COMPONENT_PAGE_DESCRIPTION "page for a browser\n${words}")
 set(CPACK_COMPONENT_PYTHON_DESCRIPTION "module of Python\n${words}")
 
-# Copyright and changelog of each package, the changelog packed as Debian's policy asks.
+# Copyright and changelogs of each package, the project's and that of the packaging, packed as Debian's policy asks.
 if(BIDE_GZIP)
-  set(changes ${PROJECT_BINARY_DIR}/changelog.gz)
-  add_custom_command(OUTPUT ${changes}
-    COMMAND sh -c "${BIDE_GZIP} -9nc ${PROJECT_SOURCE_DIR}/CHANGELOG.md > ${changes}"
-    DEPENDS ${PROJECT_SOURCE_DIR}/CHANGELOG.md VERBATIM)
+  string(TIMESTAMP today "%a, %d %b %Y %H:%M:%S +0000" UTC)
+  file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/changelog.Debian CONTENT
+"bide (${PROJECT_VERSION}-${CPACK_DEBIAN_PACKAGE_RELEASE}) unstable; urgency=medium
+
+  * Packaged by cpack; what changed stands in changelog.gz.
+
+ -- ${BIDE_PACKAGER}  ${today}
+")
+  set(changes)
+  foreach(each ${PROJECT_SOURCE_DIR}/CHANGELOG.md ${PROJECT_BINARY_DIR}/changelog.Debian)
+    get_filename_component(name ${each} NAME)
+    string(REPLACE CHANGELOG.md changelog name ${name})
+    set(packed ${PROJECT_BINARY_DIR}/packed/${name}.gz)
+    add_custom_command(OUTPUT ${packed}
+      COMMAND ${CMAKE_COMMAND} -E make_directory ${PROJECT_BINARY_DIR}/packed
+      COMMAND sh -c "${BIDE_GZIP} -9nc ${each} > ${packed}"
+      DEPENDS ${each} VERBATIM)
+    list(APPEND changes ${packed})
+  endforeach()
   add_custom_target(bide_changelog ALL DEPENDS ${changes})
 endif()
 foreach(component ${CPACK_COMPONENTS_ALL})

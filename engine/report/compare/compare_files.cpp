@@ -79,6 +79,7 @@ std::string comparison_json(const Comparison& comparison) {
   Json json;
   json["format"] = comparison_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
+  json["made_by"] = made_by();
   json["one_case"] = one_case_each(comparison);
   json["no_common_futures"] = comparison.no_futures.empty() ? Json(nullptr) : Json(comparison.no_futures);
   std::vector<const scenario::ValidScenario*> scenarios;

@@ -113,6 +113,7 @@ std::string levers_json(const study::LeversTried& levers, const scenario::ValidS
   Json json;
   json["format"] = levers_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
+  json["made_by"] = made_by();
   json["one_case"] = one_change_each;
   json["name"] = plain(scenario.scenario.name);
   json["cautions"] = json_cautions(scenario.cautions);

@@ -12,12 +12,14 @@
 
 namespace bide::report {
 
-// The answer in lines, and as plain text with the shares from now on.
+// The answer in lines.
+// @param material of from_now(), asked with hours_from_now()
+Answer night_answer(const study::OddsAnswer& material);
+// The same as plain text, with the shares from now on.
 // @param material of from_now(), asked with hours_from_now()
 // @param width    of a line, terminal columns; limited to [40, 80]
 // @param letters  what may be printed
 // @param full     what was drawn and what it rests on as well
-Answer night_answer(const study::OddsAnswer& material);
 std::string night_text(const study::OddsAnswer& material, int width, Letters letters, bool full);
 
 // What the futures run so far say, on one line.

@@ -123,6 +123,7 @@ std::string odds_json(const study::OddsAnswer& m) {
   Json out{{"format", odds_format},
            {"notice", standing_notice},
            {"advice", standing_advice},
+           {"made_by", made_by()},
            {"scenario", m.scenario.scenario.name},
            {"cautions", json_cautions(m.scenario.cautions)},
            {"start_time_utc", iso_minute(m.scenario.start_unix_s - m.started_h_ago.value_or(0) * hour_s)},

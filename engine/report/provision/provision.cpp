@@ -234,6 +234,7 @@ std::string provision_json(const Provision& in) {
   Json json;
   json["format"] = provision_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
+  json["made_by"] = made_by();
   json["target"] = {{"state", in.question.alive ? "alive" : "able"},
                     {"until_h", json_number(in.question.until_h)},
                     {"share", json_number(in.question.confidence)},

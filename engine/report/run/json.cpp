@@ -95,6 +95,7 @@ Json cabin_json(const outcome::CabinOutcome& cabin, bool in_raft) {
   Json json;
   json["coldest_inside_degC"] = extreme_json(cabin.coldest_inside_degC);
   json["warmest_inside_degC"] = extreme_json(cabin.warmest_inside_degC);
+  json["mean_inside_degC"] = cabin.mean_inside_degC ? json_number(*cabin.mean_inside_degC) : Json(nullptr);
   json["highest_co2_ppm"] = extreme_json(cabin.highest_co2_ppm);
   json["co2_above_5000_ppm_h"] = json_number(cabin.co2_above_5000_ppm_h);
   json["co2_above_15000_ppm_h"] = json_number(cabin.co2_above_15000_ppm_h);
@@ -192,6 +193,7 @@ std::string result_json(const outcome::Outcome& outcome, const timeline::Timelin
   Json json;
   json["format"] = result_format;
   json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
+  json["made_by"] = made_by();
   json["one_case"] = one_case;
   json["range"] = range_json(outcome.able, outcome.alive, members, outcome.horizon_s);
   json["inputs"] = inputs_json(timeline, scenario);

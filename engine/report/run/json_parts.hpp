@@ -9,6 +9,7 @@
 #include "bide/core/units.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/scenario/validate.hpp"
+#include "bide/study/records/fingerprint.hpp"
 
 namespace bide::report {
 
@@ -35,6 +36,15 @@ inline nlohmann::ordered_json json_cautions(const scenario::Diagnostics& caution
     out.push_back({{"pointer", plain(caution.pointer)},
                    {"message", plain(caution.message, Letters::utf8, most_letters)}});
   return out;
+}
+
+// What made a result, for those who must repeat it.
+inline nlohmann::ordered_json made_by() {
+  const study::Build build = study::build();
+  return {{"version", build.version},
+          {"fingerprint", build.fingerprint},
+          {"compiler", build.compiler},
+          {"instruction_set", build.instruction_set}};
 }
 
 // JSON as text: ASCII only, "<" escaped as well, with a line end at the end.

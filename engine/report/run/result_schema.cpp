@@ -98,6 +98,7 @@ Json cabin() {
   const Json number = nullable("number");
   Json schema = object({{"coldest_inside_degC", extreme()},
                         {"warmest_inside_degC", extreme()},
+                        {"mean_inside_degC", described(number, "from boarding to the last death or the end")},
                         {"highest_co2_ppm", extreme()},
                         {"co2_above_5000_ppm_h", number},
                         {"co2_above_15000_ppm_h", number},
@@ -147,6 +148,10 @@ std::string result_schema() {
   Json schema = object(
       {{"format", words({result_format})},
        {"notice", notice},
+       {"made_by", object({{"version", text},
+                           {"fingerprint", described(text, "of the model: equal for builds of equal bits")},
+                           {"compiler", text},
+                           {"instruction_set", text}})},
        {"one_case", text},
        {"range", range()},
        {"inputs", inputs()},

@@ -2,7 +2,9 @@
 #include <nlohmann/json.hpp>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/run/json_parts.hpp"
 #include "bide/report/study/study_text.hpp"
+#include "bide/report/study/study_words.hpp"
 #include "bide/scenario/words.hpp"
 
 namespace bide::report {
@@ -79,6 +81,7 @@ std::string study_json(const study::Study& study, const study::Summary& summary)
   Json out = {{"format", "bide study summary 1"},
               {"notice", standing_notice},
               {"advice", standing_advice},
+              {"made_by", made_by()},
               {"name", study.file().name},
               {"setting", study.file().setting},
               {"scenario", study.scenario().scenario.name},
@@ -89,6 +92,8 @@ std::string study_json(const study::Study& study, const study::Summary& summary)
               {"failed", summary.failed},
               {"first_failures", Json::array()}};
   if (design.samples) out["design"]["samples"] = *design.samples;
+  if (study.points_file()) out["design"]["scale"] = scenario::word(study.plan().scale());
+  for (const auto& [what, how] : estimators(design.kind)) out["estimators"][what] = how;
   if (design.levels) out["design"]["levels"] = *design.levels;
   for (const auto& [index, reason] : summary.first_failures)
     out["first_failures"].push_back({{"sample", index}, {"reason", reason}});

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <iterator>
 #include <numeric>
+#include <utility>
 
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
@@ -112,7 +113,9 @@ void print_dependence(Out to, const Summary& summary, const Dependence& d) {
 
 }  // namespace
 
-std::string how_to_read(DesignKind kind) {
+namespace {
+
+std::string what_indices_mean(DesignKind kind) {
   switch (kind) {
     case DesignKind::grid:
       return "For each value of an input, the mean over all combinations of the others. The combinations are "
@@ -137,16 +140,38 @@ std::string how_to_read(DesignKind kind) {
              "direction and steadiness of an influence. One near 0 does not mean that there is none. Words "
              "count in "
              "the order in which they are listed.";
+    case DesignKind::points:
+      return "Spearman's rank correlation over the points of the file, with its 95 % interval as if they had "
+             "been drawn independently. Nothing is known of how they were chosen, so they are not taken for "
+             "a "
+             "sample of what may happen.";
   }
   return {};
+}
+
+}  // namespace
+
+std::string how_to_read(DesignKind kind) {
+  std::string out = what_indices_mean(kind) + " Estimators:";
+  const char* between = " ";
+  for (const auto& [what, how] : estimators(kind)) {
+    std::string name = what;
+    std::replace(name.begin(), name.end(), '_', ' ');
+    out += fmt::format("{}{}, {}", std::exchange(between, "; "), name, how);
+  }
+  return out + ".";
 }
 
 std::string design_words(const study::Study& study) {
   const scenario::Design& design = study.file().design;
   const std::size_t inputs = study.plan().groups().size();
-  std::string out = fmt::format("{} runs of the design {}, {} {}, seed {}", study.plan().size(),
-                                scenario::word(design.kind), inputs,
-                                inputs == 1 ? "input" : "inputs or groups", design.seed);
+  std::string out =
+      fmt::format("{} runs of the design {}, {} {}", study.plan().size(), scenario::word(design.kind), inputs,
+                  inputs == 1 ? "input" : "inputs or groups");
+  if (const auto file = study.points_file())
+    return out +
+           fmt::format(" of {}, scale {}", file->filename().string(), scenario::word(study.plan().scale()));
+  out += fmt::format(", seed {}", design.seed);
   if (design.kind == DesignKind::saltelli) out += fmt::format("; {} base samples", *design.samples);
   if (design.kind == DesignKind::morris) out += fmt::format("; {} trajectories", *design.samples);
   return out;

@@ -88,6 +88,30 @@ std::optional<double> weight_of(const Dependence& d, std::size_t input) {
   return std::abs(d.correlations[input]->value);
 }
 
+std::vector<std::pair<const char*, std::string>> estimators(scenario::DesignKind kind) {
+  using enum scenario::DesignKind;
+  switch (kind) {
+    case grid:
+      return {{"means", "mean over all combinations of the other inputs"}};
+    case saltelli:
+      return {{"first", "Saltelli et al. (2010), of outputs less their mean"},
+              {"total", "Jansen (1999)"},
+              {"intervals",
+               fmt::format("percentiles of a bootstrap over base samples (Efron 1979), {} replicates",
+                           study::index_replicates)}};
+    case morris:
+      return {{"mu_star", "Campolongo, Cariboni & Saltelli (2007)"},
+              {"mu", "Morris (1991)"},
+              {"sigma", "Morris (1991)"}};
+    case random:
+    case latin_hypercube:
+    case sobol:
+    case points:
+      return {{"rank_correlation", "Spearman (1904)"}, {"intervals", "Bonett & Wright (2000)"}};
+  }
+  return {};
+}
+
 Answer study_answer(const study::Study& study, const study::Summary& summary) {
   constexpr std::size_t most_figures = 3;
   Answer out;

@@ -3,6 +3,8 @@
 
 #include <optional>
 #include <string>
+#include <utility>
+#include <vector>
 
 #include "bide/report/words/answer.hpp"
 #include "bide/study/questions/study.hpp"
@@ -22,6 +24,10 @@ std::string spread_words(const study::Spread& spread, double horizon_h);
 // How much of a figure an input decides, in the measure of the design (total index, mean effect, rank
 // correlation), its size; empty where the design or the figure gives none.
 std::optional<double> weight_of(const study::Dependence& dependence, std::size_t input);
+
+// How each index of a design is estimated, with the source of the estimator: the key it has in JSON, and
+// words.
+std::vector<std::pair<const char*, std::string>> estimators(scenario::DesignKind kind);
 
 // The spread of the first figures, what decides the first of them most, and what was run.
 Answer study_answer(const study::Study& study, const study::Summary& summary);

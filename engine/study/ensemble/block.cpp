@@ -52,7 +52,7 @@ class Observer {
   Observer(system::System<T>& system, std::vector<T> start, const BlockOptions& options)
       : system_(&system),
         watch_(system.compiled()),
-        record_(system, std::move(start)),
+        record_(system, std::move(start), options.near_margin),
         options_(&options),
         clock_(options.times != nullptr) {}
 

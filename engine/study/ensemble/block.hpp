@@ -6,6 +6,7 @@
 
 #include <array>
 
+#include "bide/constants/limits.hpp"
 #include "bide/study/ensemble/sample_result.hpp"
 #include "bide/system/compiled.hpp"
 #include "bide/weather/weather.hpp"
@@ -26,8 +27,9 @@ struct BlockTimes {
 };
 
 struct BlockOptions {
-  bool to_the_end = false;      // go on when everybody is dead; the results are the same
-  BlockTimes* times = nullptr;  // filled if given; reading clocks costs time
+  bool to_the_end = false;                      // go on when everybody is dead; the results are the same
+  BlockTimes* times = nullptr;                  // filled if given; reading clocks costs time
+  double near_margin = constants::near_margin;  // share of the margin left where somebody is near a limit
 };
 
 // Runs one block. Throws std::invalid_argument when the structures differ. A lane whose state becomes

@@ -52,14 +52,19 @@ std::size_t rows_of(const system::Structure& s) {
 
 }  // namespace
 
-BlockRecord::BlockRecord(system::System<T>& system, std::vector<T> start)
+BlockRecord::BlockRecord(system::System<T>& system, std::vector<T> start, double near_margin)
     : system_(&system),
       start_(std::move(start)),
       rate_(start_.size()),
       most_rows_(rows_of(system.compiled().structure)),
       columns_((cabin_columns + person_columns * system.held.persons.size()) * most_rows_),
-      shivered_J_(system.held.persons.size(), T(0)) {
+      shivered_J_(system.held.persons.size(), T(0)),
+      balances_(system.held.persons.size()),
+      near_margin_(near_margin) {
   time_s_.reserve(most_rows_);
+  for (const body::Build<T>& person : system.compiled().persons)
+    levels_.push_back(system::levels_of(system.compiled().limits, person));
+  near_s_.fill(T(beyond_horizon));
 }
 
 void BlockRecord::row(double t, const std::vector<T>& x) {
@@ -86,7 +91,39 @@ void BlockRecord::row(double t, const std::vector<T>& x) {
           held.persons[p].able * body::dexterity(y[at::finger]), y[at::total_cold_feet]});
   }
   time_s_.push_back(t);
+  balance(x);
+  nearness(t, x);
   end_lanes(t, x);
+}
+
+// The dead keep what they had.
+void BlockRecord::balance(const std::vector<T>& x) {
+  for (std::size_t p = 0; p < balances_.size(); ++p) {
+    const auto offset = static_cast<std::size_t>(system::person_offset(static_cast<int>(p)));
+    const system::HeldPerson<T>& person = system_->held.persons[p];
+    const Balance<T> now = balance_of(start_.data() + offset, x.data() + offset, person);
+    for (std::size_t i = 0; i < now.size(); ++i)
+      balances_[p][i] = select(person.living > T(0), now[i], balances_[p][i]);
+  }
+}
+
+void BlockRecord::nearness(double t, const std::vector<T>& x) {
+  const auto& persons = system_->compiled().persons;
+  for (std::size_t p = 0; p < persons.size(); ++p) {
+    const auto offset = static_cast<std::size_t>(system::person_offset(static_cast<int>(p)));
+    const auto now = system::quantities_of(persons[p], x.data() + offset, x[system::at::co2]);
+    const Mask<T> lives = system_->held.persons[p].living > T(0);
+    for (std::size_t i = 0; i < system::level_count; ++i) {
+      const system::LimitRow& limit = system::limits[i];
+      if (!system::ends(limit.meaning)) continue;
+      // Of fat, what the person had at the start counts as normal.
+      const T normal = limit.of == system::quantity::fat ? start_[offset + body::at::fat_mass]
+                                                         : T(system::quantities[limit.of].normal);
+      const T& level = levels_[p].by_limit[i];
+      const T left = (now[limit.of] - level) / (normal - level);
+      near_s_[i] = select(lives & (left <= T(near_margin_)), smaller(near_s_[i], T(t)), near_s_[i]);
+    }
+  }
 }
 
 void BlockRecord::end_lanes(double t, const std::vector<T>& x) {
@@ -137,6 +174,7 @@ PersonResult BlockRecord::read_person(int l, std::size_t p, const std::vector<do
   r.unconscious_s = fate.unconscious_s.value_or(beyond_horizon);
   r.able_cause = fate.able_cause, r.alive_cause = fate.alive_cause, r.next_cause = fate.next_cause;
   r.next_margin_fraction = fate.nearest_margin_fraction;
+  for (std::size_t i = 0; i < r.balance.size(); ++i) r.balance[i] = lane(balances_[p][i], l);
   r.cold_feet_h = outcome::value_at(time_s, of(cold_feet), alive_s).value_or(0) / hour_s;
   return r;
 }
@@ -152,6 +190,7 @@ void BlockRecord::read_cabin(int l, const std::vector<double>& time_s, double un
   out.coldest_inside_degC = value(cabin.coldest_inside_degC);
   out.warmest_inside_degC = value(cabin.warmest_inside_degC);
   out.highest_co2_ppm = value(cabin.highest_co2_ppm);
+  out.mean_inside_degC = cabin.mean_inside_degC.value_or(not_there);
   out.co2_above_5000_ppm_h = cabin.co2_above_5000_ppm_h;
   out.co2_above_15000_ppm_h = cabin.co2_above_15000_ppm_h;
   out.co2_above_30000_ppm_h = cabin.co2_above_30000_ppm_h;
@@ -177,6 +216,7 @@ SampleResult BlockRecord::read(int l, const timeline::Watch<T>& watch, double si
   if (!out.failure.empty()) return out;
   const std::vector<double> time_s(time_s_.begin(), time_s_.begin() + static_cast<std::ptrdiff_t>(end.rows));
   const std::vector<timeline::Fate> fates = watch.fates(out.horizon_s, l);
+  for (std::size_t i = 0; i < near_s_.size(); ++i) out.near_s[i] = lane(near_s_[i], l);
   double last_alive_s = 0;
   for (std::size_t p = 0; p < fates.size(); ++p) {
     out.persons.push_back(read_person(l, p, time_s, fates[p]));

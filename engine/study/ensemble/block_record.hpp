@@ -21,7 +21,8 @@ class BlockRecord {
 
   // @param system must outlive the record
   // @param start  the state at the start
-  BlockRecord(system::System<T>& system, std::vector<T> start);
+  // @param near_margin share of the margin left where somebody is near a limit, [0, 1]
+  BlockRecord(system::System<T>& system, std::vector<T> start, double near_margin);
 
   // Adds a row.
   // @param t_s s since the scenario's start, ascending from call to call
@@ -46,6 +47,8 @@ class BlockRecord {
                            const timeline::Fate& fate) const;
   void read_cabin(int lane_index, const std::vector<double>& time_s, double until_s, SampleResult& out) const;
   void read_signals(int lane_index, const std::vector<double>& time_s, double at_s, SampleResult& out) const;
+  void balance(const std::vector<T>& x);
+  void nearness(double t_s, const std::vector<T>& x);
   void end_lanes(double t_s, const std::vector<T>& x);
 
   system::System<T>* system_;
@@ -55,6 +58,10 @@ class BlockRecord {
   std::vector<T> columns_;     // one after the other, each with room for all rows
   std::vector<T> shivered_J_;  // by person, at the last row
   std::array<End, lanes> ends_;
+  std::vector<Balance<T>> balances_;       // by person, of those living at the last row
+  std::vector<system::Levels<T>> levels_;  // by person
+  double near_margin_;
+  std::array<T, system::level_count> near_s_;
 };
 
 }  // namespace bide::study

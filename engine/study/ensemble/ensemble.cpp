@@ -50,14 +50,14 @@ class SampleWindow {
     });
   }
 
-  void run(bool to_the_end, int threads) {
+  void run(const EnsembleOptions& options) {
     const std::vector<Block> blocks = blocks_of(samples_);
-    in_parallel(blocks.size(), threads, [&](std::size_t b) {
+    in_parallel(blocks.size(), options.threads, [&](std::size_t b) {
       const Block& block = blocks[b];
       std::array<const Sample*, block_width> lanes;
       for (std::size_t l = 0; l < lanes.size(); ++l)
         lanes[l] = &*samples_[block[std::min(l, block.size() - 1)]];
-      auto out = run_block(lanes, {to_the_end, nullptr});
+      auto out = run_block(lanes, {options.to_the_end, nullptr, options.near_margin});
       for (std::size_t l = 0; l < block.size(); ++l) results_[block[l]] = std::move(out[l]);
     });
   }
@@ -90,7 +90,7 @@ Progress run_ensemble(SampleRange range, const MakeSample& make, const Sink& sin
     const auto count = static_cast<std::size_t>(std::min<std::uint64_t>(options.window, range.end - at));
     SampleWindow window(at, count);
     window.make(make, options.threads);
-    window.run(options.to_the_end, options.threads);
+    window.run(options);
     window.hand_on(sink, progress);
     const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
     progress.per_s = static_cast<double>(progress.done) / std::max(taken.count(), 1e-9);

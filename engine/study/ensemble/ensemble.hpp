@@ -10,6 +10,7 @@
 #include <functional>
 #include <variant>
 
+#include "bide/constants/limits.hpp"
 #include "bide/study/ensemble/block.hpp"
 #include "bide/study/ensemble/progress.hpp"
 
@@ -31,9 +32,10 @@ struct SampleRange {
 };
 
 struct EnsembleOptions {
-  int threads = 0;           // 0 or less: one per core
-  std::size_t window = 256;  // samples in memory at once, at least 1
-  bool to_the_end = false;   // go on when everybody is dead; the results are the same
+  int threads = 0;                              // 0 or less: one per core
+  std::size_t window = 256;                     // samples in memory at once, at least 1
+  bool to_the_end = false;                      // go on when everybody is dead; the results are the same
+  double near_margin = constants::near_margin;  // share of the margin left where somebody is near a limit
   ToldProgress progress;
 };
 

@@ -5,12 +5,14 @@
 // are read at output times, as in the report, except for the times of limits, which are located inside steps.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <limits>
 #include <string>
 #include <vector>
 
 #include "bide/outcome/figures.hpp"
+#include "bide/study/ensemble/balances.hpp"
 
 namespace bide::study {
 
@@ -26,6 +28,7 @@ struct PersonResult : outcome::PersonFigures {
   system::Limit next_cause = system::Limit::none;  // the nearest limit not yet reached
   double next_margin_fraction = 0;                 // of the margin to it, what is left
   double cold_feet_h = 0;
+  Balance<double> balance{};  // up to the last output time that the person lived to see
 };
 
 struct SampleResult {
@@ -37,8 +40,15 @@ struct SampleResult {
   double coldest_inside_degC = not_there, warmest_inside_degC = not_there;
   double highest_co2_ppm = not_there, co2_above_5000_ppm_h = not_there;
   double co2_above_15000_ppm_h = not_there, co2_above_30000_ppm_h = not_there;
+  double mean_inside_degC = not_there;
   double water_out_s = beyond_horizon, food_out_s = beyond_horizon;  // 0: none aboard
   double water_left_L = 0;
+  // By limit: when the first of the living came near it; only those limits that end something.
+  std::array<double, system::level_count> near_s = [] {
+    std::array<double, system::level_count> none{};
+    none.fill(beyond_horizon);
+    return none;
+  }();
   // When they were asked for; none without a raft, not_there if that is after the last person has died.
   double flares_left = not_there, lamp_left_h = not_there, beacon_left_h = not_there;
 };

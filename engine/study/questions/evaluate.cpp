@@ -14,7 +14,6 @@ namespace {
 using Row = Eigen::Index;
 
 scenario::Diagnostics settle(Points& points, const std::vector<Factor>& factors, scenario::PointScale scale) {
-  constexpr std::size_t most_reported = 10;
   if (points.cols() != static_cast<Row>(factors.size()))
     return {{"points", "",
              fmt::format("found {} columns; allowed {}, one for each input", points.cols(), factors.size())}};
@@ -22,7 +21,7 @@ scenario::Diagnostics settle(Points& points, const std::vector<Factor>& factors,
   for (Row row = 0; row < points.rows(); ++row)
     for (Row column = 0; column < points.cols(); ++column)
       if (auto why = settle_number(points(row, column), factors[static_cast<std::size_t>(column)], scale);
-          why && wrong.size() < most_reported)
+          why && wrong.size() < most_wrong_numbers)
         wrong.push_back({"points", fmt::format("/{}/{}", row, column), std::move(*why)});
   return wrong;
 }

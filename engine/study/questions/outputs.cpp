@@ -48,13 +48,17 @@ void add(std::vector<Output>& out, const char* name, const char* unit, double Sa
   out.push_back({name, unit, [member, scale](const SampleResult& r) { return r.*member / scale; }, is_time});
 }
 
-void add_person(std::vector<Output>& out, std::size_t p) {
-  const std::string person = person_label(static_cast<int>(p)) + " ";
+void add_person(std::vector<Output>& out, int p) {
+  const auto put = [&](const char* name, const char* unit, auto of_person, bool is_time) {
+    out.push_back(
+        {person_label(p) + " " + name, unit,
+         [p, of_person](const SampleResult& r) { return of_person(r.persons[static_cast<std::size_t>(p)]); },
+         is_time, p, name});
+  };
   const auto one = [&](const char* name, const char* unit, double PersonResult::*member, double scale,
                        bool is_time = false) {
-    out.push_back({person + name, unit,
-                   [p, member, scale](const SampleResult& r) { return r.persons[p].*member / scale; },
-                   is_time});
+    put(
+        name, unit, [member, scale](const PersonResult& r) { return r.*member / scale; }, is_time);
   };
   one("able until", "h", &PersonResult::able_until_s, hour_s, true);
   one("alive until", "h", &PersonResult::alive_until_s, hour_s, true);
@@ -67,6 +71,10 @@ void add_person(std::vector<Output>& out, std::size_t p) {
   one("hours of hands", "h", &PersonResult::hands_h, 1);
   one("hours of shivering", "h", &PersonResult::shivering_h, 1);
   one("hours of cold wet feet", "h", &PersonResult::cold_feet_h, 1);
+  for (std::size_t i = 0; i < balance_terms.size(); ++i)
+    put(
+        balance_terms[i].name, balance_terms[i].unit, [i](const PersonResult& r) { return r.balance[i]; },
+        false);
 }
 
 }  // namespace
@@ -83,6 +91,7 @@ std::vector<Output> outputs(int persons) {
   add_extreme(out, "fewest hours of hands", "h", &PersonResult::hands_h, least);
   add(out, "coldest inside", "degC", &SampleResult::coldest_inside_degC);
   add(out, "warmest inside", "degC", &SampleResult::warmest_inside_degC);
+  add(out, "mean inside", "degC", &SampleResult::mean_inside_degC);
   add(out, "highest CO2", "ppm", &SampleResult::highest_co2_ppm);
   add(out, "hours above 5,000 ppm CO2", "h", &SampleResult::co2_above_5000_ppm_h);
   add(out, "hours above 15,000 ppm CO2", "h", &SampleResult::co2_above_15000_ppm_h);
@@ -90,7 +99,13 @@ std::vector<Output> outputs(int persons) {
   add(out, "water runs out", "h", &SampleResult::water_out_s, hour_s, true);
   add(out, "food runs out", "h", &SampleResult::food_out_s, hour_s, true);
   add(out, "water left", "L", &SampleResult::water_left_L);
-  for (int p = 0; p < persons; ++p) add_person(out, static_cast<std::size_t>(p));
+  for (std::size_t i = 0; i < system::level_count; ++i)
+    if (system::ends(system::limits[i].meaning))
+      out.push_back({std::string("near ") + system::limits[i].name, "h",
+                     [i](const SampleResult& r) { return r.near_s[i] / hour_s; }, true});
+  for (int p = 0; p < persons; ++p) add_person(out, p);
+  for (Output& each : out)
+    if (each.person < 0) each.figure = each.name;
   return out;
 }
 

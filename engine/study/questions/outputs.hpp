@@ -19,6 +19,9 @@ struct Output {
   std::string unit;
   std::function<double(const SampleResult&)> of;
   bool is_time = false;  // of an end, which may lie beyond the horizon
+  // Of one person: which, from 0, and the figure without the person's name. Of the crew: -1 and the name.
+  int person = -1;
+  std::string figure{};
 };
 
 // All figures: those of the crew, then those of each person.

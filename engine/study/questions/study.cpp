@@ -88,18 +88,35 @@ std::variant<Study, scenario::Diagnostics> Study::make(scenario::ValidStudy vali
   return Study(std::move(valid), std::move(sampler), std::get<Plan>(std::move(plan)));
 }
 
-RecordKind Study::kind() const {
-  const scenario::Design& design = valid_.study.design;
+std::optional<std::filesystem::path> Study::points_file() const {
+  if (!valid_.study.design.points) return std::nullopt;
+  return scenario::points_file_of(valid_);
+}
+
+std::uint64_t Study::scenario_hash() const {
   Hash hash;
-  hash.add(fmt::format("{} {}", fingerprint(), sample_layout));
   hash.add(scenario::write_document(*valid_.scenario.document));
   if (const auto* weather = std::get_if<scenario::FileWeather>(&valid_.scenario.weather))
     hash.add(bytes_of(valid_.scenario.folder / weather->file));
+  return hash.value();
+}
+
+RecordKind Study::kind() const {
+  const scenario::Design& design = valid_.study.design;
+  Hash hash;
+  hash.add(fmt::format("{} {} {}", fingerprint(), sample_layout, valid_.study.near_margin));
+  hash.add(fmt::format("{:x}", scenario_hash()));
   hash.add(fmt::format("{} {} {}", word(design.kind), design.seed, design.levels.value_or(0)));
   if (design.kind == scenario::DesignKind::latin_hypercube) hash.add(fmt::format("{}", *design.samples));
   if (design.kind == scenario::DesignKind::saltelli)
     for (const auto& group : plan_.groups())
       for (const std::size_t column : group) hash.add(fmt::format("{}{}", column == group.front(), column));
+  if (design.kind == scenario::DesignKind::points) {
+    hash.add(word(plan_.scale()));
+    const Points& points = plan_.held_points();
+    hash.add({reinterpret_cast<const char*>(points.data()),
+              sizeof(double) * static_cast<std::size_t>(points.size())});
+  }
   return {hash.value(), static_cast<std::uint32_t>(sample_bytes(persons()))};
 }
 
@@ -124,6 +141,7 @@ Progress Study::run(const SampleRange& asked, const std::filesystem::path& file,
   EnsembleOptions options;
   options.threads = threads;
   options.progress = progress;
+  options.near_margin = valid_.study.near_margin;
   constexpr std::size_t blocks_to_a_thread = 8;
   const std::size_t busy =
       threads > 0 ? static_cast<std::size_t>(threads) : std::thread::hardware_concurrency();
@@ -156,7 +174,10 @@ void Study::read(const std::filesystem::path& file, const Sink& sink) const {
         throw RecordFileError(file, fmt::format("sample {}: {}", k, wrong.what()));
       }
     };
-    sink(result());
+    SampleResult each = result();
+    if (const std::string place = plan_.place(k); !each.failure.empty() && !place.empty())
+      each.failure = place + ": " + each.failure;
+    sink(each);
   }
 }
 

@@ -36,11 +36,10 @@ constexpr double not_a_number = not_there;
 
 Bootstrap bootstrap() {
   constexpr std::uint64_t key = 0x626f6f74;
-  constexpr std::size_t replicates = 1000;
   return {[](std::uint64_t sample, std::uint32_t factor, std::uint32_t draw) {
             return uniform(key, sample, factor, draw);
           },
-          replicates, interval_confidence};
+          index_replicates, interval_confidence};
 }
 
 struct Finite {
@@ -140,6 +139,7 @@ bool stands_for_a_future(const Study& study, std::uint64_t k) {
   switch (study.file().design.kind) {
     case DesignKind::grid:
     case DesignKind::morris:
+    case DesignKind::points:  // nobody has said from what they were drawn
       return false;
     case DesignKind::saltelli:
       return k % (study.plan().groups().size() + 2) < 2;
@@ -194,7 +194,7 @@ struct Dependences {
     std::vector<double> row(factors);
     for (std::uint64_t k = 0; k < rows; ++k) {
       const std::vector<double> point = study.plan().point(k);
-      const Drawn drawn = study.sampler().at(point);
+      const Drawn drawn = study.draw(k);
       for (std::size_t j = 0; j < factors; ++j)
         row[j] = input_value(study, drawn, j).number.value_or(point[j]);
       inputs->add(row);
@@ -256,11 +256,12 @@ struct Dependences {
           out.indices = sobol_indices(all_of(figure.each), study.plan().groups().size(), bootstrap());
         break;
       case DesignKind::morris:
-        out.effects = morris_effects(study.plan().trajectories(), all_of(figure.each));
+        out.effects = morris_effects(study.plan().held_points(), all_of(figure.each));
         break;
       case DesignKind::random:
       case DesignKind::latin_hypercube:
-      case DesignKind::sobol: {
+      case DesignKind::sobol:
+      case DesignKind::points: {
         if (!enough) break;
         const std::vector<double> values = first_of(figure.each, most_correlated);
         for (std::size_t j = 0; j < inputs->columns(); ++j)
@@ -334,7 +335,8 @@ Summary summarise(const Study& study, const std::vector<Output>& outputs,
   const std::vector<double> hours = hours_of(study);
   Dependences dependences{study};
   const DesignKind kind = study.file().design.kind;
-  if (kind == DesignKind::random || kind == DesignKind::latin_hypercube || kind == DesignKind::sobol)
+  if (kind == DesignKind::random || kind == DesignKind::latin_hypercube || kind == DesignKind::sobol ||
+      kind == DesignKind::points)
     dependences.read_inputs();
   for (std::uint64_t k = 0; k < out.samples; ++k) out.futures += stands_for_a_future(study, k) ? 1 : 0;
   for (std::size_t i = 0; i < outputs.size(); ++i) {

@@ -23,6 +23,8 @@
 
 namespace bide::study {
 
+inline constexpr std::size_t index_replicates = 1000;  // of the bootstrap behind the intervals of indices
+
 class Study;
 struct Drawn;
 
@@ -57,9 +59,9 @@ struct Dependence {
   std::size_t cases = 0;
   std::size_t differing = 0;  // cases that differ from the majority value; all if there is no majority
   double mean = 0;
-  std::optional<SobolIndices> indices;                                   // saltelli
-  std::optional<MorrisEffects> effects;                                  // morris
-  std::vector<std::optional<RankCorrelation>> correlations;              // random, latin_hypercube, sobol
+  std::optional<SobolIndices> indices;                       // saltelli
+  std::optional<MorrisEffects> effects;                      // morris
+  std::vector<std::optional<RankCorrelation>> correlations;  // random, latin_hypercube, sobol, points
   std::vector<std::vector<std::pair<std::string, double>>> level_means;  // grid: value in words, mean
 };
 

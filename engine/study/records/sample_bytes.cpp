@@ -21,6 +21,7 @@ void each_number(Person& p, Visit visit) {
         &p.highest_core_degC, &p.lowest_finger_degC, &p.worst_water_deficit_pct, &p.worst_osmolality_mOsm_kg,
         &p.hands_h, &p.shivering_h, &p.cold_feet_h})
     visit(*number);
+  for (auto& term : p.balance) visit(term);
 }
 template <class Person, class Visit>
 void each_cause(Person& p, Visit visit) {
@@ -28,10 +29,11 @@ void each_cause(Person& p, Visit visit) {
 }
 template <class Result, class Visit>
 void each_crew_number(Result& r, Visit visit) {
-  for (auto* number : {&r.horizon_s, &r.coldest_inside_degC, &r.warmest_inside_degC, &r.highest_co2_ppm,
-                       &r.co2_above_5000_ppm_h, &r.co2_above_15000_ppm_h, &r.co2_above_30000_ppm_h,
-                       &r.water_out_s, &r.food_out_s, &r.water_left_L})
+  for (auto* number : {&r.horizon_s, &r.coldest_inside_degC, &r.warmest_inside_degC, &r.mean_inside_degC,
+                       &r.highest_co2_ppm, &r.co2_above_5000_ppm_h, &r.co2_above_15000_ppm_h,
+                       &r.co2_above_30000_ppm_h, &r.water_out_s, &r.food_out_s, &r.water_left_L})
     visit(*number);
+  for (auto& time : r.near_s) visit(time);
 }
 
 constexpr std::size_t state_bytes = 1, number_bytes = sizeof(double), cause_bytes = 1;
@@ -46,6 +48,7 @@ void check_numbers(SampleResult& result) {
     if (!(s >= 0)) refuse(fmt::format("found {} s as a time; allowed 0 or more", s));
   };
   for (const double s : {result.horizon_s, result.water_out_s, result.food_out_s}) time(s);
+  for (const double s : result.near_s) time(s);
   for (PersonResult& person : result.persons) {
     for (const double s : {person.able_until_s, person.alive_until_s, person.unconscious_s}) time(s);
     each_number(person, [](double value) {

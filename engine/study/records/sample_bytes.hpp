@@ -14,7 +14,7 @@
 namespace bide::study {
 
 // Changes with the layout, so that records of two layouts never mix.
-inline constexpr std::uint32_t sample_layout = 1;
+inline constexpr std::uint32_t sample_layout = 2;
 
 std::size_t sample_bytes(std::size_t persons);
 void write_sample(const SampleResult& result, std::span<std::byte> out);

@@ -12,6 +12,7 @@
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
+#include "bide/study/sampling/own_points.hpp"
 #include "bide/study/sampling/sobol_points.hpp"
 #include "bide/study/statistics/morris.hpp"
 
@@ -71,11 +72,10 @@ struct Plan::Maker {
   }
 
   bool fits_in_memory(std::uint64_t rows) {
-    constexpr std::uint64_t most = std::uint64_t{1} << 24;  // numbers of 8 bytes
-    if (rows <= most / factors()) return true;
+    if (rows <= most_held_numbers / factors()) return true;
     report("/design/samples",
            fmt::format("found {}; allowed at most {} numbers (runs times inputs, here {}) with kind {}",
-                       *design().samples, most, factors(), scenario::word(design().kind)));
+                       *design().samples, most_held_numbers, factors(), scenario::word(design().kind)));
     return false;
   }
 
@@ -207,6 +207,20 @@ struct Plan::Maker {
                              chance_of(design().seed, design().kind)));
   }
 
+  void own_points() {
+    const std::filesystem::path file = points_file_of(study);
+    plan.scale_ = design().scale.value_or(scenario::PointScale::unit);
+    auto read = read_points(file, sampler->factors(), plan.scale_);
+    if (auto* errors = std::get_if<Diagnostics>(&read)) {
+      wrong = std::move(*errors);
+      return;
+    }
+    auto& points = std::get<PointsFile>(read);
+    hold(std::move(points.points));
+    plan.file_ = file.string();
+    plan.lines_ = std::move(points.lines);
+  }
+
   void make() {
     if (factors() == 0)
       return report("/uncertain",
@@ -235,6 +249,9 @@ struct Plan::Maker {
       case DesignKind::morris:
         morris(samples);
         break;
+      case DesignKind::points:
+        own_points();
+        break;
     }
     if (plan.groups_.empty()) {
       plan.groups_ = each_alone(factors());
@@ -249,6 +266,10 @@ std::variant<Plan, Diagnostics> Plan::make(const scenario::ValidStudy& study,
   maker.make();
   if (!maker.wrong.empty()) return maker.wrong;
   return std::move(maker.plan);
+}
+
+std::string Plan::place(std::uint64_t k) const {
+  return lines_.empty() ? "" : fmt::format("{}, line {}", file_, lines_.at(k));
 }
 
 std::vector<std::size_t> Plan::grid_places(std::uint64_t k) const {

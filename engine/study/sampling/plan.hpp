@@ -2,7 +2,8 @@
 //
 // States: none after construction. Inputs: a validated study and the sampler of its scenario. Sample k has
 // the same point whatever was asked before, so that samples can be made in any order and on any machine.
-// Latin hypercubes and Morris trajectories are held in memory; other points are computed when asked for.
+// Latin hypercubes, Morris trajectories and points of a file are held in memory; other points are computed
+// when asked for.
 #pragma once
 
 #include <cstdint>
@@ -27,15 +28,19 @@ class Plan {
                                                         std::shared_ptr<const Sampler> sampler);
 
   std::uint64_t size() const { return size_; }  // runs
-  // The point of a sample: one number in (0, 1) for each factor.
+  // The point of a sample: one number for each factor, on scale().
   // @param k number of the sample, [0, size())
   std::vector<double> point(std::uint64_t k) const { return point_(k); }
+
+  scenario::PointScale scale() const { return scale_; }  // unit but for points of the user's own
+  // Where a sample's point stands, "points.csv, line 7"; empty but for points of a file.
+  std::string place(std::uint64_t k) const;
+  // All points where they are held in memory, one row for each sample; elsewhere empty.
+  const Points& held_points() const { return *points_; }
 
   // Saltelli: names and columns of the groups; elsewhere each input alone.
   const std::vector<std::string>& group_names() const { return group_names_; }
   const Groups& groups() const { return groups_; }
-  // Morris: all rows; elsewhere empty.
-  const Points& trajectories() const { return *points_; }
   // Grid: which value of its list each input takes in row k, from 0.
   std::vector<std::size_t> grid_places(std::uint64_t k) const;
   const std::vector<std::vector<double>>& grid_values() const { return grid_values_; }
@@ -45,6 +50,9 @@ class Plan {
   struct Maker;
   std::uint64_t size_ = 0;
   std::function<std::vector<double>(std::uint64_t)> point_;
+  scenario::PointScale scale_ = scenario::PointScale::unit;
+  std::string file_;        // of points
+  std::vector<int> lines_;  // of its rows
   std::vector<std::string> group_names_;
   Groups groups_;
   std::shared_ptr<const Points> points_ = std::make_shared<const Points>();
