@@ -1,5 +1,5 @@
 # bide_page_sources(OUTPUT): a rule that writes OUTPUT, a hash over all that bide.html is made of; the page carries it.
-# bide_install_page(): installs the page, unless it was made of other sources than those that now stand here.
+# bide_install_page(PAGE): installs the page, unless it was made of other sources than those that now stand here.
 # Run as a script (-P) it writes the hash.
 function(bide_page_hash root result)
   file(GLOB_RECURSE inputs RELATIVE ${root} ${root}/engine/* ${root}/tools/browser/* ${root}/scenarios/*.json
@@ -30,19 +30,24 @@ function(bide_page_sources output)
     VERBATIM COMMENT "Hashing what the page is made of")
 endfunction()
 
-# Asked for by itself, or packed, a stale page is an error; beside the rest of an installation it is left out.
+# What an installation runs. Asked for by itself, or packed, a stale page is an error; beside the rest it is left out.
+function(bide_put_page root built folder)
+  if(NOT EXISTS ${built})
+    return()
+  endif()
+  bide_page_hash(${root} now)
+  file(STRINGS ${built} made_of REGEX "<meta name=\"sources\" content=\"${now}\">")
+  if(made_of)
+    file(INSTALL DESTINATION ${folder} TYPE FILE FILES ${built})
+  elseif(CMAKE_INSTALL_COMPONENT STREQUAL "page")
+    message(FATAL_ERROR "${built} was made of other sources: run tools/page first")
+  else()
+    message(WARNING "${built} was made of other sources and is left out: run tools/page")
+  endif()
+endfunction()
+
 function(bide_install_page page)
   install(CODE "
     include(${bide_page_sources_script})
-    if(EXISTS ${page})
-      bide_page_hash(${PROJECT_SOURCE_DIR} now)
-      file(STRINGS ${page} made_of REGEX \"<meta name=\\\"sources\\\" content=\\\"\${now}\\\">\")
-      if(made_of)
-        file(INSTALL DESTINATION \"\${CMAKE_INSTALL_PREFIX}/${CMAKE_INSTALL_DATADIR}/bide\" TYPE FILE FILES ${page})
-      elseif(CMAKE_INSTALL_COMPONENT STREQUAL page)
-        message(FATAL_ERROR \"${page} was made of other sources: run tools/page first\")
-      else()
-        message(WARNING \"${page} was made of other sources and is left out: run tools/page\")
-      endif()
-    endif()" COMPONENT page)
+    bide_put_page(\"${PROJECT_SOURCE_DIR}\" \"${page}\" \"\${CMAKE_INSTALL_PREFIX}/${CMAKE_INSTALL_DATADIR}/bide\")" COMPONENT page)
 endfunction()

@@ -85,7 +85,8 @@ export function lessons_in(place, shipped, lists, does) {
     let turn = 0;
     const run = async () => {
       const mine = ++turn, current = () => mine === turn;
-      button.disabled = true;
+      if (button.ariaDisabled === "true") return;  // a button that is disabled would lose the focus
+      button.ariaDisabled = "true";
       output.replaceChildren(make("p.quiet", {}, "Asking the engine…"));
       try {
         if (question.ask === "choose") return await choose(question, output, current);
@@ -102,7 +103,7 @@ export function lessons_in(place, shipped, lists, does) {
         if (Array.isArray(fault)) refused(output, fault);
         else output.replaceChildren(make("p.quiet", {}, fault.message || "Given up: the situation was changed meanwhile. Ask again."));
       } finally {
-        button.disabled = false;
+        button.ariaDisabled = "false";
       }
     };
     const button = make("button", {type: "button", onclick: run}, "Ask the engine");
@@ -120,10 +121,12 @@ export function lessons_in(place, shipped, lists, does) {
   // In class the lesson has the whole page.
   function enter() {
     document.body.classList.add("in-class");
+    find(".lesson h3", place).focus();
   }
   function leave() {
     document.body.classList.remove("in-class");
     window.dispatchEvent(new Event("resize"));  // charts that were hidden find their width
+    find(".back button", place)?.focus();
   }
 
   function show(name) {
@@ -152,7 +155,7 @@ export function lessons_in(place, shipped, lists, does) {
     const waiting = () => [next, ...area.querySelectorAll(".asked > .buttons > button")];
     guesses = guesses_in(waiting);
     const bar = make("p.buttons", {}, next, make("button.leave", {type: "button", onclick: leave}, "Leave the lesson"));
-    area.append(make("h3", {}, lesson.title), bar);
+    area.append(make("h3", {tabIndex: -1}, lesson.title), bar);
     open(0);
     place.replaceChildren(...choose_lesson(), make("p.buttons.back", {}, make("button", {type: "button", onclick: enter}, "Back to the lesson below")), area);
     enter();

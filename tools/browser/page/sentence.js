@@ -16,8 +16,9 @@ const ruler = document.createElement("canvas").getContext("2d");
 function fit(control) {
   const is_choice = control.tagName === "SELECT";
   const text = is_choice ? control.selectedOptions[0]?.textContent ?? "" : control.value;
-  ruler.font = getComputedStyle(control).font || "bold 22px sans-serif";
-  control.style.width = `${Math.ceil(ruler.measureText(text).width) + (is_choice ? 34 : control.type === "number" ? 30 : 12)}px`;
+  const {font, fontSize} = getComputedStyle(control);
+  ruler.font = font;
+  control.style.setProperty("--text", `${(ruler.measureText(text).width / Number.parseFloat(fontSize)).toFixed(2)}em`);  // in letters, for paper
 }
 
 function choice(label, options, value, changed, pointer) {
