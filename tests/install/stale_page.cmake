@@ -15,7 +15,8 @@ function(put component folder result)
     set(CMAKE_INSTALL_COMPONENT \"${component}\")
     bide_put_page(${sources} ${page} ${WORK}/${folder})")
   execute_process(COMMAND ${CMAKE_COMMAND} -P ${WORK}/put.cmake RESULT_VARIABLE code ERROR_VARIABLE said OUTPUT_QUIET)
-  set(${result} "${code} ${said}" PARENT_SCOPE)
+  string(REGEX REPLACE "[ \n]+" " " said "${code} ${said}")  # cmake breaks its lines
+  set(${result} "${said}" PARENT_SCOPE)
 endfunction()
 
 put("" fresh said)
