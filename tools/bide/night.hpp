@@ -8,6 +8,7 @@
 #include <variant>
 
 #include "arguments.hpp"
+#include "bide/core/units.hpp"
 #include "bide/scenario/situation.hpp"
 
 namespace bide::tool {
@@ -16,7 +17,7 @@ struct NightFlags {
   std::optional<int> persons, month;
   std::optional<std::string> crew, abandoned, place, raft, clothing, boarding, last_contact, name;
   std::optional<double> sea_degC, air_degC, wind_m_s;
-  std::string ahead = fmt::format("{:g}h", scenario::Situation{}.ahead_h);
+  std::string ahead = fmt::format("{:g}d", scenario::Situation{}.ahead_h* hour_s / day_s);
 
   bool any() const;  // whether anything but `ahead` was given
 };
