@@ -20,7 +20,7 @@ struct Situation {
   std::string name;
   double now_unix_s = 0, abandoned_unix_s = 0;
   std::optional<double> last_contact_unix_s;  // all were alive then
-  double ahead_h = 0;                         // followed beyond now
+  double ahead_h = 120;                       // followed beyond now
   climate::Point place{};
   std::optional<int> month;       // of the climate; empty: that of now
   std::vector<KnownPerson> crew;  // described people; empty: `persons` of whom nothing is known

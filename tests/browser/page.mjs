@@ -3,7 +3,8 @@
 //
 // Prints what was measured. Screenshots and a print stay in the working folder, for people to look at.
 import {strict as assert} from "node:assert";
-import {readFileSync, statSync} from "node:fs";
+import {spawnSync} from "node:child_process";
+import {readFileSync, statSync, writeFileSync} from "node:fs";
 import {join, resolve} from "node:path";
 import {pathToFileURL} from "node:url";
 import playwright from "playwright-core";
@@ -12,7 +13,7 @@ const [chromium, firefox, file, results_file, scenarios] = process.argv.slice(2)
 const url = pathToFileURL(resolve(file)).href;
 const results = JSON.parse(readFileSync(results_file, "utf8"));
 // Of a slow machine that does other work meanwhile; the aims are 2,000 ms, 150 ms and 10 s on an idle laptop.
-const most_ms = {first: 20_000, run: 5_000, futures: 120_000};
+const most_ms = {first: 20_000, range: 40_000, run: 5_000, futures: 120_000};
 
 const wrong = [];
 const measured = {};
@@ -41,6 +42,7 @@ async function opens(browser, name) {
   measured[`${name}: first picture, ms after opening`] = timings.first;
   measured[`${name}: first answer with its range, ms`] = timings.first_range;
   assert.ok(timings.first < most_ms.first, `first picture after ${timings.first} ms`);
+  assert.ok(timings.first_range < most_ms.range, `first answer after ${timings.first_range} ms`);
   assert.match(await answer(page), /Able until[\s\S]*Alive until/);
   assert.equal(await page.locator("#cautions .notice").isVisible(), true);
   assert.match(await page.locator("#cautions").innerText(), /Never a reason to end, delay or narrow a search/);
@@ -59,6 +61,20 @@ async function same_results(page) {
   }
 }
 
+async function changes(page, name) {
+  const runs = [];
+  for (const value of ["5", "4", "6", "4"]) {
+    await page.getByLabel("How many people").selectOption(value);
+    await settled(page);
+    runs.push(await page.evaluate(() => globalThis.bide_timings.run));
+  }
+  runs.sort((a, b) => a - b);
+  measured[`${name}: run after a change, ms (middle of 4)`] = (runs[1] + runs[2]) / 2;
+  measured[`${name}: its range, ms`] = await page.evaluate(() => globalThis.bide_timings.range);
+  assert.ok(runs[3] < most_ms.run, `a change took ${runs[3]} ms`);
+  clean("changes");
+}
+
 async function controls(page) {
   const before = await answer(page);
   const month = page.getByLabel("Month");
@@ -68,16 +84,6 @@ async function controls(page) {
   await settled(page);
   assert.notEqual(await answer(page), before, "another month changes nothing");
   assert.equal(await page.evaluate(() => document.activeElement.getAttribute("aria-label")), "Month", "the focus is lost");
-  const runs = [];
-  for (const value of ["5", "4", "6", "4"]) {
-    await page.getByLabel("How many people").selectOption(value);
-    await settled(page);
-    runs.push(await page.evaluate(() => globalThis.bide_timings.run));
-  }
-  runs.sort((a, b) => a - b);
-  measured["run after a change, ms (middle of 4)"] = (runs[1] + runs[2]) / 2;
-  measured["its range, ms"] = await page.evaluate(() => globalThis.bide_timings.range);
-  assert.ok(runs[3] < most_ms.run, `a change took ${runs[3]} ms`);
   // The hour is moved by keyboard, and read out.
   const hour = page.getByLabel("Hour of the stay");
   await hour.focus();
@@ -122,11 +128,13 @@ async function levers_and_beside(page) {
   clean("levers and comparison");
 }
 
-async function futures(page) {
+async function futures(page, name) {
   await page.getByRole("button", {name: "Draw 500 futures"}).click();
   await page.waitForFunction(() => globalThis.bide_timings.futures && !document.querySelector("#draw").hidden, null, {timeout: 400_000});
+  const took_ms = await page.evaluate(() => globalThis.bide_timings.futures);
+  measured[`${name}: 500 futures on two workers, s`] = took_ms / 1000;
+  assert.ok(took_ms < most_ms.futures, `500 futures took ${took_ms} ms`);
   await page.waitForFunction(() => document.querySelectorAll("#futures figure").length > 2, null, {timeout: 60_000});
-  measured["500 futures on two workers, s"] = await page.evaluate(() => globalThis.bide_timings.futures) / 1000;
   assert.match(await page.locator("#futures").innerText(), /8 in 10/);
   clean("odds");
 }
@@ -144,6 +152,34 @@ async function refusals(page) {
   await settled(page);
   assert.equal(await page.locator("#problems .problem").count(), 0);
   clean("refusals");
+}
+
+// Files as they are dropped: measured weather, a misspelt key, what is neither.
+async function dropped(page) {
+  const drop = (name, buffer) => page.locator("input[type=file]").setInputFiles({name, mimeType: "application/octet-stream", buffer});
+  const problems = page.locator("#problems");
+  await drop("station.txt", readFileSync(join(scenarios, "weather/invented_station.txt")));
+  await page.waitForFunction(() => document.querySelector("#sentence").textContent.includes("station.txt"));
+  await settled(page);
+  assert.equal(await problems.innerText(), "");
+  assert.match(await page.locator("#answer .lead").innerText(), /from 3 Sep 00:50 UTC/);  // the file's first row
+  await drop("gale.csv", Buffer.from("time_utc,air_temperature_degC,water_temperature_degC,relative_humidity_pct,wind_speed_m_s\n" +
+    Array.from({length: 49}, (_, hour) => `2031-02-0${1 + Math.floor(hour / 24)}T${String(hour % 24).padStart(2, "0")}:00:00Z,4,7,85,17\n`).join("")));
+  await page.waitForFunction(() => document.querySelector("#answer .lead")?.textContent.includes("1 Feb 00:00 UTC, followed for 2 d"), null, {timeout: 60_000});
+  await settled(page);
+  await drop("picture.png", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2]));
+  await page.waitForFunction(() => document.querySelector("#problems").textContent.includes("picture.png is no text"));
+  await drop("list.txt", Buffer.from("milk\nbread\n"));
+  await page.waitForFunction(() => /list.txt as weather of kind csv: .*list.txt as weather of kind ndbc: /s.test(document.querySelector("#problems").innerText));
+  await page.getByRole("button", {name: "A month's weather instead"}).click();
+  await settled(page);
+  assert.equal(await problems.innerText(), "");
+  const misspelt = readFileSync(join(scenarios, "four_in_a_right_sized_raft.json"), "utf8").replace('"duration_h"', '"duraton_h"');
+  await drop("misspelt.json", Buffer.from(misspelt));
+  await page.waitForFunction(() => /\/duraton_h .*duration_h/.test(document.querySelector("#problems").innerText));
+  await page.getByRole("button", {name: "Begin with a sentence instead"}).click();
+  await settled(page);
+  clean("dropped files");
 }
 
 // A file that means harm stays text.
@@ -175,9 +211,26 @@ async function hostile(page) {
 async function files_out(page) {
   await page.getByRole("button", {name: "Begin with a sentence instead"}).click();
   await settled(page);
-  const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", {name: "Save the scenario"}).click()]);
-  const text = readFileSync(await download.path(), "utf8");
-  assert.equal(JSON.parse(text).format, "bide scenario 1");
+  const saved = async (button) => {
+    const [download] = await Promise.all([page.waitForEvent("download"), button.click()]);
+    return readFileSync(await download.path());
+  };
+  const by_name = (name) => saved(page.getByRole("button", {name}));
+  assert.equal(JSON.parse(await by_name("Save the scenario")).format, "bide scenario 1");
+  const rows = String(await by_name("Save the hours as CSV")).split("\n").filter((line) => line && !line.startsWith("#"));
+  assert.match(String(await by_name("Save the report")), /^<!doctype html>[\s\S]*Ration card/i);
+  writeFileSync("page.xlsx", await by_name("Save as a workbook"));
+  const unpacked = spawnSync("cmake", ["-E", "tar", "xf", "page.xlsx"], {encoding: "utf8"});
+  assert.equal(`${unpacked.status}${unpacked.stderr}`, "0", "the workbook is no sound archive");  // it warns of wrong sums
+  const sheet_names = [...readFileSync("xl/workbook.xml", "utf8").matchAll(/<sheet name="([^"]*)"/g)].map((each) => each[1]);
+  const timeline = readFileSync(`xl/worksheets/sheet${sheet_names.indexOf("timeline") + 1}.xml`, "utf8");
+  assert.ok(timeline.includes("Never a reason to end, delay or narrow a search."), "a sheet without the notice");
+  const in_sheet = [...timeline.matchAll(/<c r="A\d+" s="0"><v>([^<]*)<\/v>/g)].map((each) => Number(each[1]));
+  const in_csv = rows.slice(1).map((row) => Number(row.split(",")[0]));
+  assert.equal(in_sheet.length, in_csv.length, "rows of the timeline");
+  in_sheet.forEach((hour, i) => assert.ok(Math.abs(hour - in_csv[i]) < 1e-3, `row ${i}: ${hour} h, in the table ${in_csv[i]} h`));
+  writeFileSync("chart.png", await saved(page.getByRole("button", {name: "Save as PNG"}).first()));
+  assert.equal(readFileSync("chart.png").readUInt32BE(0), 0x89504e47);
   // The link opens the same situation.
   const link = new URL(page.url()).hash;
   const other = await open(page.context().browser(), link);
@@ -186,16 +239,44 @@ async function files_out(page) {
 }
 
 async function lesson(page) {
+  const next = page.getByRole("button", {name: "Next step"}), asks = page.getByRole("button", {name: "Ask the engine"});
+  const guess = async (hours, words) => {
+    await page.getByLabel("A guess in hours").fill(hours);
+    await page.getByLabel("Reason or name").fill(words);
+    await page.keyboard.press("Enter");
+  };
   await page.getByRole("button", {name: "The wet floor"}).click();
-  const next = page.getByRole("button", {name: "Next step"});
-  for (const button of [next, page.getByRole("button", {name: "Ask the engine"}).first()])
+  assert.equal(await page.locator("#sentence").isVisible(), false, "the lesson shares the page");
+  assert.equal(await page.locator("#cautions .notice").isVisible(), true);
+  for (const button of [next, asks.first()])
     assert.equal(await button.isDisabled(), true, "the answer stands open before a guess");
-  await page.getByLabel("A guess").fill("20 h");
-  await page.keyboard.press("Enter");
+  await guess("", "");
+  assert.equal(await next.isDisabled(), true, "an empty guess opens the answer");
+  await guess("20", "the wet");
+  await guess("0.1", "");
   while (await next.isVisible()) await next.click();
-  await page.getByRole("button", {name: "Ask the engine"}).first().click();
+  await asks.first().click();
   await page.waitForSelector(".lesson .output figure", {timeout: 120_000});
-  assert.match(await page.locator(".lesson .output").first().innerText(), /Guessed: 20 h/);
+  // The floor flat or inflated: the range of each ends beyond the three days, and begins after some hours.
+  assert.match(await page.locator(".lesson .guessed").first().innerText(), /Guessed: 20 h, the wet; 0.1 h[\s\S]*Option 2[^;]*after 72 h; 1 of 2 guesses/);
+  await page.getByRole("button", {name: "Leave the lesson"}).click();
+  assert.equal(await page.locator("#sentence").isVisible(), true);
+  // Odds in the lesson, which stays where it is.
+  await page.getByRole("button", {name: "Ten at night"}).click();
+  await guess("12", "");
+  await asks.first().click();
+  await page.waitForSelector(".lesson .output .guessed", {timeout: 240_000});
+  assert.match(await page.locator(".lesson .output").first().innerText(), /200 futures/);
+  await page.getByRole("button", {name: "Leave the lesson"}).click();
+  // Every command of every lesson can be asked here.
+  for (const name of await page.locator(".lessons button").allInnerTexts()) {
+    await page.getByRole("button", {name, exact: true}).click();
+    await guess("1", "");
+    while (await next.isVisible()) await next.click();
+    assert.ok(await asks.count() > 0, `${name} asks nothing`);
+    assert.equal(await page.getByText("With the program only").count(), 0, `${name}: a command that the page cannot ask`);
+    await page.getByRole("button", {name: "Leave the lesson"}).click();
+  }
   clean("lessons");
 }
 
@@ -235,13 +316,15 @@ async function in_chromium() {
   try {
     const page = await opens(browser, "Chromium");
     await controls(page);
+    await changes(page, "Chromium");
     await given_up(page);
     await worker_dies(page);
     await levers_and_beside(page);
-    await futures(page);
+    await futures(page, "Chromium");
     await screens(page);
     await refusals(page);
     await lesson(page);
+    await dropped(page);
     await hostile(page);
     await files_out(page);
     await same_results(page);
@@ -257,9 +340,8 @@ async function in_firefox() {
   try {
     const page = await opens(browser, "Firefox");
     await same_results(page);
-    await page.getByLabel("How many people").selectOption("3");
-    await settled(page);
-    assert.match(await page.locator("#answer .lead").innerText(), /^3 people/);
+    await changes(page, "Firefox");
+    await futures(page, "Firefox");
     clean("Firefox");
   } finally {
     await browser.close();

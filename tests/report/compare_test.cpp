@@ -9,6 +9,7 @@
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/compare/compare_page.hpp"
+#include "bide/report/words/input.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -279,6 +280,20 @@ TEST_CASE("two weathers are drawn over each other where they differ") {
   };
   CHECK(most(wind->series[0]) == 8);
   CHECK(most(wind->series[1]) == 15);
+}
+
+TEST_CASE("versions of one scenario are told apart by what was put in, files by their names") {
+  Made first, second;
+  first.scenario.scenario.name = "One name";
+  second.scenario.scenario.name = "Another";
+  report::Comparison comparison = of(first, second);
+  CHECK(report::pages::compare_page(comparison).lead == "Option 1: One name; option 2: Another.");
+  second.scenario.scenario.name = "One name";
+  comparison.options[0].label = "a.json with /raft/capacity_persons=4";
+  comparison.options[1].label = "a.json with /raft/capacity_persons=12";
+  const std::string words = report::input_words("/raft/capacity_persons");
+  CHECK(report::pages::compare_page(comparison).lead ==
+        "One name. Option 1: " + words + " 4; option 2: " + words + " 12.");
 }
 
 TEST_CASE("the page of a comparison says what the text says, with the ranges first") {

@@ -1,11 +1,14 @@
 // The flags of `bide odds` without a scenario file: what is known of people in distress.
 #pragma once
 
+#include <fmt/format.h>
+
 #include <optional>
 #include <string>
 #include <variant>
 
 #include "arguments.hpp"
+#include "bide/core/units.hpp"
 #include "bide/scenario/situation.hpp"
 
 namespace bide::tool {
@@ -14,7 +17,7 @@ struct NightFlags {
   std::optional<int> persons, month;
   std::optional<std::string> crew, abandoned, place, raft, clothing, boarding, last_contact, name;
   std::optional<double> sea_degC, air_degC, wind_m_s;
-  std::string ahead = "5d";
+  std::string ahead = fmt::format("{:g}d", scenario::Situation{}.ahead_h* hour_s / day_s);
 
   bool any() const;  // whether anything but `ahead` was given
 };

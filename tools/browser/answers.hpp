@@ -1,7 +1,8 @@
 // The questions that a page may ask the engine, and their answers, as JSON. ask.cpp is the door to them.
 //
 // An answer either has what was asked for or "refused": a list of {file, pointer, message}. Texts for people
-// are those of the reports: sections come as the HTML that a report's page has.
+// are those of the reports: sections come as the HTML that a report's page has. "until" has for each case
+// when the first person stops being able and alive: its range, of odds eight futures in ten.
 #pragma once
 
 #include <nlohmann/json.hpp>
@@ -19,17 +20,22 @@ Json new_scenario(const Json& question);
 // "now", "latitude_deg", "longitude_deg"; "last_contact", "raft", "clothing", "boarding", "sea_degC" where
 // known).
 Json situation(const Json& question);
-// Everything that is in force in a scenario, and what is doubtful.
-Json check(const Json& question);
+// Of which kind the weather file "file" is ("csv" or "ndbc"), and from when to when it has rows.
+Json weather_file(const Json& question);
 // One run as numbers against time, for a drawing.
 Json run(const Json& question);
-// The run with its range, as the sections of its report; with "levers", what would buy time as well.
+// The run with its range, as the sections of its report. With "levers", what would buy time is in the answer,
+// and by itself in "levers" as HTML.
 Json report(const Json& question);
-// The same as one file, and the run as a table.
+// The same as one file, the run as a table, and its sheets for a workbook.
 Json report_file(const Json& question);
 Json timeline_file(const Json& question);
-// Scenarios beside the first.
+Json sheets(const Json& question);
+// "scenarios" beside the first of them; with "vary", versions of the one scenario.
 Json compare(const Json& question);
+// Which of "rafts" ({kind, one_of_two}) with which of "packs" in the waters of "scenarios", for help after
+// "help_h".
+Json choose(const Json& question);
 // Some futures, and the odds from all of them.
 Json draw(const Json& question);
 Json odds(const Json& question);

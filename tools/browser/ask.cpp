@@ -11,12 +11,14 @@ Json answer_to(const Json& question) {
   if (asked == "lists") return lists();
   if (asked == "new") return new_scenario(question);
   if (asked == "situation") return situation(question);
-  if (asked == "check") return check(question);
+  if (asked == "weather_file") return weather_file(question);
   if (asked == "run") return run(question);
   if (asked == "report") return report(question);
   if (asked == "report_file") return report_file(question);
   if (asked == "timeline_file") return timeline_file(question);
+  if (asked == "sheets") return sheets(question);
   if (asked == "compare") return compare(question);
+  if (asked == "choose") return choose(question);
   if (asked == "draw") return draw(question);
   if (asked == "odds") return odds(question);
   return {{"refused", {{{"file", "page"}, {"pointer", "/ask"}, {"message", "found \"" + asked + "\""}}}}};

@@ -1,6 +1,7 @@
 #include <array>
 #include <cstring>
 
+#include "bide/core/units.hpp"
 #include "bide/report/odds/odds_page.hpp"
 #include "bide/study/questions/ask_odds.hpp"
 #include "reading.hpp"
@@ -40,7 +41,7 @@ void unpack(const std::string& text, std::vector<Future>& futures) {
 
 study::OddsQuestion asked_in(const Json& question) {
   study::OddsQuestion asked;
-  asked.seed = question.value("seed", std::uint64_t{1});
+  asked.seed = question.value("seed", asked.seed);
   asked.futures = question.value("end", std::uint64_t{0});
   asked.nested = false;  // it would double the work
   return asked;
@@ -73,7 +74,17 @@ Json odds(const Json& question) {
   const auto answer =
       study::odds_from(std::get<scenario::ValidScenario>(read), asked_in(question), std::move(all));
   if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refused(refusal->reasons);
+  const study::Odds& odds = std::get<study::OddsAnswer>(answer).odds;
   Json out = sections_of(report::pages::odds_page(std::get<study::OddsAnswer>(answer)));
+  const auto range = [](const study::Window& of) {
+    const auto at = [&of](study::QuantilePlace place) {
+      const auto& time_h = of.until[place].time;
+      return time_h ? std::optional(*time_h * hour_s) : std::nullopt;
+    };
+    return study::TimeRange{at(study::q10), at(study::q90)};
+  };
+  out["until"] = Json::array({until(range(odds.able[study::first_person]),
+                                    range(odds.alive[study::first_person]), odds.horizon_h * hour_s)});
   if (question.value("result", false)) out["result"] = report::odds_json(std::get<study::OddsAnswer>(answer));
   return out;
 }

@@ -108,8 +108,7 @@ Json situation(const Json& question) {
   s.now_unix_s = moment("now", 0).value_or(0);
   s.abandoned_unix_s = moment("abandoned", s.now_unix_s).value_or(s.now_unix_s);
   s.last_contact_unix_s = moment("last_contact", s.now_unix_s);
-  constexpr double ahead_h = 120;  // as the program follows them
-  s.ahead_h = ahead_h;
+  s.ahead_h = question.value("ahead_h", s.ahead_h);
   s.place = {question.value("latitude_deg", 0.0), question.value("longitude_deg", 0.0)};
   s.persons = question.value("persons", 1);
   if (question.contains("crew")) {

@@ -2,8 +2,8 @@
 
 #include <optional>
 
+#include "bide/core/units.hpp"
 #include "bide/report/html/elements.hpp"
-#include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::browser {
 
@@ -20,6 +20,17 @@ Json refused(const scenario::Diagnostics& reasons) {
 
 scenario::Validated scenario_in(const Json& question) {
   return scenario::validate_text(question.value("scenario", ""), question.value("name", "scenario"), "/");
+}
+
+std::variant<std::vector<scenario::ValidScenario>, scenario::Diagnostics> scenarios_in(const Json& question) {
+  std::vector<scenario::ValidScenario> out;
+  for (const Json& each : question.value("scenarios", Json::array())) {
+    auto read = scenario_in(each);
+    if (auto* errors = std::get_if<scenario::Diagnostics>(&read)) return std::move(*errors);
+    out.push_back(std::get<scenario::ValidScenario>(std::move(read)));
+  }
+  if (out.empty()) return scenario::Diagnostics{{"question", "/scenarios", "found none; allowed 1 or more"}};
+  return out;
 }
 
 const Ran* run_in(const Json& question, bool with_range, Json& wrong) {
@@ -47,10 +58,24 @@ const Ran* run_in(const Json& question, bool with_range, Json& wrong) {
   return &*last;
 }
 
+Json hours(const std::optional<double>& time_s) {
+  return time_s ? Json(*time_s / hour_s) : Json();
+}
+
+Json until(const study::TimeRange& able, const study::TimeRange& alive, double horizon_s) {
+  const auto range = [](const study::TimeRange& of) {
+    return Json{hours(of.earliest_s), hours(of.latest_s)};
+  };
+  return {{"able_h", range(able)}, {"alive_h", range(alive)}, {"horizon_h", horizon_s / hour_s}};
+}
+
 Json sections_of(const report::html::Page& page) {
   Json sections = Json::array();
   for (const report::html::Section& each : page.sections)
-    sections.push_back({{"title", each.title}, {"html", blocks_html(each)}, {"first", each.first_screen}});
+    sections.push_back({{"title", each.title},
+                        {"html", blocks_html(each)},
+                        {"first", each.first_screen},
+                        {"own_page", each.own_page}});
   return {{"title", page.title}, {"lead", page.lead}, {"foot", page.foot}, {"sections", sections}};
 }
 

@@ -1,7 +1,9 @@
 // From a question to a scenario, from a refusal or a page to JSON.
 #pragma once
 
+#include <optional>
 #include <variant>
+#include <vector>
 
 #include "answers.hpp"
 #include "bide/report/html/page.hpp"
@@ -17,6 +19,8 @@ Json listed(const scenario::Diagnostics& reasons);
 // The scenario in a question's "scenario" (the text of a file) and "name"; its weather file lies where the
 // page put it.
 scenario::Validated scenario_in(const Json& question);
+// Those in its "scenarios", at least one.
+std::variant<std::vector<scenario::ValidScenario>, scenario::Diagnostics> scenarios_in(const Json& question);
 
 // A scenario with its run and the same over what is not known; the last one is kept, because a page asks for
 // parts of it one after another.
@@ -29,7 +33,12 @@ struct Ran {
 // @return null when refused; `wrong` then says why
 const Ran* run_in(const Json& question, bool with_range, Json& wrong);
 
-// Title, lead and sections as HTML.
+// h; null lies beyond the horizon.
+Json hours(const std::optional<double>& time_s);
+// When the first person stops being able and alive, each as [earliest, latest].
+Json until(const study::TimeRange& able, const study::TimeRange& alive, double horizon_s);
+
+// Title, lead and sections as HTML; "own_page" marks the sheets that are made for paper.
 Json sections_of(const report::html::Page& page);
 
 }  // namespace bide::browser

@@ -6,12 +6,16 @@
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/compare/compare_page.hpp"
+#include "bide/report/html/elements.hpp"
+#include "bide/report/levers/levers_section.hpp"
+#include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/csv.hpp"
 #include "bide/report/run/json.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/run/run_page.hpp"
+#include "bide/report/run/sheets.hpp"
 #include "bide/scenario/variations.hpp"
 #include "bide/scenario/words.hpp"
-#include "bide/scenario/write.hpp"
 #include "bide/study/questions/compare.hpp"
 #include "bide/study/questions/levers.hpp"
 #include "bide/study/sampling/sampler.hpp"
@@ -31,10 +35,6 @@ Json thinned(const std::vector<double>& values, std::size_t every, double per_un
                       ? Json(std::round(kept_digits * values[i] * per_unit) / kept_digits)
                       : Json());
   return out;
-}
-
-Json hours(const std::optional<double>& time_s) {
-  return time_s ? Json(*time_s / hour_s) : Json();
 }
 
 Json raft_of(const scenario::ValidScenario& scenario) {
@@ -76,7 +76,9 @@ Json persons_of(const outcome::Outcome& outcome) {
   Json out = Json::array();
   for (std::size_t i = 0; i < outcome.persons.size(); ++i) {
     const outcome::PersonOutcome& person = outcome.persons[i];
-    out.push_back({{"name", person_label(static_cast<int>(i))},
+    const int place = static_cast<int>(i);
+    out.push_back({{"name", person_label(place)},
+                   {"letters", crew_letters(place, 'A')},
                    {"able_h", hours(person.able.at_s)},
                    {"alive_h", hours(person.alive.at_s)}});
   }
@@ -88,6 +90,14 @@ std::optional<study::LeversTried> levers_of(const scenario::ValidScenario& scena
   if (const auto* refusal = std::get_if<study::Refusal>(&tried))
     return wrong = refused(refusal->reasons), std::nullopt;
   return std::get<study::LeversTried>(std::move(tried));
+}
+
+// Until when the first person is able and alive, over the scenario as it is and its members.
+Json first_until(const outcome::CrewTimes& able, const outcome::CrewTimes& alive,
+                 const study::RangeMembers& members, double horizon_s) {
+  constexpr study::CrewTime first = &outcome::CrewTimes::first_s;
+  return until(study::range_over(able, members, &outcome::Endurance::able, first),
+               study::range_over(alive, members, &outcome::Endurance::alive, first), horizon_s);
 }
 
 // What stands in "vary" put into the scenario: one version for each combination.
@@ -104,18 +114,6 @@ std::variant<std::vector<scenario::Version>, scenario::Diagnostics> versions_of(
 }
 
 }  // namespace
-
-Json check(const Json& question) {
-  const auto read = scenario_in(question);
-  if (const auto* errors = std::get_if<scenario::Diagnostics>(&read)) return refused(*errors);
-  const auto& scenario = std::get<scenario::ValidScenario>(read);
-  scenario::Diagnostics cautions = scenario.cautions;
-  return {{"title", scenario.scenario.name},
-          {"setting", scenario.scenario.setting},
-          {"uncertain", scenario.scenario.uncertain.has_value()},
-          {"cautions", listed(cautions)},
-          {"listing", scenario::listing(scenario)}};
-}
 
 Json run(const Json& question) {
   Json wrong;
@@ -139,14 +137,18 @@ Json report(const Json& question) {
   Json wrong;
   const Ran* ran = run_in(question, true, wrong);
   if (!ran) return wrong;
-  const auto& [timeline, outcome] = ran->run;
+  const outcome::Outcome& outcome = ran->run.outcome;
+  const timeline::Timeline& timeline = ran->run.timeline;
   const report::Material material{outcome, timeline, ran->scenario};
   std::optional<study::LeversTried> levers;
-  if (question.value("levers", false)) {
+  const bool with_levers = question.value("levers", false);
+  if (with_levers) {
     levers = levers_of(ran->scenario, wrong);
     if (!levers) return wrong;
   }
-  Json out = sections_of(report::pages::run_page({material, *ran->members, std::move(levers)}));
+  Json out = sections_of(report::pages::run_page({material, *ran->members, levers, !with_levers}));
+  if (levers) out["levers"] = blocks_html(report::pages::levers_section(*levers, false));
+  out["until"] = Json::array({first_until(outcome.able, outcome.alive, *ran->members, outcome.horizon_s)});
   if (question.value("result", false))
     out["result"] = report::result_json(outcome, timeline, ran->scenario, *ran->members);
   return out;
@@ -170,14 +172,38 @@ Json timeline_file(const Json& question) {
   return {{"text", report::timeline_csv(ran->run.timeline, ran->scenario)}};
 }
 
-Json compare(const Json& question) {
-  std::vector<scenario::Version> scenarios;
-  for (const Json& each : question.value("scenarios", Json::array())) {
-    auto read = scenario_in(each);
-    if (const auto* errors = std::get_if<scenario::Diagnostics>(&read)) return refused(*errors);
-    scenarios.push_back({std::get<scenario::ValidScenario>(std::move(read)), {}});
+Json sheets(const Json& question) {
+  Json wrong;
+  const Ran* ran = run_in(question, true, wrong);
+  if (!ran) return wrong;
+  const auto& [timeline, outcome] = ran->run;
+  const report::Material material{outcome, timeline, ran->scenario};
+  const auto levers = levers_of(ran->scenario, wrong);
+  if (!levers) return wrong;
+  Json out = Json::array();
+  for (const report::Sheet& sheet : report::run_sheets(
+           material, report::run_answer(material, *ran->members, report::buys_line(levers, ran->scenario)))) {
+    Json rows = Json::array();
+    for (const auto& cells : sheet.rows) {
+      Json row = Json::array();
+      for (const report::SheetCell& cell : cells)
+        row.push_back(std::visit([](const auto& value) { return Json(value); }, cell));
+      rows.push_back(std::move(row));
+    }
+    out.push_back({{"name", sheet.name},
+                   {"notes", sheet.notes},
+                   {"columns", sheet.columns},
+                   {"rows", std::move(rows)}});
   }
-  if (scenarios.empty()) return refused({{"comparison", "/scenarios", "found none; allowed 1 or more"}});
+  return {{"sheets", std::move(out)}};
+}
+
+Json compare(const Json& question) {
+  auto read = scenarios_in(question);
+  if (const auto* errors = std::get_if<scenario::Diagnostics>(&read)) return refused(*errors);
+  std::vector<scenario::Version> scenarios;
+  for (scenario::ValidScenario& each : std::get<std::vector<scenario::ValidScenario>>(read))
+    scenarios.push_back({std::move(each), {}});
   if (const Json vary = question.value("vary", Json::array()); !vary.empty()) {
     auto made = versions_of(scenarios.front(), vary);
     if (const auto* errors = std::get_if<scenario::Diagnostics>(&made)) return refused(*errors);
@@ -187,7 +213,14 @@ Json compare(const Json& question) {
   asked.futures = question.value("futures", std::uint64_t{0});
   const auto compared = study::compare(std::move(scenarios), asked);
   if (const auto* refusal = std::get_if<study::Refusal>(&compared)) return refused(refusal->reasons);
-  return sections_of(report::pages::compare_page(std::get<study::Comparison>(compared)));
+  const auto& comparison = std::get<study::Comparison>(compared);
+  Json out = sections_of(report::pages::compare_page(comparison));
+  out["until"] = Json::array();
+  for (const study::Option& option : comparison.options) {
+    const outcome::Figures& own = option.own.figures;
+    out["until"].push_back(first_until(own.able, own.alive, option.members, own.horizon_s));
+  }
+  return out;
 }
 
 }  // namespace bide::browser

@@ -3,6 +3,7 @@
 include(CMakePackageConfigHelpers)
 include(GNUInstallDirs)
 include(bide_headers)
+include(bide_page_sources)
 
 get_property(folders GLOBAL PROPERTY bide_folders)
 set(targets bide_options bide_all)
@@ -32,8 +33,7 @@ set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${headers})
 install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib ${PROJECT_SOURCE_DIR}/LICENSE
   DESTINATION ${CMAKE_INSTALL_DATADIR}/bide COMPONENT program)
 # The page with the engine in it, where tools/page has made one.
-install(FILES ${PROJECT_SOURCE_DIR}/build-browser/bide.html DESTINATION ${CMAKE_INSTALL_DATADIR}/bide OPTIONAL
-  COMPONENT page)
+bide_install_page(${PROJECT_SOURCE_DIR}/build-browser/bide.html)
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide COMPONENT program)
 # The program writes its own manual page and completion.
 set(manual ${PROJECT_BINARY_DIR}/bide.1 ${PROJECT_BINARY_DIR}/bide.bash)

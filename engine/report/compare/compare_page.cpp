@@ -370,10 +370,14 @@ std::optional<html::Section> cautions_section(const Comparison& comparison) {
 html::Page compare_page(const Comparison& comparison) {
   html::Page page;
   page.title = "Options side by side";
-  for (std::size_t i = 0; i < comparison.options.size(); ++i)
-    page.lead += fmt::format("{}option {}: {}", i == 0 ? "" : "; ", i + 1,
-                             comparison.options[i].own.scenario->scenario.name);
-  page.lead.front() = 'O';
+  const Option& first = comparison.options.front();
+  const bool versions = file_alone(first.label) != first.label;  // of one scenario, which have its name
+  if (versions) page.lead = first.own.scenario->scenario.name + ". ";
+  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
+    const Option& option = comparison.options[i];
+    page.lead += fmt::format("{} {}: {}", i == 0 ? "Option" : "; option", i + 1,
+                             versions ? option_title(option) : option.own.scenario->scenario.name);
+  }
   page.lead += ".";
   page.foot = foot_of(*comparison.options.front().own.scenario);
   page.sections = {answer_section(comparison), apart_section(comparison), equal_section(comparison),

@@ -33,7 +33,8 @@ html::Section answer_section(const RunMaterial& material) {
   const Material& m = material.run;
   constexpr std::ptrdiff_t large = 2,
                            before_picture = 5;  // able, alive; what ends it, who first, what buys most
-  Answer all = run_answer(m, material.unmeasured, buys_line(material.levers, m.scenario));
+  Answer all = run_answer(m, material.unmeasured,
+                          material.levers_to_come ? "being tried" : buys_line(material.levers, m.scenario));
   html::Section out{"The answer", {}, false, true};
   out.blocks.push_back(html::Facts{{all.begin(), all.begin() + large}, true});
   out.blocks.push_back(html::Facts{{all.begin() + large, all.begin() + before_picture}});

@@ -19,6 +19,7 @@ struct RunMaterial {
   Material run;
   const study::RangeMembers& unmeasured;
   std::optional<study::LeversTried> levers = {};
+  bool levers_to_come = false;  // they are tried while the page is read, and the page will be shown again
 };
 
 html::Page run_page(const RunMaterial& material);

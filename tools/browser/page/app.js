@@ -2,14 +2,15 @@
 import {figures, find, hand_out, make} from "./dom.js";
 import {GivenUp, start_engine} from "./engine.js";
 import {file_panel} from "./file.js";
+import {futures_in, futures_wanted} from "./futures.js";
 import {lessons_in} from "./lessons.js";
 import {first_situation, from_fragment, scenario_of, to_fragment} from "./situation.js";
 import {show_sentence, sources_of} from "./sentence.js";
 import {stay_in} from "./stay.js";
+import {workbook} from "./xlsx.js";
 
-const futures_wanted = 500, futures_at_a_time = 20;
 const shipped = JSON.parse(find("#shipped").textContent);
-const weather_files = {...shipped.weather};  // by name; those that are dropped in come to them
+const weather_files = new Map(Object.entries(shipped.weather));  // by name; those that are dropped in come to them
 const quiet = (text) => make("p.quiet", {}, text);
 
 let situation = from_fragment(location.hash.replace(/^#s=/, "")) ?? first_situation();
@@ -18,13 +19,23 @@ const timings = globalThis.bide_timings = {};  // ms, for whoever measures
 
 const refusal_words = (reasons) => reasons.map((each) => `${each.pointer || each.file}: ${each.message}`);
 
-// The question with the weather file that its scenario names, if there is one.
+// The weather file that a scenario names, as it names it; undefined where there is none.
+function weather_named_in(text) {
+  try {
+    const named = JSON.parse(text).weather?.file;
+    return typeof named === "string" ? named : undefined;
+  } catch {
+    return undefined;  // the engine says what is wrong with it
+  }
+}
+const alone = (path) => path.split("/").at(-1);
+
+// The question with the weather files that its scenarios name.
 function with_files(question) {
-  const files = {};
+  const files = {...question.files};
   for (const text of [question.scenario, ...(question.scenarios ?? []).map((each) => each.scenario)]) {
-    const named = /"file"\s*:\s*"([^"\\]+)"/.exec(text ?? "")?.[1];
-    const found = named && weather_files[named.split("/").at(-1)];
-    if (found) files[named] = found;
+    const named = text && weather_named_in(text);
+    if (named && weather_files.has(alone(named))) files[named] = weather_files.get(alone(named));
   }
   return {...question, files};
 }
@@ -38,7 +49,16 @@ function show_sections(place, sections) {
   }));
   globalThis.draw_charts?.();
 }
-const section_of = (answer, title) => answer.sections.filter((each) => each.title === title);
+function show_html(place, html) {
+  place.innerHTML = html;  // the engine escapes every text in it
+  globalThis.draw_charts?.();
+}
+const first_of = (answer) => answer.sections.find((each) => each.first);
+const folded = (section) => {
+  const part = make("details.folded", {}, make("summary", {}, section.title));
+  part.insertAdjacentHTML("beforeend", section.html);
+  return part;
+};
 
 // ---- problems and doubts -------------------------------------------------------------------------------------
 
@@ -65,6 +85,7 @@ async function update() {
   lanes.forEach((lane) => lane.give_up());
   clearTimeout(slow);
   odds.stop();
+  odds.clear();
   show_controls();
   find("#answer").setAttribute("aria-busy", "true");
   document.body.classList.add("working");
@@ -106,33 +127,25 @@ function show_run(run) {
   find("#answer").setAttribute("aria-busy", "true");
 }
 
-function show_report(report) {
-  const first = report.sections.find((each) => each.first);
-  find("#answer").innerHTML = first.html;
+function show_answer(report) {
+  show_html(find("#answer"), first_of(report).html);
   find("#answer").prepend(make("p.lead", {}, report.lead));
-  // What buys time takes longer; until then the report would send the reader to a terminal.
-  for (const line of document.querySelectorAll("#answer dl.facts div"))
-    if (find("dt", line).textContent === "Buys most") find("dd", line).textContent = "being tried…";
+}
+
+function show_report(report) {
+  show_answer(report);
   find("#answer").setAttribute("aria-busy", "false");
   document.body.classList.remove("working");
-  const paper = ["Ration card", "The first hour"];
-  const is_paper = (each) => paper.includes(each.title);
-  find("#sheets").replaceChildren(...report.sections.filter(is_paper).map((each) => {
+  find("#sheets").replaceChildren(...report.sections.filter((each) => each.own_page).map((each) => {
     const sheet = make("section.own-page", {}, make("h3", {}, each.title));
     sheet.insertAdjacentHTML("beforeend", each.html);
     return sheet;
   }));
-  find("#rest").replaceChildren(...report.sections.filter((each) => !each.first && !is_paper(each) && each.title !== levers_title).map((each) => {
-    const part = make("details.folded", {}, make("summary", {}, each.title));
-    part.insertAdjacentHTML("beforeend", each.html);
-    return part;
-  }));
+  find("#rest").replaceChildren(...report.sections.filter((each) => !each.first && !each.own_page).map(folded));
   globalThis.draw_charts?.();
 }
 
 // ---- what takes longer: side by side, and what buys time -------------------------------------------------------
-
-const levers_title = "What would buy more time";
 
 async function later(turn, scenario) {
   const old = () => turn !== asked;
@@ -142,12 +155,8 @@ async function later(turn, scenario) {
     together.push(ask(lanes[1], {ask: "report", levers: true, scenario: scenario.text, name: scenario.name}).then((report) => {
       if (old()) return;
       if (report.refused) return find("#bought").replaceChildren(...refusal_words(report.refused).map(quiet));
-      show_sections(find("#bought"), section_of(report, levers_title));
-      const facts = report.sections.find((each) => each.first);
-      const answer = find("#answer"), lead = find(".lead", answer);
-      answer.innerHTML = facts.html;
-      if (lead) answer.prepend(lead);
-      globalThis.draw_charts?.();
+      show_html(find("#bought"), report.levers);
+      show_answer(report);
       timings.levers = performance.now();
     }));
     await Promise.all(together);
@@ -176,66 +185,14 @@ async function beside(turn, scenario) {
 
 // ---- odds ------------------------------------------------------------------------------------------------------
 
-const odds = {
-  running: 0,
-  stop() {
-    ++this.running;
-    find("#draw").hidden = false;
-    find("#stop").hidden = true;
-    find(".progress").hidden = true;
-    find("#futures").replaceChildren();
-  },
-  async start(scenario, wanted = futures_wanted) {
-    const mine = ++this.running, begun = performance.now(), parts = [];
-    const current = () => mine === this.running;
-    let next = 0, drawn = 0, told = 0;
-    find("#draw").hidden = true;
-    find("#stop").hidden = false;
-    find(".progress").hidden = false;
-    find("#drawn").max = wanted;
-    const question = {scenario: scenario.text, name: scenario.name, seed: 1};
-    const tell = async (all) => {
-      const in_order = [];
-      for (const part of parts) {
-        if (!part) break;
-        in_order.push(part);
-      }
-      const end = Math.min(in_order.length * futures_at_a_time, wanted);
-      if (end === 0 || end === told) return;
-      told = end;
-      const answer = await ask(lanes[0], {...question, ask: "odds", end, parts: in_order});
-      if (!current()) return;
-      if (answer.refused) find("#futures").replaceChildren(...refusal_words(answer.refused).map(quiet));
-      else show_sections(find("#futures"), all ? answer.sections : answer.sections.filter((each) => each.first));
-    };
-    const work = async (lane) => {
-      while (next < wanted && current()) {
-        const begin = next, place = begin / futures_at_a_time;
-        next = Math.min(begin + futures_at_a_time, wanted);
-        const end = next;
-        const part = await ask(lane, {...question, ask: "draw", begin, end});
-        if (!current()) return;
-        if (part.refused) throw new Error(refusal_words(part.refused).join("; "));
-        parts[place] = part;
-        drawn += end - begin;
-        find("#drawn").value = drawn;
-        find("#drawn-words").textContent = `${drawn} of ${wanted}`;
-        if (drawn >= 4 * Math.max(told, 25) && !lanes[0].busy) tell(false).catch(() => {});
-      }
-    };
-    try {
-      await Promise.all([work(lanes[1]), work(lanes[2])]);
-      timings.futures = performance.now() - begun;
-      if (current()) await tell(true);
-    } catch (fault) {
-      if (!(fault instanceof GivenUp) && current()) find("#futures").replaceChildren(quiet(fault.message));
-    }
-    if (!current()) return;
-    find("#draw").hidden = false;
-    find("#stop").hidden = true;
-    find(".progress").hidden = true;
-  }
+const for_futures = {
+  ask, lanes: () => lanes,
+  show: (place, answer, all) => show_sections(place, all ? answer.sections : [first_of(answer)]),
+  refused: (place, reasons) => place.replaceChildren(...refusal_words(reasons).map(quiet)),
+  stopped() { find("#draw").hidden = false; },
+  drawn(took) { timings.futures = took; }
 };
+const odds = futures_in(find("#futures"), for_futures);
 
 // ---- controls ----------------------------------------------------------------------------------------------------
 
@@ -249,13 +206,23 @@ function change(next) {
 
 function show_controls() {
   const place = find("#sentence");
+  find("#set-by-hand").replaceChildren(...Object.entries(situation.set).map(([pointer, value]) =>
+    make("p.quiet", {}, "Also set: ", make("code", {}, `${pointer} = ${JSON.stringify(value)}`), " ",
+         make("button.link", {type: "button", onclick: () => set_field(pointer, undefined)}, "undo"))));
   if (situation.file) {
     place.replaceChildren(`From a file: ${situation.file.title ?? situation.file.name}. `, make("button", {type: "button", onclick: () => change(first_situation())}, "Begin with a sentence instead"));
     find("#sources").replaceChildren(make("li", {}, "What the file states, and the defaults of the engine: see “The file behind it”."));
     return;
   }
-  show_sentence(place, situation, lists, (facts) => change({...situation, facts}));
+  show_sentence(place, situation, lists, (next) => change({...situation, ...next}));
   find("#sources").replaceChildren(...sources_of(situation, lists));
+}
+
+function set_field(pointer, value) {
+  const set = {...situation.set};
+  if (value === undefined) delete set[pointer];
+  else set[pointer] = value;
+  return change({...situation, set});
 }
 
 function bring(name, text) {
@@ -266,30 +233,45 @@ function bring(name, text) {
   return change({...first_situation(), file: {name, text, title}});
 }
 
-function take_files(files) {
-  for (const file of files)
-    file.text().then((text) => {
-      if (text.trimStart().startsWith("{")) return bring(file.name, text);
-      weather_files[file.name] = text;
-      return update();
-    });
+// A weather file takes the place of the month's weather, or is the one that the scenario file names.
+async function take_weather(name, text) {
+  const refuse = (message) => show_problems([{pointer: "", file: name, message}]);
+  if (text.includes("\0")) return refuse("is no text; allowed: scenario files (JSON), weather files (CSV or a buoy's text)");
+  const found = await ask(lanes[0], {ask: "weather_file", file: name, files: {[name]: text}});
+  if (found.refused) return show_problems(found.refused);
+  weather_files.set(name, text);
+  if (!situation.file) {  // what was set of the month's weather goes with it
+    const set = Object.fromEntries(Object.entries(situation.set).filter(([pointer]) => !pointer.startsWith("/weather/")));
+    const days_in_it = Math.floor((found.to_unix_s - found.from_unix_s) / 864) / 100;
+    const facts = {...situation.facts, days: Math.min(situation.facts.days, days_in_it)};
+    return change({...situation, facts, set, weather: {name, ...found}});
+  }
+  const named = weather_named_in(situation.file.text);
+  if (named && alone(named) === name) return update();
+  return refuse(`the scenario file ${named ? `names ${named}` : "names no weather file"}; begin with a sentence to use this one`);
+}
+
+async function take_files(files) {
+  const texts = await Promise.all([...files].map(async (file) => [file.name, await file.text()]));
+  const is_scenario = ([name, text]) => name.endsWith(".json") || text.trimStart().startsWith("{");
+  const scenario = texts.find(is_scenario), weather = texts.filter((each) => !is_scenario(each));
+  if (!scenario) return weather.length ? take_weather(...weather[0]) : undefined;
+  weather.forEach(([name, text]) => weather_files.set(name, text));
+  return bring(...scenario);
 }
 
 const panel = file_panel(find("#panel"), {
   bring, take_files, shipped: shipped.scenarios,
-  set: (pointer, value) => {
-    const set = {...situation.set};
-    if (value === undefined) delete set[pointer];
-    else set[pointer] = value;
-    return change({...situation, set});
-  },
+  set: set_field,
   hand_out: async (what) => {
     const stem = (shown.run.title || "situation").replace(/[^A-Za-z0-9]+/g, "_").toLowerCase();
     const question = {scenario: shown.text, name: shown.name};
+    const answer = (asked) => ask(lanes[1], {...question, ask: asked});
     if (what === "scenario") return hand_out(`${stem}.json`, shown.text, "application/json");
     if (what === "link") return navigator.clipboard?.writeText(`${location.href.split("#")[0]}#s=${to_fragment(situation)}`);
-    if (what === "timeline") return hand_out(`${stem}.csv`, (await ask(lanes[1], {...question, ask: "timeline_file"})).text, "text/csv");
-    return hand_out(`${stem}.html`, (await ask(lanes[1], {...question, ask: "report_file"})).text, "text/html");
+    if (what === "timeline") return hand_out(`${stem}.csv`, (await answer("timeline_file")).text, "text/csv");
+    if (what === "workbook") return hand_out(`${stem}.xlsx`, workbook((await answer("sheets")).sheets), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
+    return hand_out(`${stem}.html`, (await answer("report_file")).text, "text/html");
   }
 });
 const stay = stay_in(find("#stay"));
@@ -304,10 +286,10 @@ find("#drop").onclick = () => {
   kept = null;
   update();
 };
-find("#draw").onclick = () => odds.start(shown);
-find("#stop").onclick = () => {
-  lanes.slice(1).forEach((lane) => lane.give_up());
-  odds.stop();
+find("#draw").textContent = `Draw ${futures_wanted} futures`;
+find("#draw").onclick = () => {
+  find("#draw").hidden = true;
+  odds.start(shown);
 };
 find("#print").onclick = () => print();
 document.addEventListener("dragover", (event) => event.preventDefault());
@@ -328,14 +310,13 @@ async function start() {
   lists = await lanes[0].ask({ask: "lists"});
   show_lists();
   lanes.push(engine.lane(), engine.lane());
-  lessons_in(find("#class"), shipped, {
-    bring, ask: (question) => ask(lanes[1], question), show_sections, first_range: () => find("#answer dl.facts")?.innerText ?? "",
-    odds: async ({file, situation: known, futures}) => {
-      const text = file ? shipped.scenarios[file] : (await ask(lanes[1], known)).scenario;
-      await bring(file ?? "first_call.json", text);
-      find("#odds").scrollIntoView();
-      await odds.start(shown, futures);
-    }
+  lessons_in(find("#class"), shipped, lists, {
+    ask: (question) => ask(lanes[1], question), show_sections, folded, first_of,
+    open: (name) => {
+      find("#situation").scrollIntoView();
+      return bring(name, shipped.scenarios[name]);
+    },
+    futures_in: (place, more) => futures_in(place, {...for_futures, ...more})
   });
   await update();
 }

@@ -1,6 +1,6 @@
 // Writes the one file: page, style, script, engine, scenarios and lessons.
-//   node bundle.mjs SOURCES CHARTS ENGINE OUTPUT   (CHARTS has the bundled drawing script and node_modules;
-//   ENGINE.js and ENGINE.wasm are the compiled engine)
+//   node bundle.mjs SOURCES CHARTS ENGINE MADE_OF OUTPUT   (CHARTS has the bundled drawing script and node_modules;
+//   ENGINE.js and ENGINE.wasm are the compiled engine; MADE_OF is a file with a hash over all of it)
 import {createHash} from "node:crypto";
 import {readFileSync, readdirSync, writeFileSync} from "node:fs";
 import {createRequire} from "node:module";
@@ -11,7 +11,7 @@ import {gzipSync} from "node:zlib";
 import {door_of} from "./door.js";
 
 const here = dirname(fileURLToPath(import.meta.url));
-const [sources, charts, engine, output] = process.argv.slice(2);
+const [sources, charts, engine, made_of, output] = process.argv.slice(2);
 const {build} = createRequire(join(charts, "bundle.mjs"))("esbuild");
 const most_bytes = 2.5e6;
 
@@ -38,12 +38,12 @@ const {notice, advice} = await cautions();
 const policy = `default-src 'none'; script-src ${hash(app)} ${drawing} 'wasm-unsafe-eval'; worker-src blob:; style-src 'unsafe-inline'; img-src data:; ` +
   "base-uri 'none'; form-action 'none'";
 const parts = {
-  POLICY: policy, STYLE: style, ENGINE: gzipSync(readFileSync(`${engine}.wasm`), {level: 9}).toString("base64"), WORKER: worker, SHIPPED: shipped, APP: app, NOTICE: notice, ADVICE: advice
+  POLICY: policy, SOURCES: readFileSync(made_of, "utf8"), STYLE: style, ENGINE: gzipSync(readFileSync(`${engine}.wasm`), {level: 9}).toString("base64"), WORKER: worker, SHIPPED: shipped, APP: app, NOTICE: notice, ADVICE: advice
 };
 for (const name of ["STYLE", "WORKER", "SHIPPED", "APP"])
-  if (/<\/(script|style)|<!--/i.test(parts[name])) throw new Error(`${name} would close its element`);
+  if (/<\/(script|style)\b|<!--/i.test(parts[name])) throw new Error(`${name} would close its element`);
 const page = readFileSync(join(here, "index.html"), "utf8")
-  .replace(/\b(POLICY|STYLE|ENGINE|WORKER|SHIPPED|APP|NOTICE|ADVICE)\b/g, (name) => parts[name]);
+  .replace(/\b(POLICY|SOURCES|STYLE|ENGINE|WORKER|SHIPPED|APP|NOTICE|ADVICE)\b/g, (name) => parts[name]);
 if (page.length > most_bytes) throw new Error(`${basename(output)}: ${page.length} bytes; at most ${most_bytes}`);
 writeFileSync(output, page);
 console.log(`${basename(output)}: ${(page.length / 1e6).toFixed(2)} MB`);

@@ -27,8 +27,9 @@ export function draw(tag, settings = {}, ...content) {
 }
 
 // A file for the reader to keep.
-export function hand_out(name, text, type) {
-  const url = URL.createObjectURL(new Blob([text], {type}));
+// @param content text or bytes
+export function hand_out(name, content, type) {
+  const url = URL.createObjectURL(new Blob([content], {type}));
   make("a", {href: url, download: name}).click();
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }

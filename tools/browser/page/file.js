@@ -70,9 +70,10 @@ export function file_panel(place, does) {
   }
 
   place.replaceChildren(
-    make("p", {}, "The same file that the program reads and writes. Drop one anywhere on this page, or a weather file that it names."),
+    make("p", {}, "The same file that the program reads and writes. Drop one anywhere on this page, with the weather file that it names; or a weather file alone (CSV, or a buoy's text), to put measured weather into the sentence."),
     make("p.buttons", {}, picked, opened),
     make("p.buttons", {}, button("Save the scenario", () => does.hand_out("scenario")), button("Save the report", () => does.hand_out("report")),
+      button("Save as a workbook (XLSX)", () => does.hand_out("workbook")),
       button("Save the hours as CSV", () => does.hand_out("timeline")), button("Copy a link to this situation", () => does.hand_out("link"))),
     make("h3", {}, "Any field by name"),
     make("p", {}, make("label", {}, "Find a field: ", search)), matches,

@@ -2,7 +2,9 @@
 //
 // The lessons are the files of scenarios/lessons/: a paragraph that begins with bold words is a step, an indented
 // line is a command, which is asked of the engine here.
-import {make} from "./dom.js";
+import {asked_by} from "./commands.js";
+import {find, make} from "./dom.js";
+import {guesses_in} from "./guesses.js";
 
 // Steps of a lesson, {title, blocks: [{kind: "text" | "command" | "list", ...}]}.
 export function steps_of(markdown) {
@@ -12,7 +14,7 @@ export function steps_of(markdown) {
     const step = lesson.steps.at(-1);
     const bold = /^\*\*(.+?)\*\*\s*/.exec(text);
     if (text.startsWith("# ")) lesson.title = text.slice(2);
-    else if (bold) lesson.steps.push({title: bold[1].replace(/\.$/, ""), blocks: parts_of(text.slice(bold[0].length))});
+    else if (bold) lesson.steps.push({title: bold[1].replace(/[.:]$/, ""), blocks: parts_of(text.slice(bold[0].length))});
     else if (step) step.blocks.push(...parts_of(text));
   }
   return lesson;
@@ -30,111 +32,139 @@ function parts_of(text) {
   return out;
 }
 
-// What a caller knows at night, by the program's flags.
-function situation_by(after) {
-  const [latitude_deg, longitude_deg] = after("--place")[0].split(",").map(Number);
-  const out = {ask: "situation", name: "People in distress", latitude_deg, longitude_deg};
-  for (const key of ["crew", "abandoned", "now", "last-contact", "raft", "clothing", "boarding"])
-    if (after(`--${key}`).length) out[key.replace("-", "_")] = after(`--${key}`)[0];
-  for (const [key, flag] of [["persons", "--persons"], ["sea_degC", "--sea"]])
-    if (after(flag).length) out[key] = Number(after(flag)[0]);
-  return out;
-}
-
-// What a command asks, for this page; null for one that only the program takes.
-export function asked_by(command, scenarios) {
-  const words = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map((each) => each[1] ?? each[2]);
-  const files = words.filter((each) => each.endsWith(".json")).map((each) => each.split("/").at(-1)).filter((each) => each in scenarios);
-  const after = (option) => words.flatMap((each, i) => (each === option ? [words[i + 1]] : []));
-  const named = (file) => ({scenario: scenarios[file], name: file});
-  const futures = Number(after("-n")[0] ?? 200);
-  if (words[0] !== "bide") return null;
-  if (words[1] === "odds" && after("--abandoned").length) return {ask: "odds", futures, situation: situation_by(after)};
-  if (files.length === 0) return null;
-  if (words[1] === "run") return {ask: "report", ...named(files[0])};
-  if (words[1] === "levers") return {ask: "report", levers: true, ...named(files[0])};
-  if (words[1] === "compare") return {ask: "compare", scenarios: files.map(named), vary: after("--vary")};
-  if (words[1] === "odds") return {ask: "odds", file: files[0], futures};
-  return null;
-}
-
 const plain = (text) => text.replace(/\*\*|`/g, "");
+const refused = (place, reasons) => place.replaceChildren(...reasons.map((each) => make("p.problem", {}, `${each.pointer || each.file} ${each.message}`)));
 
 // @param shipped {scenarios, lessons}: texts by file name
+// @param lists   of the engine
 // @param does    what the page does with what is asked here
-export function lessons_in(place, shipped, does) {
-  const guesses = [];
+export function lessons_in(place, shipped, lists, does) {
+  let guesses = null;
+
+  // Answer first; the rest folded, for it would fill the wall.
+  function show_answer(output, answer, question) {
+    const shown = make("div");
+    output.replaceChildren(...guesses.beside(answer.until, question.ask === "odds" ? " in 8 of 10 futures" : ""), make("p.lead", {}, `${answer.title}. ${answer.lead}`), shown);
+    if (question.levers) return does.show_sections(shown, [{title: "", html: answer.levers, first: true}]);
+    does.show_sections(shown, [does.first_of(answer)]);
+    output.append(...answer.sections.filter((each) => !each.first && !each.own_page).map(does.folded));
+    globalThis.draw_charts?.();
+  }
+
+  async function scenario_of(question) {
+    const made = await does.ask(question);
+    if (made.refused) throw made.refused;
+    return {scenario: made.scenario, name: question.name};
+  }
+
+  // One water after the other, each as soon as it is known.
+  async function choose(question, output, current) {
+    for (const [i, water] of question.waters.entries()) {
+      const {scenario, name} = await scenario_of(water);
+      const before = JSON.parse(scenario);
+      delete before.uncertain.known;  // the choice comes before anything has happened
+      const part = make("div", {}, make("h4", {}, name), make("p.quiet", {}, "Drawing futures…"));
+      if (i === 0) output.replaceChildren(...guesses.beside());
+      output.append(part);
+      const answer = await does.ask({...question, scenarios: [{scenario: JSON.stringify(before), name}]});
+      if (!current()) return;
+      if (answer.refused) return refused(part, answer.refused);
+      const shown = make("div");
+      part.replaceChildren(make("h4", {}, name), shown);
+      does.show_sections(shown, [does.first_of(answer)]);
+      part.append(...answer.sections.filter((each) => !each.first).map(does.folded));
+    }
+    globalThis.draw_charts?.();
+  }
 
   function run_button(command) {
-    const question = asked_by(command, shipped.scenarios);
+    const asked = asked_by(command, shipped.scenarios, lists);
+    if (!asked) return [make("p.quiet", {}, "With the program only: ", make("code", {}, command))];
+    const {question, words, file} = asked;
     const output = make("div.output", {"aria-live": "polite"});
-    if (!question) return [make("p.quiet", {}, "In a terminal: ", make("code", {}, command))];
+    let turn = 0;
     const run = async () => {
-      if (question.ask === "odds") return does.odds(question);
+      const mine = ++turn, current = () => mine === turn;
+      if (button.ariaDisabled === "true") return;  // a button that is disabled would lose the focus
+      button.ariaDisabled = "true";
       output.replaceChildren(make("p.quiet", {}, "Asking the engine…"));
       try {
+        if (question.ask === "choose") return await choose(question, output, current);
+        if (question.ask === "odds") {
+          const known = question.scenario ?? await scenario_of(question.situation);
+          const drawn = does.futures_in(output, {
+            show: (at, answer, all) => all ? show_answer(at, answer, question) : does.show_sections(at, [does.first_of(answer)]), stopped() {}});
+          return await drawn.start({text: known.scenario, name: known.name}, question.futures);
+        }
         const answer = await does.ask(question);
-        if (answer.refused) return output.replaceChildren(...answer.refused.map((each) => make("p.problem", {}, `${each.pointer} ${each.message}`)));
-        const wanted = question.levers ? answer.sections.filter((each) => each.title.startsWith("What would buy")) : question.ask === "report" ? answer.sections.filter((each) => each.first) : answer.sections;
-        output.replaceChildren(make("p.lead", {}, `${answer.title}. ${answer.lead}`));
-        const shown = make("div");
-        output.append(shown);
-        does.show_sections(shown, wanted);
-        if (guesses.length) output.prepend(make("p.guessed", {}, `Guessed: ${guesses.join("; ")}.`));
+        if (answer.refused) return refused(output, answer.refused);
+        show_answer(output, answer, question);
       } catch (fault) {
-        output.replaceChildren(make("p.quiet", {}, fault.message));
+        if (Array.isArray(fault)) refused(output, fault);
+        else output.replaceChildren(make("p.quiet", {}, fault.message || "Given up: the situation was changed meanwhile. Ask again."));
+      } finally {
+        button.ariaDisabled = "false";
       }
     };
-    return [make("p.buttons", {}, make("button", {type: "button", onclick: run}, question.ask === "odds" ? "Draw these futures" : "Ask the engine"),
-                 make("code", {}, command)), output];
+    const button = make("button", {type: "button", onclick: run}, "Ask the engine");
+    const open = file ? make("button.link.quiet", {type: "button", onclick: () => {
+      leave();
+      does.open(file);
+    }}, "Open it as the situation, to change things") : null;
+    return [make("div.asked", {}, make("p.buttons", {}, button, make("span", {}, words)),
+                 make("details.quiet", {}, make("summary", {}, "As a command of the program"), make("code", {}, command), make("p", {}, open))), output];
   }
 
   const block = (each) => each.kind === "text" ? [make("p", {}, plain(each.text))]
     : each.kind === "list" ? [make("ol", {}, each.items.map((item) => make("li", {}, plain(item))))] : run_button(each.text);
 
-  // @param opens what waits for the first guess
-  function guess_form(opens) {
-    const entry = make("input", {type: "text", "aria-label": "A guess", autocomplete: "off", placeholder: "for instance: 30 h, because of the cold"});
-    const list = make("ul");
-    const add = (event) => {
-      event.preventDefault();
-      if (!entry.value.trim()) return;
-      guesses.push(entry.value.trim());
-      list.append(make("li", {}, entry.value.trim()));
-      entry.value = "";
-      entry.focus();
-      opens.forEach((each) => { each.disabled = false; });
-    };
-    return make("form.guess", {onsubmit: add}, make("p", {}, "Guess first, each of you. What the engine says opens with the first guess."), entry,
-                make("button", {type: "submit"}, "Add this guess"), list);
+  // In class the lesson has the whole page.
+  function enter() {
+    document.body.classList.add("in-class");
+    find(".lesson h3", place).focus();
+  }
+  function leave() {
+    document.body.classList.remove("in-class");
+    window.dispatchEvent(new Event("resize"));  // charts that were hidden find their width
+    find(".back button", place)?.focus();
   }
 
   function show(name) {
-    const lesson = steps_of(shipped.lessons[name]), area = make("div.lesson");
-    guesses.length = 0;
+    const lesson = steps_of(shipped.lessons[name]), area = make("div.lesson"), steps = lesson.steps;
     let at = 0;
-    const next = make("button", {type: "button", onclick: () => open(at + 1)}, "Next step");
+    const next = make("button", {type: "button", onclick: () => open(at + 1)});
     const open = (step) => {
       at = step;
-      const here = lesson.steps[at];
-      next.hidden = at + 1 >= lesson.steps.length;
-      const part = make("div.step", {}, make("h4", {tabIndex: -1}, `${at + 1}. ${here.title}`), here.blocks.flatMap(block));
-      if (at === 0) {
-        const opens = [next, ...part.querySelectorAll("button")];
-        opens.forEach((each) => { each.disabled = true; });
-        part.append(guess_form(opens));
+      const here = steps[at], last = at + 1 >= steps.length;
+      next.hidden = last;
+      if (!last) next.textContent = `Next step: ${steps[at + 1].title}`;
+      const part = make("div.step", {}, make("h4", {tabIndex: -1}, `${at + 1} of ${steps.length}. ${here.title}`));
+      const blocks = here.blocks.map((each) => ({kind: each.kind, shown: block(each)}));
+      if (at === 0) {  // the question, the guesses, then what answers it
+        const begin = blocks.findIndex((each) => each.kind === "command"), cut = begin < 0 ? blocks.length : begin;
+        blocks.splice(cut, 0, {kind: "guess", shown: [guesses.form]});
       }
-      area.insertBefore(part, next);
-      if (at > 0) part.querySelector("h4").focus();
+      part.append(...blocks.flatMap((each) => each.shown));
+      area.insertBefore(part, bar);
+      if (at === 0) waiting().forEach((each) => { each.disabled = true; });
+      else {
+        find("h4", part).focus({preventScroll: true});
+        part.scrollIntoView();
+      }
     };
-    area.append(make("h3", {}, lesson.title), next);
+    const waiting = () => [next, ...area.querySelectorAll(".asked > .buttons > button")];
+    guesses = guesses_in(waiting);
+    const bar = make("p.buttons", {}, next, make("button.leave", {type: "button", onclick: leave}, "Leave the lesson"));
+    area.append(make("h3", {tabIndex: -1}, lesson.title), bar);
     open(0);
-    place.replaceChildren(...choose(), area);
+    place.replaceChildren(...choose_lesson(), make("p.buttons.back", {}, make("button", {type: "button", onclick: enter}, "Back to the lesson below")), area);
+    enter();
+    window.scrollTo(0, 0);
   }
 
-  const choose = () => [
-    make("p", {}, "Each is 45 minutes: a question and guesses first, then what the engine says, then talk. Made for a room with a projector."),
-    make("ul.lessons", {}, Object.entries(shipped.lessons).map(([name, text]) =>
+  const choose_lesson = () => [
+    make("p.of-choice", {}, "Each is 45 minutes: a question and guesses first, then what the engine says, then talk. A lesson takes the whole page, in letters for a projector."),
+    make("ul.lessons.of-choice", {}, Object.entries(shipped.lessons).map(([name, text]) =>
       make("li", {}, make("button.link", {type: "button", onclick: () => show(name)}, steps_of(text).title))))];
-  place.replaceChildren(...choose());
+  place.replaceChildren(...choose_lesson());
 }

@@ -78,7 +78,7 @@ function raft(run, row, hour) {
 // What the drawing shows, in words.
 export function told(run, hour) {
   const row = row_at(run, hour), course = run.course, at = (name) => figures(course[name][row]);
-  const names = (state) => run.persons.filter((each) => state_at(each, hour) === state).map((each) => each.name.replace("Person ", ""));
+  const names = (state) => run.persons.filter((each) => state_at(each, hour) === state).map((each) => each.letters);
   const inside = run.raft && hour >= run.boarded_h && course.inside_degC.length;
   const out = [["outside", `${at("outside_degC")} °C, wind ${at("wind_m_s")} m/s`], ["sea", `${at("sea_degC")} °C, waves ${at("wave_height_m")} m`]];
   if (inside) out.push(["inside", `${at("inside_degC")} °C, carbon dioxide ${at("co2_ppm")} ppm`],

@@ -16,8 +16,9 @@ const ruler = document.createElement("canvas").getContext("2d");
 function fit(control) {
   const is_choice = control.tagName === "SELECT";
   const text = is_choice ? control.selectedOptions[0]?.textContent ?? "" : control.value;
-  ruler.font = getComputedStyle(control).font || "bold 22px sans-serif";
-  control.style.width = `${Math.ceil(ruler.measureText(text).width) + (is_choice ? 34 : control.type === "number" ? 30 : 12)}px`;
+  const {font, fontSize} = getComputedStyle(control);
+  ruler.font = font;
+  control.style.setProperty("--text", `${(ruler.measureText(text).width / Number.parseFloat(fontSize)).toFixed(2)}em`);  // in letters, for paper
 }
 
 function choice(label, options, value, changed, pointer) {
@@ -36,12 +37,12 @@ function field(label, value, changed, pointer, settings = {}) {
 // @param place     where it stands
 // @param situation what is chosen
 // @param lists     of the engine
-// @param changed   told the new facts
+// @param changed   told what is new: {facts}, or {weather}
 export function show_sentence(place, situation, lists, changed) {
   const facts = situation.facts;
   const focused = place.contains(document.activeElement) ? document.activeElement.getAttribute("aria-label") : null;
-  const change = (key) => (value) => changed({...facts, [key]: value});
-  const change_number = (key) => (value) => changed({...facts, [key]: value === "" ? facts[key] : Number(value)});  // an emptied box changes nothing
+  const change = (key) => (value) => changed({facts: {...facts, [key]: value}});
+  const change_number = (key) => (value) => change(key)(value === "" ? facts[key] : Number(value));  // an emptied box changes nothing
   const number = (label, key, pointer, least, most, step = "any") =>
     field(label, facts[key], change_number(key), pointer, {type: "number", min: String(least), max: String(most), step});
   const titles = (list) => list.map((each) => [each.key, each.title]);
@@ -62,14 +63,17 @@ export function show_sentence(place, situation, lists, changed) {
   const where = [choice("Sea", [...titles(lists.seas), ["other", "another place"]], facts.sea, change("sea"), "/position"),
                  facts.sea === "other" ? [" at ", number("Latitude, degrees, north positive", "latitude_deg", "/position", -90, 90),
                                           "°, ", number("Longitude, degrees, east positive", "longitude_deg", "/position", -180, 180), "°"] : "",
-                 " in ", choice("Month", months.map((name, i) => [i + 1, name]), facts.month, change_number("month"), "/weather"), ". "];
+                 situation.weather
+                   ? [" in the weather of ", make("b", {"data-pointer": "/weather"}, situation.weather.name), " ",
+                      make("button", {type: "button", onclick: () => changed({weather: null})}, "A month's weather instead"), ". "]
+                   : [" in ", choice("Month", months.map((name, i) => [i + 1, name]), facts.month, change_number("month"), "/weather"), ". "]];
   const boarded = ["They ", choice("How they came aboard", Object.entries(words_of_boarding), facts.boarding, change("boarding"),
                                    "/boarding"),
                    facts.boarding === "swim" ? [" ", number("Minutes in the water", "minutes_in_water", "/boarding/minutes_in_water", 0, 1440),
                                                 " minutes"] : "",
                    ", in ", choice("Clothing", titles(lists.catalogue.ensembles), facts.clothing, change("clothing"), "/crew/*/clothing"), ". "];
   const help = ["Help: ", choice("Help", [["no", "not considered"], ["yes", "in"]], facts.help_days === null ? "no" : "yes",
-                                 (value) => changed({...facts, help_days: value === "yes" ? 3 : null}), "/uncertain/rescue"),
+                                 (value) => change("help_days")(value === "yes" ? 3 : null), "/uncertain/rescue"),
                 facts.help_days !== null ? [" ", number("Days until help", "help_days", "/uncertain/rescue", 0.1, 60), " days"] : "",
                 ". Followed for ", number("Days followed", "days", "/duration_h", 0.1, 60), " days."];
   place.replaceChildren(...[who, aboard, where, boarded, help].map((part) => make("span", {}, part.flat(3))));
@@ -87,6 +91,6 @@ export function sources_of(situation, lists) {
     entry("Pack", by_key(packs, chosen_pack(facts, lists))),
     entry("Clothing", by_key(ensembles, facts.clothing)),
     make("li", {}, make("b", {}, "Place: "), lists.seas_source),
-    make("li", {}, make("b", {}, "Weather of the month: "), lists.climate_source)
+    situation.weather ? null : make("li", {}, make("b", {}, "Weather of the month: "), lists.climate_source)
   ].filter((each) => each);
 }

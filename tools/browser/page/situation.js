@@ -6,8 +6,9 @@
 export const first_situation = () => ({
   facts: {persons: 4, people: "usual", crew: "", raft: "usual", pack: "usual", sea: "biscay", latitude_deg: 45, longitude_deg: -5,
           month: 2, clothing: "temperate_sailing", boarding: "swim", minutes_in_water: 10, days: 5, help_days: null},
-  file: null,  // {name, text}
-  set: {}      // value by pointer
+  file: null,     // {name, text}
+  weather: null,  // measured, in place of the month's: {name, kind, from_unix_s, to_unix_s}; its text stays with the page
+  set: {}         // value by pointer
 });
 
 export const months = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
@@ -56,7 +57,7 @@ function question_of(facts, lists) {
 }
 
 // What the sentence says and a new scenario does not hold.
-function finish(scenario, facts) {
+function finish(scenario, {facts, weather}) {
   if (facts.people === "unknown") put(scenario, "/uncertain/crew_unknown", true);
   if (facts.boarding === "swim") put(scenario, "/boarding/minutes_in_water", facts.minutes_in_water);
   if (facts.boarding === "none") {
@@ -64,6 +65,12 @@ function finish(scenario, facts) {
     delete scenario.raft;
     delete scenario.stores;
     delete scenario.routine;
+  }
+  if (weather) {
+    scenario.setting = `Invented people and place. Weather of the file ${weather.name}, from its first row on.`;
+    scenario.weather = {kind: weather.kind, file: weather.name};
+    scenario.start_time_utc = new Date(1000 * weather.from_unix_s).toISOString().replace(".000", "");
+    delete scenario.uncertain.weather;  // what was measured does not vary
   }
   if (facts.help_days !== null) put(scenario, "/uncertain/rescue", {kind: "fixed", at_h: 24 * facts.help_days});
 }
@@ -84,7 +91,7 @@ export async function scenario_of(situation, ask, lists) {
     const made = await ask(question_of(situation.facts, lists));
     if (made.refused) return made;
     scenario = JSON.parse(made.scenario);
-    finish(scenario, situation.facts);
+    finish(scenario, situation);
   }
   for (const [pointer, value] of Object.entries(situation.set)) put(scenario, pointer, value);
   return {text: JSON.stringify(scenario, null, 2) + "\n", name: situation.file?.name ?? "situation.json"};
@@ -104,7 +111,9 @@ export function from_fragment(text) {
     for (const key of Object.keys(facts))
       if (read.facts && Object.hasOwn(read.facts, key) && fits(key, read.facts[key])) facts[key] = read.facts[key];
     const file = typeof read.file?.text === "string" ? {name: String(read.file.name), text: read.file.text} : null;
-    return {facts, file, set: typeof read.set === "object" && read.set ? read.set : {}};
+    const given = read.weather, is = (kind, ...keys) => keys.every((key) => typeof given[key] === kind);
+    const weather = given && is("string", "name", "kind") && is("number", "from_unix_s", "to_unix_s") ? given : null;
+    return {facts, file, weather, set: typeof read.set === "object" && read.set ? read.set : {}};
   } catch {
     return null;
   }
