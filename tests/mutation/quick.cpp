@@ -4,6 +4,8 @@
 
 #include "bide/timeline/balance.cpp"
 
+#include "body/shivering_test.cpp"
+
 #include "system/surfaces_test.cpp"
 
 #include "system/cabin_test.cpp"

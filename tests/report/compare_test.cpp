@@ -289,8 +289,8 @@ TEST_CASE("versions of one scenario are told apart by what was put in, files by 
   report::Comparison comparison = of(first, second);
   CHECK(report::pages::compare_page(comparison).lead == "Option 1: One name; option 2: Another.");
   second.scenario.scenario.name = "One name";
-  comparison.options[0].label = "a.json with /raft/capacity_persons=4";
-  comparison.options[1].label = "a.json with /raft/capacity_persons=12";
+  comparison.options[0].put_in = {{"/raft/capacity_persons", "4"}};
+  comparison.options[1].put_in = {{"/raft/capacity_persons", "12"}};
   const std::string words = report::input_words("/raft/capacity_persons");
   CHECK(report::pages::compare_page(comparison).lead ==
         "One name. Option 1: " + words + " 4; option 2: " + words + " 12.");

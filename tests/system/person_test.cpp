@@ -370,3 +370,16 @@ TEST_CASE("what glycogen stores cannot hold becomes fat") {
   CHECK(r.c.glycogen_kJ_s == Near(-0.0598));
   CHECK(r.c.fat_kg_s == Near((0.1 - 0.028757406) / 39360).epsilon(1e-5));
 }
+
+TEST_CASE("the clock lifts the thresholds of the vessels and of sweat") {
+  Resting r;
+  const auto commands = [&](double rhythm_K) { return body::commands(r.b(), r.x.data(), 0.0, rhythm_K); };
+  // A head core 0.2 K warm, all skin at its set point: 117 x 0.2 L/h and 372.2 x 0.2 W (Stolwijk 1971).
+  r.x[bat::node(head, core)] = 37.2;
+  CHECK(commands(0).dilatation_L_h == Near(23.4));
+  CHECK(commands(0).sweat_W == Near(74.44));
+  // In the afternoon, with all thresholds 0.2 K higher, that is no warmth; at night it is twice as much.
+  CHECK(std::abs(commands(0.2).dilatation_L_h) < 1e-9);
+  CHECK(commands(-0.2).sweat_W == Near(148.88));
+  CHECK(commands(0.4).constriction == Near(1));  // 5 x 0.2
+}

@@ -371,7 +371,7 @@ html::Page compare_page(const Comparison& comparison) {
   html::Page page;
   page.title = "Options side by side";
   const Option& first = comparison.options.front();
-  const bool versions = file_alone(first.label) != first.label;  // of one scenario, which have its name
+  const bool versions = !first.put_in.empty();  // of one scenario, which have its name
   if (versions) page.lead = first.own.scenario->scenario.name + ". ";
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
