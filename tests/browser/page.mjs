@@ -116,7 +116,7 @@ async function worker_dies(page) {
 
 async function levers_and_beside(page) {
   await page.waitForFunction(() => globalThis.bide_timings.levers, null, {timeout: 240_000});
-  assert.match(await page.locator("#bought").innerText(), /Practical changes, tried one at a time/);
+  assert.match(await page.locator("#bought").innerText(), /Each change is tried alone/);
   await page.getByRole("button", {name: "Keep this situation"}).click();
   await settled(page);
   await page.getByLabel("How they came aboard").selectOption("dry");
