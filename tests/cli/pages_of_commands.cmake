@@ -29,7 +29,7 @@ page(odds.html "The window;Against time;What ends it;Help, as the scenario state
      --report ${WORK}/odds.html)
 page(levers.html "Buys most;What would buy more time;Where the changes come from" levers ${MINIMAL}
      --report ${WORK}/levers.html)
-page(compare.html "Each with its own stores;What is compared;What sets them apart;Where does the warmth go?" compare ${MINIMAL}
+page(compare.html "Each with the water and food it carries;What is compared;What sets them apart;Where does the warmth go?" compare ${MINIMAL}
      --vary /raft/capacity_persons=4,8 --report ${WORK}/compare.html)
 page(choose.html "The answer;How to read it" choose ${MINIMAL} --rafts offshore_4,offshore_8 --help-after 6h -n 8
      --report ${WORK}/choose.html --charts ${WORK}/choose --csv ${WORK}/choose.csv --plain)

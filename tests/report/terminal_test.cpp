@@ -132,6 +132,7 @@ TEST_CASE("with members the summary leads with their range, and the quiet line g
   study::RangeMember early, late;  // late: beyond the horizon
   early.able = {14 * hour_s, 20 * hour_s, 30 * hour_s, 2, 2};
   early.alive = {50 * hour_s, 60 * hour_s, 70 * hour_s, 2, 2};
+  early.first_persons = {1};
   report::TerminalOptions options;
   options.members = {early, late};
   const outcome::Outcome outcome = outcome::read_outcome(c.timeline, c.scenario);
@@ -143,6 +144,7 @@ TEST_CASE("with members the summary leads with their range, and the quiet line g
       "Able until first person: 14 h (4 Feb 08:00 UTC) to after 5 d, central case 40 h; last person: 30 h "
       "to after 5 d"));
   CHECK(has(text, "; 3 runs of one case over what nobody has measured; not a forecast"));
+  CHECK(has(text, "Who first Person B at the early end of the range; Person A in the central case"));
   CHECK_FALSE(has(text, "no range"));
   CHECK(has(report::quiet_line(outcome, c.scenario, options), "able until 14 h to after 5 d (first person)"));
 }

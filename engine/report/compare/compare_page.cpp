@@ -111,7 +111,8 @@ html::Section answer_section(const Comparison& comparison) {
     for (std::size_t i = 0; i < each.brief.size(); ++i)
       out.blocks.push_back(html::Paragraph{each.brief[i], i == 0});
   out.blocks.push_back(picture(comparison));
-  out.blocks.push_back(figures_table("Each with its own stores", own_figures(comparison), Rows::asked_first));
+  out.blocks.push_back(
+      figures_table("Each with the water and food it carries", own_figures(comparison), Rows::asked_first));
   out.blocks.push_back(html::Facts{comparison_answer(comparison)});
   return out;
 }

@@ -103,8 +103,8 @@ std::string most_bought_words(const study::LeversTried& levers, std::size_t most
   for (const LeverTried* each : most_bought(levers, most)) {
     std::string gain;
     for (const auto& [name, which] : {std::pair{"able ", &Gains::able}, {"alive ", &Gains::alive}})
-      if (gain.empty() && study::hours_bought(*each, which) > 0) {
-        gain = name + time_words(*each, which);
+      if (study::hours_bought(*each, which) > 0) {
+        gain += (gain.empty() ? "" : ", ") + (name + time_words(*each, which));
         ranged = ranged || gain.find(" to ") != std::string::npos;
       }
     if (gain.empty()) gain = points(each->gained.margin) + " points of margin";

@@ -200,8 +200,8 @@ Answer odds_answer(const study::OddsAnswer& m) {
              {"Alive until", window_line(m, m.odds.alive)},
              {"Ends it", ends_by(m, "within " + horizon(m.odds.horizon_h * hour_s))}};
   if (m.odds.help)
-    out.push_back(
-        {"Help", fmt::format("as stated, comes while all are able in {}", share(m.odds.help->all_able))});
+    out.push_back({"Help", fmt::format("as stated, comes while all are able in {} of futures",
+                                       share(m.odds.help->all_able))});
   out.push_back({"Ask first", ask_words(m, 1)});
   out.push_back({"Buys most",
                  buys_line(m.levers, m.scenario) + (m.levers ? "; tried on the one case of the file" : "")});

@@ -100,6 +100,16 @@ std::string who_first(const Figures& figures) {
                      outcome::short_cause(figures.next_limit), margin_left(figures.next_margin_fraction));
 }
 
+// The same with who is first at the early end of the range, where that is another answer.
+std::string who_line(const AnswerBasis& basis) {
+  const outcome::Endurance& early = study::earliest(basis.figures, basis.members);
+  const std::string central = who_first(basis.figures);
+  const bool reached = basis.figures.able.first_s.has_value();
+  if (!early.able.first_s || (reached && early.first_persons == basis.figures.first_persons)) return central;
+  return fmt::format("{} at the early end of the range; {}{}", person_names(early.first_persons), central,
+                     reached ? " in the central case" : "");
+}
+
 std::string inside_line(const AnswerBasis& basis) {
   const Figures& f = basis.figures;
   if (!f.in_raft) return "no cabin: in the water";
@@ -144,7 +154,7 @@ Answer answer_of(const AnswerBasis& basis, const std::string& buys) {
   return {{"Able until", until_line(basis, &Figures::able)},
           {"Alive until", until_line(basis, &Figures::alive)},
           {"Ends it", ends_line(basis)},
-          {"Who first", who_first(basis.figures)},
+          {"Who first", who_line(basis)},
           {"Buys most", buys},
           {"Inside", inside_line(basis)},
           {"Water", water_line(basis)},
