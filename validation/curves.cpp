@@ -33,7 +33,8 @@ Curve by_category(const std::vector<Row>& rows) {
 
 std::vector<Curve> all_curves(const std::vector<Row>& rows) {
   std::vector<Curve> out;
-  for (const CurveTopic& topic : curve_topics) {
+  for (const Topic& topic : topics) {
+    if (!topic.curves) continue;
     std::vector<Row> own;
     std::copy_if(rows.begin(), rows.end(), std::back_inserter(own),
                  [&](const Row& row) { return row.topic == topic.name; });

@@ -8,8 +8,8 @@ namespace bide::validation {
 
 std::vector<Row> all_rows() {
   std::vector<Row> out;
-  for (const auto topic : topics) {
-    std::vector<Row> rows = topic();
+  for (const Topic& topic : topics) {
+    std::vector<Row> rows = topic.rows();
     out.insert(out.end(), std::make_move_iterator(rows.begin()), std::make_move_iterator(rows.end()));
   }
   name_conflicts(out);

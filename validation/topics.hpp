@@ -110,53 +110,41 @@ namespace crews {
 std::vector<Row> rows();
 }
 
-using Topic = std::vector<Row> (*)();
-inline constexpr Topic topics[] = {cabin_air::rows,
-                                   desert_water::rows,
-                                   dry_food::rows,
-                                   kidney::rows,
-                                   losses::rows,
-                                   humid_heat::rows,
-                                   starvation::rows,
-                                   seasickness::rows,
-                                   hands::rows,
-                                   pack_arithmetic::rows,
-                                   shivering::rows,
-                                   immersion::rows,
-                                   immersion_guidance::rows,
-                                   cold_air::rows,
-                                   air_steps::rows,
-                                   fatness::rows,
-                                   raft_insulation::rows,
-                                   raft_people::rows,
-                                   floor::rows,
-                                   common_practice::rows,
-                                   depletion::rows,
-                                   without_water::rows,
-                                   sea_water::rows,
-                                   cold_rooms::rows,
-                                   cool_water::rows,
-                                   effort::rows,
-                                   groups::rows,
-                                   rhythm::rows,
-                                   heat::rows,
-                                   crews::rows};
-
-struct CurveTopic {
-  const char* name;
-  std::vector<Curve> (*curves)(const std::vector<Row>& rows);
+struct Topic {
+  const char* name;  // of its folder, and in its rows
+  std::vector<Row> (*rows)();
+  std::vector<Curve> (*curves)(const std::vector<Row>& rows) = nullptr;  // null: nothing to draw
 };
-inline constexpr CurveTopic curve_topics[] = {{"cabin_air", cabin_air::curves},
-                                              {"desert_water", desert_water::curves},
-                                              {"losses", losses::curves},
-                                              {"humid_heat", humid_heat::curves},
-                                              {"starvation", starvation::curves},
-                                              {"seasickness", seasickness::curves},
-                                              {"hands", hands::curves},
-                                              {"shivering", shivering::curves},
-                                              {"immersion", immersion::curves},
-                                              {"immersion_guidance", immersion_guidance::curves},
-                                              {"raft_insulation", raft_insulation::curves},
-                                              {"raft_people", raft_people::curves}};
+inline constexpr Topic topics[] = {
+    {"cabin_air", cabin_air::rows, cabin_air::curves},
+    {"desert_water", desert_water::rows, desert_water::curves},
+    {"dry_food", dry_food::rows},
+    {"kidney", kidney::rows},
+    {"losses", losses::rows, losses::curves},
+    {"humid_heat", humid_heat::rows, humid_heat::curves},
+    {"starvation", starvation::rows, starvation::curves},
+    {"seasickness", seasickness::rows, seasickness::curves},
+    {"hands", hands::rows, hands::curves},
+    {"pack_arithmetic", pack_arithmetic::rows},
+    {"shivering", shivering::rows, shivering::curves},
+    {"immersion", immersion::rows, immersion::curves},
+    {"immersion_guidance", immersion_guidance::rows, immersion_guidance::curves},
+    {"cold_air", cold_air::rows},
+    {"air_steps", air_steps::rows},
+    {"fatness", fatness::rows},
+    {"raft_insulation", raft_insulation::rows, raft_insulation::curves},
+    {"raft_people", raft_people::rows, raft_people::curves},
+    {"floor", floor::rows},
+    {"common_practice", common_practice::rows},
+    {"depletion", depletion::rows},
+    {"without_water", without_water::rows},
+    {"sea_water", sea_water::rows},
+    {"cold_rooms", cold_rooms::rows},
+    {"cool_water", cool_water::rows},
+    {"effort", effort::rows},
+    {"groups", groups::rows},
+    {"rhythm", rhythm::rows},
+    {"heat", heat::rows},
+    {"crews", crews::rows}};
 
 }  // namespace bide::validation

@@ -11,11 +11,11 @@
 
 namespace bide::body {
 
-// Thirst: the larger of two parts, in proportion to osmolality and to the water deficit. Dilute plasma puts
-// off the second: by as much as lies between its threshold and its full strength for every 3 mOsm/kg, which
-// is from the normal level to the one where vasopressin is gone. So who has lost salt with water stops
-// drinking before the water is back (Nose 1988, from memory; by how much is a judgement). In the old the
-// first begins later and the second is weaker (Kenney & Chiu 2001).
+// Thirst is the larger of two parts: one grows with osmolality, one with the water deficit. Dilute plasma
+// weakens the second: between the normal osmolality and that at which vasopressin is gone (3 mOsm/kg lower)
+// it takes away full thirst, and in proportion beyond. So people who have lost salt with water stop drinking
+// before the water is back (Nose 1988, from memory; by how much is a judgement). In the old the first part
+// begins later and the second is weaker (Kenney & Chiu 2001).
 // @param osmolality_mOsm_kg of body water, mOsm/kg
 // @param deficit_pct        water deficit that is felt, % of body mass
 // @param old                0 under 55 years to 1 from 65 on
@@ -34,8 +34,8 @@ inline T thirst(T osmolality_mOsm_kg, T deficit_pct, T old) {
   return clamp(T(larger(by_osmolality, by_deficit)), 0.0, 1.0);
 }
 
-// What is drunk of a ration: as much as thirst asks for, and without thirst as much as people can drink
-// beyond their need, which is told by how far it dilutes the plasma. The rest is left.
+// What is drunk of a ration: what thirst asks for, or, if that is more, what brings body water down to the
+// osmolality at which people cannot drink on. The rest is left.
 // @param offered_L  the ration, L, at least 0
 // @param asked_L    what thirst asks for, L, at least 0
 // @param osmoles    effective, of body water, mOsm

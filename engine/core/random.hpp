@@ -32,7 +32,7 @@ constexpr PhiloxCounter philox4x32_10(PhiloxCounter c, PhiloxKey k) {
   return c;
 }
 
-// The least number that uniform() gives; 1 less it is the greatest.
+// The least number that uniform() gives; the greatest is 1 minus this.
 inline constexpr double least_uniform = 0x1p-53;
 
 // Uniform in the open interval (0, 1): an odd multiple of 2^-53, from 52 random bits; never 0 or 1, and

@@ -56,12 +56,11 @@ std::vector<Margin> margins(const Timeline& timeline, const Outcome& outcome,
     for (std::size_t p = 0; p < levels.size(); ++p) {
       const std::vector<double> course = course_of(limit.of, timeline, timeline.persons[p]);
       if (course.empty()) break;
-      const double normal = limit.of == quantity::fat ? course.front() : system::quantities[limit.of].normal;
       const double level = levels[p].by_limit[row];
       const double until_s = outcome.persons[p].alive.at_s.value_or(outcome.horizon_s);
       double most = 0;
       for (std::size_t i = 0; i < course.size() && timeline.time_s[i] <= until_s; ++i)
-        most = std::max(most, (course[i] - normal) / (level - normal));
+        most = std::max(most, 1 - system::margin_left(limit, level, course.front(), course[i]));
       margin.used_fraction.push_back(most);
     }
     if (!margin.used_fraction.empty()) out.push_back(std::move(margin));

@@ -51,6 +51,8 @@ double default_body_fat_pct(Sex sex, double age_years, double height_m, double m
 double default_vo2max_mL_kg_min(Sex sex, double age_years);
 // Time in the water until a raft that floats free is reached: rise, inflation, and the swim to the raft.
 // @param release_depth_m depth at which the release acts, m, at least 0
+// @param inflation_min   of the raft, min, at least 0
+// @param swim_min        to the raft and into it, min, at least 0
 // @return min
 double float_free_minutes(double release_depth_m, double inflation_min, double swim_min);
 

@@ -155,7 +155,8 @@ inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Su
                            T sun_W, body::PersonCoefficients<T>& c) {
   using namespace body;
   // The sun reaches head, trunk, arms and legs by their area above the water on the floor: cloth below has no
-  // air to give its heat to. Clothing takes what it covers.
+  // air to give its heat to. What would fall on the part below is not taken off, so these get somewhat too
+  // much. Clothing takes what it covers.
   std::array<T, segments> lit{};
   for (const int s : {trunk, arms, legs}) lit[s] = b.area_m2[s] * (T(1) - around.submerged[s]);
   lit[head] = T(b.area_m2[head]);

@@ -79,6 +79,15 @@ Mask<T> beyond(const LimitRow& row, const T& value, const T& level) {
   return row.side == Side::above ? value > level : value < level;
 }
 
+// Share of the way from normal to a level that is left: 1 at the normal value, 0 at the level, below 0 past
+// it. Of fat, in which people differ, what the person had at the start counts as normal.
+// @param start, now what the limit looks at, of one person, at the start and now
+template <class T>
+T margin_left(const LimitRow& limit, const T& level, const T& start, const T& now) {
+  const T normal = limit.of == quantity::fat ? start : T(quantities[limit.of].normal);
+  return (now - level) / (normal - level);
+}
+
 // Whether somebody past a limit loses the airway where the sea can reach the mouth: who is unconscious, and
 // without a lifejacket who can no longer swim.
 inline constexpr bool takes_airway(Meaning meaning, bool lifejacket) {

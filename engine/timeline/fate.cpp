@@ -13,13 +13,6 @@ using system::level_count;
 using system::Limit;
 using system::Meaning;
 
-// Share of the way from the normal value to a level that is left; negative beyond it.
-double margin(std::size_t i, const system::Levels<double>& levels, const system::Quantities<double>& values) {
-  const system::LimitRow& row = system::limits[i];
-  const double normal = system::quantities[row.of].normal, level = levels.by_limit[i];
-  return (values[row.of] - level) / (normal - level);
-}
-
 // Limits of ability that are passed now, and since when; the first lapse longer than allowed ends "able".
 class Lapse {
  public:
@@ -70,8 +63,10 @@ void find_next(Fate& fate, const system::Levels<double>& levels, const AtStops& 
       stops.values[static_cast<std::size_t>(at - stops.time_s.begin())];
   fate.nearest_margin_fraction = 1;
   for (std::size_t i = 0; i < level_count; ++i) {
-    if (!system::ends(system::limits[i].meaning)) continue;
-    const double left = margin(i, levels, values);
+    const system::LimitRow& limit = system::limits[i];
+    if (!system::ends(limit.meaning)) continue;
+    const double left =
+        system::margin_left(limit, levels.by_limit[i], stops.values.front()[limit.of], values[limit.of]);
     if (static_cast<Limit>(i) == fate.able_cause || !(left > 0) || !(left < fate.nearest_margin_fraction))
       continue;
     fate.nearest_margin_fraction = left;

@@ -137,7 +137,8 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   c.options[0].members = members_of({&low, &low});
   c.options[1].members = members_of({&high, &high});
   CHECK(headline() ==
-        "Option 2 is ahead of option 1 in able until and alive until. So in all 3 runs over what nobody has "
+        "Option 2 is ahead of option 1 in able until and alive until. It is the same in all 3 runs over what "
+        "nobody has "
         "measured.");
   c.options[1].members = members_of({&high, &low});
   CHECK(has(headline(), "In 1 of 3 runs over what nobody has measured the model cannot separate them."));

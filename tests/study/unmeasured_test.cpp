@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "bide/core/units.hpp"
 #include "bide/scenario/patch.hpp"
@@ -37,7 +38,7 @@ const Changes everything_stated{
     {"/model/water_loss_position", 0.5}};
 
 double earliest_h(const study::RangeMembers& all) {
-  double out = INFINITY;
+  double out = std::numeric_limits<double>::infinity();
   for (const study::RangeMember& each : all)
     if (each.able.first_s) out = std::min(out, *each.able.first_s / hour_s);
   return out;

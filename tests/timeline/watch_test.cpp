@@ -253,3 +253,13 @@ TEST_CASE("a death is dated by the lethal limit that is still passed when it is 
   s.dies(0);
   CHECK(s.fate(0).alive_until_s.value_or(0) == Approx(3.5 * hour_s));
 }
+
+TEST_CASE("what somebody had of fat at the start is the whole of its margin") {
+  // By hand: from 6 kg to a lethal level of 1 kg is 5 kg; at 2 kg a fifth of that is left, though a person of
+  // no particular kind has 10 kg.
+  const system::LimitRow& fat = system::row_of(system::Limit::lethal_fat);
+  CHECK(system::margin_left(fat, 1.0, 6.0, 6.0) == 1);
+  CHECK(system::margin_left(fat, 1.0, 6.0, 2.0) == Approx(0.2));
+  // Of the core 37 degC is normal, whatever it was: half way from there to 33 degC.
+  CHECK(system::margin_left(system::row_of(system::Limit::able_core_low), 33.0, 36.0, 35.0) == Approx(0.5));
+}

@@ -22,7 +22,7 @@ namespace {
 std::vector<Topic> judged_topics(const std::vector<PlacedRow>& table) {
   std::vector<Topic> out;
   for (const Topic topic : topics) {
-    const std::vector<Row> rows = topic();
+    const std::vector<Row> rows = topic.rows();
     for (const PlacedRow& each : table)
       if (!rows.empty() && rows.front().topic == each.topic) {
         out.push_back(topic);
@@ -36,7 +36,7 @@ std::vector<double> values_at(const Point& point, const std::vector<Topic>& whic
   const Altered altered([&](system::Compiled<double>& compiled) { scale(point, compiled); });
   std::map<std::string, double> by_id;
   for (const Topic topic : which)
-    for (const Row& row : topic()) by_id[row.id()] = row.model;
+    for (const Row& row : topic.rows()) by_id[row.id()] = row.model;
   std::vector<double> out;
   for (const JudgedRow& each : runs.rows) out.push_back(by_id.at(each.row.id()));
   for (const Row& row : whole_run_rows()) out.push_back(row.model);
@@ -69,7 +69,7 @@ Runs run_draws(std::size_t count, std::uint64_t seed) {
   Runs out;
   std::vector<Row> rows;
   for (const Topic topic : which)
-    for (Row& row : topic()) rows.push_back(std::move(row));
+    for (Row& row : topic.rows()) rows.push_back(std::move(row));
   out.rows = judged(rows, table);
   out.whole_runs = whole_run_rows();
   for (std::size_t k = 0; k < count; ++k) out.points.push_back(point_of(seed, k));

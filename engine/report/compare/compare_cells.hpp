@@ -24,9 +24,9 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
 std::string option_title(const study::Option& option);
 
 std::string cell(const std::optional<double>& at_s, double horizon_s);  // "48 h", "not in 3 d"
-std::string ended_by(const outcome::Endurance& crew);                   // "cold"; "nothing (water loss: ...)"
-std::string stores_out(const outcome::Figures& figures);                // "water 48 h, lamp 60 h"
-std::string coldest_inside(const outcome::Figures& figures);            // "-3 °C, night"
-std::string foul_air(const outcome::Figures& figures);                  // "14 h", "never", "no cabin"
+std::string ended_by(const outcome::Endurance& crew);         // "cold"; "nothing; nearest water loss, ..."
+std::string stores_out(const outcome::Figures& figures);      // "water 48 h, lamp 60 h"
+std::string coldest_inside(const outcome::Figures& figures);  // "-3 °C, night"
+std::string foul_air(const outcome::Figures& figures);        // "14 h", "never", "no cabin"
 
 }  // namespace bide::report

@@ -78,7 +78,7 @@ std::string order_words(study::CrewState state, Ahead ahead, const Option& a, co
   if (turned > 0) return fmt::format(" In {} {} the order turns: do not rely on it.", turned, of_runs);
   if (same < order.runs)
     return fmt::format(" In {} {} the model cannot separate them.", order.runs - same, of_runs);
-  return fmt::format(" So in all {} runs over what nobody has measured.", order.runs);
+  return fmt::format(" It is the same in all {} runs over what nobody has measured.", order.runs);
 }
 
 std::string margin(const Figures& figures) {

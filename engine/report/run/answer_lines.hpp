@@ -28,7 +28,7 @@ Answer answer_of(const AnswerBasis& basis, const std::string& buys);
 std::string until_line(const AnswerBasis& basis, study::CrewState state);
 std::string ends_line(const AnswerBasis& basis);
 std::string who_first(
-    const outcome::Figures& figures);  // "Person A"; "nobody; nearest: Persons B and C, ..."
+    const outcome::Figures& figures);  // "Person A"; "nobody in the central case; nearest..."
 std::string inside_line(const AnswerBasis& basis);
 std::string water_line(const AnswerBasis& basis);
 std::string how_sure(const outcome::Figures& figures);

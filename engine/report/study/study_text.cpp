@@ -111,10 +111,6 @@ void print_dependence(Out to, const Summary& summary, const Dependence& d) {
   }
 }
 
-}  // namespace
-
-namespace {
-
 std::string what_indices_mean(DesignKind kind) {
   switch (kind) {
     case DesignKind::grid:

@@ -14,7 +14,8 @@
 namespace bide::report {
 
 inline constexpr const char* one_case =
-    "One case, not a forecast: a single run of one scenario, without a range.";
+    "One case, not a forecast: the scenario as it is. A range, where one is given, is over what nobody has "
+    "measured.";
 
 // Numbers as text. A value that is not finite reads "unknown".
 std::string two_figures(double value);         // "14", "0.35", "15,000"

@@ -11,11 +11,10 @@
 #include <cstddef>
 
 #include "bide/body/layout.hpp"
+#include "bide/constants/fuel.hpp"
 #include "bide/system/held.hpp"
 
 namespace bide::study {
-
-inline constexpr double J_kJ = 1000;
 
 struct BalanceTerm {
   const char* name;
@@ -44,7 +43,7 @@ template <class T>
 Balance<T> balance_of(const T* start, const T* now, const system::HeldPerson<T>& books) {
   namespace at = body::at;
   const auto change = [&](int entry) { return T(now[entry] - start[entry]); };
-  const auto kJ = [&](int total_J) { return T(change(total_J) * T(1 / J_kJ)); };
+  const auto kJ = [&](int total_J) { return T(change(total_J) * T(1 / constants::kJ_J)); };
   return {kJ(at::total_metabolic),
           kJ(at::total_sun),
           kJ(at::total_to_air),

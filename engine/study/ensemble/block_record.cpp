@@ -62,8 +62,12 @@ BlockRecord::BlockRecord(system::System<T>& system, std::vector<T> start, double
       balances_(system.held.persons.size()),
       near_margin_(near_margin) {
   time_s_.reserve(most_rows_);
-  for (const body::Build<T>& person : system.compiled().persons)
+  for (std::size_t p = 0; p < system.held.persons.size(); ++p) {
+    const body::Build<T>& person = system.compiled().persons[p];
     levels_.push_back(system::levels_of(system.compiled().limits, person));
+    const auto offset = static_cast<std::size_t>(system::person_offset(static_cast<int>(p)));
+    started_.push_back(system::quantities_of(person, start_.data() + offset, start_[system::at::co2]));
+  }
   near_s_.fill(T(beyond_horizon));
 }
 
@@ -116,11 +120,7 @@ void BlockRecord::nearness(double t, const std::vector<T>& x) {
     for (std::size_t i = 0; i < system::level_count; ++i) {
       const system::LimitRow& limit = system::limits[i];
       if (!system::ends(limit.meaning)) continue;
-      // Of fat, what the person had at the start counts as normal.
-      const T normal = limit.of == system::quantity::fat ? start_[offset + body::at::fat_mass]
-                                                         : T(system::quantities[limit.of].normal);
-      const T& level = levels_[p].by_limit[i];
-      const T left = (now[limit.of] - level) / (normal - level);
+      const T left = system::margin_left(limit, levels_[p].by_limit[i], started_[p][limit.of], now[limit.of]);
       near_s_[i] = select(lives & (left <= T(near_margin_)), smaller(near_s_[i], T(t)), near_s_[i]);
     }
   }

@@ -58,8 +58,9 @@ class BlockRecord {
   std::vector<T> columns_;     // one after the other, each with room for all rows
   std::vector<T> shivered_J_;  // by person, at the last row
   std::array<End, lanes> ends_;
-  std::vector<Balance<T>> balances_;       // by person, of those living at the last row
-  std::vector<system::Levels<T>> levels_;  // by person
+  std::vector<Balance<T>> balances_;            // by person, of those living at the last row
+  std::vector<system::Levels<T>> levels_;       // by person
+  std::vector<system::Quantities<T>> started_;  // by person, at the start
   double near_margin_;
   std::array<T, system::level_count> near_s_;
 };

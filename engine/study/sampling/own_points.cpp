@@ -7,10 +7,9 @@
 #include <fstream>
 
 #include "bide/core/csv.hpp"
+#include "bide/core/random.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/nearest.hpp"
-
-#include "bide/core/random.hpp"
 
 namespace bide::study {
 namespace {

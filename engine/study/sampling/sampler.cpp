@@ -430,7 +430,8 @@ scenario::Diagnostics range_cautions(const scenario::ValidScenario& valid) {
     });
     if (field == fields.end() || !field->is_number) return;
     const double outside =
-        share_below(d, field->low) + 1 - share_below(d, std::nextafter(field->high, INFINITY));
+        share_below(d, field->low) + 1 -
+        share_below(d, std::nextafter(field->high, std::numeric_limits<double>::infinity()));
     if (outside > tolerated)
       out.push_back(
           {valid.file, pointer,
