@@ -115,7 +115,7 @@ inline T alcohol_factor(T alcohol_mg_dL) {
 }
 
 // Slope of the fatigue state. Shivering at relative intensity r can go on unweakened for a time of
-//   2.5 h x ((1 - s) / (r - s))^2,  r above the sustainable s,
+//   t ((1 - s) / (r - s))^2,  r above the sustainable s, t = 2.5 h at the peak,
 // and uses the endurance up in proportion to time; below s fatigue recovers, at rest with a time constant
 // of 12 h. Fatigue cannot exceed 1. Data: 2-3 h near the peak (Adolph & Molnar 1946), no fall within 6.5 h at
 // r = 0.56 (Tikuisis 2002), nine days at s; the rest is a judgement with wide bounds.
@@ -124,13 +124,14 @@ inline T alcohol_factor(T alcohol_mg_dL) {
 //                           rest, at least 0
 // @param fatigue            share of the endurance used, [0, 1]
 // @param sustained          s, the person's, (0, 1)
+// @param tiring_per_s       1/t, 1/s
 // @return 1/s
 template <class T>
-inline T fatigue_rate_per_s(T relative_intensity, T fatigue, T sustained) {
+inline T fatigue_rate_per_s(T relative_intensity, T fatigue, T sustained, T tiring_per_s) {
   using namespace constants;
   const T overload = positive_part(T((relative_intensity - sustained) / (T(1) - sustained)));
   static_assert(shiver_endurance_power.value == 2);
-  const T tiring = overload * overload * T(1 / (shiver_peak_endurance_h * hour_s));
+  const T tiring = overload * overload * tiring_per_s;
   const T idle = positive_part(T(1) - relative_intensity / sustained);
   return tiring - idle * fatigue * T(1 / (shiver_recovery_h * hour_s));
 }

@@ -148,6 +148,10 @@ inline constexpr Sourced shiver_sustained_over_basal{
     Trust::derived,
     2.2,
     2.5};
+// The most that anybody is known to keep up, for the kindest law of endurance.
+inline constexpr Sourced shiver_sustained_late_over_basal{
+    3.0, "-", "thurber2019", "abstract: events of weeks level off below 3 times basal", Trust::seen,
+    2.5, 3.0};
 inline constexpr Sourced shiver_peak_endurance_h{
     2.5,
     "h",
@@ -155,6 +159,15 @@ inline constexpr Sourced shiver_peak_endurance_h{
     "abstract: muscular fatigue after 2-3 h at up to five times rest",
     Trust::seen,
     2.0,
+    6.5};
+// The same for the kindest law: the longest trial without a fall, which was at 0.56 of the peak.
+inline constexpr Sourced shiver_peak_endurance_late_h{
+    6.5,
+    "h",
+    "tikuisis2002",
+    "388 min without a fall at 65 % of the peak, taken for the peak itself",
+    Trust::judgement,
+    2.5,
     6.5};
 inline constexpr Sourced shiver_endurance_power{
     2.0,

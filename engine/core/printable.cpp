@@ -93,4 +93,11 @@ std::optional<std::size_t> first_byte_not_utf8(std::string_view text) {
   return std::nullopt;
 }
 
+std::optional<std::string> why_not_utf8(std::string_view text) {
+  const std::optional<std::size_t> bad = first_byte_not_utf8(text);
+  if (!bad) return std::nullopt;
+  return fmt::format("found byte 0x{:02X} at offset {}, which is not UTF-8",
+                     static_cast<unsigned char>(text[*bad]), *bad);
+}
+
 }  // namespace bide

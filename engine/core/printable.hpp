@@ -41,5 +41,7 @@ std::string printable_lines(std::string_view text);
 
 // Place of the first byte that is not UTF-8; nothing when there is none.
 std::optional<std::size_t> first_byte_not_utf8(std::string_view text);
+// The same in words, "found byte 0xFF at offset 3, which is not UTF-8".
+std::optional<std::string> why_not_utf8(std::string_view text);
 
 }  // namespace bide

@@ -158,9 +158,7 @@ bool parse_document(std::string_view text, const std::string& file, Node& root, 
     return refuse(fmt::format("found {} bytes; allowed at most {}", text.size(), largest_file_bytes));
   if (text.substr(0, 3) == "\xEF\xBB\xBF")
     return refuse("found a byte order mark at the start; allowed UTF-8 without one");
-  if (const auto bad = first_byte_not_utf8(text))
-    return refuse(fmt::format("found byte 0x{:02X} at offset {}, which is not UTF-8; allowed UTF-8",
-                              static_cast<unsigned char>(text[*bad]), *bad));
+  if (const auto bad = why_not_utf8(text)) return refuse(*bad + "; allowed UTF-8");
   if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
     return refuse("found an empty file; allowed a JSON object");
   Builder builder(text, file, root, wrong);

@@ -231,7 +231,7 @@ struct Limits {
   bool operator==(const Limits&) const = default;
 };
 
-enum class ShiveringEndurance { tires, never_tires, gives_out };
+enum class ShiveringEndurance { tires, tires_late, gives_out };
 
 // Choices between published laws where nobody has measured, and coefficient factors for sensitivity work.
 struct Model {

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "bide/core/csv.hpp"
+#include "bide/core/printable.hpp"
 #include "bide/core/text.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/other_raft.hpp"
@@ -42,6 +43,7 @@ bool can_vary(const FieldLine& line) {
 }  // namespace
 
 std::variant<Variation, Diagnostic> read_variation(const std::string& text, const std::string& option) {
+  if (const auto bad = why_not_utf8(text)) return Diagnostic{option, "", *bad};
   const std::size_t equals = text.find('=');
   if (equals == std::string::npos || equals + 1 == text.size())
     return Diagnostic{option, "", fmt::format("found {}; allowed POINTER=value,value...", in_quotes(text))};

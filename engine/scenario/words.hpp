@@ -49,7 +49,7 @@ inline constexpr std::array words_of<FailureKind>{
 template <>
 inline constexpr std::array words_of<LaunchWay>{Words("by_hand"), Words("float_free")};
 template <>
-inline constexpr std::array words_of<ShiveringEndurance>{Words("tires"), Words("never_tires"),
+inline constexpr std::array words_of<ShiveringEndurance>{Words("tires"), Words("tires_late"),
                                                          Words("gives_out")};
 template <>
 inline constexpr std::array words_of<DistributionKind>{

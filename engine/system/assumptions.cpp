@@ -23,8 +23,9 @@ const char* endurance_words(scenario::ShiveringEndurance law) {
       return "shivering tires to what can be kept up for days, by an estimated law (nobody has measured "
              "beyond "
              "6.5 h)";
-    case scenario::ShiveringEndurance::never_tires:
-      return "shivering never tires (nobody has measured beyond 6.5 h)";
+    case scenario::ShiveringEndurance::tires_late:
+      return "shivering tires late, to the most that anybody is known to keep up (nobody has measured beyond "
+             "6.5 h)";
     case scenario::ShiveringEndurance::gives_out:
       return "shivering gives out by an estimated law (nobody has measured beyond 6.5 h)";
   }

@@ -4,9 +4,12 @@
 #include "bide/cabin/clothing.hpp"
 #include "bide/cabin/floor.hpp"
 #include "bide/constants/boarding.hpp"
+#include "bide/constants/control.hpp"
 #include "bide/constants/fuel.hpp"
 #include "bide/constants/limits.hpp"
 #include "bide/constants/open.hpp"
+#include "bide/constants/shivering.hpp"
+#include "bide/core/units.hpp"
 #include "bide/system/compiled.hpp"
 #include "bide/system/conditions.hpp"
 #include "bide/system/crew_order.hpp"
@@ -147,14 +150,22 @@ Levels<double> common_levels(const scenario::Limits& stated) {
   return out;
 }
 
+void set_endurance(scenario::ShiveringEndurance law, RaftBuild<double>& raft) {
+  using namespace constants;
+  const bool late = law == scenario::ShiveringEndurance::tires_late;
+  raft.keeps_sustained = law == scenario::ShiveringEndurance::gives_out ? 0 : 1;
+  raft.sustained_factor = late ? (shiver_sustained_late_over_basal - awake_rest_factor) /
+                                     (shiver_sustained_over_basal - awake_rest_factor)
+                               : 1;
+  raft.shivering_tires_per_s = 1 / ((late ? shiver_peak_endurance_late_h : shiver_peak_endurance_h) * hour_s);
+}
+
 Compiled<double> compile(const scenario::ValidScenario& v, const weather::Record& weather) {
   Compiled<double> c;
   c.structure = make_structure(v, weather);
   c.structure.aid_m2K_W = cabin::aid_resistance_m2K_W();
   c.raft = build_raft(v, take_crew(crew_of(v, weather), c));
-  const scenario::ShiveringEndurance endurance = v.scenario.model.shivering_endurance;
-  c.raft.never_tires = endurance == scenario::ShiveringEndurance::never_tires ? 1 : 0;
-  c.raft.keeps_sustained = endurance == scenario::ShiveringEndurance::gives_out ? 0 : 1;
+  set_endurance(v.scenario.model.shivering_endurance, c.raft);
   c.amounts = build_amounts(v.scenario);
   c.raft.rhythm = body::rhythm_from(weather.local_solar_hour(0));
   set_posture(v.scenario.boarding.in_water, c.raft);

@@ -32,8 +32,10 @@ struct RaftBuild {
   T seated_m2K_W, free_m2K_W, flat_seated_m2K_W, flat_free_m2K_W;  // floor as built, and without its air
   T insulated_floor, foam_floor;  // an inflatable or a foam floor is built in
   T opening_fraction_day, opening_fraction_night, open_above_co2_fraction, open_above_degC;
-  T never_tires, keeps_sustained;  // shivering's endurance
-  T swims;                         // whether people in the water want to
+  T keeps_sustained,
+      sustained_factor;     // shivering's endurance: 0 where exhaustion takes all; of what is kept up
+  T shivering_tires_per_s;  // at the peak
+  T swims;                  // whether people in the water want to
   body::Rhythm<T> rhythm;
   std::array<T, body::segment_count> folded;  // share of each segment's skin that the posture in the water
                                               // keeps from it

@@ -26,6 +26,7 @@ struct Effort {
   std::array<T, body::segment_count> basal_factor;  // of each segment's tissue
   T basal_W, work_W, shivering_W;
   T relative_shivering, relative_muscle;  // of the ceiling of shivering: shivering, and work with it
+  T fatigue_per_s;
 };
 
 // Gives `put` each segment and the cold-tissue factor of one of its layers.
@@ -78,12 +79,15 @@ inline Effort<T> effort(const body::Build<T>& b, const RaftBuild<T>& raft, const
       body::blood_glucose_mmol_L(y[own::glycogen], b.glycogen_kJ, carbohydrate_absorbed_W, y[own::alcohol]);
   const T fresh = h.living * smaller(drive, b.shivering_ceiling_W) * body::shivering_core_cutoff(core) *
                   body::glucose_factor(glucose) * body::alcohol_factor(y[own::alcohol]);
-  const T left =
-      body::shivering_left_W(fresh, y[own::fatigue], T(b.shivering_sustained_W * raft.keeps_sustained));
-  e.shivering_W = positive_part(
-      T(left + (fresh - left) * raft.never_tires - T(work_replaces_shivering.value) * swimming_W));
+  const T left = body::shivering_left_W(
+      fresh, y[own::fatigue], T(b.shivering_sustained_W * raft.sustained_factor * raft.keeps_sustained));
+  e.shivering_W = positive_part(T(left - T(work_replaces_shivering.value) * swimming_W));
   e.relative_shivering = e.shivering_W / b.shivering_ceiling_W;
   e.relative_muscle = (e.shivering_W + e.work_W) / b.shivering_ceiling_W;
+  e.fatigue_per_s = h.living * body::fatigue_rate_per_s(
+                                   e.relative_muscle, y[own::fatigue],
+                                   T(b.shivering_sustained_W * raft.sustained_factor / b.shivering_ceiling_W),
+                                   raft.shivering_tires_per_s);
   return e;
 }
 
@@ -270,8 +274,7 @@ inline void freeze_fuel(const body::Build<T>& b, const T* y, const HeldPerson<T>
   c.osmole_rate_mOsm_s += tissue_salt_freed(tissue_water_freed(T(-c.protein_kg_s), T(-c.glycogen_kJ_s)));
   c.metabolic_water_kg_s = r.metabolic_water_kg_s;
   c.co2_m3_s = body::co2_m3_s(c.metabolic_W, respiratory_quotient(mix), around.air_degC, pressure_Pa);
-  c.fatigue_per_s = h.living * fatigue_rate_per_s(e.relative_muscle, y[own::fatigue],
-                                                  T(b.shivering_sustained_W / b.shivering_ceiling_W));
+  c.fatigue_per_s = e.fatigue_per_s;
   c.alcohol_mg_dL_s = h.living * alcohol_rate_mg_dL_s(y[own::alcohol]);
 }
 

@@ -13,15 +13,18 @@ using system::level_count;
 using system::Limit;
 using system::Meaning;
 
-// Limits of ability that are passed now, and since when; the first lapse longer than allowed ends "able".
+// A spell in which some limit of ability is passed; the first one longer than allowed ends "able", with the
+// limit that began it, whichever others came and went meanwhile.
 class Lapse {
  public:
   explicit Lapse(Fate& fate) : fate_(&fate) {}
 
-  void into(Limit limit, double t) { open_.push_back({limit, t}); }
+  void into(Limit limit, double t) {
+    if (open_.empty()) begun_ = {limit, t};
+    open_.push_back(limit);
+  }
   void out_of(Limit limit, double t) {
-    if (open_.size() == 1) close(t);
-    std::erase_if(open_, [&](const auto& o) { return o.first == limit; });
+    if (std::erase(open_, limit) > 0 && open_.empty()) close(t);
   }
   void end(double end_s) {
     if (open_.empty()) return;
@@ -32,15 +35,15 @@ class Lapse {
 
  private:
   Fate* fate_;
-  std::vector<std::pair<Limit, double>> open_;
+  std::vector<Limit> open_;
+  std::pair<Limit, double> begun_;
 
   void end_ability() {
-    fate_->able_until_s = open_.front().second;
-    fate_->able_cause = open_.front().first;
+    fate_->able_until_s = begun_.second;
+    fate_->able_cause = begun_.first;
   }
   void close(double t) {
-    if (!open_.empty() && !fate_->able_until_s && t - open_.front().second > constants::lapse_s.value)
-      end_ability();
+    if (!fate_->able_until_s && t - begun_.second > constants::lapse_s.value) end_ability();
   }
 };
 

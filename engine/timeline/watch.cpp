@@ -75,12 +75,11 @@ void Watch<T>::begin(double t, const std::vector<T>& x, const system::Held<T>& h
   for (std::size_t p = 0; p < persons_.size(); ++p) {
     Person& person = persons_[p];
     const system::Quantities<T> now = read(static_cast<int>(p), x);
-    if (first)  // whoever starts beyond a limit passes it at the start
-      for (const system::QuantityRow& each : system::quantities) person.value[each.id] = T(each.normal);
+    if (first) starts_beyond(static_cast<int>(p), t, now);
     for (int i = 0; i < lanes; ++i)
       if (!first && lane(held.persons[p].living, i) <= 0 && !person.death[static_cast<std::size_t>(i)])
         keep(person.kept[static_cast<std::size_t>(i)], stop_s_, person.at_stop, i);
-    if (crossed(person.value, now, levels_[p])) carried(static_cast<int>(p), t, now);
+    if (!first && crossed(person.value, now, levels_[p])) carried(static_cast<int>(p), t, now);
     person.value = person.at_stop = now;
     person.before_s = 0;  // a stop may have bent the curve
     for (int i = 0; i < lanes; ++i) {
@@ -92,6 +91,17 @@ void Watch<T>::begin(double t, const std::vector<T>& x, const system::Held<T>& h
   if (first)
     for (Person& person : persons_)
       for (int i = 0; i < lanes; ++i) keep(person.kept[static_cast<std::size_t>(i)], t, person.at_stop, i);
+}
+
+// Whoever starts beyond a limit passes it at the start.
+template <class T>
+void Watch<T>::starts_beyond(int index, double t, const system::Quantities<T>& now) {
+  const system::Levels<T>& levels = levels_[static_cast<std::size_t>(index)];
+  for (std::size_t l = 0; l < lanes; ++l)
+    for (std::size_t i = 0; i < level_count; ++i)
+      if (const int at = static_cast<int>(l);
+          beyond(limits[i], lane(now[limits[i].of], at), lane(levels.by_limit[i], at)))
+        crossings_[l].push_back({index, limits[i].id, t, 0, false, limits[i].side == system::Side::above});
 }
 
 // What happens at a stop may carry a value across a level: food salts the blood, a capsize changes the air.

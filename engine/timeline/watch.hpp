@@ -49,6 +49,7 @@ class Watch {
   };
 
   system::Quantities<T> read(int person, const std::vector<T>& x) const;
+  void starts_beyond(int person, double t, const system::Quantities<T>& now);
   void carried(int person, double t, const system::Quantities<T>& now);
   void locate(int person, int lane_index, double t0, double t1, const system::Quantities<T>& now,
               const T* core_slope, const system::HeldPerson<T>& held);

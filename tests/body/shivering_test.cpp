@@ -82,13 +82,16 @@ namespace {
 
 // What a young man keeps up: 0.26 of his ceiling.
 constexpr double keeps = 0.26;
+// At the peak: 2.5 h.
+constexpr double tiring_per_s = 1 / (2.5 * 3600);
 
 // Fatigue after `hours` of a demand met as far as fatigue allows, by small steps.
 double fatigue_after(double demand, double hours, double start = 0, double sustained = keeps) {
   double fatigue = start;
   const double step_s = 20;
   for (double t = 0; t < hours * 3600; t += step_s)
-    fatigue += step_s * fatigue_rate_per_s(shivering_left_W(demand, fatigue, sustained), fatigue, keeps);
+    fatigue += step_s *
+               fatigue_rate_per_s(shivering_left_W(demand, fatigue, sustained), fatigue, keeps, tiring_per_s);
   return fatigue;
 }
 
@@ -124,9 +127,11 @@ TEST_CASE("fatigue stays within its range, heals at rest, and leaves what can be
   const double given_out = fatigue_after(0.9, 72, 0, 0);
   CHECK(shivering_left_W(0.9, given_out, 0.0) < left);
   // Endurance at constant real intensity r = 0.63 is 2.5 x (0.74 / 0.37)^2 = 10 h.
-  CHECK(1 / fatigue_rate_per_s(0.63, 0.0, keeps) == Approx(10 * 3600));
+  CHECK(1 / fatigue_rate_per_s(0.63, 0.0, keeps, tiring_per_s) == Approx(10 * 3600));
   // Of somebody who keeps up half of the ceiling: r = 0.75 for 2.5 x (0.5 / 0.25)^2 = 10 h.
-  CHECK(1 / fatigue_rate_per_s(0.75, 0.0, 0.5) == Approx(10 * 3600));
+  CHECK(1 / fatigue_rate_per_s(0.75, 0.0, 0.5, tiring_per_s) == Approx(10 * 3600));
+  // The same by the kindest law, 6.5 h at the peak: 6.5 x 4 = 26 h.
+  CHECK(1 / fatigue_rate_per_s(0.75, 0.0, 0.5, 1 / (6.5 * 3600)) == Approx(26 * 3600));
   // At rest fatigue falls to 1/e in 12 h.
   CHECK(fatigue_after(0.0, 12, 0.8) == Approx(0.8 * 0.36788).epsilon(2e-3));
   CHECK(fatigue_factor(0.0) == 1);
@@ -143,7 +148,7 @@ TEST_CASE("lanes agree with double") {
   check_lanes(AS_LAMBDA(glucose_factor), {{2}, {2.6}, {2.9}, {5}});
   check_lanes(AS_LAMBDA(alcohol_factor), {{0}, {50}, {82}, {300}});
   check_lanes(AS_LAMBDA(fatigue_rate_per_s),
-              {{0.1, 0.3, 0.26}, {0.56, 0.2, 0.26}, {1, 0.9, 0.5}, {0.26, 0, 0.26}});
+              {{0.1, 0.3, 0.26, 1e-4}, {0.56, 0.2, 0.26, 1e-4}, {1, 0.9, 0.5, 4e-5}, {0.26, 0, 0.26, 1e-4}});
   check_lanes(AS_LAMBDA(fatigue_factor), {{0}, {0.55}, {0.8}, {1}});
   check_lanes(AS_LAMBDA(shivering_left_W), {{300, 0, 90}, {300, 0.7, 90}, {60, 1, 90}, {300, 1, 0}});
 }

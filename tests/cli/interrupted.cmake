@@ -20,6 +20,8 @@ endfunction()
 interrupted(INT "interrupted. What is recorded in many_results/study.records is kept; the same command goes on"
             study many.json)
 interrupted(TERM "interrupted. Nothing is kept of odds" odds ${UNCERTAIN} -n 1000000)
+interrupted(HUP "interrupted. Nothing is kept of odds" odds ${UNCERTAIN} -n 1000000)
+interrupted(TERM "interrupted. Nothing is kept of a comparison" validate)
 interrupted(INT "interrupted. Nothing is kept of a comparison" compare ${UNCERTAIN} ${UNCERTAIN} -n 1000000)
 
 file(SIZE ${WORK}/many_results/study.records first)

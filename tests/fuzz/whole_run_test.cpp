@@ -103,7 +103,7 @@ json random_scenario(Dice& d) {
     s["failures"] =
         json::array({{{"kind", d.one_of({"capsize", "canopy_torn", "tube_leaking", "closure_lost"})},
                       {"at_h", d.number(0, 4)}}});
-  s["model"] = {{"shivering_endurance", d.one_of({"tires", "never_tires", "gives_out"})}};
+  s["model"] = {{"shivering_endurance", d.one_of({"tires", "tires_late", "gives_out"})}};
   return s;
 }
 

@@ -144,6 +144,19 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   CHECK(has(headline(), "In 1 of 3 runs over what nobody has measured the model cannot separate them."));
   c.options[0].members = members_of({&low, &high});
   CHECK(has(headline(), "In 1 of 3 runs over what nobody has measured the order turns: do not rely on it."));
+  // As they are, nobody reaches a limit; at the early end the first does.
+  Made never;
+  never.times({}, {});
+  c = of(never, never);
+  CHECK(headline() == "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2.");
+  c.options[0].members = members_of({&low, &never});
+  c.options[1].members = members_of({&high, &never});
+  CHECK(headline() ==
+        "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2. At the early end "
+        "of "
+        "the range option 2 lasts longer, 90 h against 30 h. In 0 of 3 runs over what nobody has measured "
+        "option "
+        "1 lasts longer, in 1 option 2.");
   // Cannot be separated as they are.
   c = of(a, a);
   c.options[0].members = members_of({&low, &high, &low});
@@ -324,6 +337,9 @@ TEST_CASE("the page of a comparison says what the text says, with the ranges fir
   REQUIRE(table != nullptr);
   CHECK(table->rows.front()[0] == "able until, first");
   CHECK(table->rows.front()[1] == "15 h to 25 h");
+  // The second of the two people reaches no limit in the central case; members hold it at none.
+  CHECK(table->rows[1] ==
+        std::vector<std::string>{"able until, last", "not reached within 5 d", "not reached within 5 d"});
   const std::string html = report::html::to_html(page);
   CHECK(has(html, std::string(standing_notice)));
   CHECK_FALSE(has(html, "<script>alert(1)"));

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/html/elements.hpp"
 #include "bide/report/html/markdown.hpp"
 #include "bide/report/html/svg.hpp"
 #include "bide/report/html/svg_parts.hpp"
@@ -79,6 +80,17 @@ TEST_CASE("bars lie beside their names, with whiskers") {
   CHECK(has(svg, "width=\"317.0\""));
   CHECK(has(svg, "width=\"634.0\""));
   CHECK(count(svg, ">one</text>") == 1);
+}
+
+TEST_CASE("a bar that goes on after the end has an arrow, and its value says so") {
+  html::Chart chart = across();
+  chart.series = {{"range", html::Kind::spans, {{0, html::Point::none, 2, 8, "", true}}, 0}};
+  const auto arrows = [&] { return count(html::svg_of(chart), "M0,-5L9,0L0,5Z"); };
+  CHECK(arrows() == 1);
+  CHECK(has(html::chart_html(chart), "2 to 8 or later"));
+  chart.series[0].points[0].open = false;
+  CHECK(arrows() == 0);
+  CHECK_FALSE(has(html::chart_html(chart), "or later"));
 }
 
 TEST_CASE("steps of an axis are 1, 2 or 5 times a power of ten") {

@@ -60,10 +60,12 @@ TEST_CASE("times count from now, and what is over by then is before now") {
   // Synthetic runs start on 3 Feb at 18:00 UTC, at 30 W.
   CHECK(has(text, "Abandoned 3 Feb 18:00 UTC (16:00 local), 9.0 h ago. Now 4 Feb 03:00 UTC (01:00 local)"));
   CHECK(has(text, "Last contact 3 Feb 21:00 UTC (19:00 local), all alive"));
-  CHECK(has(text, "reached in 1 of 10 futures before now"));
-  CHECK(
-      has(text,
-          "Alive until last person: reached in 1 of 10 futures by 5 Feb 00:00 UTC (4 Feb 22:00 local), 21 h "
-          "from now"));
+  CHECK(has(
+      text,
+      "Able until first person, 1 in 10 futures before now; half of them by 4 Feb 08:00 UTC (06:00 local), "
+      "5.0 h from now; 9 in 10 by 4 Feb 16:00 UTC (14:00 local), 13 h from now"));
+  CHECK(has(text,
+            "Alive until last person, 1 in 10 futures by 5 Feb 00:00 UTC (4 Feb 22:00 local), 21 h "
+            "from now"));
   test::check_no_promise(text);
 }

@@ -160,7 +160,7 @@ TEST_CASE("one alternative holds: in the water there is no raft") {
   const auto raft = sampler.at({0.25, 0.5, 0.1, 0.2, 0.3, 0.4, 0.9, 0.7});
   const auto valid = std::get<scenario::ValidScenario>(sampler.scenario_of(raft));
   CHECK(valid.scenario.raft->canopy_heat_loss_position == 0.25);
-  CHECK(valid.scenario.model.shivering_endurance == scenario::ShiveringEndurance::never_tires);
+  CHECK(valid.scenario.model.shivering_endurance == scenario::ShiveringEndurance::tires_late);
   CHECK(valid.scenario.model.heat_made_position == 0.1);
   CHECK(valid.scenario.model.tissue_conductance_position == 0.2);
   CHECK(valid.scenario.model.clothing_conductance_position == 0.3);

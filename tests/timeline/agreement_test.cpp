@@ -27,6 +27,25 @@ timeline::Timeline run_of(const std::string& text) {
 // A little off either way by rounding of times.
 constexpr double same_s = 1e-6;
 
+// Whoever is unable by the events for longer than a lapse may last is not reported able beyond that.
+void check_spells(const timeline::Timeline& t, int person, const timeline::Fate& fate) {
+  const double longest_s = constants::lapse_s + constants::check_interval_s;
+  std::optional<double> since_s;
+  const auto close = [&](double at_s) {
+    if (since_s && at_s - *since_s > longest_s + same_s) {
+      REQUIRE(fate.able_until_s);
+      CHECK(*fate.able_until_s <= *since_s + same_s);
+    }
+    since_s.reset();
+  };
+  for (const timeline::Event& event : t.events) {
+    if (event.person != person) continue;
+    if (event.kind == Kind::unable && !since_s) since_s = event.time_s;
+    if (event.kind == Kind::able_again || event.kind == Kind::died) close(event.time_s);
+  }
+  close(t.horizon_s);
+}
+
 void check_agreement(const timeline::Timeline& t) {
   const double interval_s = constants::check_interval_s.value;
   for (std::size_t p = 0; p < t.fates.size(); ++p) {
@@ -47,6 +66,7 @@ void check_agreement(const timeline::Timeline& t) {
       CHECK(*died_s <= *fate.alive_until_s + interval_s + same_s);
     }
     if (fate.able_until_s && *fate.able_until_s + interval_s <= t.horizon_s) CHECK_FALSE(able);
+    check_spells(t, static_cast<int>(p), fate);
   }
 }
 
@@ -108,6 +128,22 @@ TEST_CASE("events and reported times agree on random scenarios") {
   CHECK(dead > 20);
   CHECK(unable > dead);
   CHECK(unable < 120);
+}
+
+// The core passes its limit first, water loss passes its own meanwhile, and the core comes back.
+TEST_CASE("a limit passed while another is open does not hide when ability ended") {
+  const timeline::Timeline t = run_of(
+      R"({"format": "bide scenario 1", "start_time_utc": "2031-10-14T20:00:00Z", "duration_h": 96,
+      "position": {"latitude_deg": 46, "longitude_deg": -20},
+      "weather": {"kind": "constant", "air_temperature_degC": 38, "water_temperature_degC": 31,
+        "wind_speed_m_s": 7, "relative_humidity_pct": 80, "cloud_cover_fraction": 0.8},
+      "raft": {"kind": "offshore_4"},
+      "crew": [{"sex": "male", "age_years": 44, "height_m": 1.8, "mass_kg": 84, "clothing": "wet_weather"},
+        {"sex": "female", "age_years": 41, "height_m": 1.68, "mass_kg": 66, "clothing": "wet_weather"},
+        {"sex": "male", "age_years": 29, "height_m": 1.76, "mass_kg": 73, "clothing": "wet_weather"},
+        {"sex": "female", "age_years": 33, "height_m": 1.7, "mass_kg": 62, "clothing": "wet_weather"}],
+      "boarding": {"kind": "dry"}, "stores": {"pack": "iso_9650_more_than_24_h"}})");
+  check_agreement(t);
 }
 
 // Without food the very lean use up their fat: half of what they had where that is less than what the lean

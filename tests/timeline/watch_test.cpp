@@ -17,13 +17,14 @@ namespace {
 
 // Two people without a story; the test sets core temperature and water by hand, minute by minute.
 struct Story {
-  test::Run run = test::load_run(test::cold_swim_text);
+  test::Run run;
   system::Held<double> held;
   std::vector<double> x;
   timeline::Watch<double> watch;
   double t = 0;
 
-  Story() : watch(run.compiled) {
+  explicit Story(test::Run made = test::load_run(test::cold_swim_text))
+      : run(std::move(made)), watch(run.compiled) {
     held.persons.resize(2);
     x.assign(static_cast<std::size_t>(system::state_size(2)), 0.0);
     for (int p = 0; p < 2; ++p) {
@@ -116,6 +117,33 @@ TEST_CASE("a lapse of less than half an hour does not end ability, a longer one 
     CHECK(!fate.alive_until_s);
     CHECK(!s.fate(1).able_until_s);  // the other person is not concerned
   }
+}
+
+TEST_CASE("a spell that two limits share ends ability from its beginning, by the limit that began it") {
+  Story s;
+  const Levels level(s);
+  const double down = level.able - 0.5, up = level.able + 0.5;
+  s.go(0, up, hour_s);
+  s.go(0, down, hour_s + 10 * minute_s);  // through the level half-way
+  s.dry_out(0, 1.1);
+  s.go(0, down, hour_s + 15 * minute_s);
+  s.go(0, up, hour_s + 60 * minute_s);  // warm again after half an hour, and dry to the end
+  s.go(0, up, 4 * hour_s);
+  const timeline::Fate fate = s.fate(0);
+  REQUIRE(fate.able_until_s);
+  CHECK(*fate.able_until_s == Approx(hour_s + 5 * minute_s));
+  CHECK(fate.able_cause == system::Limit::able_core_low);
+}
+
+TEST_CASE("who starts beyond a limit is not able from the start, though it lies beyond what is normal") {
+  test::Run run = test::load_run(test::cold_swim_text);
+  run.compiled.limits[system::Limit::able_core_low] = 38;
+  Story s(std::move(run));
+  s.go(0, 37, 7200);
+  const timeline::Fate fate = s.fate(0);
+  REQUIRE(fate.able_until_s);
+  CHECK(*fate.able_until_s == 0);
+  CHECK(fate.able_cause == system::Limit::able_core_low);
 }
 
 TEST_CASE("death ends ability, however short the lapse before it") {

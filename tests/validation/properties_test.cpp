@@ -110,6 +110,24 @@ TEST_CASE("after a day in water the fatter are never colder, other things equal"
     }
 }
 
+TEST_CASE("who tires later is never the colder") {
+  for (const Who& who : people)
+    for (const double water : {8.0, 14.0, 18.0}) {
+      CAPTURE(who.fat_pct);
+      CAPTURE(water);
+      Rest r = in_water(dressed(who, "indoor"), water, 24);
+      double before = 0;
+      for (const char* law : {"gives_out", "tires", "tires_late"}) {
+        CAPTURE(law);
+        r.endurance = law;
+        const Trial t = day_in(r);
+        const double core = t.core_degC(day_min);
+        CHECK(core > before - same_K);
+        before = core;
+      }
+    }
+}
+
 TEST_CASE("nothing changes, so the core moves by less than a fifth of a kelvin in an hour") {
   // Awake all along; falling asleep and waking are changes, and may move it by a quarter.
   for (const bool sleeps : {false, true})

@@ -1,6 +1,7 @@
 // bide compare A.json B.json..., or S.json --vary POINTER=value,value...: scenarios beside each other.
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <cstdint>
 #include <memory>
 
@@ -70,6 +71,9 @@ Chosen choose(const CompareArguments& arguments) {
   return chosen;
 }
 
+// Levers take a second or two for each option.
+constexpr std::size_t most_with_levers = 3;
+
 int compare(const CompareArguments& arguments) {
   if (arguments.vary.empty() ? arguments.scenarios.size() < 2 : arguments.scenarios.size() != 1) {
     say("bide compare: give two scenarios or more, or one and --vary\n");
@@ -98,7 +102,8 @@ int compare(const CompareArguments& arguments) {
   if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refuse(*refusal);
   auto& comparison = std::get<study::Comparison>(answer);
   if (arguments.pages.any() || !(arguments.json || arguments.csv))
-    comparison.levers = study::try_levers_quickly(*comparison.options.front().own.scenario);
+    for (std::size_t i = 0; i < std::min(comparison.options.size(), most_with_levers); ++i)
+      comparison.options[i].levers = study::try_levers_quickly(*comparison.options[i].own.scenario);
   if (arguments.pages.any()) {
     files.read.emplace_back(arguments.pages.report);
     if (const int code = write_pages(report::pages::compare_page(comparison), arguments.pages, files.read);

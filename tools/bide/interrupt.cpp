@@ -31,7 +31,7 @@ void when_interrupted(const std::string& words) {
   struct sigaction action {};
   action.sa_handler = end;
   sigemptyset(&action.sa_mask);
-  for (const int signal : {SIGINT, SIGTERM}) sigaction(signal, &action, nullptr);
+  for (const int signal : {SIGINT, SIGTERM, SIGHUP}) sigaction(signal, &action, nullptr);
 }
 
 }  // namespace bide::tool

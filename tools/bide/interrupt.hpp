@@ -7,8 +7,9 @@ namespace bide::tool {
 
 inline constexpr int exit_interrupted = 130;  // as shells have it for SIGINT
 
-// From now on SIGINT and SIGTERM end the program with these words on standard error and exit_interrupted.
-// Files are either whole or not there, and records are kept block by block, so it may end anywhere.
+// From now on SIGINT, SIGTERM and SIGHUP end the program with these words on standard error and
+// exit_interrupted. Files are either whole or not there, and records are kept block by block, so it may end
+// anywhere.
 void when_interrupted(const std::string& words);
 
 }  // namespace bide::tool

@@ -8,6 +8,7 @@
 #include "bide/report/levers/levers_page.hpp"
 #include "commands.hpp"
 #include "files.hpp"
+#include "interrupt.hpp"
 #include "output.hpp"
 #include "pages.hpp"
 #include "terminal.hpp"
@@ -30,6 +31,7 @@ int show_levers(const LeversArguments& arguments) {
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
   if (const int code = check({files_of(scenario), {arguments.pages.report}}); code != exit_ok) return code;
   if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
+  when_interrupted("Nothing is kept of changes that are not all tried; the same command begins anew.");
   const auto result = study::try_levers(scenario);
   if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
   const auto& tried = std::get<study::LeversTried>(result);

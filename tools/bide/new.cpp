@@ -230,9 +230,7 @@ void check_utf8(const Answers& answers) {
   for (const std::optional<std::string>& each : {std::optional(answers.name), answers.crew, answers.raft,
                                                  answers.pack, answers.place, answers.clothing})
     if (each)
-      if (const auto bad = first_byte_not_utf8(*each))
-        throw BadAnswer(fmt::format("{}: found byte 0x{:02X} at offset {}, which is not UTF-8", *each,
-                                    static_cast<unsigned char>((*each)[*bad]), *bad));
+      if (const auto bad = why_not_utf8(*each)) throw BadAnswer(fmt::format("{}: {}", *each, *bad));
 }
 
 // Another name for a file that exists, so that the answers are not lost.

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 
+#include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/moment.hpp"
@@ -149,6 +150,8 @@ std::variant<scenario::Situation, scenario::Diagnostics> situation_of(const Nigh
   s.month = flags.month;
   s.sea_degC = flags.sea_degC, s.air_degC = flags.air_degC, s.wind_m_s = flags.wind_m_s;
   s.raft = known(flags.raft), s.clothing = known(flags.clothing), s.boarding = known(flags.boarding);
+  if (flags.name)
+    if (const auto bad = why_not_utf8(*flags.name)) read.refuse("--name", *bad);
   const std::size_t persons = s.crew.empty() ? static_cast<std::size_t>(s.persons) : s.crew.size();
   s.name = flags.name.value_or(
       fmt::format("{} {} abandoned at {}", persons, persons == 1 ? "person" : "people", where));

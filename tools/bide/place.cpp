@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <cmath>
 #include <string_view>
 #include <vector>
 
@@ -34,7 +35,9 @@ Place place_of(const std::string& text) {
                     text, scenario::did_you_mean(text, area_names())));
   if (!on_earth(*point))
     throw BadAnswer(fmt::format("place {}: latitude is -90 to 90, longitude -180 to 180", text));
-  return {*point, fmt::format("{:g},{:g}", point->latitude_deg, point->longitude_deg)};
+  return {*point,
+          fmt::format("{:g}° {} {:g}° {}", std::abs(point->latitude_deg), point->latitude_deg < 0 ? "S" : "N",
+                      std::abs(point->longitude_deg), point->longitude_deg < 0 ? "W" : "E")};
 }
 
 std::optional<int> take_month(std::string& place) {

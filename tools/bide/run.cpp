@@ -23,6 +23,7 @@
 #include "commands.hpp"
 #include "csv_file.hpp"
 #include "files.hpp"
+#include "interrupt.hpp"
 #include "output.hpp"
 #include "pages.hpp"
 #include "terminal.hpp"
@@ -66,6 +67,7 @@ int run(const RunArguments& arguments) {
     return cannot_write(arguments.workbook, *why, letters);
   if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
 
+  when_interrupted("Nothing is kept of a run that is not finished; the same command begins anew.");
   ProgressLine progress(arguments.progress);
   const auto result = study::run_one(scenario, [&progress](double fraction) { progress(fraction); });
   progress.finish();

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cstdlib>
 #include <system_error>
 
 #include "bide/core/notice.hpp"
@@ -127,7 +128,8 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
       return cannot_write((folder / results_csv).string(), *why, letters(true));
   if (arguments.netcdf)
     if (const auto why = write_study_netcdf(study, records, folder / results_nc, command_of(arguments)))
-      return cannot_write((folder / results_nc).string(), *why, letters(true));
+      // HDF5 crashes at exit where a file could not be closed: no leave is taken of it.
+      std::_Exit(cannot_write((folder / results_nc).string(), *why, letters(true)));
   if (!arguments.quiet)
     if (const int code = put(text, "", false); code != exit_ok) return code;
   constexpr double tolerated = 0.01;

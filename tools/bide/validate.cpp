@@ -7,6 +7,7 @@
 #include "bide/core/notice.hpp"
 #include "commands.hpp"
 #include "files.hpp"
+#include "interrupt.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 #include "validation/curve.hpp"
@@ -58,6 +59,7 @@ struct ValidateArguments {
 
 int validate(const ValidateArguments& arguments) {
   if (const int code = check({{}, {arguments.report}}); code != exit_ok) return code;
+  when_interrupted("Nothing is kept of a comparison that is not finished; the same command begins anew.");
   const std::vector<Row> rows = validation::all_rows();
   if (!arguments.report.empty()) {
     const report::html::Page page = validation_page(rows, validation::all_curves(rows));

@@ -74,7 +74,7 @@ void two_hours(std::vector<Row>& out) {
 // Neither law of endurance lets anybody sit near-nude in icy wind for a day.
 void outlast(Rest outdoors, std::vector<Row>& out) {
   outdoors.duration_h = 24;
-  for (const char* law : {"tires", "never_tires"}) {
+  for (const char* law : {"tires", "tires_late"}) {
     outdoors.endurance = law;
     const Run run = run_case(scenario_of(outdoors, 15), hour_s / 4);
     const double at_h = time_reached_s(

@@ -82,7 +82,8 @@ std::vector<Row> rows() {
   constexpr double intensity = 0.56, kept_up = 0.26, held_s = 6.5 * 3600, step_s = 60;
   double fatigue = 0;
   for (double t = 0; t < held_s; t += step_s)
-    fatigue += step_s * body::fatigue_rate_per_s(intensity, fatigue, kept_up);
+    fatigue += step_s * body::fatigue_rate_per_s(intensity, fatigue, kept_up,
+                                                 1 / (constants::shiver_peak_endurance_h * hour_s));
   out.push_back(make_row(topic, "Tikuisis 2002", "shivering left after 6.5 h at 65 % of the peak", "-", 1,
                          0.95, 1, body::fatigue_factor(fatigue), "no fall in oxygen uptake: 5 %"));
   out.back().calibrated = true;

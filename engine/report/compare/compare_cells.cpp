@@ -28,10 +28,9 @@ std::string water_out(const Figures& figures) {
   return "no water aboard";
 }
 
-std::string range_cell(const Option& option, study::CrewState state) {
+std::string range_cell(const Option& option, study::CrewState state, study::CrewTime which) {
   const Figures& own = option.own.figures;
-  return range_words(study::range_over(own.*state, option.members, state, &outcome::CrewTimes::first_s),
-                     own.horizon_s);
+  return range_words(study::range_over(own.*state, option.members, state, which), own.horizon_s);
 }
 
 const outcome::Endurance& earliest(const ComparedFigures& shown) {
@@ -51,34 +50,23 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
     out.rows.push_back(std::move(row));
   };
   using outcome::CrewTimes;
-  const auto range_of = [](study::CrewState state) {
-    return [state](const ComparedFigures& s) { return range_cell(*s.ranges, state); };
-  };
-  const auto time_of = [](study::CrewState state, study::CrewTime who) {
-    return [state, who](const ComparedFigures& s) {
-      return cell((s.figures->*state).*who, s.figures->horizon_s);
-    };
-  };
   const bool ranges = std::all_of(shown.begin(), shown.end(), [](const ComparedFigures& each) {
     return each.ranges && !each.ranges->members.empty();
   });
   const bool brief = rows == Rows::asked_first;
-  if (ranges) add("able until, first", range_of(&Figures::able));
-  if (!ranges || !brief)
-    add(ranges ? "  central case" : "able until, first", time_of(&Figures::able, &CrewTimes::first_s));
-  if (ranges) add("alive until, first", range_of(&Figures::alive));
-  if (!ranges || !brief)
-    add(ranges ? "  central case" : "alive until, first", time_of(&Figures::alive, &CrewTimes::first_s));
-  // Rows that would say of every option what the first person's row says are left out.
-  const auto some = [&](study::CrewState state, study::CrewTime who) {
-    return std::any_of(shown.begin(), shown.end(), [&](const ComparedFigures& each) {
-      return ((each.figures->*state).*who).has_value() && (each.figures->*state).persons > 1;
-    });
+  const auto add_until = [&](const std::string& name, study::CrewState state, study::CrewTime which) {
+    if (ranges) add(name, [&](const ComparedFigures& s) { return range_cell(*s.ranges, state, which); });
+    if (!ranges || !brief)
+      add(ranges ? "  central case" : name,
+          [&](const ComparedFigures& s) { return cell((s.figures->*state).*which, s.figures->horizon_s); });
   };
-  if (!brief && some(&Figures::able, &CrewTimes::last_s))
-    add("able until, last", time_of(&Figures::able, &CrewTimes::last_s));
-  if (!brief && some(&Figures::alive, &CrewTimes::last_s))
-    add("alive until, last", time_of(&Figures::alive, &CrewTimes::last_s));
+  const bool several = std::any_of(
+      shown.begin(), shown.end(), [](const ComparedFigures& each) { return each.figures->able.persons > 1; });
+  for (const auto& [name, state] :
+       {std::pair{"able until", &Figures::able}, {"alive until", &Figures::alive}}) {
+    add_until(fmt::format("{}, first", name), state, &CrewTimes::first_s);
+    if (several) add_until(fmt::format("{}, last", name), state, &CrewTimes::last_s);
+  }
   add(ranges ? "earliest ended by" : "ended by",
       [](const ComparedFigures& s) { return ended_by(earliest(s)); });
   add(ranges ? "earliest, who" : "who first", [](const ComparedFigures& s) {

@@ -204,7 +204,7 @@ void add_weather(html::Section& section, const Comparison& comparison, double ho
     }
     if (differs) section.blocks.push_back(overlay(title, sentence, y, curves, horizon_s));
   };
-  add("Air outside", "Air outside in each option against time.", {"temperature", "degC"},
+  add("Air outside", "Air outside in each option against time.", {"temperature", "°C"},
       &timeline::Timeline::outside_air_degC);
   for (const WeatherCurve& curve : weather_curves) add(curve.title, curve.sentence, curve.y, curve.values);
 }

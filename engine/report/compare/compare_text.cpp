@@ -6,6 +6,7 @@
 #include "bide/report/compare/compare.hpp"
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
+#include "bide/report/levers/levers_words.hpp"
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/sentences.hpp"
@@ -123,6 +124,15 @@ void print_futures(Page& page, const Comparison& comparison) {
         page.item(sentence);
 }
 
+// What buys most in each option that it was tried on.
+std::string buys_words(const Comparison& comparison) {
+  std::string out;
+  for (std::size_t i = 0; i < comparison.options.size(); ++i)
+    if (const auto& levers = comparison.options[i].levers)
+      out += fmt::format("{}in option {}: {}", out.empty() ? "" : "; ", i + 1, most_bought_words(*levers, 1));
+  return out.empty() ? buys_line(std::nullopt, *comparison.options.front().own.scenario) : out;
+}
+
 }  // namespace
 
 Answer comparison_answer(const Comparison& comparison) {
@@ -132,8 +142,7 @@ Answer comparison_answer(const Comparison& comparison) {
     futures =
         futures_sentences(*drawn, "option 1", fmt::format("option {}", comparison.options.size())).front();
   return {{"Odds", futures},
-          {"Buys most",
-           (comparison.levers ? "in option 1: " : "") + buys_line(comparison.levers, *first.scenario)},
+          {"Buys most", buys_words(comparison)},
           {"First hour", first_hour_line(*first.scenario)},
           {"How sure", how_sure(first.figures) + "; " + runs_of_each(comparison)},
           {"Not in it", not_in_the_model}};

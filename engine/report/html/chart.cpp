@@ -55,6 +55,7 @@ std::string value_of(const Point& point, Kind kind) {
     const std::string spread = figures(point.low) + " to " + figures(point.high);
     out += out.empty() ? spread : " (" + spread + ")";
   }
+  if (point.open) out += " or later";
   if (!point.label.empty()) out += (out.empty() ? "" : ", ") + point.label;
   return out;
 }
@@ -87,7 +88,8 @@ Json data_of(const Chart& chart) {
       if (spread || !p.label.empty())
         point.insert(point.end(),
                      {spread ? rounded_or_null(p.low) : Json(), spread ? rounded_or_null(p.high) : Json()});
-      if (!p.label.empty()) point.push_back(printable(p.label));
+      if (!p.label.empty() || p.open) point.push_back(printable(p.label));
+      if (p.open) point.push_back(true);
       points.push_back(point);
     }
     all.push_back({{"name", printable(series.name)},

@@ -27,6 +27,7 @@ struct Point {
   static constexpr double none = std::numeric_limits<double>::quiet_NaN();
   double x = 0, y = none, low = none, high = none;
   std::string label = {};  // shown with the point's values
+  bool open = false;       // of a span: it goes on after `high`, and ends in an arrow
 };
 
 // Bars are for charts of categories; a mark is a moment or a place on the x axis, drawn across the chart.

@@ -143,6 +143,9 @@ struct Plot {
         x(low), row(p.x) - row_height / 2 + inset, x(high) - x(low), row_height - 2 * inset,
         span ? hatch(style) : series_colour(style), span ? "" : " fill-opacity=\"0.22\"",
         series_colour(style));
+    if (p.open)
+      out += fmt::format("<path d=\"M0,-5L9,0L0,5Z\" transform=\"translate({:.1f},{:.1f})\" fill=\"{}\"/>\n",
+                         x(high) + 1, row(p.x), series_colour(style));
   }
 
   void draw(std::string& out, const Series& series, int style) const {

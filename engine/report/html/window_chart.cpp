@@ -28,12 +28,12 @@ WindowRow window_row(std::string name, const outcome::CrewTimes& central, const 
 html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
   html::Chart out;
   const double horizon_h = horizon_s / hour_s;
+  const std::string onward = "goes on after " + horizon(horizon_s);
   out.title = "Until when";
   out.sentence = fmt::format(
-      "Until when people are able and alive: the bar is the range, the dot the central case. What reaches "
-      "the "
-      "right edge, at {}, is there or later.",
-      horizon(horizon_s));
+      "Until when people are able and alive: the bar is the range, the dot the central case. A bar that ends "
+      "in an arrow {}.",
+      onward);
   out.x = {"who"};
   out.y = time_axis(horizon_s);
   html::Series range{"range", Kind::spans, {}, 0}, central{"central case", Kind::points, {}, 1},
@@ -42,10 +42,11 @@ html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
     const WindowRow& row = rows[i];
     const double x = static_cast<double>(i);
     out.categories.push_back(row.name);
-    if (row.range && row.range->earliest_s) {
-      const auto& latest_s = row.range->latest_s;
-      range.points.push_back({x, Point::none, *row.range->earliest_s / hour_s,
-                              latest_s ? *latest_s / hour_s : horizon_h, latest_s ? "" : "or later"});
+    if (row.range) {
+      const auto& [earliest_s, latest_s] = *row.range;
+      range.points.push_back({x, Point::none, earliest_s ? *earliest_s / hour_s : horizon_h,
+                              latest_s ? *latest_s / hour_s : horizon_h, "", !latest_s});
+      if (!latest_s) range.name = "range, arrow: " + onward;
     }
     if (row.central_s)
       central.points.push_back({x, *row.central_s / hour_s});

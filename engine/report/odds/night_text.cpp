@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 #include <utility>
 
 #include "bide/core/notice.hpp"
@@ -25,21 +26,23 @@ std::string clock_of(const study::OddsAnswer& m, double at_h) {
                      zone_hours(m.scenario.scenario.position.longitude_deg));
 }
 
-// "by 30 Nov 08:00 UTC (07:00 local), 11 h from now".
+// "before now"; "by 30 Nov 08:00 UTC (07:00 local), 11 h from now".
 std::string by(const study::OddsAnswer& m, double at_h) {
   if (at_h <= 0) return "before now";
   return fmt::format("by {}, {} from now", clock_of(m, at_h), duration(at_h * hour_s));
 }
 
-// When it ends in a tenth, half and nine tenths of futures, as far as that is within the time followed.
+// "1 in 10 futures before now; half of them by ...; 1 in 10 or more after ..., where the futures end".
 std::string end_of(const study::OddsAnswer& m, const study::Window& window) {
+  const std::string after = fmt::format("after {}, where the futures end", clock_of(m, m.odds.horizon_h));
   std::string out;
-  for (const auto& [place, futures] : {std::pair{q10, "1 of 10 futures"}, {q50, "half"}, {q90, "9 of 10"}}) {
+  for (const auto& [place, ended, rest] : {std::tuple{q10, "1 in 10 futures", "9 in 10 futures"},
+                                           {q50, "half of them", "half of them"},
+                                           {q90, "9 in 10", "1 in 10"}}) {
+    const std::string between = out.empty() ? "" : "; ";
     const std::optional<double>& at_h = window.until[place].time;
-    if (!at_h)
-      return fmt::format("{}fewer than {} reach it within the time followed", out.empty() ? "" : out + "; ",
-                         futures);
-    out += fmt::format("{}{} {}", out.empty() ? "reached in " : "; in ", futures, by(m, *at_h));
+    if (!at_h) return fmt::format("{}{}{} or more {}", out, between, rest, after);
+    out += fmt::format("{}{} {}", between, ended, by(m, *at_h));
   }
   return out;
 }
@@ -99,13 +102,11 @@ void drawn(Page& page, const study::OddsAnswer& m) {
 Answer night_answer(const study::OddsAnswer& m) {
   constexpr std::size_t most_asked = 2;
   const study::Window &able = m.odds.able[study::first_person], &alive = m.odds.alive[study::last_person];
-  Answer out{
-      {"Able until", "first person: " + end_of(m, able)},
-      {"Alive until", fmt::format("last person: {}. Somebody is still alive at {}, where the futures "
-                                  "end, in {}",
-                                  end_of(m, alive), clock_of(m, m.odds.horizon_h), share(alive.beyond))},
-      {"Ends it", ends_by(m, "by " + clock_of(m, m.odds.horizon_h))},
-      {"Ask next", ask_words(m, most_asked)}};
+  Answer out{{"Able until", "first person, " + end_of(m, able)},
+             {"Alive until", fmt::format("last person, {}; somebody is alive at that end in {}",
+                                         end_of(m, alive), share(alive.beyond))},
+             {"Ends it", ends_by(m, "by " + clock_of(m, m.odds.horizon_h))},
+             {"Ask next", ask_words(m, most_asked)}};
   out.push_back(
       {"How sure",
        fmt::format("{} futures, not a forecast; what is not known is drawn from priors, most of them "

@@ -24,14 +24,6 @@ std::string limits(const scenario::HeldBackAbove& above) {
   return out;
 }
 
-// Hours as the scenario states them; whether some futures are ruled out does not change the statement.
-std::string needed(const scenario::Rescue& rescue) {
-  constexpr double tenth = 0.1;
-  const std::string low = hours(study::rescue_h(rescue, tenth)),
-                    high = hours(study::rescue_h(rescue, 1 - tenth));
-  return low == high ? low : fmt::format("{} to {} (8 in 10 draws)", low, high);
-}
-
 const char* const whose_statement =
     "What holds help back is a statement of the scenario, set against the weather of each future. The model "
     "knows nothing of those who help: they may come in worse weather, or by another way.";
@@ -57,14 +49,22 @@ std::vector<std::string> held_back_sentences(const study::HeldBack& h, double ho
 
 }  // namespace
 
+// Whether some futures are ruled out does not change the statement.
+std::string rescue_words(const scenario::Rescue& rescue) {
+  constexpr double tenth = 0.1;
+  const std::string low = hours(study::rescue_h(rescue, tenth)),
+                    high = hours(study::rescue_h(rescue, 1 - tenth));
+  return low == high ? low : fmt::format("{} to {} (8 in 10 draws)", low, high);
+}
+
 std::vector<std::string> help_sentences(const study::OddsAnswer& m) {
   if (!m.odds.help) return {"The scenario states no time of rescue, so nothing is said about help."};
   const study::HelpOdds& h = *m.odds.help;
   const scenario::Rescue& rescue = *m.scenario.scenario.uncertain->rescue;
   std::vector<std::string> out;
   if (rescue.held_back_above)
-    out.push_back(fmt::format("Help needs {} of weather it can work in; held back above {}.", needed(rescue),
-                              limits(*rescue.held_back_above)));
+    out.push_back(fmt::format("Help needs {} of weather it can work in; held back above {}.",
+                              rescue_words(rescue), limits(*rescue.held_back_above)));
   out.insert(out.end(), {fmt::format("Comes while all are able: {}.", share(h.all_able)),
                          fmt::format("Comes while somebody is able: {}.", share(h.some_able)),
                          fmt::format("Comes while all are alive: {}.", share(h.all_alive)),

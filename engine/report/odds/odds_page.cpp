@@ -34,7 +34,7 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
   out.title = "The endurance window";
   out.sentence = fmt::format(
       "Until when the first person, half of the crew and the last person are able and alive: 8 in 10 "
-      "futures, half of them, and the median. A span that reaches {} goes on after it.",
+      "futures, half of them, and the median. A bar that ends in an arrow goes on after {}.",
       horizon(horizon_h * hour_s));
   out.x = {"person"};
   out.y = axis_of(m);
@@ -47,8 +47,8 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
     const auto at = [&](std::size_t place) {
       return std::max(0.0, w.until[place].time.value_or(horizon_h));  // before now: at now
     };
-    most.points.push_back({row, Point::none, at(q10), at(q90), w.until[q90].time ? "" : "or later"});
-    half.points.push_back({row, Point::none, at(q25), at(q75), w.until[q75].time ? "" : "and beyond"});
+    most.points.push_back({row, Point::none, at(q10), at(q90), "", !w.until[q90].time});
+    half.points.push_back({row, Point::none, at(q25), at(q75), "", !w.until[q75].time});
     if (w.until[q50].time)
       middle.points.push_back({row, at(q50)});
     else

@@ -38,12 +38,11 @@ std::string share(const study::Chance& c) {
   return fmt::format("{} ({} to {})", share(c.share), share(c.interval.low), share(c.interval.high));
 }
 
-// "8 in 10 futures between 14 h and 41 h".
+// "8 in 10 futures: 14 h to 41 h".
 std::string odds_range(const study::Window& w, double horizon_h) {
   const auto &low = w.until[q10].time, &high = w.until[q90].time;
-  if (!low) return fmt::format("9 in 10 futures or more: {}", not_reached(horizon_h * hour_s));
-  return fmt::format("8 in 10 futures between {} and {}", odds_hours(low, horizon_h),
-                     odds_hours(high, horizon_h));
+  if (!low) return fmt::format("9 in 10 futures or more: after {}", horizon(horizon_h * hour_s));
+  return fmt::format("8 in 10 futures: {} to {}", odds_hours(low, horizon_h), odds_hours(high, horizon_h));
 }
 
 namespace {
@@ -151,14 +150,14 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, at_h * hour_s, 0) + " UTC";
 }
 
-// "first person: 8 in 10 futures between 17 h (21 Feb 22:30 UTC) and after 3 d, half after 3 d; last person:
-// between 30 h and after 3 d".
+// "first person, 8 in 10 futures: 17 h (21 Feb 22:30 UTC) to after 3 d, half after 3 d; last person, 8 in 10
+// futures: 30 h to after 3 d".
 std::string window_line(const study::OddsAnswer& m,
                         const std::array<study::Window, study::who_count>& windows) {
   const double horizon_h = m.odds.horizon_h;
   const study::Window &first = windows[study::first_person], &last = windows[study::last_person];
   const auto& low = first.until[q10].time;
-  std::string out = "first person: " + odds_range(first, horizon_h);
+  std::string out = "first person, " + odds_range(first, horizon_h);
   if (low) {
     const std::string early = odds_hours(low, horizon_h);
     out.insert(out.find(early) + early.size(), " (" + clock_at(m, *low) + ")");
@@ -167,9 +166,7 @@ std::string window_line(const study::OddsAnswer& m,
                 : ", half " + odds_hours(half, horizon_h);
   }
   if (m.scenario.scenario.crew.size() == 1) return out;
-  std::string late = odds_range(last, horizon_h);
-  if (const std::string same = "8 in 10 futures "; low && late.starts_with(same)) late.erase(0, same.size());
-  return out + "; last person: " + late;
+  return out + "; last person, " + odds_range(last, horizon_h);
 }
 
 }  // namespace

@@ -15,10 +15,12 @@ namespace bide::report {
 inline constexpr std::array crew_order{"first person", "half of the crew", "last person"};
 
 std::string odds_hours(const std::optional<double>& h,
-                       double horizon_h);                               // "14 h", "after 5 d", "before now"
-std::string share(double value);                                        // "12 %", "under 1 %"
-std::string share(const study::Chance& chance);                         // with its interval
-std::string odds_range(const study::Window& window, double horizon_h);  // "8 in 10 futures between..."
+                       double horizon_h);        // "14 h", "after 5 d", "before now"
+std::string share(double value);                 // "12 %", "under 1 %"
+std::string share(const study::Chance& chance);  // with its interval
+// "48 h to 96 h (8 in 10 draws)": hours until help as the scenario states them.
+std::string rescue_words(const scenario::Rescue& rescue);
+std::string odds_range(const study::Window& window, double horizon_h);  // "8 in 10 futures: 14 h to 41 h"
 
 // The window of one person: the range, the times, the sampling error of the median.
 std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h);

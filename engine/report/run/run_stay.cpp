@@ -28,8 +28,9 @@ struct Rows {
   }
 };
 
-void add(Series& series, double row, double from_s, double to_s) {
-  if (to_s > from_s) series.points.push_back({row, Point::none, from_s / hour_s, to_s / hour_s, ""});
+// @param open whether it goes on after the run
+void add(Series& series, double row, double from_s, double to_s, bool open = false) {
+  if (to_s > from_s) series.points.push_back({row, Point::none, from_s / hour_s, to_s / hour_s, "", open});
 }
 
 void add_light(const Material& m, Rows& rows, Series& light) {
@@ -47,8 +48,8 @@ void add_persons(const Material& m, Rows& rows, Series& able, Series& unable) {
   const auto add_row = [&](const std::string& name, const std::optional<double>& able_s,
                            const std::optional<double>& alive_s) {
     const double row = rows.row(name), until_s = able_s.value_or(m.outcome.horizon_s);
-    add(able, row, 0, until_s);
-    add(unable, row, until_s, alive_s.value_or(m.outcome.horizon_s));
+    add(able, row, 0, until_s, !able_s);
+    add(unable, row, until_s, alive_s.value_or(m.outcome.horizon_s), !alive_s);
   };
   const outcome::CrewTimes &able_s = m.outcome.able, &alive_s = m.outcome.alive;
   if (m.outcome.persons.size() > most_persons) {
@@ -67,7 +68,7 @@ void add_stores(const Material& m, Rows& rows, Series& aboard) {
   for (const outcome::StoreOutcome& store : m.outcome.stores) {
     if (store.state == outcome::StoreState::none_aboard) continue;
     const bool out = store.state == outcome::StoreState::runs_out;
-    add(aboard, rows.row(store.store), 0, out ? store.at_s : m.outcome.horizon_s);
+    add(aboard, rows.row(store.store), 0, out ? store.at_s : m.outcome.horizon_s, !out);
   }
 }
 
@@ -102,7 +103,7 @@ html::Chart chart(const Material& m) {
   out.title = "The stay";
   out.sentence =
       "Who is able and alive, what is left aboard and when the entrances stand open for air, from "
-      "the start to the end of the run. A bar that reaches the right edge goes on beyond it.";
+      "the start to the end of the run. A bar that ends in an arrow goes on after it.";
   out.x = {"what"};
   out.y = hours_axis(m);
   out.categories = rows.names;

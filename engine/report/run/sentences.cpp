@@ -24,8 +24,8 @@ std::string until_words(const Until& until, double horizon_s, const scenario::Li
 
 std::string next_words(const PersonOutcome& person) {
   if (person.next_limit == system::Limit::none) return "";
-  return fmt::format(" Next limit: {}, {}.", outcome::short_cause(person.next_limit),
-                     margin_left(person.next_margin_fraction));
+  return fmt::format(" {}: {}, {}.", person.able.at_s ? "Nearest other limit then" : "Next limit",
+                     outcome::short_cause(person.next_limit), margin_left(person.next_margin_fraction));
 }
 
 std::string words_of(const PersonOutcome& person, double horizon_s, const scenario::Limits& limits) {

@@ -102,7 +102,7 @@ std::string study_json(const study::Study& study, const study::Summary& summary)
   out["what_it_depends_on"] = Json::array();
   for (const Dependence& each : summary.dependences)
     out["what_it_depends_on"].push_back(dependence_json(summary, each));
-  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return out.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace bide::report

@@ -146,7 +146,7 @@ std::optional<std::string> write_study_csv(const study::Study& study, const std:
     file << row;
   });
   file.close();
-  if (!file) return "cannot be written to its end";
+  if (!file) return "the disk took only a part of it";
   fresh.keep();
   return std::nullopt;
 } catch (const std::system_error& error) {

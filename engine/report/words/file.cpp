@@ -66,6 +66,7 @@ std::optional<std::string> why_not_writable(const fs::path& path) {
 }
 
 NewFile::NewFile(const fs::path& path) : path_(path) {
+  if (written_in_place(path)) fail(ENOTSUP);
   std::string name = (folder_of(path) / fmt::format(".{}.XXXXXX", path.filename().string())).string();
   const int file = ::mkostemp(name.data(), O_CLOEXEC);
   if (file < 0) fail();

@@ -17,7 +17,7 @@ std::optional<std::string> why_not_writable(const std::filesystem::path& path);
 // kept, so that a reader sees the old file or the new one, and is gone when it is not.
 class NewFile {
  public:
-  // Throws std::system_error when it cannot be made.
+  // Throws std::system_error when it cannot be made, or `path` is a device or a pipe.
   explicit NewFile(const std::filesystem::path& path);
   ~NewFile();
   NewFile(const NewFile&) = delete;

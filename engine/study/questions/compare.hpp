@@ -38,14 +38,14 @@ struct Option {
   RangeMembers members;           // own stores, over what nobody has measured
   // Own stores, against the first option under common futures.
   std::optional<PairedFutures> futures = {};
+  std::optional<LeversTried> levers = {};  // where they were tried
 };
 
 struct Comparison {
   std::vector<Option> options;
-  bool same_stores = false;                // all carry the same already; `equal` is empty then
-  std::string no_futures;                  // why there are no common futures; empty where there are
-  std::optional<LeversTried> levers = {};  // on the first option, where they were tried
-  std::shared_ptr<const void> kept = {};   // what the pointers of the options lead to
+  bool same_stores = false;               // all carry the same already; `equal` is empty then
+  std::string no_futures;                 // why there are no common futures; empty where there are
+  std::shared_ptr<const void> kept = {};  // what the pointers of the options lead to
 };
 
 struct CompareQuestion {

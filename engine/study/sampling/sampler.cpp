@@ -74,7 +74,7 @@ T now_at(const std::vector<Setting>& settings, const std::string& pointer, T wri
 
 scenario::ShiveringEndurance endurance_at(double place) {
   using enum scenario::ShiveringEndurance;
-  constexpr std::array laws{gives_out, tires, never_tires};
+  constexpr std::array laws{gives_out, tires, tires_late};
   return laws[std::min(static_cast<std::size_t>(place * laws.size()), laws.size() - 1)];
 }
 

@@ -41,7 +41,9 @@ function marks(series, chart, printed) {
                                    insetBottom: printed ? 1 : 3}), whiskers()];
     case "spans": {
       const piece = {...common, x1: "low", x2: "high"};
-      return across ? [barX(series.points, {...piece, y: place, fill: hatch(series), insetTop: printed ? 2 : 5, insetBottom: printed ? 2 : 5})]
+      const onward = dot(series.points.filter((point) => point.open),
+                         {x: "high", y: place, symbol: "triangle", rotate: 90, r: printed ? 4 : 5, dx: printed ? 4 : 6, fill: colour(series)});
+      return across ? [barX(series.points, {...piece, y: place, fill: hatch(series), insetTop: printed ? 2 : 5, insetBottom: printed ? 2 : 5}), onward]
                     : [rect(series.points, {...piece, stroke: "none", fill: "var(--ink)", fillOpacity: 0.07})];
     }
     case "marks":
@@ -128,7 +130,7 @@ function reading(chart, series, point) {
   const value = point.y === null ? "" : `: ${with_unit(figures(point.y), chart.y)}`;
   const sized = series.kind === "spans" && point.y !== null;  // where it lies says nothing more
   const spread = sized || point.low === null || point.high === null
-    ? "" : `${point.y === null ? ": " : ", "}${figures(point.low)} to ${with_unit(figures(point.high), chart.y)}`;
+    ? "" : `${point.y === null ? ": " : ", "}${figures(point.low)} to ${with_unit(figures(point.high), chart.y)}${point.open ? " or later" : ""}`;
   return `${series.name}, ${where}${value}${spread}${point.label ? ` (${point.label})` : ""}`;
 }
 
@@ -319,8 +321,8 @@ function set_up(figure) {
   const chart = JSON.parse(figure.querySelector('script[type="application/json"]').textContent);
   chart.series.forEach((series, number) => {
     series.number = number;
-    series.points = series.points.map(([x, y, low, high, label]) =>
-      ({x, y, low: low ?? null, high: high ?? null, label: label ?? ""}));
+    series.points = series.points.map(([x, y, low, high, label, open]) =>
+      ({x, y, low: low ?? null, high: high ?? null, label: label ?? "", open: open ?? false}));
   });
   const holder = document.createElement("div");
   holder.className = "plot";
