@@ -176,7 +176,7 @@ TEST_CASE("an option is called by its scenario, or by what was put in, in words"
   c.options[1].label = "some/folder/a.json with /raft/floor_area_m2=2 /crew/0/age_years=30";
   c.options[1].put_in = {{"/raft/floor_area_m2", "2"}, {"/crew/0/age_years", "30"}};
   CHECK(report::option_title(c.options[0]) == a.scenario.scenario.name + " (a.json)");
-  CHECK(report::option_title(c.options[1]) == "raft: floor area 2, Person A: age 30");
+  CHECK(report::option_title(c.options[1]) == "raft: floor area 2 m², Person A: age 30 years");
   c.options[0].label = "a with /b=c.json";  // a file's own name
   CHECK(report::option_title(c.options[0]) == a.scenario.scenario.name + " (b=c.json)");
 }
@@ -305,9 +305,8 @@ TEST_CASE("versions of one scenario are told apart by what was put in, files by 
   second.scenario.scenario.name = "One name";
   comparison.options[0].put_in = {{"/raft/capacity_persons", "4"}};
   comparison.options[1].put_in = {{"/raft/capacity_persons", "12"}};
-  const std::string words = report::input_words("/raft/capacity_persons");
   CHECK(report::pages::compare_page(comparison).lead ==
-        "One name. Option 1: " + words + " 4; option 2: " + words + " 12.");
+        "One name. Option 1: raft: capacity 4 persons; option 2: raft: capacity 12 persons.");
 }
 
 TEST_CASE("the page of a comparison says what the text says, with the ranges first") {

@@ -49,6 +49,15 @@ TEST_CASE("inputs are told in words, people as letters") {
   CHECK(person_names({0, 2, 3}) == "Persons A, C and D");
 }
 
+TEST_CASE("what was put in is told with its unit, never as never, yes as yes") {
+  CHECK(setting_words("/routine/bail_every_h", "2") == "routine: bail every 2 h");
+  CHECK(setting_words("/routine/bail_every_h", "0") == "routine: bail never");
+  CHECK(setting_words("/routine/inflate_floor", "false") == "routine: inflate floor: no");
+  CHECK(setting_words("/raft/kind", "solas_20") == "raft: kind solas 20");
+  CHECK(setting_words("/raft/floor_area_m2", "2") == "raft: floor area 2 m²");
+  CHECK(setting_words("/raft/capacity_persons", "12") == "raft: capacity 12 persons");
+}
+
 TEST_CASE("minutes only under two hours") {
   CHECK(duration(0) == "0 min");
   CHECK(duration(7 * 60) == "7 min");

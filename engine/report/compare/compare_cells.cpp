@@ -94,7 +94,7 @@ std::string option_title(const Option& option) {
                        std::filesystem::path(option.label).filename().string());
   std::string out;
   for (const scenario::Version::PutIn& each : option.put_in)
-    out += fmt::format("{}{} {}", out.empty() ? "" : ", ", input_words(each.pointer), each.written);
+    out += (out.empty() ? "" : ", ") + setting_words(each.pointer, each.written);
   return out;
 }
 

@@ -20,7 +20,7 @@ struct ComparedFigures {
 enum class Rows { asked_first, all };
 html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown, Rows rows);
 
-// "Four in a raft (four.json)"; of a version of one file what was put in: "raft: capacity persons 4".
+// "Four in a raft (four.json)"; of a version of one file what was put in: "raft: capacity 4 persons".
 std::string option_title(const study::Option& option);
 
 std::string cell(const std::optional<double>& at_s, double horizon_s);  // "48 h", "not in 3 d"

@@ -138,7 +138,8 @@ html::List stock(const Material& m) {
     std::string text = fmt::format("{}: {} at the start", store.store, amount(store.at_start));
     text += store.state == outcome::StoreState::runs_out
                 ? ", out after " + duration(store.at_s)
-                : fmt::format(", {} left at {}", amount(store.left), horizon(m.outcome.horizon_s));
+                : fmt::format(", {} left at {}{}", amount(store.left), horizon(m.outcome.horizon_s),
+                              store.left > store.at_start ? ", with what rain or a desalinator gave" : "");
     out.items.push_back(text + ".");
   }
   return out;

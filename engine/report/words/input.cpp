@@ -69,4 +69,21 @@ std::string input_words(const std::string& name) {
   return out;
 }
 
+std::string setting_words(const std::string& pointer, const std::string& written) {
+  using Holds = scenario::FieldLine::Holds;
+  std::string name = input_words(pointer);
+  constexpr std::string_view every = " every";
+  if (name.ends_with(every) && written == "0") return name.erase(name.size() - every.size()) + " never";
+  const auto fields = scenario::field_lines();
+  const std::string any = scenario::any_index(pointer);
+  const auto field =
+      std::find_if(fields.begin(), fields.end(), [&](const auto& f) { return f.pointer == any; });
+  if (field == fields.end()) return name + " " + written;
+  if (field->holds == Holds::truth) return name + (written == "true" ? ": yes" : ": no");
+  if (field->holds == Holds::word || field->holds == Holds::text) return name + " " + with_blanks(written);
+  const std::string& unit = field->unit;
+  if (unit.empty() || unit == "1" || name.ends_with(unit)) return name + " " + written;
+  return name + " " + written + " " + (unit == "m2" ? "m²" : unit == "degC" ? "°C" : unit);
+}
+
 }  // namespace bide::report

@@ -10,6 +10,11 @@ namespace bide::report {
 // @param name a pointer into a scenario, or the name of something that is drawn
 std::string input_words(const std::string& name);
 
+// An input and what was put in: "raft: capacity 4 persons", "routine: bail every 2 h", "routine: bail never".
+// @param pointer of a field of a scenario
+// @param written its value as it was written
+std::string setting_words(const std::string& pointer, const std::string& written);
+
 // The file alone, of a name that says what was put in: "s.json with /raft/floor=flat" -> "s.json".
 std::string file_alone(const std::string& name);
 
