@@ -1,9 +1,11 @@
 #include "bide/scenario/rules.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "bide/constants/people.hpp"
 #include "bide/core/time_utc.hpp"
+#include "bide/core/units.hpp"
 #include "bide/scenario/resolve.hpp"
 #include "bide/scenario/words.hpp"
 
@@ -217,6 +219,19 @@ void check_routine(Rules& r) {
         fmt::format("found {} h; allowed 0, which is never, or at least {} h", period_h, shortest_h));
 }
 
+// A row of the table holds every person: some 700 bytes each.
+void check_rows(Rules& r) {
+  if (!r.sound({"/duration_h", "/output_interval_min"})) return;
+  constexpr double most_person_rows = 1e6;
+  const Scenario& s = r.scenario;
+  const double persons = static_cast<double>(s.crew.size());
+  const double least_min = std::ceil(s.duration_h * (hour_s / minute_s) * persons / most_person_rows);
+  if (s.output_interval_min < least_min)
+    r.reader.report("/output_interval_min",
+                    fmt::format("found {} min; allowed at least {} min for {} people over {} h",
+                                s.output_interval_min, least_min, persons, s.duration_h));
+}
+
 // Age, height and mass that no person has together.
 void check_body(Rules& r, const Person& person, const std::string& here) {
   namespace c = constants;
@@ -324,6 +339,7 @@ void check_rules(const Scenario& scenario, const std::filesystem::path& folder, 
   check_crew(rules, stores_known);
   check_rationing(rules);
   check_routine(rules);
+  check_rows(rules);
   check_failures(rules, stores_known);
   check_readiness(scenario, reader);
   check_limits(rules);
