@@ -84,8 +84,7 @@ TEST_CASE("near times cannot be separated, and times beyond the horizon are told
   b.times({}, {});
   a.timeline.fates[0].nearest_margin_fraction = 0.2;
   a.timeline.fates[0].next_cause = system::Limit::able_core_low;
-  CHECK(has(said(of(a, b)),
-            "the model cannot separate them (not reached within 5 d, not reached within 5 d)."));
+  CHECK(has(said(of(a, b)), "the model cannot separate them (neither within 5 d)."));
   CHECK(has(
       said(of(a, b)),
       "To the nearest limit, option 1 has 20 % of the margin left (cold), option 2 has 38 % of the margin "
@@ -152,21 +151,21 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   c.options[0].members = members_of({&low, &never});
   c.options[1].members = members_of({&high, &never});
   CHECK(headline() ==
-        "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2. At the early end "
-        "of "
-        "the range option 2 lasts longer, 90 h against 30 h. In 0 of 3 runs over what nobody has measured "
-        "option "
-        "1 lasts longer, in 1 option 2.");
+        "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2. Of 3 runs over "
+        "what "
+        "nobody has measured option 1 lasts longer in 0, option 2 in 1; in 2 the model cannot separate them. "
+        "At the "
+        "early end of the range the first person of option 2 is able longer, 90 h against 30 h.");
   // Cannot be separated as they are.
   c = of(a, a);
   c.options[0].members = members_of({&low, &high, &low});
   c.options[1].members = members_of({&high, &low, &high});
-  CHECK(
-      has(headline(), " In 1 of 4 runs over what nobody has measured option 1 lasts longer, in 2 option 2."));
+  CHECK(has(headline(),
+            " Of 4 runs over what nobody has measured option 1 lasts longer in 1, option 2 in 2; in 1 "));
   // One that states all is the same in every member: 40 h against 30 h, 90 h and 30 h.
   c.options[1].members = {};
-  CHECK(
-      has(headline(), " In 1 of 4 runs over what nobody has measured option 1 lasts longer, in 2 option 2."));
+  CHECK(has(headline(),
+            " Of 4 runs over what nobody has measured option 1 lasts longer in 1, option 2 in 2; in 1 "));
 }
 
 TEST_CASE("an option is called by its scenario, or by what was put in, in words") {

@@ -85,7 +85,8 @@ html::Section equal_section(const Comparison& comparison) {
 html::Chart picture(const Comparison& comparison) {
   std::vector<WindowRow> rows;
   double horizon_s = 0;
-  for (const auto& [name, state] : {std::pair{"able", &Figures::able}, {"alive", &Figures::alive}})
+  for (const auto& [name, state] :
+       {std::pair{"first able", &Figures::able}, {"first alive", &Figures::alive}})
     for (std::size_t i = 0; i < comparison.options.size(); ++i) {
       const Option& option = comparison.options[i];
       rows.push_back(window_row(fmt::format("{}: {}", name, option_name(i)), option.own.figures.*state,

@@ -64,8 +64,8 @@ Order order_of(study::CrewState state, Ahead central, const Option& a, const Opt
   return out;
 }
 
-// Which lasts longer at the early end of the range: " At the early end of the range option 1 lasts longer,
-// 100 h against 27 h.". Empty where the model cannot separate them there either.
+// Which lasts longer at the early end of the range: " At the early end of the range the first person of
+// option 1 is able longer, 100 h against 27 h.". Empty where the model cannot separate them there either.
 std::string early_words(study::CrewState state, const Option& a, const Option& b, const Pair& pair) {
   const auto early_s = [state](const Option& option) {
     return study::range_over(option.own.figures.*state, option.members, state, &outcome::CrewTimes::first_s)
@@ -77,8 +77,8 @@ std::string early_words(study::CrewState state, const Option& a, const Option& b
   if (ahead == Ahead::indistinguishable) return "";
   std::string late = cell(first_s, first_horizon_s), early = cell(second_s, second_horizon_s);
   if (ahead == Ahead::second) std::swap(late, early);
-  return fmt::format(" At the early end of the range {} lasts longer, {} against {}.", pair.name(ahead), late,
-                     early);
+  return fmt::format(" At the early end of the range the first person of {} is {} longer, {} against {}.",
+                     pair.name(ahead), state == &outcome::Endurance::able ? "able" : "alive", late, early);
 }
 
 // What the range says of the order, in one sentence; empty where it has nothing to add.
@@ -88,9 +88,11 @@ std::string order_words(study::CrewState state, Ahead ahead, const Option& a, co
   if (order.first + order.second == 0) return "";
   const std::string of_runs = fmt::format("of {} runs over what nobody has measured", order.runs);
   if (ahead == Ahead::indistinguishable) {
-    return early_words(state, a, b, pair) + fmt::format(" In {1} {0} {2} lasts longer, in {3} {4}.", of_runs,
-                                                        order.first, pair.first_name, order.second,
-                                                        pair.second_name);
+    const std::size_t open = order.runs - order.first - order.second;
+    return fmt::format(" O{} {} lasts longer in {}, {} in {}{}.{}", of_runs.substr(1), pair.first_name,
+                       order.first, pair.second_name, order.second,
+                       open > 0 ? fmt::format("; in {} the model cannot separate them", open) : "",
+                       early_words(state, a, b, pair));
   }
   const std::size_t same = ahead == Ahead::first ? order.first : order.second,
                     turned = ahead == Ahead::first ? order.second : order.first;
@@ -123,6 +125,8 @@ std::string time_sentence(const char* what, study::CrewState times, const Pair& 
   const Figures &a = pair.first.figures, &b = pair.second.figures;
   const auto &first = (a.*times).first_s, &second = (b.*times).first_s;
   const Ahead ahead = later(times, a, b);
+  if (!first && !second && a.horizon_s == b.horizon_s)
+    return fmt::format("{}: the model cannot separate them (neither within {}).", what, horizon(a.horizon_s));
   if (ahead == Ahead::indistinguishable)
     return fmt::format("{}: the model cannot separate them ({}, {}).", what, time_words(first, a.horizon_s),
                        time_words(second, b.horizon_s));

@@ -36,8 +36,8 @@ html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
       onward);
   out.x = {"who"};
   out.y = time_axis(horizon_s);
-  html::Series range{"range", Kind::spans, {}, 0}, central{"central case", Kind::points, {}, 1},
-      later{fmt::format("central case: not within {}", horizon(horizon_s)), Kind::points, {}, 2};
+  html::Series range{"range", Kind::spans, {}, 0}, central{"central case", Kind::points, {}, 1};
+  bool all_central = true;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const WindowRow& row = rows[i];
     const double x = static_cast<double>(i);
@@ -47,13 +47,15 @@ html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
       range.points.push_back({x, Point::none, earliest_s ? *earliest_s / hour_s : horizon_h,
                               latest_s ? *latest_s / hour_s : horizon_h, "", !latest_s});
       if (!latest_s) range.name = "range, arrow: " + onward;
+      if (!latest_s && !row.central_s) all_central = false;
     }
     if (row.central_s)
       central.points.push_back({x, *row.central_s / hour_s});
-    else
-      later.points.push_back({x, horizon_h, Point::none, Point::none, "or later"});
+    else if (!row.range)
+      range.points.push_back({x, Point::none, horizon_h, horizon_h, "", true});
   }
-  for (html::Series* each : {&range, &central, &later})
+  if (!all_central) range.name += ", no dot: so does the central case";
+  for (html::Series* each : {&range, &central})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
   return out;
 }

@@ -39,8 +39,8 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
   out.x = {"person"};
   out.y = axis_of(m);
   html::Series most{"8 in 10 futures", Kind::spans, {}, 0}, half{"half of the futures", Kind::spans, {}, 3},
-      middle{"median future", Kind::points, {}, 1},
-      beyond{fmt::format("median future: not within {}", horizon(horizon_h * hour_s)), Kind::points, {}, 2};
+      middle{"median future", Kind::points, {}, 1};
+  const std::string after = horizon(horizon_h * hour_s);
   const auto add = [&](const char* state, const char* who, const study::Window& w) {
     const double row = static_cast<double>(out.categories.size());
     out.categories.push_back(fmt::format("{}: {}", state, who));
@@ -49,16 +49,14 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
     };
     most.points.push_back({row, Point::none, at(q10), at(q90), "", !w.until[q90].time});
     half.points.push_back({row, Point::none, at(q25), at(q75), "", !w.until[q75].time});
-    if (w.until[q50].time)
-      middle.points.push_back({row, at(q50)});
-    else
-      beyond.points.push_back({row, horizon_h, Point::none, Point::none, "or later"});
+    if (!w.until[q90].time) most.name = "8 in 10 futures, arrow: goes on after " + after;
+    if (w.until[q50].time) middle.points.push_back({row, at(q50)});
   };
   for (std::size_t who = 0; who < study::who_count; ++who) add("able", crew_order[who], m.odds.able[who]);
   for (std::size_t who = 0; who < study::who_count; ++who) add("alive", crew_order[who], m.odds.alive[who]);
+  if (middle.points.size() < out.categories.size()) most.name += ", no dot: so does the median future";
   out.series = {most, half};
-  for (html::Series* each : {&middle, &beyond})
-    if (!each->points.empty()) out.series.push_back(std::move(*each));
+  if (!middle.points.empty()) out.series.push_back(std::move(middle));
   return out;
 }
 

@@ -150,8 +150,8 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, at_h * hour_s, 0) + " UTC";
 }
 
-// "first person, 8 in 10 futures: 17 h (21 Feb 22:30 UTC) to after 3 d, half after 3 d; last person, 8 in 10
-// futures: 30 h to after 3 d".
+// "first person, 8 in 10 futures: 17 h (21 Feb 22:30 UTC) to after 3 d, half of them after 3 d; last person,
+// 8 in 10 futures: 30 h to after 3 d".
 std::string window_line(const study::OddsAnswer& m,
                         const std::array<study::Window, study::who_count>& windows) {
   const double horizon_h = m.odds.horizon_h;
@@ -162,8 +162,8 @@ std::string window_line(const study::OddsAnswer& m,
     const std::string early = odds_hours(low, horizon_h);
     out.insert(out.find(early) + early.size(), " (" + clock_at(m, *low) + ")");
     const auto& half = first.until[q50].time;
-    out += half ? fmt::format(", half by {}", duration(*half * hour_s))
-                : ", half " + odds_hours(half, horizon_h);
+    out += half ? fmt::format(", half of them by {}", duration(*half * hour_s))
+                : ", half of them " + odds_hours(half, horizon_h);
   }
   if (m.scenario.scenario.crew.size() == 1) return out;
   return out + "; last person, " + odds_range(last, horizon_h);
@@ -197,7 +197,8 @@ Answer odds_answer(const study::OddsAnswer& m) {
              {"Alive until", window_line(m, m.odds.alive)},
              {"Ends it", ends_by(m, "within " + horizon(m.odds.horizon_h * hour_s))}};
   if (m.odds.help)
-    out.push_back({"Help", fmt::format("as stated, comes while all are able in {} of futures",
+    out.push_back({"Help", fmt::format("if it comes as stated, after {}: all able then in {} of futures",
+                                       rescue_words(*m.scenario.scenario.uncertain->rescue),
                                        share(m.odds.help->all_able))});
   out.push_back({"Ask first", ask_words(m, 1)});
   out.push_back({"Buys most",

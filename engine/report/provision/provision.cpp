@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/run/json_parts.hpp"
@@ -73,6 +74,12 @@ std::vector<std::string> packing_list(const Provision& in, const study::Kit& kit
   return out;
 }
 
+// "2031-06-24": the day, in UTC, on which the time asked for ends.
+std::string last_day_utc(const Provision& in) {
+  constexpr std::size_t day_letters = 10;
+  return format_time_utc(in.asked.start_unix_s + in.question.until_h * hour_s).substr(0, day_letters);
+}
+
 std::vector<std::string> needs_list(const Page& page, const Provision& in) {
   std::vector<std::string> out;
   for (const scenario::Need& each : scenario::needs_of(in.asked, in.question.until_h))
@@ -111,6 +118,11 @@ void print_found(Page& page, const Provision& in) {
   page.paragraph(nothing ? "What is aboard already is enough: nothing needs to be added."
                          : fmt::format("The least kit to add: {}.", cost_words(least.cost)));
   for (const std::string& row : packing_list(in, least.kit)) page.item(row);
+  if (!nothing)
+    page.item(
+        fmt::format("Each with an expiry date after {}, when the time asked for ends; so for what the "
+                    "raft's own pack holds.",
+                    last_day_utc(in)));
   page.paragraph(
       fmt::format("Target: {}. On {} fresh futures it is met in {}: at least {}, with 95 % confidence. "
                   "Without it: {}.",
@@ -241,6 +253,7 @@ std::string provision_json(const Provision& in) {
                     {"mass_kg", json_number(in.question.limits.mass_kg)},
                     {"volume_L", json_number(in.question.limits.volume_L)},
                     {"seed", in.question.seed}};
+  json["in_date_after_utc"] = last_day_utc(in);
   json["least"] = in.least ? tried_json(in, *in.least) : Json(nullptr);
   json["least_on_fresh_futures"] = in.least_fresh ? tried_json(in, *in.least_fresh) : Json(nullptr);
   json["without"] = tried_json(in, in.without);

@@ -31,16 +31,21 @@ html::Chart picture(const RunMaterial& material) {
 
 html::Section answer_section(const RunMaterial& material) {
   const Material& m = material.run;
-  constexpr std::ptrdiff_t large = 2,
-                           before_picture = 5;  // able, alive; what ends it, who first, what buys most
+  constexpr std::ptrdiff_t large = 2;  // able, alive
   Answer all = run_answer(m, material.unmeasured,
                           material.levers_to_come ? "being tried" : buys_line(material.levers, m.scenario));
+  // Before the picture: what ends it, who first, help, what buys most.
+  const auto after_picture =
+      std::find_if(all.begin(), all.end(), [](const AnswerLine& each) { return each.asks == "Inside"; });
   html::Section out{"The answer", {}, false, true};
   out.blocks.push_back(html::Facts{{all.begin(), all.begin() + large}, true});
-  out.blocks.push_back(html::Facts{{all.begin() + large, all.begin() + before_picture}});
+  out.blocks.push_back(html::Facts{{all.begin() + large, after_picture}});
   out.blocks.push_back(picture(material));
-  out.blocks.push_back(html::Facts{{all.begin() + before_picture, all.end()}});
-  if (m.outcome.persons.size() > 1) out.blocks.push_back(html::List{person_sentences(m)});
+  out.blocks.push_back(html::Facts{{after_picture, all.end()}});
+  if (m.outcome.persons.size() > 1) {
+    if (!material.unmeasured.empty()) out.blocks.push_back(html::Paragraph{"In the central case:"});
+    out.blocks.push_back(html::List{person_sentences(m)});
+  }
   return out;
 }
 

@@ -21,8 +21,9 @@ std::vector<GradeWords> evidence_words(const Material& material);
 std::vector<std::string> data_ends(const Material& material);
 
 inline constexpr const char* not_in_the_model =
-    "Drowning, the first minutes in cold water, injury, illness, despair, collapse at or after rescue; "
-    "capsize and breakage unless entered.";
+    "Drowning, the first minutes in cold water, despair, collapse at or after rescue; injury, illness, "
+    "capsize "
+    "and breakage unless entered.";
 
 // Cautions of the scenario, expired items and how many inputs are defaults.
 std::vector<std::string> caution_sentences(const scenario::ValidScenario& scenario);
