@@ -147,6 +147,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.beyond_shivering_peak_trial = beyond_shivering_peak_trial(p.mass_kg, p.height_m, p.age_years) ? 1 : 0;
   b.shivering_factor = shivering_age_factor(p.age_years) * p.shivering_drive_factor;
   b.sweat_factor = sweat_age_factor(p.age_years) * p.sweat_factor;
+  b.skin_vapour_conductance_m_s = constants::skin_vapour_conductance_m_s;
   b.size = size_of(p.age_years, b.lean_kg);
   b.command_size = command_size(p.age_years, b.area_total_m2);
   b.core_limit_shift_K = p.core_limit_shift_K;

@@ -36,7 +36,8 @@ struct Build {
   T shivering_ceiling_W, shivering_sustained_W;  // above rest
   T greatest_work_W;                             // above rest, at the greatest oxygen uptake
   T shivering_factor, sweat_factor;              // by age and person
-  T least_wettedness;    // of the skin: share that evaporates like water without sweat
+  T skin_vapour_conductance_m_s, burnt_skin_vapour_conductance_m_s;  // without sweat, of the skin itself
+  T burned;                                                          // share of the skin
   T size, command_size;  // of an adult's amounts, and of the standard man's commands
   T dilatation_age_factor, constriction_age_factor;
   T old_share;     // 0 under 55 years to 1 from 65 on

@@ -1,6 +1,5 @@
 #include "bide/body/injury.hpp"
 
-#include "bide/constants/control.hpp"
 #include "bide/constants/injury.hpp"
 #include "bide/constants/water.hpp"
 #include "bide/core/units.hpp"
@@ -24,17 +23,13 @@ double fever_heat_factor(double fever_K) {
   return 1 + constants::fever_heat_per_K * fever_K;
 }
 
-double least_wettedness_with_burns(double burned_pct) {
-  const double burned = burned_pct / pct;
-  return constants::least_wettedness * (1 - burned) + constants::burn_wettedness * burned;
-}
-
 void injure(const scenario::Person& p, Build<double>& b) {
   const BloodLost lost = blood_lost(p.mass_kg, p.blood_loss_pct);
   b.starting_deficit_kg += lost.water_kg;
   b.starting_salt_lost_mOsm = lost.extracellular_mOsm;
   b.intracellular_osmoles_mOsm -= lost.intracellular_mOsm;
-  b.least_wettedness = least_wettedness_with_burns(p.burned_pct);
+  b.burned = p.burned_pct / pct;
+  b.burnt_skin_vapour_conductance_m_s = constants::burnt_skin_vapour_conductance_m_s;
   b.fever_K = p.fever_K;
   // Not the sums over nodes: what is stated in resting heats, such as swimming, is of the healthy.
   for (auto& segment : b.basal_W)

@@ -31,11 +31,6 @@ double oxygen_uptake_left(double blood_loss_pct);
 // @return at least 1
 double fever_heat_factor(double fever_K);
 
-// Share of the skin that evaporates like water without sweat. Burns are taken to lie evenly over the body.
-// @param burned_pct of the skin, %, [0, 20]
-// @return (0, 1)
-double least_wettedness_with_burns(double burned_pct);
-
 // Puts all of it, and what hurt hands cannot do, into a person's parameters.
 // @param person as validated
 // @param b      their parameters, complete but for this

@@ -46,7 +46,8 @@ void apply(const ErrorFactors& f, Build<double>& b) {
   for (double& each : b.insulation_m2K_W) each /= f.clothing_conductance;
   b.immersed_insulation_m2K_W /= f.clothing_conductance;
   b.sweat_factor *= f.water_loss;
-  b.least_wettedness *= f.water_loss;
+  b.skin_vapour_conductance_m_s *= f.water_loss;
+  b.burnt_skin_vapour_conductance_m_s *= f.water_loss;
 }
 
 }  // namespace bide::body

@@ -10,7 +10,7 @@
 namespace bide::constants {
 
 // Insulation of soaked clothing over dry, in air, dry heat path only (evaporation is a path of its own).
-inline constexpr Sourced soaked_insulation{0.418,
+inline constexpr Sourced soaked_insulation{0.443,
                                            "-",
                                            "mak2009",
                                            "R 0.236 dry, 0.146 wet on the inflated floor "

@@ -38,15 +38,17 @@ inline constexpr Sourced oxygen_uptake_per_blood{0.60,
                                                  1.00};
 
 // ---- burns
-inline constexpr Sourced burn_wettedness{
-    0.55,
-    "-",
+inline constexpr Sourced burnt_skin_vapour_conductance_m_s{
+    3.6e-3,
+    "m/s",
     "lamke1977",
     "178 (partial) and 143 g/(m2 h) (full thickness) of the 310 of a wet surface of 32 degC in air of 23 degC"
-    " and 40 % (16.5 K/kPa, 3.5 W/(m2 K)); a tenth of normal skin's resistance or less (Martin 1985) agrees",
+    " and 40 %: that film passes 310 g/(m2 h) / 0.0256 kg/m3 = 3.4e-3 m/s, and the skin 160 / (310 - 160) of"
+    " it; a tenth of normal skin's resistance or less (Martin 1985) agrees. High end: nine tenths of a wet "
+    "surface",
     Trust::derived,
-    0.40,
-    1.00};
+    2.2e-3,
+    30e-3};
 inline constexpr Sourced burn_of_shock_pct{
     20.0,
     "% of skin",

@@ -50,10 +50,22 @@ inline Shares<T> shares(int s, const Surroundings<T>& around, T in_water) {
   return {exposed, seat - puddle, puddle, wading, tube, touching, under};
 }
 
+// Vapour from skin without sweat, for each m2: through the skin itself, then through what lies over it. Burns
+// pass more, and lie evenly over the body.
+// @param beyond_m_s vapour conductance of clothing and film over that skin, m/s, at least 0
+// @return m/s, times a difference of vapour density
+template <class T>
+inline T from_dry_skin_m_s(const body::Build<T>& b, T beyond_m_s) {
+  const T whole = cabin::in_series(b.skin_vapour_conductance_m_s, beyond_m_s);
+  const T burnt = cabin::in_series(b.burnt_skin_vapour_conductance_m_s, beyond_m_s);
+  return whole + b.burned * (burnt - whole);
+}
+
 // The films of a surface, under the aid where one is worn.
 template <class T>
 struct Films {
   T convection_W_m2K, radiation_W_m2K, transfer_m_s;
+  T from_dry_skin_m_s;
 };
 
 // What a person wears this step, the same for all segments.
@@ -69,11 +81,13 @@ struct Worn {
 // @param covered share of the surface that an aid covers, which is one more resistance over both films and a
 // near-barrier to vapour
 template <class T>
-inline Films<T> films(const Surroundings<T>& around, T aid_resistance, T covered) {
+inline Films<T> films(const body::Build<T>& b, const Surroundings<T>& around, T aid_resistance, T covered) {
   const T all = around.convection_W_m2K + around.radiation_W_m2K;
   const T kept = T(1) / (T(1) + all * aid_resistance * covered);
-  return {around.convection_W_m2K * kept, around.radiation_W_m2K * kept,
-          around.transfer_m_s + (around.transfer_under_aid_m_s - around.transfer_m_s) * covered};
+  const T transfer_m_s =
+      around.transfer_m_s + (around.transfer_under_aid_m_s - around.transfer_m_s) * covered;
+  return {around.convection_W_m2K * kept, around.radiation_W_m2K * kept, transfer_m_s,
+          from_dry_skin_m_s(b, transfer_m_s)};
 }
 
 // @param swims how hard, as a share of slow swimming
@@ -81,8 +95,8 @@ template <class T>
 inline Worn<T> wear(const body::Build<T>& b, const Surroundings<T>& around, const HeldPerson<T>& held,
                     T aid_resistance, T swims) {
   Worn<T> w;
-  w.at_head = films(around, aid_resistance, T(held.wears_aid * T(hood_share)));
-  w.elsewhere = films(around, aid_resistance, held.wears_aid);
+  w.at_head = films(b, around, aid_resistance, T(held.wears_aid * T(hood_share)));
+  w.elsewhere = films(b, around, aid_resistance, held.wears_aid);
   w.immersed_m2K_W = larger(b.immersed_insulation_m2K_W, T(constants::cloth_resistance_m2K_W.value));
   w.immersed_W_m2K = T(1) / w.immersed_m2K_W;
   w.water_film_W_m2K = around.water_film_W_m2K +
@@ -210,14 +224,15 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   const Films<T>& film = s == head ? worn.at_head : worn.elsewhere;
   const T bare_area = area * share.exposed * (T(1) - c.covered);
   const T clad_area = area * share.exposed * c.covered;
-  const T outer_area = clad_area * cabin::clothing_area_factor(b.insulation_m2K_W[s]);
+  const T outer_per_clad = cabin::clothing_area_factor(b.insulation_m2K_W[s]);
+  const T outer_area = clad_area * outer_per_clad;
 
   skin_side.to_air = bare_area * film.convection_W_m2K;
   skin_side.to_canopy = bare_area * film.radiation_W_m2K;
   cloth_side.to_air = outer_area * film.convection_W_m2K;
   cloth_side.to_canopy = outer_area * film.radiation_W_m2K;
-  const T through_cloth_W_K = clad_area / c.resistance;
-  T to_cloth = through_cloth_W_K;
+  const T per_resistance = T(1) / c.resistance;
+  T to_cloth = clad_area * per_resistance;
   freeze_contact(b, s, share, c, around, worn, skin_side);
   freeze_immersion(area, share.immersed, c.covered, worn, skin_side, cloth_side, to_cloth);
   out.conductance_W_K[s][skin] = to_cloth;
@@ -227,23 +242,24 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   const T cloth_saturation =
       cloth_side.density_at_zero_kg_m3 + cloth_side.density_slope_kg_m3_K * x[body::at::node(s, clothing)];
 
-  // Vapour paths of a wholly wet skin, m3/s.
-  const T bare_path = bare_area * film.transfer_m_s;
-  const T through_cloth = through_cloth_W_K * worn.vapour_per_heat_m3K_J;
-  const T outer_path = outer_area * film.transfer_m_s;
-  const T dry_path =
-      bare_path + (T(1) - c.wet_surface) * cabin::in_series(through_cloth, outer_path + T(tiny_W_K));
-  const T to_wet_cloth = c.wet_surface * through_cloth;
+  // Vapour passes from the skin to the air, bare or through dry cloth, or into wet cloth: m/s by m2 of skin,
+  // then m3/s of a wholly wet skin and of one without sweat.
+  const T through_cloth_m_s = worn.vapour_per_heat_m3K_J * per_resistance;
+  const T clad_m_s = cabin::in_series(through_cloth_m_s, T(outer_per_clad * film.transfer_m_s));
+  const T wet_clad_area = clad_area * c.wet_surface;
+  const T dry_clad_area = clad_area - wet_clad_area;
+  const T dry_path = bare_area * film.transfer_m_s + dry_clad_area * clad_m_s;
+  const T to_wet_cloth = wet_clad_area * through_cloth_m_s;
+  const T diffusion = bare_area * film.from_dry_skin_m_s + dry_clad_area * from_dry_skin_m_s(b, clad_m_s);
+  const T diffusion_to_cloth = wet_clad_area * from_dry_skin_m_s(b, through_cloth_m_s);
   const T most_kg_s = dry_path * positive_part(T(skin_saturation - around.vapour_kg_m3)) +
                       to_wet_cloth * positive_part(T(skin_saturation - cloth_saturation));
   const T sweat_kg_s = sweat_W * worn.per_latent_heat_kg_J;
-  const T least = b.least_wettedness;
-  const T by_sweat = sweat_wettedness(sweat_kg_s, most_kg_s, b.greatest_wettedness);
-  const T wettedness = least + (T(1) - least) * by_sweat;
-  skin_side.evaporation_m3_s = wettedness * dry_path;
-  out.distillation_m3_s[s] = wettedness * to_wet_cloth;
-  cloth_side.evaporation_m3_s = c.wet_surface * outer_path;
-  return (T(1) - fitted.wet_skin_withholds) * positive_part(T(sweat_kg_s - by_sweat * most_kg_s));
+  const T wetted = sweat_wettedness(sweat_kg_s, most_kg_s, b.greatest_wettedness);
+  skin_side.evaporation_m3_s = diffusion + wetted * (dry_path - diffusion);
+  out.distillation_m3_s[s] = diffusion_to_cloth + wetted * (to_wet_cloth - diffusion_to_cloth);
+  cloth_side.evaporation_m3_s = c.wet_surface * outer_area * film.transfer_m_s;
+  return (T(1) - fitted.wet_skin_withholds) * positive_part(T(sweat_kg_s - wetted * most_kg_s));
 }
 
 // Fingers are hands without a core: bare or gloved, never under the seat.
@@ -264,7 +280,7 @@ inline void freeze_finger(const body::Build<T>& b, const T* x, const HeldPerson<
   f.to_sea = b.finger_area_m2 * under *
              ((T(1) - c.covered) * in_water_W_m2K +
               c.covered * cabin::immersed_W_m2K(b.immersed_insulation_m2K_W, in_water_W_m2K));
-  f.evaporation_m3_s = exposed * (T(1) - c.covered) * b.least_wettedness * film.transfer_m_s;
+  f.evaporation_m3_s = exposed * (T(1) - c.covered) * film.from_dry_skin_m_s;
 }
 
 }  // namespace bide::system

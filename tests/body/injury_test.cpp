@@ -66,19 +66,23 @@ TEST_CASE("a litre of blood costs an eighth of the oxygen uptake") {
 }
 
 TEST_CASE("a burn evaporates as measured, and as the bedside rule has it") {
-  // Lamke 1977: 143 to 178 g/(m2 h) from burnt skin. The rule for insensible loss of the burnt, (25 + %
-  // burnt) x m2 in mL/h, adds 100 mL/h for a square metre burnt. Bare skin of 32 degC in the ward it was
-  // derived for.
-  const double most_g_m2_h = 16.5 * 3.5 *
-                             (saturation_pressure_Pa(32.0) - 0.4 * saturation_pressure_Pa(23.0)) / 1000 /
-                             2.43e6 * 3.6e6;
-  const double burnt_g_m2_h =
-      (least_wettedness_with_burns(20) - least_wettedness_with_burns(0)) / 0.20 * most_g_m2_h;
-  CHECK(burnt_g_m2_h > 100);
-  CHECK(burnt_g_m2_h < 178);
-  scenario::Person burnt = man();
-  burnt.burned_pct = 10;
-  CHECK(build_of(burnt).least_wettedness > build_of(man()).least_wettedness);
+  // Lamke 1977: 143 to 178 g/(m2 h) from burnt skin of 32 degC where a wet surface lost 310, in air of 23
+  // degC and 40 %. The rule for insensible loss of the burnt, (25 + % burnt) x m2 in mL/h, adds 100 mL/h for
+  // a square metre burnt, and gives 25 g/(m2 h) to whole skin and lung.
+  scenario::Person hurt = man();
+  hurt.burned_pct = 10;
+  const Build<double> b = build_of(hurt);
+  const double air_g_m3 = 1000 * (saturation_density_kg_m3(32.0) - 0.4 * saturation_density_kg_m3(23.0));
+  const double film_m_s = 310 / 3600. / air_g_m3;
+  const auto lost_g_m2_h = [&](double skin_m_s) { return 3600 * air_g_m3 / (1 / skin_m_s + 1 / film_m_s); };
+  const double burnt = lost_g_m2_h(b.burnt_skin_vapour_conductance_m_s);
+  const double whole = lost_g_m2_h(b.skin_vapour_conductance_m_s);
+  CHECK(burnt > 143);
+  CHECK(burnt < 178);
+  CHECK(burnt - whole > 100);
+  CHECK(whole < 25);
+  CHECK(b.burned == doctest::Approx(0.10));
+  CHECK(build_of(man()).burned == 0);
 }
 
 TEST_CASE("a fever raises resting heat by 13 % a kelvin") {

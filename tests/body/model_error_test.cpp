@@ -52,7 +52,8 @@ TEST_CASE("far from every study the ranges are twice as wide") {
 
 TEST_CASE("each factor multiplies what its name says") {
   Build<double> b{};
-  b.shivering_factor = 2, b.shivering_ceiling_W = 300, b.sweat_factor = 1, b.least_wettedness = 0.06;
+  b.shivering_factor = 2, b.shivering_ceiling_W = 300, b.sweat_factor = 1;
+  b.skin_vapour_conductance_m_s = 1e-4, b.burnt_skin_vapour_conductance_m_s = 3e-3;
   b.basal_W[legs][core] = 10, b.basal_total_W = 100;
   b.conductance_W_K[legs][muscle] = 10, b.insulation_m2K_W[trunk] = 0.2, b.immersed_insulation_m2K_W = 0.02;
   apply({1.5, 2, 4, 0.5}, b);
@@ -65,7 +66,8 @@ TEST_CASE("each factor multiplies what its name says") {
   CHECK(b.insulation_m2K_W[trunk] == doctest::Approx(0.05));
   CHECK(b.immersed_insulation_m2K_W == doctest::Approx(0.005));
   CHECK(b.sweat_factor == 0.5);
-  CHECK(b.least_wettedness == doctest::Approx(0.03));
+  CHECK(b.skin_vapour_conductance_m_s == doctest::Approx(0.5e-4));
+  CHECK(b.burnt_skin_vapour_conductance_m_s == doctest::Approx(1.5e-3));
 }
 
 TEST_CASE("regions part at their bounds, and near is near in every respect") {

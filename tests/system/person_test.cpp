@@ -47,6 +47,7 @@ struct Resting {
     p.core_setpoint_degC = 37, p.mean_skin_setpoint_degC = 33, p.greatest_urine_osmolality_mOsm_kg = 1000,
     p.susceptibility = 1;
     p.greatest_sweat_W_m2 = 500, p.greatest_wettedness = 1, p.sweat_salt_mOsm_kg = 90;
+    p.skin_vapour_conductance_m_s = p.burnt_skin_vapour_conductance_m_s = 1e-4;
     p.permeability_index = 0.38;
     p.body_water_kg = 40, p.extracellular_osmoles_mOsm = 4600, p.intracellular_osmoles_mOsm = 7280;
     p.glycogen_kJ = 8000, p.fat_kg = 10.3, p.protein_kg = 12.2;

@@ -28,7 +28,8 @@ struct Dressed {
 
   Dressed() {
     b.area_m2 = {0.12, 0.6, 0.2, 0.1, 0.6, 0.1};
-    b.permeability_index = 0.38, b.least_wettedness = 0.06, b.greatest_wettedness = 1;
+    b.permeability_index = 0.38, b.greatest_wettedness = 1;
+    b.skin_vapour_conductance_m_s = 1e-4, b.burnt_skin_vapour_conductance_m_s = 3e-3;
     for (int s = 0; s < body::segment_count; ++s) {
       b.clothing_capacity_kg[s] = b.per_clothing_capacity[s] = 1;
       x[bat::node(s, body::skin)] = 33, x[bat::node(s, body::clothing)] = 28;
@@ -71,12 +72,12 @@ TEST_CASE("in steam the line of saturation at a cold surface ends where vapour n
   CHECK(density(70) == doctest::Approx(0.197).epsilon(1e-6));
 }
 
-TEST_CASE("a bare head: area times each film, and 0.06 of a wet skin's vapour") {
+TEST_CASE("a bare head: area times each film, and vapour through skin and film") {
   Dressed c;
   c.freeze(head);
   CHECK(c.skin(head).to_air == Near(0.12 * 4));
   CHECK(c.skin(head).to_canopy == Near(0.12 * 5));
-  CHECK(c.skin(head).evaporation_m3_s == Near(0.06 * 0.12 * 0.003));
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.12 / (1 / 1e-4 + 1 / 0.003)));
   for (const double nothing : {c.skin(head).to_floor, c.skin(head).to_floor_water, c.skin(head).to_tube,
                                c.skin(head).to_sea, c.cloth(head).to_air, c.out.distillation_m3_s[head]})
     CHECK(nothing == 0);
@@ -97,11 +98,11 @@ TEST_CASE("more sweat than can evaporate wets all of the skin, and 0.3 of the re
   c.fitted.wet_skin_withholds = 0.4;
   c.freeze(head);
   CHECK(c.runs_off_kg_s == Near(6.75e-6).epsilon(0.01));
-  // Half of what could evaporate wets 2 x 0.5 / (1 + sqrt(1.5)) = 0.4495 of the skin (ISO 7933), beyond 0.06;
-  // of the 0.0505 left 0.6 runs off.
+  // Half of what could evaporate wets 2 x 0.5 / (1 + sqrt(1.5)) = 0.4495 of the skin (ISO 7933); the rest
+  // passes vapour through itself, 0.12 x 9.677e-5 m3/s for all of it. Of the 0.0505 left 0.6 runs off.
   c.sweat_W = 0.5 * 9.24e-6 * 2.44e6;
   c.freeze(head);
-  CHECK(c.skin(head).evaporation_m3_s == Near((0.06 + 0.94 * 0.4495) * 3.6e-4).epsilon(0.01));
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.4495 * 3.6e-4 + 0.5505 * 1.1613e-5).epsilon(0.01));
   CHECK(c.runs_off_kg_s == Near(0.6 * 0.0505 * 9.24e-6).epsilon(0.01));
 }
 
@@ -123,8 +124,8 @@ TEST_CASE("a clothed trunk: floor, puddle, tube, neighbours, and films on an are
   CHECK(c.skin(trunk).to_air == 0);
   CHECK(c.skin(trunk).to_sea == 0);
   // Cloth: 0.461 5 kJ/(kg K) x 298.15 K over 2.4418e6 J/kg x 0.155/(0.38 x 16.5) m2 kPa/W = 2.2795e-3 m/s.
-  // 0.372 x that = 8.480e-4, in series with 0.47616 x 0.003 = 1.4285e-3: 5.3211e-4; times 0.06.
-  CHECK(c.skin(trunk).evaporation_m3_s == Near(3.19264e-5).epsilon(1e-4));
+  // In series with 1.28 x 0.003: 1.43038e-3; with the skin's 1e-4: 9.34657e-5; over 0.372 m2.
+  CHECK(c.skin(trunk).evaporation_m3_s == Near(3.47692e-5).epsilon(1e-4));
   CHECK(c.cloth(trunk).evaporation_m3_s == 0);
   CHECK(c.out.distillation_m3_s[trunk] == 0);
   // A pad of 0.2 m2 K/W under half of the seat: 0.036 x (0.5/0.3315 + 0.5/0.1315); half of the puddle is
@@ -135,6 +136,50 @@ TEST_CASE("a clothed trunk: floor, puddle, tube, neighbours, and films on an are
   CHECK(c.skin(trunk).to_floor_water == Near(0.006 / 0.02));
 }
 
+// The skin's resistance is 10,000 s/m. A film of 2 to 30 mm/s adds 33 to 500; two clo under it 875, a soaked
+// clo half of that for one. So all lie within a tenth of what bare skin passes into still air, 1 / 10,333.
+TEST_CASE("without sweat, wind and clothing change the skin's vapour by less than a tenth") {
+  for (const double film_m_s : {0.002, 0.003, 0.010, 0.030}) {
+    for (const double clo : {0.0, 0.5, 1.0, 2.0}) {
+      for (const double wetness : {0.0, 0.3, 1.0}) {
+        Dressed c;
+        c.around.transfer_m_s = film_m_s, c.around.neighbours = 0;
+        c.b.covered[arms] = clo > 0, c.b.insulation_m2K_W[arms] = 0.155 * clo;
+        c.x[bat::clothing_water + arms] = wetness;
+        c.freeze(arms);
+        const double all = c.skin(arms).evaporation_m3_s + c.out.distillation_m3_s[arms];
+        CAPTURE(film_m_s);
+        CAPTURE(clo);
+        CAPTURE(wetness);
+        CHECK(all == Near(0.19 / 10333.3).epsilon(0.1));
+      }
+    }
+  }
+}
+
+TEST_CASE("a skin wet with sweat all over evaporates through clothing and film alone") {
+  Dressed c;
+  c.clothe(trunk);
+  c.sweat_W = 1000;
+  c.freeze(trunk);
+  CHECK(c.skin(trunk).evaporation_m3_s == Near(0.372 * 1.43038e-3).epsilon(1e-4));
+  c.x[bat::clothing_water + trunk] = 1;
+  c.freeze(trunk);
+  CHECK(c.out.distillation_m3_s[trunk] == Near(0.372 * 2.2795e-3 / 0.5).epsilon(1e-4));
+}
+
+TEST_CASE("a tenth of the skin burnt: each part through its own skin and the film") {
+  Dressed c;
+  c.b.burned = 0.1;
+  c.freeze(head);
+  // 3e-3 under 3e-3 is 1.5e-3; 1e-4 under it 9.67742e-5.
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.12 * (0.1 * 1.5e-3 + 0.9 * 9.67742e-5)).epsilon(1e-5));
+  c.clothe(trunk);
+  c.freeze(trunk);
+  // Under 1.43038e-3: 9.68563e-4 and 9.34657e-5.
+  CHECK(c.skin(trunk).evaporation_m3_s == Near(0.372 * (0.1 * 9.68563e-4 + 0.9 * 9.34657e-5)).epsilon(1e-4));
+}
+
 TEST_CASE("soaked clothing: thinner, evaporates outside, takes up the skin's vapour") {
   Dressed c;
   c.clothe(trunk);
@@ -142,8 +187,8 @@ TEST_CASE("soaked clothing: thinner, evaporates outside, takes up the skin's vap
   c.freeze(trunk);
   CHECK(c.out.conductance_W_K[trunk][body::skin] == Near(0.372 / 0.0775).epsilon(1e-5));  // 0.5 x 0.155
   CHECK(c.cloth(trunk).evaporation_m3_s == Near(1.42848e-3).epsilon(1e-5));
-  // 0.372 x 2.2795e-3 / 0.5 = 1.69595e-3, times 0.06.
-  CHECK(c.out.distillation_m3_s[trunk] == Near(1.01757e-4).epsilon(1e-4));
+  // 2.2795e-3 / 0.5 in series with the skin's 1e-4: 9.78536e-5; over 0.372 m2.
+  CHECK(c.out.distillation_m3_s[trunk] == Near(3.64015e-5).epsilon(1e-4));
   CHECK(c.skin(trunk).evaporation_m3_s == Near(0).epsilon(1e-12));
 }
 
@@ -188,10 +233,10 @@ TEST_CASE("a protective aid adds its resistance over both films") {
   // 0.05 of the arms lean on the tube; films 9 W/(m2 K): 1 / (1 + 9 x 0.2) = 0.357143.
   CHECK(c.skin(arms).to_air == Near(0.2 * 0.95 * 4 / 2.8));
   CHECK(c.skin(arms).to_canopy == Near(0.2 * 0.95 * 5 / 2.8));
-  CHECK(c.skin(arms).evaporation_m3_s == Near(0.06 * 0.19 * 0.001));
+  CHECK(c.skin(arms).evaporation_m3_s == Near(0.19 / (1 / 1e-4 + 1 / 0.001)));
   c.freeze(head);  // half of the head: 1 / (1 + 9 x 0.2 x 0.5)
   CHECK(c.skin(head).to_air == Near(0.48 / 1.9));
-  CHECK(c.skin(head).evaporation_m3_s == Near(0.06 * 0.12 * 0.002));
+  CHECK(c.skin(head).evaporation_m3_s == Near(0.12 / (1 / 1e-4 + 1 / 0.002)));
 }
 
 TEST_CASE("shares of the legs half under water add up to one") {
@@ -216,7 +261,7 @@ TEST_CASE("fingers, gloved, bare and immersed") {
   freeze();
   CHECK(f.to_air == Near(0.16));
   CHECK(f.to_canopy == Near(0.20));
-  CHECK(f.evaporation_m3_s == Near(0.04 * 0.06 * 0.003));
+  CHECK(f.evaporation_m3_s == Near(0.04 / (1 / 1e-4 + 1 / 0.003)));
   c.held.in_water = 1;
   freeze();
   // Inside 198 and the film of a thin cylinder 520 W/(m2 K), above the body's 460, in series: 143.40.

@@ -68,8 +68,9 @@ std::vector<Row> rows() {
       blame(r, r.model < r.low
                    ? "dies too soon: the man in light clothes shivers through nights 14 K below the day, "
                      "and drinks by thirst three times a day"
-                   : "lives too long: dry and cool he passes little water, and all that used tissue sets "
-                     "free counts as his to lose");
+                   : "lives too long: seated in mild warmth he sweats little by day and not at all by "
+                     "night, and all water that used tissue sets free counts as his to lose; the table does "
+                     "not say how its men spent the day");
       out.push_back(r);
     }
   }

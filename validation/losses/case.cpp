@@ -155,6 +155,9 @@ std::vector<Row> rows() {
   out.back().calibrated = true;
   out.push_back(make_row(topic, "open boats without water", "days without water in an open boat, 18 degC",
                          "d", 10, 8, 12, open_boat_days(), "8 to 12 days as printed, longest 11"));
+  blame(out.back(),
+        "still and dry, without the work, sickness and spray of people in boats; all water that "
+        "used tissue sets free counts as his to lose");
   return out;
 }
 

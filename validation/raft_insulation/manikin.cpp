@@ -1,9 +1,7 @@
 #include "validation/raft_insulation/manikin.hpp"
 
-#include "bide/constants/air.hpp"
 #include "bide/constants/cabin.hpp"
 #include "bide/constants/open.hpp"
-#include "bide/core/moist_air.hpp"
 #include "bide/core/units.hpp"
 
 namespace bide::validation {
@@ -29,11 +27,9 @@ double manikin_insulation_m2K_W(const RaftTrial& trial, double depth_m, double c
     return rates[static_cast<std::size_t>(system::person_offset(0) + entry)];
   };
   using namespace body::at;
-  const double skin_vapour_W =
-      rate(total_skin_water) * latent_heat_J_kg(constants::typical_surface_degC.value);
   const double dry_W = rate(total_to_air) + rate(total_to_canopy) + rate(total_to_floor) +
                        rate(total_to_floor_water) + rate(total_to_sea) + rate(total_to_tube) +
-                       rate(total_evaporation) - skin_vapour_W;
+                       rate(total_evaporation);
   return (skin_degC - around_degC) * run.compiled.persons[0].area_total_m2 / dry_W;
 }
 

@@ -102,6 +102,7 @@ void make_manikin(system::Compiled<double>& compiled, int person, double skin_de
   b.blood_setpoint_degC = skin_degC;
   b.shivering_ceiling_W = 1e-9;
   b.sweat_factor = 0;
+  b.skin_vapour_conductance_m_s = 0;
 }
 
 }  // namespace bide::validation

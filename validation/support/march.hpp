@@ -43,7 +43,7 @@ Run run_case(const std::string& scenario_json, double every_s,
              const std::function<void(system::Compiled<double>&)>& prepare = {}, const Drink& drink = {});
 
 // The skin of person p held at `skin_degC`: a manikin. Sets huge skin capacities, the starting temperatures
-// and no heat made; the heat that leaves is read from the running totals.
+// and no heat made, and a skin that passes no vapour; the heat that leaves is read from the running totals.
 void make_manikin(system::Compiled<double>& compiled, int person, double skin_degC);
 
 }  // namespace bide::validation

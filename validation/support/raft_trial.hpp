@@ -16,7 +16,7 @@ std::string scenario_of(const RaftTrial& trial, double output_interval_min);
 
 // What the trial's people and manikin wore is not published: temperate_sailing with all of its insulation
 // multiplied by one number, which gives the manikin's 0.236 m2 K/W on the inflated floor with dry clothing.
-inline constexpr double trial_clothing = 0.7535;
+inline constexpr double trial_clothing = 0.7601;
 void dress_for_trial(system::Compiled<double>& compiled, double clothing = trial_clothing);
 
 }  // namespace bide::validation
