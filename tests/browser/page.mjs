@@ -189,7 +189,7 @@ async function on_paper(page) {
   await page.evaluate(() => document.body.classList.add("sheets-alone"));
   assert.equal(await sheets(), 2);
   await page.emulateMedia({media: "print"});
-  assert.equal(await page.locator(".caution-of-sheet:visible").count(), 2);
+  assert.equal(await page.locator(".for-paper:visible").count(), 2);
   await page.evaluate(() => document.body.classList.remove("sheets-alone"));
   assert.equal(await sheets(), 3);
   await page.emulateMedia({media: null});

@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include <array>
 #include <cstring>
 
@@ -69,8 +71,8 @@ report::html::Section shares_from_now(const study::OddsAnswer& m) {
   const int zone_h = report::zone_hours(m.scenario.scenario.position.longitude_deg);
   for (const study::AtTime& t : m.odds.times) {
     const std::string clock = report::both_clocks(m.scenario.start_unix_s, t.at_h * hour_s, zone_h);
-    std::vector<std::string> row{
-        (t.at_h > 0 ? "in " + report::duration(t.at_h * hour_s) : std::string("now")) + ", " + clock};
+    std::vector<std::string> row{(t.at_h > 0 ? fmt::format("in {:.0f} h", t.at_h) : std::string("now")) +
+                                 ", " + clock};
     for (const study::Chance* each : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive})
       row.push_back(report::share(each->share));
     table.rows.push_back(std::move(row));

@@ -156,7 +156,7 @@ function show_report(report) {
   tell("");
   find("#sheets").replaceChildren(...report.sections.filter((each) => each.own_page).map((each) => {
     const caution = [...find("#cautions").querySelectorAll("p")].map((one) => one.cloneNode(true));
-    const sheet = make("section.own-page", {}, make("div.caution-of-sheet", {}, caution), make("h3", {}, each.title));
+    const sheet = make("section.own-page", {}, make("div.for-paper", {}, caution, make("p.lead", {}, `${report.title}. ${report.lead}`)), make("h3", {}, each.title));
     sheet.insertAdjacentHTML("beforeend", each.html);
     return sheet;
   }));
@@ -167,7 +167,10 @@ function show_report(report) {
 
 // ---- what takes longer: side by side, and what buys time -------------------------------------------------------
 
+let completed = 0;  // number of the change whose slow answers are there
+
 async function later(turn, scenario) {
+  if (document.body.classList.contains("in-class")) return;  // the lesson has all workers
   const old = () => turn !== asked;
   find("#bought").replaceChildren(quiet("Trying each change…"));
   is_new("#bought");
@@ -181,6 +184,7 @@ async function later(turn, scenario) {
       timings.levers = performance.now();
     }));
     await Promise.all(together);
+    completed = turn;
   } catch (fault) {
     if (!(fault instanceof GivenUp) && !old()) find("#bought").replaceChildren(quiet(fault.message));
   }
@@ -375,7 +379,12 @@ async function start() {
   show_lists();
   lanes.push(engine.lane(), engine.lane());
   lessons = lessons_in(find("#class"), shipped, lists, {
-    changed: remember, ask: (question) => ask(lanes[1], question), show_sections, folded, first_of,
+    changed: remember, ask: (question) => ask(lanes[0], question), show_sections, folded, first_of,
+    entered() {
+      odds.stop();
+      lanes.slice(1).forEach((lane) => lane.give_up());
+    },
+    left: () => completed === asked || update(),
     open: (name) => {
       find("#situation").scrollIntoView();
       return bring(name, shipped.scenarios[name]);

@@ -54,7 +54,7 @@ export function asked_by(command, scenarios, lists) {
     return asked({ask: "odds", futures, situation: situation_by(after)}, "The odds, from what is known so far");
   if (words[1] === "choose") {
     const question = choice_by(after, lists);
-    return asked(question, `The chance that all are able when help comes: ${question.waters.map((each) => each.name).join(", ")}. Takes a minute or two.`);
+    return asked(question, `The chance that all are able when help comes: ${question.waters.map((each) => each.name).join(", ")}`);
   }
   if (names.length === 0) return null;
   const first = named(names[0]);

@@ -152,7 +152,7 @@ export function guesses_in(asked, given, does) {
       box.hidden = all.length === 0;
       const untimed = all.filter((guess) => guess.value === null);
       box.replaceChildren(
-        ...(untimed.length ? [make("p.large", {}, `Guessed: ${untimed.map(said).join("; ")}.`)] : []),
+        ...(untimed.length ? [make("p.large", {}, `Guessed: ${untimed.map(said).join("; ")}`)] : []),
         ...(until && timed().length ? [picture(until, titles, wide_px),
           make("ul.key", {"aria-hidden": "true"}, [["range", "range of the engine"], ["central", of === "futures" ? "median future" : "central case"],
             ["guess-mark", "a guess"], ["later", "later than the time followed"]].map(([kind, text]) => make("li", {}, make(`i.${kind}`), text)))] : []),

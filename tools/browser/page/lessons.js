@@ -8,6 +8,8 @@ const plain = (text) => text.replace(/\*\*|`/g, "");
 const refused = (place, reasons) => place.replaceChildren(...reasons.map((each) => make("p.problem", {}, `${each.words || each.file}: ${each.message}`)));
 const capital = (text) => text[0].toUpperCase() + text.slice(1);
 
+const said_of = (options) => options.map((each, i) => `Option ${i + 1}: ${each}.`).join(" ");
+
 // Says that the engine is at work, and for how long.
 // @return ends it
 function asking(place) {
@@ -22,7 +24,7 @@ function asking(place) {
 
 // @param shipped {scenarios, lessons}: texts by file name
 // @param lists   of the engine
-// @param does    what the page does with what is asked here; changed() is told of a step or a guess
+// @param does    what the page does with what is asked here; entered(), left() and changed() are told
 // @return {state(): what a link needs to bring the lessons back, restore(state)}
 export function lessons_in(place, shipped, lists, does) {
   const begun = new Map();  // lessons by file name
@@ -32,8 +34,7 @@ export function lessons_in(place, shipped, lists, does) {
 
   // Answer first; the rest folded, for it would fill the wall.
   function show_answer(output, answer, question, of, options, guesses, comments) {
-    const shown = make("div"), chosen = options.map((each, i) => `Option ${i + 1}: ${each}.`).join(" ");
-    const about = options.length ? `${of}. ${chosen}` : `${answer.title}. ${answer.lead}`;
+    const shown = make("div"), about = options.length ? `${of}. ${said_of(options)}` : `${answer.title}. ${answer.lead}`;
     output.dataset.about = about;  // for pictures that are saved
     output.replaceChildren(guesses.beside(answer.until, options, question.ask === "odds" ? "futures" : "runs"), make("p.lead", {}, about), shown);
     if (question.levers) {
@@ -57,8 +58,9 @@ export function lessons_in(place, shipped, lists, does) {
   }
 
   // One water after the other, each as soon as it is known.
-  async function choose(question, output, current, guesses, comments) {
-    output.replaceChildren(guesses.beside());
+  async function choose(question, options, output, current, guesses, comments) {
+    const chosen = said_of(options);
+    output.replaceChildren(guesses.beside(), make("p.lead", {}, chosen));
     for (const water of question.waters) {
       const part = make("div"), waits = make("div");
       output.append(part);
@@ -72,7 +74,7 @@ export function lessons_in(place, shipped, lists, does) {
         if (!current()) return;
         if (answer.refused) return refused(part, answer.refused);
         const shown = make("div");
-        part.dataset.about = name;
+        part.dataset.about = `${name}. ${chosen}`;
         part.append(shown);
         does.show_sections(shown, [does.first_of(answer)]);
         part.append(...answer.sections.filter((each) => !each.first).map(does.folded));
@@ -89,7 +91,7 @@ export function lessons_in(place, shipped, lists, does) {
     const asked = asked_by(command, shipped.scenarios, lists);
     if (!asked) return [make("p.quiet", {}, "With the program only: ", make("code", {}, command))];
     const {question, words, of, file} = asked;
-    const said = options.length ? `${of}: ${options.join(", or ")}` : words;
+    const said = options.length && question.ask === "compare" ? `${of}: ${options.join(", or ")}` : words;
     const output = make("div.output", {"aria-live": "polite"});
     let turn = 0;
     const run = async () => {
@@ -98,7 +100,7 @@ export function lessons_in(place, shipped, lists, does) {
       button.ariaDisabled = "true";
       const done = asking(output);
       try {
-        if (question.ask === "choose") await choose(question, output, current, guesses, comments);
+        if (question.ask === "choose") await choose(question, options, output, current, guesses, comments);
         else if (question.ask === "odds") {
           const known = question.scenario ?? await scenario_of(question.situation);
           const drawn = does.futures_in(output, {
@@ -193,20 +195,21 @@ export function lessons_in(place, shipped, lists, does) {
                      make("button", {type: "button", onclick: again}, "Begin again")));
     const first = Number.isInteger(given?.at) && given.at > 0 && given.at < lesson.steps.length ? given.at : 0;
     go(first, true);
-    return {area, title: lesson.title, go: (by) => { if (by < 0 || !next.disabled) go(at + by); }, state: () => ({at, guesses: guesses.all()})};
+    return {area, go: (by) => { if (by < 0 || !next.disabled) go(at + by); }, state: () => ({at, guesses: guesses.all()})};
   }
 
-  // In class the lesson has the whole page.
+  // In class the lesson has the whole page, and the workers.
   function enter(name, given) {
     if (!begun.has(name)) begun.set(name, begin(name, given));
     open_one = name;
-    const {area, title} = begun.get(name);
+    const {area} = begun.get(name);
     place.replaceChildren(area);
     document.body.classList.add("in-class");
+    does.entered();
     find("h3", area).focus({preventScroll: true});
     window.scrollTo(0, 0);
     window.dispatchEvent(new Event("resize"));  // charts that were hidden find their width
-    does.changed(title);
+    does.changed();
   }
   function leave() {
     const name = open_one;
@@ -216,6 +219,7 @@ export function lessons_in(place, shipped, lists, does) {
     window.dispatchEvent(new Event("resize"));
     find(`[data-lesson="${CSS.escape(name)}"]`, place).focus();
     does.changed();
+    does.left();
   }
   document.addEventListener("keydown", (event) => {
     const by = {ArrowLeft: -1, ArrowRight: 1}[event.key];

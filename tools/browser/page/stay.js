@@ -97,6 +97,7 @@ export function stay_in(place) {
     const stated = help(run);
     find(".bar", rows).append(...[line, stated?.mark].filter((each) => each));
     of_help.textContent = stated?.words ?? "";
+    rows.style.setProperty("--tall", `${rows.offsetHeight}px`);
     show(hour);
   };
 }
