@@ -89,7 +89,7 @@ export function guesses_in(asked, given, does) {
     const middle = of === "futures" ? "median future" : "central case";
     const out = [`${name}the first person is able until: ${told.range}${of === "futures" ? " in 8 of 10 futures" : ""}, ${middle} ${told.central}.`];
     if (guesses.length === 0) return out;
-    out.push(`${inside.length} of ${guesses.length} guesses lie in this range${inside.length ? `: ${names(inside)}` : ""}.`);
+    out.push(`${inside.length} of ${guesses.length} ${guesses.length === 1 ? "guess lies" : "guesses lie"} in this range${inside.length ? `: ${names(inside)}` : ""}.`);
     if (later.length) out.push(`Later than the time followed (${told.horizon}): ${names(later)}.`);
     if (central_h === null) return out;
     const far = (guess) => Math.abs(hours(guess) - Math.max(central_h, 0)), least = Math.min(...guesses.map(far));

@@ -91,7 +91,8 @@ export function lessons_in(place, shipped, lists, does) {
     const asked = asked_by(command, shipped.scenarios, lists);
     if (!asked) return [make("p.quiet", {}, "With the program only: ", make("code", {}, command))];
     const {question, words, of, file} = asked;
-    const said = options.length && question.ask === "compare" ? `${of}: ${options.join(", or ")}` : words;
+    const choices = options.join(", or "), one_scenario = question.scenarios?.length === 1;
+    const said = options.length && question.ask === "compare" ? (one_scenario ? `${of}: ${choices}` : choices) : words;
     const output = make("div.output", {"aria-live": "polite"});
     let turn = 0;
     const run = async () => {
