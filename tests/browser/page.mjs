@@ -181,6 +181,13 @@ async function told_at_once(page) {
 async function on_paper(page) {
   await page.evaluate(() => { window.print = () => { window.printed = document.body.className; }; });
   await page.getByLabel("How many people").selectOption("3");
+  await settled(page);
+  const trying = page.locator("#answer dd", {hasText: "being tried"});
+  assert.equal(await trying.isVisible(), true);
+  await page.emulateMedia({media: "print"});  // by the browser's own command, before the changes are tried
+  assert.equal(await trying.isVisible(), false, "what is being tried is printed");
+  await page.emulateMedia({media: null});
+  await page.getByLabel("How many people").selectOption("4");
   await page.getByRole("button", {name: "Print card and list"}).click();
   await page.waitForFunction(() => window.printed !== undefined, null, {timeout: 240_000});
   assert.ok(!(await page.locator("#answer").innerText()).includes("being tried"), "printed before the changes were tried");

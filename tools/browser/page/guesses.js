@@ -1,7 +1,7 @@
 // Guesses of a class, and where they lie beside what the engine says.
 import {make} from "./dom.js";
 
-const most_guesses = 60, hours_in = {h: 1, d: 24};
+const most_guesses = 60, most_letters = 60, hours_in = {h: 1, d: 24};
 const time_share = 86;  // % of the picture, for the time followed; what is later lies beyond
 
 const hours = ({value, unit}) => (value === null ? null : value * hours_in[unit]);
@@ -12,7 +12,7 @@ const by_name = (guess) => guess.words || time_of(guess);
 // Guesses as a link holds them; what is none is left out.
 const read = (given) => (Array.isArray(given) ? given : []).slice(0, most_guesses).flatMap((each) => {
   const timed = Number.isFinite(each?.value) && each.value >= 0 && Object.hasOwn(hours_in, each.unit ?? "");
-  const guess = {value: timed ? each.value : null, unit: timed ? each.unit : "h", words: typeof each?.words === "string" ? each.words : ""};
+  const guess = {value: timed ? each.value : null, unit: timed ? each.unit : "h", words: typeof each?.words === "string" ? each.words.slice(0, most_letters) : ""};
   return said(guess) ? [guess] : [];
 });
 
@@ -32,7 +32,7 @@ export function guesses_in(asked, given, does) {
   const all = read(given), pictures = [];
   const value = make("input", {type: "number", min: "0", step: "any", "aria-label": "A guess", placeholder: "time"});
   const unit = make("select", {"aria-label": "In hours or days"}, make("option", {value: "h"}, "hours"), make("option", {value: "d"}, "days"));
-  const words = make("input", {type: "text", maxLength: 60, "aria-label": "Name or reason", autocomplete: "off",
+  const words = make("input", {type: "text", maxLength: most_letters, "aria-label": "Name or reason", autocomplete: "off",
                                placeholder: asked.in_hours ? "name or reason" : "name, and the guess"});
   const list = make("ul"), wanting = make("p.wanting", {role: "status"});
 
