@@ -106,7 +106,6 @@ async function update() {
       show_problems(reasons);
       panel.show(scenario.text ?? "", situation);
       document.body.classList.remove("working");
-      document.body.classList.add("refused");
       tell(shown ? "The answer below is of the situation before." : "");
       tried();
     };
@@ -115,7 +114,7 @@ async function update() {
     if (old()) return;
     if (run.refused) return problem(run.refused);
     shown = {...scenario, run};
-    document.body.classList.remove("refused", "starting");
+    document.body.classList.remove("starting");
     show_problems([]);
     show_run(run);
     panel.show(scenario.text, situation);
