@@ -41,6 +41,10 @@ const brightness = () => {
   return (r + g + b) / 3;
 };
 
+// The texts of a saved drawing, read as bytes.
+const saved_texts = (bytes) => [...Buffer.from(bytes, "latin1").toString("utf8").matchAll(/<text[^>]*>([^<]*)<\/text>/g)]
+  .map(([, text]) => text.replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&amp;", "&"));
+
 async function look(browser, path) {
   const url = pathToFileURL(resolve(path)).href;
   const stem = path.replace(/\.html$/, "");
@@ -116,6 +120,10 @@ async function look(browser, path) {
     if (kind === "PNG") continue;
     assert.ok(saved.includes("Planning and training aid") && saved.includes("Never a reason to"), `${path}: no notice`);
     assert.ok(!/var\(|currentColor|<style|<script/.test(saved), `${path}: the drawing leans on the page`);
+    const texts = saved_texts(saved), names = await page.evaluate(() =>
+      JSON.parse(document.querySelector('figure.chart script[type="application/json"]').textContent).series.map((series) => series.name));
+    for (const name of names) assert.ok(texts.includes(name), `${path}: the saved legend has no "${name}" among ${texts.slice(0, 6).join(" | ").slice(0, 200)}`);
+    assert.ok(texts.join(" ").includes(await page.title()), `${path}: the saved drawing does not say what it is of`);
   }
 
   // No text became a part of the page, and a script slipped into it would not run.

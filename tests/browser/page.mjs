@@ -122,7 +122,9 @@ async function levers_and_beside(page) {
   await page.getByLabel("How they came aboard").selectOption("dry");
   await settled(page);
   await page.waitForFunction(() => document.querySelector("#difference table"), null, {timeout: 240_000});
-  assert.match(await page.locator("#difference").innerText(), /boarding/i);
+  const difference = await page.locator("#difference").innerText();
+  assert.match(difference, /^Option 1, kept: swam 10 minutes\. Option 2, as above: stepped aboard dry\./);
+  assert.match(difference, /Option 1: .*in Biscay in \w+: swam 10 minutes/);
   await page.getByRole("button", {name: "Stop comparing"}).click();
   await settled(page);
   clean("levers and comparison");
@@ -139,13 +141,74 @@ async function futures(page, name) {
   clean("odds");
 }
 
+// Help, ages, and an answer that is marked as old while the next is worked out.
+async function told_at_once(page) {
+  await page.getByLabel("How many people").selectOption("4");
+  await settled(page);
+  const old = await page.evaluate(() => {
+    const people = document.querySelector('[aria-label="Who they are"]');
+    people.value = "family";
+    people.dispatchEvent(new Event("change"));
+    return ["#answer", "#stay", "#bought", "#sheets"].filter((id) => !document.querySelector(id).classList.contains("old"));
+  });
+  assert.deepEqual(old, [], "shown as if it were of the new situation");
+  assert.match(await page.locator("#state").innerText(), /of the situation before/);
+  await settled(page);
+  assert.equal(await page.locator("#stay.old, #answer.old").count(), 0);
+  assert.match(await page.locator("#sentence").innerText(), /\(man 40, woman 38, girl 12, boy 9\)/);
+  await page.locator("input[type=search]").fill("age_years");
+  assert.match(await page.locator(".fields").innerText(), /Now: Person A 40, Person B 38, Person C 12, Person D 9\. A change reaches every person\./);
+  await page.locator("input[type=search]").fill("");
+  assert.equal(await page.locator(".of-help").isVisible(), false);
+  await page.getByLabel("Help", {exact: true}).selectOption("yes");
+  await settled(page);
+  assert.match(await page.locator(".of-help").innerText(), /^Help, as stated, comes after 72 h \(day 4, 12:00 UTC\): the dashed line\.$/);
+  const mark = await page.locator(".bands i.help").boundingBox(), bar = await page.locator(".bands .bar").first().boundingBox();
+  assert.ok(Math.abs((mark.x - bar.x) / bar.width - 72 / 120) < 0.02, "the mark of help is not at 72 of 120 h");
+  await page.getByLabel("Days until help").fill("9");
+  await page.keyboard.press("Tab");
+  await settled(page);
+  assert.match(await page.locator("#sentence").innerText(), /later than the time followed/);
+  assert.match(await page.locator(".of-help").innerText(), /216 h: later than the time followed/);
+  assert.equal(await page.locator(".bands i.help").count(), 0);
+  await page.getByLabel("Help", {exact: true}).selectOption("no");
+  await page.getByLabel("Who they are").selectOption("usual");
+  await settled(page);
+  clean("help and ages");
+}
+
+// Card and list: a sheet each, with the caution on it.
+async function on_paper(page) {
+  await page.evaluate(() => { window.print = () => { window.printed = document.body.className; }; });
+  await page.getByLabel("How many people").selectOption("3");
+  await settled(page);
+  const trying = page.locator("#answer dd", {hasText: "being tried"});
+  assert.equal(await trying.isVisible(), true);
+  await page.emulateMedia({media: "print"});  // by the browser's own command, before the changes are tried
+  assert.equal(await trying.isVisible(), false, "what is being tried is printed");
+  await page.emulateMedia({media: null});
+  await page.getByLabel("How many people").selectOption("4");
+  await page.getByRole("button", {name: "Print card and list"}).click();
+  await page.waitForFunction(() => window.printed !== undefined, null, {timeout: 240_000});
+  assert.ok(!(await page.locator("#answer").innerText()).includes("being tried"), "printed before the changes were tried");
+  assert.match(await page.evaluate(() => window.printed), /sheets-alone/);
+  const sheets = async () => (await page.pdf({path: "page.pdf", preferCSSPageSize: true})).toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g).length;
+  await page.evaluate(() => document.body.classList.add("sheets-alone"));
+  assert.equal(await sheets(), 2);
+  await page.emulateMedia({media: "print"});
+  assert.equal(await page.locator(".for-paper:visible").count(), 2);
+  await page.evaluate(() => document.body.classList.remove("sheets-alone"));
+  assert.equal(await sheets(), 3);
+  await page.emulateMedia({media: null});
+}
+
 async function refusals(page) {
   await page.locator("input[type=search]").fill("wind_speed");
   const field = page.locator(".field", {has: page.locator("code", {hasText: "/weather/wind_speed_m_s"})}).first().locator("input");
   await field.fill("99");
   await field.press("Enter");
   await page.waitForSelector("#problems .problem");
-  assert.match(await page.locator("#problems").innerText(), /\/weather\/wind_speed_m_s found 99; allowed/);
+  assert.match(await page.locator("#problems").innerText(), /wind speed: found 99; allowed.* \/weather\/wind_speed_m_s/);
   assert.equal(await field.getAttribute("aria-invalid"), "true");
   await field.fill("12");
   await field.press("Enter");
@@ -168,15 +231,15 @@ async function dropped(page) {
   await page.waitForFunction(() => document.querySelector("#answer .lead")?.textContent.includes("1 Feb 00:00 UTC, followed for 2 d"), null, {timeout: 60_000});
   await settled(page);
   await drop("picture.png", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2]));
-  await page.waitForFunction(() => document.querySelector("#problems").textContent.includes("picture.png is no text"));
+  await page.waitForFunction(() => document.querySelector("#problems").textContent.includes("picture.png: is no text"));
   await drop("list.txt", Buffer.from("milk\nbread\n"));
-  await page.waitForFunction(() => /list.txt as weather of kind csv: .*list.txt as weather of kind ndbc: /s.test(document.querySelector("#problems").innerText));
+  await page.waitForFunction(() => /list.txt: as weather of kind csv: .*list.txt: as weather of kind ndbc: /s.test(document.querySelector("#problems").innerText));
   await page.getByRole("button", {name: "A month's weather instead"}).click();
   await settled(page);
   assert.equal(await problems.innerText(), "");
   const misspelt = readFileSync(join(scenarios, "four_in_a_right_sized_raft.json"), "utf8").replace('"duration_h"', '"duraton_h"');
   await drop("misspelt.json", Buffer.from(misspelt));
-  await page.waitForFunction(() => /\/duraton_h .*duration_h/.test(document.querySelector("#problems").innerText));
+  await page.waitForFunction(() => /duration_h.*\/duraton_h/.test(document.querySelector("#problems").innerText));
   await page.getByRole("button", {name: "Begin with a sentence instead"}).click();
   await settled(page);
   clean("dropped files");
@@ -231,6 +294,12 @@ async function files_out(page) {
   in_sheet.forEach((hour, i) => assert.ok(Math.abs(hour - in_csv[i]) < 1e-3, `row ${i}: ${hour} h, in the table ${in_csv[i]} h`));
   writeFileSync("chart.png", await saved(page.getByRole("button", {name: "Save as PNG"}).first()));
   assert.equal(readFileSync("chart.png").readUInt32BE(0), 0x89504e47);
+  await saved_drawing(page, page.locator("#answer"), "Four in Biscay in February");
+  const raft = String(await saved(page.locator(".drawing-of-raft").getByRole("button", {name: "Save as SVG"})));
+  const words = texts_of(raft).join(" ");
+  for (const each of ["Four in Biscay in February", "In the raft after", "°C inside", "Never a reason to"])
+    assert.ok(words.includes(each), `the saved raft does not say "${each}"`);
+  assert.ok(!/var\(|currentColor|<style|class=/.test(raft), "the saved raft leans on the page");
   // The link opens the same situation.
   const link = new URL(page.url()).hash;
   const other = await open(page.context().browser(), link);
@@ -239,46 +308,137 @@ async function files_out(page) {
 }
 
 async function lesson(page) {
-  const next = page.getByRole("button", {name: "Next step"}), asks = page.getByRole("button", {name: "Ask the engine"});
+  const next = page.getByRole("button", {name: /^Next: /}), asks = page.getByRole("button", {name: "Ask the engine"});
+  const time = page.getByLabel("A guess", {exact: true}), name_of = page.getByLabel("Name or reason");
   const guess = async (hours, words) => {
-    await page.getByLabel("A guess in hours").fill(hours);
-    await page.getByLabel("Reason or name").fill(words);
-    await page.keyboard.press("Enter");
+    if (hours) await time.fill(hours);
+    await name_of.fill(words);
+    await name_of.press("Enter");
   };
+  const leave = () => page.getByRole("button", {name: "Leave the lesson"}).click();
+  page.on("dialog", (dialog) => dialog.accept());
+  const minutes = (text) => Number(/(\d+) min/.exec(text)[1]);
+  const names = await page.locator(".lessons button").allInnerTexts();
+  for (const each of await page.locator(".lessons li").allInnerTexts()) assert.ok(minutes(each) > 20 && minutes(each) <= 45, each);
+
   await page.getByRole("button", {name: "The wet floor"}).click();
   assert.equal(await page.locator("#sentence").isVisible(), false, "the lesson shares the page");
   assert.equal(await page.locator("#cautions .notice").isVisible(), true);
-  for (const button of [next, asks.first()])
-    assert.equal(await button.isDisabled(), true, "the answer stands open before a guess");
+  const third = page.getByRole("button", {name: "3. Bailing"});
+  for (const button of [next, third]) assert.equal(await button.isDisabled(), true, "the answer stands open before a guess");
   await guess("", "");
   assert.equal(await next.isDisabled(), true, "an empty guess opens the answer");
-  await guess("20", "the wet");
-  await guess("0.1", "");
-  while (await next.isVisible()) await next.click();
-  await asks.first().click();
+  await guess("-3", "Nil");
+  assert.match(await page.locator(".wanting").innerText(), /0 or more/);
+  assert.equal(await next.isDisabled(), true, "a negative time opens the answer");
+  await time.fill("");
+  for (const [hours, who] of [["20", "Ann"], ["0.1", "Bo"], ["100", "Cem"], ["7", "Dee"]]) await guess(hours, who);
+  await page.getByRole("button", {name: "Change Dee, 7 h"}).click();
+  assert.equal(await time.inputValue(), "7");
+  await guess("60", "Dee");
+  await guess("5", "Eve");
+  await page.getByRole("button", {name: "Remove Eve, 5 h"}).click();
+  assert.equal(await page.locator(".guess li").count(), 4);
+  await page.keyboard.press("Tab");
+  await page.locator(".lesson h3").focus();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowLeft");
+  assert.equal(await page.locator(".step[open]").count(), 1, "one step is open at a time");
+  await third.click();
+  assert.match(await page.locator(".step[open]").innerText(), /^3 of 6. Bailing/);
+  const comment = page.getByText("Those who never bail are behind");
+  assert.equal(await comment.count(), 0, "what the answer shows is said before it is asked");
+  await asks.last().click();
+  await page.waitForSelector(".lesson .asking");  // it says that it works
   await page.waitForSelector(".lesson .output figure", {timeout: 120_000});
-  // The floor flat or inflated: the range of each ends beyond the three days, and begins after some hours.
-  assert.match(await page.locator(".lesson .guessed").first().innerText(), /Guessed: 20 h, the wet; 0.1 h[\s\S]*Option 2[^;]*after 72 h; 1 of 2 guesses/);
-  await page.getByRole("button", {name: "Leave the lesson"}).click();
+  await page.waitForSelector(".lesson .asking", {state: "detached"});
+  // Never bailing: the range begins after some hours and is open at three days; its central case lies within.
+  const guessed = page.locator(".step[open] .guessed");
+  const said = await guessed.locator("p.large").allInnerTexts();
+  assert.equal(said.length, 3);
+  assert.match(said[0], /^Option 1, never bails: the first person is able until: [\d.]+ (min|h) to after 3 d, central case [\d.]+ h\. 2 of 4 guesses lie in this range: Ann; Dee\. Later than the time followed \(3 d\): Cem\. Nearest to the central case: \w+\.$/);
+  assert.match(said[1], /central case after 3 d\. 2 of 4/);
+  assert.doesNotMatch(said[1], /Nearest/, "somebody is nearest to what was not reached");
+  assert.deepEqual((await guessed.locator(".guess-name").allInnerTexts()).sort(), ["Ann, 20 h", "Bo, 0.1 h", "Cem, 100 h", "Dee, 60 h"]);
+  const box = (place) => place.boundingBox();
+  const bar = await box(guessed.locator(".bar").first()), zone = await box(guessed.locator(".later").first());
+  const marks = await Promise.all((await guessed.locator(".bar").first().locator(".guess-mark").all()).map(box));
+  assert.ok(Math.max(...marks.map((each) => each.x)) > zone.x && zone.x < bar.x + bar.width, "a late guess lies within the time followed");
+  assert.equal(await guessed.locator(".onward").count(), 3, "an open range has no arrow");
+  assert.equal(await comment.isVisible(), true);
+  for (const words of ["bide levers", "--futures", "every 0", "uncertain\" part"])
+    assert.ok(!(await page.locator(".step[open] .output > :not(details)").allInnerTexts()).join().includes(words), `the class reads "${words}"`);
+  // A projector: letters of 18 px at least, in words and charts; what the step asks for is in sight.
+  const smallest = await page.evaluate(() => {
+    const out = [];
+    for (const each of document.querySelectorAll(".lesson *")) {
+      if (!each.checkVisibility() || ![...each.childNodes].some((node) => node.nodeType === 3 && node.textContent.trim()) || ["STYLE", "SCRIPT"].includes(each.tagName.toUpperCase())) continue;
+      const svg = each.closest("svg"), scale = svg ? svg.getBoundingClientRect().width / svg.width.baseVal.value : 1;
+      out.push([Number.parseFloat(getComputedStyle(each).fontSize) * scale, each.textContent.trim().slice(0, 40)]);
+    }
+    return out.sort((a, b) => a[0] - b[0])[0];
+  });
+  assert.ok(smallest[0] >= 17.9, `letters of ${smallest[0]} px: ${smallest[1]}`);
+  await page.waitForFunction(() => Math.abs(document.querySelector(".step[open] .output").getBoundingClientRect().top) < 200);
+  await page.screenshot({path: "page_lesson.png"});
+  await saved_drawing(page, page.locator(".step[open] .output"), "Option 1: never bails");
+  // What was begun goes on where it was, after leaving and after opening the page again.
+  const same = async (where) => {
+    assert.equal(await page.locator(".step[open] h4").innerText().then((text) => text.slice(0, 15)), "3 of 6. Bailing", where);
+    assert.equal(await page.locator(".guess li").count(), 4, where);
+  };
+  await leave();
   assert.equal(await page.locator("#sentence").isVisible(), true);
-  // Odds in the lesson, which stays where it is.
+  assert.equal(await page.locator(".lesson").count(), 0, "the lesson stays on the page");
+  await page.getByRole("button", {name: "The wet floor"}).click();
+  await same("begun again");
+  await page.reload();
+  await settled(page);
+  await page.waitForSelector(".lesson");
+  await page.getByRole("button", {name: "1. Ask first"}).click();
+  await third.click();
+  await same("after opening the page again");
+  await page.getByRole("button", {name: "Begin again"}).click();
+  assert.equal(await page.locator(".guess li").count(), 0);
+  await leave();
+  // Odds in the lesson, counted from now, in words only.
   await page.getByRole("button", {name: "Ten at night"}).click();
-  await guess("12", "");
-  await asks.first().click();
+  assert.equal(await time.count(), 0, "a question in words asks for hours");
+  await guess("", "how they came aboard");
+  await next.click();
+  await asks.last().click();
   await page.waitForSelector(".lesson .output .guessed", {timeout: 240_000});
-  assert.match(await page.locator(".lesson .output").first().innerText(), /200 futures/);
-  await page.getByRole("button", {name: "Leave the lesson"}).click();
+  const night = await page.locator(".step[open] .output").innerText();
+  assert.match(night, /200 possible futures|200 futures/);
+  assert.match(night, /From now on: share of the futures in which[\s\S]*now, 29 Nov 23:00 UTC \(22:00 local\)[\s\S]*in 24 h, 30 Nov 23:00 UTC/);
+  await leave();
   // Every command of every lesson can be asked here.
-  for (const name of await page.locator(".lessons button").allInnerTexts()) {
+  for (const name of names) {
     await page.getByRole("button", {name, exact: true}).click();
-    await guess("1", "");
-    while (await next.isVisible()) await next.click();
-    assert.ok(await asks.count() > 0, `${name} asks nothing`);
+    if (await page.locator(".guess li").count() === 0) await guess((await time.count()) ? "1" : "", "somebody");
+    const steps = await page.locator(".steps button").all();
+    let commands = 0;
+    for (const step of steps) {
+      await step.click();
+      commands += await page.locator(".step[open] .asked").count();
+    }
+    assert.ok(commands > 1, `${name} asks nothing`);
     assert.equal(await page.getByText("With the program only").count(), 0, `${name}: a command that the page cannot ask`);
-    await page.getByRole("button", {name: "Leave the lesson"}).click();
+    await leave();
   }
   clean("lessons");
 }
+
+// A drawing that was saved names its series and says what it is of.
+async function saved_drawing(page, place, of) {
+  const figure = place.locator("figure.chart").first();
+  const names = await figure.evaluate((each) => JSON.parse(each.querySelector('script[type="application/json"]').textContent).series.map((series) => series.name));
+  const [download] = await Promise.all([page.waitForEvent("download"), figure.getByRole("button", {name: "Save as SVG"}).click()]);
+  const texts = texts_of(readFileSync(await download.path(), "utf8"));
+  for (const name of names) assert.ok(texts.includes(name), `the saved legend has no "${name}"`);
+  assert.ok(texts.join(" ").includes(of), `the saved drawing does not say "${of}"`);
+}
+const texts_of = (svg) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text);
 
 async function screens(page) {
   const brightness = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor.match(/\d+/g).map(Number).reduce((a, b) => a + b) / 3);
@@ -308,7 +468,6 @@ async function screens(page) {
   assert.equal(await page.locator("#sheets").isVisible(), true);
   assert.equal(await page.locator("#cautions .notice").isVisible(), true);
   await page.emulateMedia({media: null, colorScheme: null});
-  await page.pdf({path: "page.pdf", preferCSSPageSize: true});
 }
 
 async function in_chromium() {
@@ -322,6 +481,8 @@ async function in_chromium() {
     await levers_and_beside(page);
     await futures(page, "Chromium");
     await screens(page);
+    await told_at_once(page);
+    await on_paper(page);
     await refusals(page);
     await lesson(page);
     await dropped(page);

@@ -1,8 +1,10 @@
 // The questions that a page may ask the engine, and their answers, as JSON. ask.cpp is the door to them.
 //
-// An answer either has what was asked for or "refused": a list of {file, pointer, message}. Texts for people
-// are those of the reports: sections come as the HTML that a report's page has. "until" has for each case
-// when the first person stops being able and alive: its range, of odds eight futures in ten.
+// An answer either has what was asked for or "refused": a list of {file, pointer, words, message}. Texts for
+// people are those of the reports: sections come as the HTML that a report's page has, without the lines that
+// ask for a command of the program. "until" has for each case when the first person stops being able: its
+// range and central case, of odds eight futures in ten and the median one, in hours and in the reports'
+// words.
 #pragma once
 
 #include <nlohmann/json.hpp>
@@ -25,7 +27,7 @@ Json weather_file(const Json& question);
 // One run as numbers against time, for a drawing.
 Json run(const Json& question);
 // The run with its range, as the sections of its report. With "levers", what would buy time is in the answer,
-// and by itself in "levers" as HTML.
+// and by itself in "levers" as HTML; with "levers_to_come" the answer says that it is being tried.
 Json report(const Json& question);
 // The same as one file, the run as a table, and its sheets for a workbook.
 Json report_file(const Json& question);
@@ -36,7 +38,8 @@ Json compare(const Json& question);
 // Which of "rafts" ({kind, one_of_two}) with which of "packs" in the waters of "scenarios", for help after
 // "help_h".
 Json choose(const Json& question);
-// Some futures, and the odds from all of them.
+// Some futures, and the odds from all of them: counted from now where the scenario says when that is, and
+// then with the shares from now on in "from_now" as HTML.
 Json draw(const Json& question);
 Json odds(const Json& question);
 

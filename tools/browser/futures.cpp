@@ -1,8 +1,14 @@
+#include <fmt/format.h>
+
 #include <array>
 #include <cstring>
 
 #include "bide/core/units.hpp"
+#include "bide/report/html/elements.hpp"
+#include "bide/report/odds/from_now.hpp"
 #include "bide/report/odds/odds_page.hpp"
+#include "bide/report/odds/odds_words.hpp"
+#include "bide/report/words/words.hpp"
 #include "bide/study/questions/ask_odds.hpp"
 #include "reading.hpp"
 
@@ -47,6 +53,53 @@ study::OddsQuestion asked_in(const Json& question) {
   return asked;
 }
 
+// Of people in distress the odds are counted from now.
+std::optional<double> now_h_of(const scenario::ValidScenario& scenario) {
+  const auto& uncertain = scenario.scenario.uncertain;
+  return uncertain && uncertain->known ? uncertain->known->now_h : std::nullopt;
+}
+
+// Shares from now on, the first hours finely.
+report::html::Section shares_from_now(const study::OddsAnswer& m) {
+  report::html::Table table{"From now on: share of the futures in which",
+                            {{"", false},
+                             {"all are able", true},
+                             {"somebody is able", true},
+                             {"all are alive", true},
+                             {"somebody is alive", true}},
+                            {}};
+  const int zone_h = report::zone_hours(m.scenario.scenario.position.longitude_deg);
+  for (const study::AtTime& t : m.odds.times) {
+    const std::string clock = report::both_clocks(m.scenario.start_unix_s, t.at_h * hour_s, zone_h);
+    std::vector<std::string> row{(t.at_h > 0 ? fmt::format("in {:.0f} h", t.at_h) : std::string("now")) +
+                                 ", " + clock};
+    for (const study::Chance* each : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive})
+      row.push_back(report::share(each->share));
+    table.rows.push_back(std::move(row));
+  }
+  return {"From now on", {std::move(table)}};
+}
+
+// Until when the first person is able: 8 futures in 10, and the median one.
+Json until(const study::OddsAnswer& m) {
+  const auto& of = m.odds.able[study::first_person].until;
+  const double horizon_h = m.odds.horizon_h;
+  const auto at = [&of](study::QuantilePlace place) {
+    return of[place].time ? Json(*of[place].time) : Json();
+  };
+  const auto words = [&](study::QuantilePlace place) {
+    return report::odds_hours(of[place].time, horizon_h);
+  };
+  const std::string from = words(study::q10), to = words(study::q90);
+  return {{"able_h", {at(study::q10), at(study::q90)}},
+          {"central_h", at(study::q50)},
+          {"horizon_h", horizon_h},
+          {"words",
+           {{"range", from == to ? from : from + " to " + to},
+            {"central", words(study::q50)},
+            {"horizon", report::horizon(horizon_h * hour_s)}}}};
+}
+
 }  // namespace
 
 Json draw(const Json& question) {
@@ -71,21 +124,20 @@ Json odds(const Json& question) {
     for (const Json& each : part.value("failed", Json::array()))
       all.failed.push_back({each.at(0).get<std::uint64_t>(), each.at(1).get<std::string>()});
   }
-  const auto answer =
-      study::odds_from(std::get<scenario::ValidScenario>(read), asked_in(question), std::move(all));
-  if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refused(refusal->reasons);
-  const study::Odds& odds = std::get<study::OddsAnswer>(answer).odds;
-  Json out = sections_of(report::pages::odds_page(std::get<study::OddsAnswer>(answer)));
-  const auto range = [](const study::Window& of) {
-    const auto at = [&of](study::QuantilePlace place) {
-      const auto& time_h = of.until[place].time;
-      return time_h ? std::optional(*time_h * hour_s) : std::nullopt;
-    };
-    return study::TimeRange{at(study::q10), at(study::q90)};
-  };
-  out["until"] = Json::array({until(range(odds.able[study::first_person]),
-                                    range(odds.alive[study::first_person]), odds.horizon_h * hour_s)});
-  if (question.value("result", false)) out["result"] = report::odds_json(std::get<study::OddsAnswer>(answer));
+  const auto& scenario = std::get<scenario::ValidScenario>(read);
+  const std::optional<double> now_h = now_h_of(scenario);
+  study::OddsQuestion asked = asked_in(question);
+  if (now_h) asked.at_h = study::hours_from_now(*now_h, scenario.scenario.duration_h);
+  auto found = study::odds_from(scenario, asked, std::move(all));
+  if (const auto* refusal = std::get_if<study::Refusal>(&found)) return refused(refusal->reasons);
+  auto& given = std::get<study::OddsAnswer>(found);
+  const study::OddsAnswer answer = now_h ? report::from_now(std::move(given)) : std::move(given);
+  report::html::Page page = report::pages::odds_page(answer);
+  if (!answer.levers) leave_out(page, "Buys most");
+  Json out = sections_of(page);
+  if (now_h) out["from_now"] = blocks_html(shares_from_now(answer));
+  out["until"] = Json::array({until(answer)});
+  if (question.value("result", false)) out["result"] = report::odds_json(answer);
   return out;
 }
 

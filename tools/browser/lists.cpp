@@ -4,6 +4,7 @@
 #include "bide/climate/climate.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/report/words/glossary.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/scenario/moment.hpp"
 #include "bide/scenario/new_scenario.hpp"
 #include "bide/scenario/patch.hpp"
@@ -22,8 +23,13 @@ namespace {
 Json fields() {
   Json out = Json::array();
   for (const scenario::FieldLine& line : scenario::field_lines()) {
-    Json field = {{"pointer", line.pointer}, {"unit", line.unit},         {"allowed", line.allowed},
-                  {"absent", line.absent},   {"sentence", line.sentence}, {"words", line.words}};
+    Json field = {{"pointer", line.pointer},
+                  {"unit", line.unit},
+                  {"allowed", line.allowed},
+                  {"absent", line.absent},
+                  {"sentence", line.sentence},
+                  {"words", line.words},
+                  {"said", report::input_words(line.pointer)}};
     using Holds = scenario::FieldLine::Holds;
     field["holds"] = line.is_number               ? "number"
                      : line.holds == Holds::truth ? "truth"

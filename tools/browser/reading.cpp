@@ -1,16 +1,22 @@
 #include "reading.hpp"
 
+#include <algorithm>
+#include <iterator>
 #include <optional>
 
 #include "bide/core/units.hpp"
 #include "bide/report/html/elements.hpp"
+#include "bide/report/words/input.hpp"
 
 namespace bide::browser {
 
 Json listed(const scenario::Diagnostics& reasons) {
   Json out = Json::array();
   for (const scenario::Diagnostic& each : reasons)
-    out.push_back({{"file", each.file}, {"pointer", each.pointer}, {"message", each.message}});
+    out.push_back({{"file", each.file},
+                   {"pointer", each.pointer},
+                   {"words", each.pointer.empty() ? each.file : report::input_words(each.pointer)},
+                   {"message", each.message}});
   return out;
 }
 
@@ -62,11 +68,18 @@ Json hours(const std::optional<double>& time_s) {
   return time_s ? Json(*time_s / hour_s) : Json();
 }
 
-Json until(const study::TimeRange& able, const study::TimeRange& alive, double horizon_s) {
-  const auto range = [](const study::TimeRange& of) {
-    return Json{hours(of.earliest_s), hours(of.latest_s)};
-  };
-  return {{"able_h", range(able)}, {"alive_h", range(alive)}, {"horizon_h", horizon_s / hour_s}};
+void leave_out(report::html::Page& page, const std::string& asks) {
+  for (report::html::Section& section : page.sections)
+    for (report::html::Block& block : section.blocks) {
+      auto* const facts = std::get_if<report::html::Facts>(&block);
+      if (!facts) continue;
+      report::Answer& lines = facts->lines;
+      const auto from =
+          std::find_if(lines.begin(), lines.end(), [&](const auto& line) { return line.asks == asks; });
+      if (from == lines.end()) continue;
+      const auto onward = [](const report::AnswerLine& line) { return !line.asks.empty(); };
+      lines.erase(from, std::find_if(std::next(from), lines.end(), onward));
+    }
 }
 
 Json sections_of(const report::html::Page& page) {

@@ -35,9 +35,10 @@ const Ran* run_in(const Json& question, bool with_range, Json& wrong);
 
 // h; null lies beyond the horizon.
 Json hours(const std::optional<double>& time_s);
-// When the first person stops being able and alive, each as [earliest, latest].
-Json until(const study::TimeRange& able, const study::TimeRange& alive, double horizon_s);
 
+// Leaves a line of its answers out, such as one that asks for a command of the program.
+// @param asks what the line answers: "Buys most"
+void leave_out(report::html::Page& page, const std::string& asks);
 // Title, lead and sections as HTML; "own_page" marks the sheets that are made for paper.
 Json sections_of(const report::html::Page& page);
 

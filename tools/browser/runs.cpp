@@ -14,10 +14,12 @@
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/run_page.hpp"
 #include "bide/report/run/sheets.hpp"
+#include "bide/report/words/words.hpp"
 #include "bide/scenario/variations.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/study/questions/compare.hpp"
 #include "bide/study/questions/levers.hpp"
+#include "bide/study/sampling/distribution.hpp"
 #include "bide/study/sampling/sampler.hpp"
 #include "reading.hpp"
 
@@ -92,12 +94,29 @@ std::optional<study::LeversTried> levers_of(const scenario::ValidScenario& scena
   return std::get<study::LeversTried>(std::move(tried));
 }
 
-// Until when the first person is able and alive, over the scenario as it is and its members.
-Json first_until(const outcome::CrewTimes& able, const outcome::CrewTimes& alive,
-                 const study::RangeMembers& members, double horizon_s) {
-  constexpr study::CrewTime first = &outcome::CrewTimes::first_s;
-  return until(study::range_over(able, members, &outcome::Endurance::able, first),
-               study::range_over(alive, members, &outcome::Endurance::alive, first), horizon_s);
+// Until when the first person is able, over the scenario as it is and its members.
+Json first_until(const outcome::CrewTimes& able, const study::RangeMembers& members, double horizon_s) {
+  const study::TimeRange range =
+      study::range_over(able, members, &outcome::Endurance::able, &outcome::CrewTimes::first_s);
+  return {
+      {"able_h", {hours(range.earliest_s), hours(range.latest_s)}},
+      {"central_h", hours(able.first_s)},
+      {"horizon_h", horizon_s / hour_s},
+      {"words",
+       {{"range", report::range_words(range, horizon_s)},
+        {"central", able.first_s ? report::duration(*able.first_s) : "after " + report::horizon(horizon_s)},
+        {"horizon", report::horizon(horizon_s)}}}};
+}
+
+// When help comes, as the scenario states it: a tenth of cases, half, nine tenths; null where it is not
+// stated.
+Json help_of(const scenario::ValidScenario& scenario) {
+  const auto& uncertain = scenario.scenario.uncertain;
+  if (!uncertain || !uncertain->rescue || uncertain->rescue->kind == scenario::RescueKind::none) return {};
+  constexpr double low = 0.1, middle = 0.5, high = 0.9;
+  Json out = Json::array();
+  for (const double share : {low, middle, high}) out.push_back(study::rescue_h(*uncertain->rescue, share));
+  return out;
 }
 
 // What stands in "vary" put into the scenario: one version for each combination.
@@ -129,6 +148,7 @@ Json run(const Json& question) {
           {"in_raft", timeline.in_raft},
           {"raft", raft_of(ran->scenario)},
           {"persons", persons_of(ran->run.outcome)},
+          {"help_h", help_of(ran->scenario)},
           {"course", course_of(timeline)},
           {"cautions", listed(ran->scenario.cautions)}};
 }
@@ -146,9 +166,12 @@ Json report(const Json& question) {
     levers = levers_of(ran->scenario, wrong);
     if (!levers) return wrong;
   }
-  Json out = sections_of(report::pages::run_page({material, *ran->members, levers, !with_levers}));
+  const bool to_come = question.value("levers_to_come", false);
+  report::html::Page page = report::pages::run_page({material, *ran->members, levers, to_come});
+  if (!levers && !to_come) leave_out(page, "Buys most");
+  Json out = sections_of(page);
   if (levers) out["levers"] = blocks_html(report::pages::levers_section(*levers, false));
-  out["until"] = Json::array({first_until(outcome.able, outcome.alive, *ran->members, outcome.horizon_s)});
+  out["until"] = Json::array({first_until(outcome.able, *ran->members, outcome.horizon_s)});
   if (question.value("result", false))
     out["result"] = report::result_json(outcome, timeline, ran->scenario, *ran->members);
   return out;
@@ -214,11 +237,14 @@ Json compare(const Json& question) {
   const auto compared = study::compare(std::move(scenarios), asked);
   if (const auto* refusal = std::get_if<study::Refusal>(&compared)) return refused(refusal->reasons);
   const auto& comparison = std::get<study::Comparison>(compared);
-  Json out = sections_of(report::pages::compare_page(comparison));
+  report::html::Page page = report::pages::compare_page(comparison);
+  if (!comparison.no_futures.empty()) leave_out(page, "Odds");
+  if (!comparison.levers) leave_out(page, "Buys most");
+  Json out = sections_of(page);
   out["until"] = Json::array();
   for (const study::Option& option : comparison.options) {
     const outcome::Figures& own = option.own.figures;
-    out["until"].push_back(first_until(own.able, own.alive, option.members, own.horizon_s));
+    out["until"].push_back(first_until(own.able, option.members, own.horizon_s));
   }
   return out;
 }

@@ -4,7 +4,7 @@ import {GivenUp, start_engine} from "./engine.js";
 import {file_panel} from "./file.js";
 import {futures_in, futures_wanted} from "./futures.js";
 import {lessons_in} from "./lessons.js";
-import {first_situation, from_fragment, scenario_of, to_fragment} from "./situation.js";
+import {apart, first_situation, from_fragment, packed, scenario_of, unpacked} from "./situation.js";
 import {show_sentence, sources_of} from "./sentence.js";
 import {stay_in} from "./stay.js";
 import {workbook} from "./xlsx.js";
@@ -13,11 +13,12 @@ const shipped = JSON.parse(find("#shipped").textContent);
 const weather_files = new Map(Object.entries(shipped.weather));  // by name; those that are dropped in come to them
 const quiet = (text) => make("p.quiet", {}, text);
 
-let situation = from_fragment(location.hash.replace(/^#s=/, "")) ?? first_situation();
-let lists = null, lanes = null, kept = null, asked = 0, shown = null;
+const linked = new URLSearchParams(location.hash.slice(1));
+let situation = from_fragment(linked.get("s")) ?? first_situation();
+let lists = null, lanes = null, lessons = null, kept = null, asked = 0, shown = null;
 const timings = globalThis.bide_timings = {};  // ms, for whoever measures
 
-const refusal_words = (reasons) => reasons.map((each) => `${each.pointer || each.file}: ${each.message}`);
+const refusal_words = (reasons) => reasons.map((each) => `${each.words || each.file}: ${each.message}`);
 
 // The weather file that a scenario names, as it names it; undefined where there is none.
 function weather_named_in(text) {
@@ -64,7 +65,7 @@ const folded = (section) => {
 
 function show_problems(reasons) {
   document.querySelectorAll("[aria-invalid]").forEach((each) => each.removeAttribute("aria-invalid"));
-  find("#problems").replaceChildren(...reasons.map((each) => make("p.problem", {}, make("code", {}, each.pointer || each.file), ` ${each.message}`)));
+  find("#problems").replaceChildren(...reasons.map((each) => make("p.problem", {}, make("b", {}, each.words || each.file), `: ${each.message} `, each.pointer ? make("code.quiet", {}, each.pointer) : "")));
   for (const each of reasons)
     for (const control of document.querySelectorAll("[data-pointer]")) {
       const pointer = control.dataset.pointer;
@@ -77,6 +78,11 @@ function show_problems(reasons) {
 // ---- the answer ----------------------------------------------------------------------------------------------
 
 let slow = null;  // waits for the reader to pause
+let bought = Promise.resolve(), tried = () => {};  // kept when what buys time has been tried, or is wanted no more
+
+const becomes_old = (...ids) => ids.forEach((id) => find(id).classList.add("old"));
+const is_new = (id) => find(id).classList.remove("old");
+const tell = (state) => { find("#state").textContent = state; };
 
 // Shows what follows from the situation as it now is. Older questions are given up.
 async function update() {
@@ -89,6 +95,10 @@ async function update() {
   show_controls();
   find("#answer").setAttribute("aria-busy", "true");
   document.body.classList.add("working");
+  tell(shown ? "Changed: the answer below is of the situation before. Asking the engine…" : "Asking the engine…");
+  becomes_old("#stay", "#doubts", "#answer", "#sheets", "#rest", "#bought", "#difference");
+  tried();
+  bought = new Promise((done) => { tried = done; });
   try {
     const scenario = await scenario_of(situation, (question) => ask(lanes[0], question), lists);
     if (old()) return;
@@ -96,26 +106,27 @@ async function update() {
       show_problems(reasons);
       panel.show(scenario.text ?? "", situation);
       document.body.classList.remove("working");
-      document.body.classList.add("refused");
+      tell(shown ? "The answer below is of the situation before." : "");
+      tried();
     };
     if (scenario.refused) return problem(scenario.refused);
     const run = await ask(lanes[0], {ask: "run", scenario: scenario.text, name: scenario.name});
     if (old()) return;
     if (run.refused) return problem(run.refused);
     shown = {...scenario, run};
-    document.body.classList.remove("refused", "starting");
+    document.body.classList.remove("starting");
     show_problems([]);
     show_run(run);
     panel.show(scenario.text, situation);
     timings.run = performance.now() - begun;
     timings.first ??= performance.now();
-    const report = await ask(lanes[0], {ask: "report", scenario: scenario.text, name: scenario.name});
+    const report = await ask(lanes[0], {ask: "report", scenario: scenario.text, name: scenario.name, levers_to_come: true});
     if (old()) return;
     if (report.refused) return problem(report.refused);
     show_report(report);
     timings.range = performance.now() - begun;
     timings.first_range ??= performance.now();
-    slow = setTimeout(() => later(turn, scenario), 500);
+    slow = setTimeout(() => later(turn, scenario).then(() => old() || tried()), 500);
   } catch (fault) {
     if (!(fault instanceof GivenUp) && !old()) show_problems([{pointer: "", file: "engine", message: fault.message}]);
   }
@@ -123,33 +134,45 @@ async function update() {
 
 function show_run(run) {
   stay(run);
-  find("#doubts").replaceChildren(...run.cautions.map((each) => quiet(`${each.pointer}: ${each.message}`)));
-  find("#answer").setAttribute("aria-busy", "true");
+  ["#stay", "#doubts"].forEach(is_new);
+  const of_odds = "/uncertain";  // the page draws futures itself
+  find("#doubts").replaceChildren(...run.cautions.filter((each) => each.pointer !== of_odds).map((each) => quiet(`${each.words}: ${each.message}`)));
 }
 
 function show_answer(report) {
   show_html(find("#answer"), first_of(report).html);
   find("#answer").prepend(make("p.lead", {}, report.lead));
+  is_new("#answer");
+  find("main").dataset.about = `${report.title}. ${report.lead}`;  // for pictures that are saved
+  for (const each of document.querySelectorAll("#answer dd"))
+    if (each.textContent === "being tried") each.parentElement.classList.add("to-come");  // not for paper
 }
 
 function show_report(report) {
   show_answer(report);
   find("#answer").setAttribute("aria-busy", "false");
   document.body.classList.remove("working");
+  tell("");
   find("#sheets").replaceChildren(...report.sections.filter((each) => each.own_page).map((each) => {
-    const sheet = make("section.own-page", {}, make("h3", {}, each.title));
+    const caution = [...find("#cautions").querySelectorAll("p")].map((one) => one.cloneNode(true));
+    const sheet = make("section.own-page", {}, make("div.for-paper", {}, caution, make("p.lead", {}, `${report.title}. ${report.lead}`)), make("h3", {}, each.title));
     sheet.insertAdjacentHTML("beforeend", each.html);
     return sheet;
   }));
   find("#rest").replaceChildren(...report.sections.filter((each) => !each.first && !each.own_page).map(folded));
+  ["#sheets", "#rest"].forEach(is_new);
   globalThis.draw_charts?.();
 }
 
 // ---- what takes longer: side by side, and what buys time -------------------------------------------------------
 
+let completed = 0;  // number of the change whose slow answers are there
+
 async function later(turn, scenario) {
+  if (document.body.classList.contains("in-class")) return;  // the lesson has all workers
   const old = () => turn !== asked;
   find("#bought").replaceChildren(quiet("Trying each change…"));
+  is_new("#bought");
   try {
     const together = [beside(turn, scenario)];
     together.push(ask(lanes[1], {ask: "report", levers: true, scenario: scenario.text, name: scenario.name}).then((report) => {
@@ -160,6 +183,7 @@ async function later(turn, scenario) {
       timings.levers = performance.now();
     }));
     await Promise.all(together);
+    completed = turn;
   } catch (fault) {
     if (!(fault instanceof GivenUp) && !old()) find("#bought").replaceChildren(quiet(fault.message));
   }
@@ -167,20 +191,30 @@ async function later(turn, scenario) {
 
 async function beside(turn, scenario) {
   for (const id of ["#swap", "#drop"]) find(id).hidden = !kept;
+  const place = find("#difference");
+  is_new("#difference");
   find("#kept").textContent = kept ? `Kept: ${kept.title}.` : "";
   if (!kept || kept.text === scenario.text) {
-    find("#difference").replaceChildren(kept ? quiet("Now change one thing in the sentence above.") : "");
+    place.replaceChildren(kept ? quiet("Now change one thing in the sentence above.") : "");
     return;
   }
-  find("#difference").replaceChildren(quiet("Comparing…"));
+  place.replaceChildren(quiet("Comparing…"));
+  const [before, after] = [apart(kept.situation, situation, lists), apart(situation, kept.situation, lists)];
   const compared = await ask(lanes[2], {ask: "compare", scenarios: [
-    {scenario: kept.text, name: "kept"}, {scenario: scenario.text, name: "changed"}]});
+    {scenario: titled(kept.text, before), name: "kept"}, {scenario: titled(scenario.text, after), name: "changed"}]});
   if (turn !== asked) return;
-  if (compared.refused) find("#difference").replaceChildren(...refusal_words(compared.refused).map(quiet));
+  if (compared.refused) place.replaceChildren(...refusal_words(compared.refused).map(quiet));
   else {
-    show_sections(find("#difference"), compared.sections);
-    find("#difference").prepend(quiet("Option 1 is the one that was kept, option 2 the one above."));
+    place.dataset.about = compared.lead;
+    show_sections(place, compared.sections);
+    place.prepend(make("p", {}, make("b", {}, `Option 1, kept: ${before}. Option 2, as above: ${after}.`)));
   }
+}
+
+// A scenario under a name that says what it has that the other has not.
+function titled(text, what) {
+  const scenario = JSON.parse(text);
+  return JSON.stringify({...scenario, name: `${scenario.name}: ${what}`});
 }
 
 // ---- odds ------------------------------------------------------------------------------------------------------
@@ -196,11 +230,20 @@ const odds = futures_in(find("#futures"), for_futures);
 
 // ---- controls ----------------------------------------------------------------------------------------------------
 
+// What a link needs to bring all of this back; nothing is kept elsewhere.
+function fragment() {
+  const state = lessons?.state();
+  return `#s=${packed(situation)}${state ? `&l=${packed(state)}` : ""}`;
+}
+function remember() {
+  try {
+    history.replaceState(null, "", fragment());
+  } catch { /* a browser that keeps a local file's address as it is: the link button still works */ }
+}
+
 function change(next) {
   situation = next;
-  try {
-    history.replaceState(null, "", `#s=${to_fragment(situation)}`);
-  } catch { /* a browser that keeps a local file's address as it is: the link button still works */ }
+  remember();
   return update();
 }
 
@@ -268,7 +311,7 @@ const panel = file_panel(find("#panel"), {
     const question = {scenario: shown.text, name: shown.name};
     const answer = (asked) => ask(lanes[1], {...question, ask: asked});
     if (what === "scenario") return hand_out(`${stem}.json`, shown.text, "application/json");
-    if (what === "link") return navigator.clipboard?.writeText(`${location.href.split("#")[0]}#s=${to_fragment(situation)}`);
+    if (what === "link") return navigator.clipboard?.writeText(`${location.href.split("#")[0]}${fragment()}`);
     if (what === "timeline") return hand_out(`${stem}.csv`, (await answer("timeline_file")).text, "text/csv");
     if (what === "workbook") return hand_out(`${stem}.xlsx`, workbook((await answer("sheets")).sheets), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
     return hand_out(`${stem}.html`, (await answer("report_file")).text, "text/html");
@@ -291,7 +334,31 @@ find("#draw").onclick = () => {
   find("#draw").hidden = true;
   odds.start(shown);
 };
-find("#print").onclick = () => print();
+// What buys time stands on the list: print when it is known. The browser's own command prints the answer before them.
+find("#print").onclick = async () => {
+  find("#print").textContent = "Trying what buys time first…";
+  for (let waits = null; waits !== bought;) await (waits = bought);
+  find("#print").textContent = "Print card and list";
+  document.body.classList.add("sheets-alone");
+  print();
+  document.body.classList.remove("sheets-alone");
+};
+// A link within the page moves the page alone: the address holds the situation.
+find("header nav").addEventListener("click", (event) => {
+  const to = event.target.closest("a");
+  if (!to) return;
+  event.preventDefault();
+  const part = find(to.getAttribute("href"));
+  part.tabIndex = -1;
+  part.focus({preventScroll: true});
+  part.scrollIntoView();
+});
+new ResizeObserver(([{target}]) => document.documentElement.style.setProperty("--cautions", `${target.offsetHeight}px`)).observe(find("#cautions"));
+find("#all-cautions").onclick = ({target}) => {
+  const open = find("#cautions").classList.toggle("open");
+  target.setAttribute("aria-expanded", open);
+  target.textContent = open ? "less" : "all of it";
+};
 document.addEventListener("dragover", (event) => event.preventDefault());
 document.addEventListener("drop", (event) => {
   event.preventDefault();
@@ -310,14 +377,20 @@ async function start() {
   lists = await lanes[0].ask({ask: "lists"});
   show_lists();
   lanes.push(engine.lane(), engine.lane());
-  lessons_in(find("#class"), shipped, lists, {
-    ask: (question) => ask(lanes[1], question), show_sections, folded, first_of,
+  lessons = lessons_in(find("#class"), shipped, lists, {
+    changed: remember, ask: (question) => ask(lanes[0], question), show_sections, folded, first_of,
+    entered() {
+      odds.stop();
+      lanes.slice(1).forEach((lane) => lane.give_up());
+    },
+    left: () => completed === asked || update(),
     open: (name) => {
       find("#situation").scrollIntoView();
       return bring(name, shipped.scenarios[name]);
     },
     futures_in: (place, more) => futures_in(place, {...for_futures, ...more})
   });
+  lessons.restore(unpacked(linked.get("l")));
   await update();
 }
 

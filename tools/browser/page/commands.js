@@ -1,5 +1,5 @@
 // The commands in the texts of lessons as questions to the engine.
-import {months} from "./situation.js";
+import {any_index, months} from "./situation.js";
 
 // A command in words, and what comes after each of its options.
 function words_of(command) {
@@ -40,20 +40,21 @@ function choice_by(after, lists) {
 // @param command   a line of a lesson
 // @param scenarios texts by file name
 // @param lists     of the engine
-// @return {question, words, file}: what it asks, for people, and the scenario file that may be opened (or null);
-//         null for a command that only the program takes. Odds come as {ask: "odds", futures, scenario or situation}.
+// @return {question, words, of, file}: what it asks, for people; of which scenarios, by their titles; and the scenario
+//         file that may be opened (or null). Null for a command that only the program takes. Odds come as
+//         {ask: "odds", futures, scenario or situation}.
 export function asked_by(command, scenarios, lists) {
   const {words, after} = words_of(command);
   const names = words.filter((each) => each.endsWith(".json")).map((each) => each.split("/").at(-1)).filter((each) => each in scenarios);
   const named = (name) => ({scenario: scenarios[name], name}), title = (name) => JSON.parse(scenarios[name]).name;
-  const asked = (question, said) => ({question, words: said, file: names[0] ?? null});
+  const asked = (question, said, of = said) => ({question, words: said, of, file: names[0] ?? null});
   const futures = after("-n").map(Number)[0];
   if (words[0] !== "bide") return null;
   if (words[1] === "odds" && after("--abandoned").length)
     return asked({ask: "odds", futures, situation: situation_by(after)}, "The odds, from what is known so far");
   if (words[1] === "choose") {
     const question = choice_by(after, lists);
-    return asked(question, `The chance that all are able when help comes: ${question.waters.map((each) => each.name).join(", ")}. Takes a minute or two.`);
+    return asked(question, `The chance that all are able when help comes: ${question.waters.map((each) => each.name).join(", ")}`);
   }
   if (names.length === 0) return null;
   const first = named(names[0]);
@@ -62,9 +63,9 @@ export function asked_by(command, scenarios, lists) {
   if (words[1] === "odds") return asked({ask: "odds", futures, scenario: first}, `${title(names[0])}: the odds`);
   if (words[1] !== "compare") return null;
   const varied = after("--vary").map((each) => {
-    const [pointer, values] = each.split("="), unit = lists.fields.find((field) => field.pointer === pointer.replace(/\/\d+(?=\/|$)/g, "/*"))?.unit ?? "";
-    return `${pointer.split("/").at(-1).replace(`_${unit}`, "").replaceAll("_", " ")} ${values.replaceAll(",", " or ")} ${unit}`.trim();
+    const [pointer, values] = each.split("="), field = lists.fields.find((one) => one.pointer === any_index(pointer));
+    return `${field?.said ?? pointer} ${values.replaceAll(",", " or ")} ${field?.unit ?? ""}`.trim();
   });
-  return asked({ask: "compare", scenarios: names.map(named), vary: after("--vary")},
-               varied.length ? `${title(names[0])}: ${varied.join(", ")}` : names.map(title).join(" beside "));
+  const of = [...new Set(names.map(title))].join(" beside ");
+  return asked({ask: "compare", scenarios: names.map(named), vary: after("--vary")}, varied.length ? `${of}: ${varied.join(", ")}` : of, of);
 }

@@ -1,5 +1,6 @@
 // The scenario file: shipped ones, files brought and taken, its text, and every field by name.
 import {find, make} from "./dom.js";
+import {any_index} from "./situation.js";
 
 const most_fields = 12;
 
@@ -22,9 +23,23 @@ function line_of(text, pointer) {
   return at;
 }
 
+// "A" to "Z", then "AA".
+const letters = (i) => (i >= 26 ? letters(Math.floor(i / 26) - 1) : "") + String.fromCharCode(65 + i % 26);
+
+// Values of a scenario at a pointer, {who, value}; "*" stands for each entry of a list, and people have letters.
+function values_at(scenario, pointer) {
+  let found = [{who: "", value: scenario}];
+  for (const key of pointer.slice(1).split("/"))
+    found = found.flatMap(({who, value}) => {
+      if (key !== "*") return value && typeof value === "object" && Object.hasOwn(value, key) ? [{who, value: value[key]}] : [];
+      return (Array.isArray(value) ? value : []).map((each, i) => ({who: pointer.startsWith("/crew/*") ? `Person ${letters(i)}` : `${i + 1}:`, value: each}));
+    });
+  return found.filter(({value}) => value === null || typeof value !== "object");
+}
+
 // @param does what the page does with what is asked here
 export function file_panel(place, does) {
-  let fields = [], set = {}, reasons = [];
+  let fields = [], set = {}, reasons = [], scenario = null;
   const text = make("textarea", {rows: 14, spellcheck: false, "aria-label": "Text of the scenario file"});
   const search = make("input", {type: "search", placeholder: "wind, age, minutes…", oninput: () => show_fields()});
   const matches = make("div.fields"), wrong = make("div", {role: "status"});
@@ -36,7 +51,14 @@ export function file_panel(place, does) {
   const button = (words, action) => make("button", {type: "button", onclick: action}, words);
 
   // A pointer of the file, such as /crew/0/age_years, belongs to the field /crew/*/age_years.
-  const reason_for = (pointer) => reasons.find((each) => each.pointer === pointer || each.pointer.replace(/\/\d+(?=\/|$)/g, "/*") === pointer);
+  const reason_for = (pointer) => reasons.find((each) => each.pointer === pointer || any_index(each.pointer) === pointer);
+
+  // What the situation has there now, and whom a change reaches.
+  function present(pointer) {
+    const found = values_at(scenario, pointer), many = pointer.includes("/*");
+    const shown = ({who, value}) => `${who ? `${who} ` : ""}${value}`;
+    return (found.length ? `Now: ${found.map(shown).join(", ")}. ` : "Now: not stated. ") + (many ? `A change reaches every ${pointer.startsWith("/crew/*") ? "person" : "entry"}. ` : "");
+  }
 
   function row(field) {
     const value = set[field.pointer], reason = reason_for(field.pointer), id = `field${field.pointer.replaceAll("/", "-").replaceAll("*", "each")}`;
@@ -48,7 +70,7 @@ export function file_panel(place, does) {
       : make("input", {...settings, type: "text", autocomplete: "off", onchange: () => changed(control)});
     control.value = value === undefined ? "" : String(value);
     return make("div.field", {}, make("label", {for: id}, make("code", {}, field.pointer)), control,
-      make("p.quiet", {id: `${id}-about`}, `${field.sentence} Allowed: ${field.allowed}. If left out: ${field.absent}.`),
+      make("p.quiet", {id: `${id}-about`}, `${present(field.pointer)}${field.sentence} Allowed: ${field.allowed}. If left out: ${field.absent}.`),
       reason ? make("p.problem", {}, reason.message) : null);
   }
 
@@ -83,8 +105,13 @@ export function file_panel(place, does) {
 
   return {
     lists: (lists) => { fields = lists.fields; },
-    show: (scenario, situation) => {
-      if (scenario && document.activeElement !== text) text.value = scenario;
+    show: (file, situation) => {
+      if (file && document.activeElement !== text) text.value = file;
+      try {
+        scenario = JSON.parse(file);
+      } catch {
+        scenario = null;  // the engine says what is wrong with it
+      }
       set = situation.set;
       if (!matches.contains(document.activeElement)) show_fields();
     },

@@ -1,53 +1,53 @@
 // Lessons as guided steps: a question and guesses first, what the engine says after them.
-//
-// The lessons are the files of scenarios/lessons/: a paragraph that begins with bold words is a step, an indented
-// line is a command, which is asked of the engine here.
 import {asked_by} from "./commands.js";
 import {find, make} from "./dom.js";
 import {guesses_in} from "./guesses.js";
-
-// Steps of a lesson, {title, blocks: [{kind: "text" | "command" | "list", ...}]}.
-export function steps_of(markdown) {
-  const lesson = {title: "", steps: []};
-  for (const block of markdown.split(/\n\s*\n/)) {
-    const text = block.replace(/\s*\n(?!\s*\d+\. |    )/g, " ").trimEnd();
-    const step = lesson.steps.at(-1);
-    const bold = /^\*\*(.+?)\*\*\s*/.exec(text);
-    if (text.startsWith("# ")) lesson.title = text.slice(2);
-    else if (bold) lesson.steps.push({title: bold[1].replace(/[.:]$/, ""), blocks: parts_of(text.slice(bold[0].length))});
-    else if (step) step.blocks.push(...parts_of(text));
-  }
-  return lesson;
-}
-
-function parts_of(text) {
-  const out = [];
-  for (const line of text.split("\n")) {
-    const item = /^\s*\d+\. (.*)/.exec(line);
-    if (/^    \S/.test(line)) out.push({kind: "command", text: line.trim()});
-    else if (item && out.at(-1)?.kind === "list") out.at(-1).items.push(item[1]);
-    else if (item) out.push({kind: "list", items: [item[1]]});
-    else if (line.trim()) out.push({kind: "text", text: line.trim()});
-  }
-  return out;
-}
+import {lesson_of} from "./lesson_text.js";
 
 const plain = (text) => text.replace(/\*\*|`/g, "");
-const refused = (place, reasons) => place.replaceChildren(...reasons.map((each) => make("p.problem", {}, `${each.pointer || each.file} ${each.message}`)));
+const refused = (place, reasons) => place.replaceChildren(...reasons.map((each) => make("p.problem", {}, `${each.words || each.file}: ${each.message}`)));
+const capital = (text) => text[0].toUpperCase() + text.slice(1);
+
+const said_of = (options) => options.map((each, i) => `Option ${i + 1}: ${each}.`).join(" ");
+
+// Says that the engine is at work, and for how long.
+// @return ends it
+function asking(place) {
+  const since = performance.now(), passed = make("span"), note = make("p.asking", {role: "status"}, make("progress"), " Asking the engine… ", passed);
+  const timer = setInterval(() => { passed.textContent = `${Math.round((performance.now() - since) / 1000)} s`; }, 1000);
+  place.replaceChildren(note);
+  return () => {
+    clearInterval(timer);
+    note.remove();
+  };
+}
 
 // @param shipped {scenarios, lessons}: texts by file name
 // @param lists   of the engine
-// @param does    what the page does with what is asked here
+// @param does    what the page does with what is asked here; entered(), left() and changed() are told
+// @return {state(): what a link needs to bring the lessons back, restore(state)}
 export function lessons_in(place, shipped, lists, does) {
-  let guesses = null;
+  const begun = new Map();  // lessons by file name
+  let open_one = null;      // name of the one that has the page
+
+  // ---- what a command answers ------------------------------------------------------------------------------------
 
   // Answer first; the rest folded, for it would fill the wall.
-  function show_answer(output, answer, question) {
-    const shown = make("div");
-    output.replaceChildren(...guesses.beside(answer.until, question.ask === "odds" ? " in 8 of 10 futures" : ""), make("p.lead", {}, `${answer.title}. ${answer.lead}`), shown);
-    if (question.levers) return does.show_sections(shown, [{title: "", html: answer.levers, first: true}]);
+  function show_answer(output, answer, question, of, options, guesses, comments) {
+    const shown = make("div"), about = options.length ? `${of}. ${said_of(options)}` : `${answer.title}. ${answer.lead}`;
+    output.dataset.about = about;  // for pictures that are saved
+    output.replaceChildren(guesses.beside(answer.until, options, question.ask === "odds" ? "futures" : "runs"), make("p.lead", {}, about), shown);
+    if (question.levers) {
+      does.show_sections(shown, [{title: "", html: answer.levers, first: true}]);
+      return output.append(...comments);
+    }
     does.show_sections(shown, [does.first_of(answer)]);
-    output.append(...answer.sections.filter((each) => !each.first && !each.own_page).map(does.folded));
+    if (answer.from_now) {
+      const table = make("div");
+      shown.append(table);
+      does.show_sections(table, [{title: "", html: answer.from_now, first: true}]);
+    }
+    output.append(...comments, ...answer.sections.filter((each) => !each.first && !each.own_page).map(does.folded));
     globalThis.draw_charts?.();
   }
 
@@ -58,113 +58,194 @@ export function lessons_in(place, shipped, lists, does) {
   }
 
   // One water after the other, each as soon as it is known.
-  async function choose(question, output, current) {
-    for (const [i, water] of question.waters.entries()) {
-      const {scenario, name} = await scenario_of(water);
-      const before = JSON.parse(scenario);
-      delete before.uncertain.known;  // the choice comes before anything has happened
-      const part = make("div", {}, make("h4", {}, name), make("p.quiet", {}, "Drawing futures…"));
-      if (i === 0) output.replaceChildren(...guesses.beside());
+  async function choose(question, options, output, current, guesses, comments) {
+    const chosen = said_of(options);
+    output.replaceChildren(guesses.beside(), make("p.lead", {}, chosen));
+    for (const water of question.waters) {
+      const part = make("div"), waits = make("div");
       output.append(part);
-      const answer = await does.ask({...question, scenarios: [{scenario: JSON.stringify(before), name}]});
-      if (!current()) return;
-      if (answer.refused) return refused(part, answer.refused);
-      const shown = make("div");
-      part.replaceChildren(make("h4", {}, name), shown);
-      does.show_sections(shown, [does.first_of(answer)]);
-      part.append(...answer.sections.filter((each) => !each.first).map(does.folded));
+      part.append(make("h5", {}, water.name), waits);
+      const done = asking(waits);
+      try {
+        const {scenario, name} = await scenario_of(water);
+        const before = JSON.parse(scenario);
+        delete before.uncertain.known;  // the choice comes before anything has happened
+        const answer = await does.ask({...question, scenarios: [{scenario: JSON.stringify(before), name}]});
+        if (!current()) return;
+        if (answer.refused) return refused(part, answer.refused);
+        const shown = make("div");
+        part.dataset.about = `${name}. ${chosen}`;
+        part.append(shown);
+        does.show_sections(shown, [does.first_of(answer)]);
+        part.append(...answer.sections.filter((each) => !each.first).map(does.folded));
+      } finally {
+        done();
+      }
     }
+    output.append(...comments);
     globalThis.draw_charts?.();
   }
 
-  function run_button(command) {
+  // @param comments what the lesson says of the answer: shown with it, not before
+  function run_button({text: command, options}, guesses, comments) {
     const asked = asked_by(command, shipped.scenarios, lists);
     if (!asked) return [make("p.quiet", {}, "With the program only: ", make("code", {}, command))];
-    const {question, words, file} = asked;
+    const {question, words, of, file} = asked;
+    const choices = options.join(", or "), one_scenario = question.scenarios?.length === 1;
+    const said = options.length && question.ask === "compare" ? (one_scenario ? `${of}: ${choices}` : choices) : words;
     const output = make("div.output", {"aria-live": "polite"});
     let turn = 0;
     const run = async () => {
       const mine = ++turn, current = () => mine === turn;
       if (button.ariaDisabled === "true") return;  // a button that is disabled would lose the focus
       button.ariaDisabled = "true";
-      output.replaceChildren(make("p.quiet", {}, "Asking the engine…"));
+      const done = asking(output);
       try {
-        if (question.ask === "choose") return await choose(question, output, current);
-        if (question.ask === "odds") {
+        if (question.ask === "choose") await choose(question, options, output, current, guesses, comments);
+        else if (question.ask === "odds") {
           const known = question.scenario ?? await scenario_of(question.situation);
           const drawn = does.futures_in(output, {
-            show: (at, answer, all) => all ? show_answer(at, answer, question) : does.show_sections(at, [does.first_of(answer)]), stopped() {}});
-          return await drawn.start({text: known.scenario, name: known.name}, question.futures);
+            show: (at, answer, all) => all ? show_answer(at, answer, question, of, options, guesses, comments) : does.show_sections(at, [does.first_of(answer)]), stopped() {}});
+          await drawn.start({text: known.scenario, name: known.name}, question.futures);
+        } else {
+          const answer = await does.ask(question);
+          if (answer.refused) return refused(output, answer.refused);
+          show_answer(output, answer, question, of, options, guesses, comments);
         }
-        const answer = await does.ask(question);
-        if (answer.refused) return refused(output, answer.refused);
-        show_answer(output, answer, question);
+        output.scrollIntoView({block: "start"});
       } catch (fault) {
         if (Array.isArray(fault)) refused(output, fault);
         else output.replaceChildren(make("p.quiet", {}, fault.message || "Given up: the situation was changed meanwhile. Ask again."));
       } finally {
+        done();
         button.ariaDisabled = "false";
       }
     };
     const button = make("button", {type: "button", onclick: run}, "Ask the engine");
-    const open = file ? make("button.link.quiet", {type: "button", onclick: () => {
+    const opened = file ? make("button.link.quiet", {type: "button", onclick: () => {
       leave();
       does.open(file);
     }}, "Open it as the situation, to change things") : null;
-    return [make("div.asked", {}, make("p.buttons", {}, button, make("span", {}, words)),
-                 make("details.quiet", {}, make("summary", {}, "As a command of the program"), make("code", {}, command), make("p", {}, open))), output];
+    return [make("div.asked", {}, make("p.buttons", {}, button, make("span", {}, capital(said), ".")),
+                 make("details.quiet", {}, make("summary", {}, "As a command of the program"), make("code", {}, command), make("p", {}, opened))), output];
   }
 
-  const block = (each) => each.kind === "text" ? [make("p", {}, plain(each.text))]
-    : each.kind === "list" ? [make("ol", {}, each.items.map((item) => make("li", {}, plain(item))))] : run_button(each.text);
+  // ---- one lesson ------------------------------------------------------------------------------------------------
 
-  // In class the lesson has the whole page.
-  function enter() {
+  // @param given {at, guesses} from a link
+  function begin(name, given) {
+    const lesson = lesson_of(shipped.lessons[name]), parts = [];  // steps that were opened, by number
+    const steps = make("div.steps-open"), area = make("div.lesson");
+    let at = -1;
+
+    const question = lesson.steps.flatMap((each) => each.blocks).find((each) => each.kind === "guess");
+    const waiting = () => [...jumps.slice(1), next, ...area.querySelectorAll(".asked > .buttons > button")];
+    const guesses = guesses_in(question, given?.guesses, {opens: waiting_now, changed: does.changed});
+    // Before there is anything on the page nobody waits.
+    function waiting_now() {
+      return parts.length ? waiting().filter((each) => each !== next || at + 1 < lesson.steps.length) : [];
+    }
+
+    // What follows a command, up to the next, comments its answer.
+    function shown(blocks) {
+      const asks = blocks.findIndex((each) => each.kind === "command");
+      if (asks < 0) return blocks.flatMap(block);
+      const rest = blocks.slice(asks + 1), end = rest.findIndex((each) => each.kind === "command"), mine = end < 0 ? rest : rest.slice(0, end);
+      return [...blocks.slice(0, asks).flatMap(block), ...run_button(blocks[asks], guesses, mine.flatMap(block)), ...(end < 0 ? [] : shown(rest.slice(end)))];
+    }
+    const block = (each) => each.kind === "text" ? [make("p", {}, plain(each.text))]
+      : each.kind === "list" ? [make("ol", {}, each.items.map((item) => make("li", {}, plain(item))))]
+      : each.kind === "guess" ? [guesses.form]
+      : [make("details.teacher", {}, make("summary", {}, "For the teacher"), make("p", {}, plain(each.text)))];
+
+    function part_of(step) {
+      const here = lesson.steps[step];
+      return make("details.step.folded", {}, make("summary", {}, make("h4", {}, `${step + 1} of ${lesson.steps.length}. ${here.title} `, make("span.quiet", {}, `${here.minutes} min`))),
+                  shown(here.blocks));
+    }
+    function go(step, still = false) {
+      if (step < 0 || step >= lesson.steps.length) return;
+      at = step;
+      if (!parts[step]) {
+        parts[step] = part_of(step);
+        steps.insertBefore(parts[step], parts.slice(step + 1).find((each) => each) ?? null);
+      }
+      parts.forEach((each, i) => { each.open = i === step; });
+      jumps.forEach((each, i) => i === step ? each.setAttribute("aria-current", "step") : each.removeAttribute("aria-current"));
+      back.disabled = step === 0;
+      next.textContent = step + 1 < lesson.steps.length ? `Next: ${lesson.steps[step + 1].title}` : "Last step";
+      const wait = guesses.all().length === 0;
+      waiting().forEach((each) => { each.disabled = wait; });
+      if (step + 1 >= lesson.steps.length) next.disabled = true;
+      if (still) return;
+      find("summary", parts[step]).focus({preventScroll: true});
+      parts[step].scrollIntoView({block: "start"});
+      does.changed();
+    }
+    const back = make("button", {type: "button", onclick: () => go(at - 1)}, "Back");
+    const next = make("button.next", {type: "button", onclick: () => go(at + 1)});
+    const again = () => {
+      if (!confirm("Begin this lesson again? Its guesses and answers go.")) return;
+      begun.delete(name);
+      enter(name);
+    };
+    const jumps = lesson.steps.map((each, i) => make("button.link", {type: "button", onclick: () => go(i)}, `${i + 1}. ${each.title}`));
+    area.append(make("h3", {tabIndex: -1}, lesson.title, " ", make("span.quiet", {}, `${lesson.minutes} min`)),
+                make("ol.steps", {"aria-label": "Steps"}, jumps.map((each) => make("li", {}, each))), steps,
+                make("p.buttons.bar-below", {}, back, next, make("button", {type: "button", onclick: leave}, "Leave the lesson"),
+                     make("button", {type: "button", onclick: again}, "Begin again")));
+    const first = Number.isInteger(given?.at) && given.at > 0 && given.at < lesson.steps.length ? given.at : 0;
+    go(first, true);
+    return {area, go: (by) => { if (by < 0 || !next.disabled) go(at + by); }, state: () => ({at, guesses: guesses.all()})};
+  }
+
+  // In class the lesson has the whole page, and the workers.
+  function enter(name, given) {
+    if (!begun.has(name)) begun.set(name, begin(name, given));
+    open_one = name;
+    const {area} = begun.get(name);
+    place.replaceChildren(area);
     document.body.classList.add("in-class");
-    find(".lesson h3", place).focus();
+    does.entered();
+    find("h3", area).focus({preventScroll: true});
+    window.scrollTo(0, 0);
+    window.dispatchEvent(new Event("resize"));  // charts that were hidden find their width
+    does.changed();
   }
   function leave() {
+    const name = open_one;
+    open_one = null;
     document.body.classList.remove("in-class");
-    window.dispatchEvent(new Event("resize"));  // charts that were hidden find their width
-    find(".back button", place)?.focus();
+    place.replaceChildren(...choose_lesson());
+    window.dispatchEvent(new Event("resize"));
+    find(`[data-lesson="${CSS.escape(name)}"]`, place).focus();
+    does.changed();
+    does.left();
   }
-
-  function show(name) {
-    const lesson = steps_of(shipped.lessons[name]), area = make("div.lesson"), steps = lesson.steps;
-    let at = 0;
-    const next = make("button", {type: "button", onclick: () => open(at + 1)});
-    const open = (step) => {
-      at = step;
-      const here = steps[at], last = at + 1 >= steps.length;
-      next.hidden = last;
-      if (!last) next.textContent = `Next step: ${steps[at + 1].title}`;
-      const part = make("div.step", {}, make("h4", {tabIndex: -1}, `${at + 1} of ${steps.length}. ${here.title}`));
-      const blocks = here.blocks.map((each) => ({kind: each.kind, shown: block(each)}));
-      if (at === 0) {  // the question, the guesses, then what answers it
-        const begin = blocks.findIndex((each) => each.kind === "command"), cut = begin < 0 ? blocks.length : begin;
-        blocks.splice(cut, 0, {kind: "guess", shown: [guesses.form]});
-      }
-      part.append(...blocks.flatMap((each) => each.shown));
-      area.insertBefore(part, bar);
-      if (at === 0) waiting().forEach((each) => { each.disabled = true; });
-      else {
-        find("h4", part).focus({preventScroll: true});
-        part.scrollIntoView();
-      }
-    };
-    const waiting = () => [next, ...area.querySelectorAll(".asked > .buttons > button")];
-    guesses = guesses_in(waiting);
-    const bar = make("p.buttons", {}, next, make("button.leave", {type: "button", onclick: leave}, "Leave the lesson"));
-    area.append(make("h3", {tabIndex: -1}, lesson.title), bar);
-    open(0);
-    place.replaceChildren(...choose_lesson(), make("p.buttons.back", {}, make("button", {type: "button", onclick: enter}, "Back to the lesson below")), area);
-    enter();
-    window.scrollTo(0, 0);
-  }
+  document.addEventListener("keydown", (event) => {
+    const by = {ArrowLeft: -1, ArrowRight: 1}[event.key];
+    if (!by || !open_one || event.altKey || event.ctrlKey || event.metaKey || event.target.closest?.("input, select, textarea, .plot")) return;
+    event.preventDefault();
+    begun.get(open_one).go(by);
+  });
 
   const choose_lesson = () => [
-    make("p.of-choice", {}, "Each is 45 minutes: a question and guesses first, then what the engine says, then talk. A lesson takes the whole page, in letters for a projector."),
-    make("ul.lessons.of-choice", {}, Object.entries(shipped.lessons).map(([name, text]) =>
-      make("li", {}, make("button.link", {type: "button", onclick: () => show(name)}, steps_of(text).title))))];
+    make("p", {}, "A question and guesses first, then what the engine says, then talk. A lesson takes the whole page, in letters for a projector; the arrow keys go from step to step."),
+    make("ul.lessons", {}, Object.entries(shipped.lessons).map(([name, text]) => {
+      const {title, minutes} = lesson_of(text), count = begun.get(name)?.state().guesses.length ?? 0;
+      const state = begun.has(name) ? `, begun${count ? `, ${count} ${count === 1 ? "guess" : "guesses"}` : ""}: goes on where it was` : "";
+      return make("li", {}, make("button.link", {type: "button", "data-lesson": name, onclick: () => enter(name)}, title),
+                  make("span.quiet", {}, ` ${minutes} min${state}`));
+    }))];
   place.replaceChildren(...choose_lesson());
+
+  return {
+    state: () => begun.size === 0 ? null : {open: open_one, begun: Object.fromEntries([...begun].map(([name, each]) => [name, each.state()]))},
+    restore(state) {
+      for (const [name, given] of Object.entries(state?.begun ?? {}))
+        if (Object.hasOwn(shipped.lessons, name)) begun.set(name, begin(name, given));
+      if (begun.has(state?.open)) enter(state.open);
+      else place.replaceChildren(...choose_lesson());
+    }
+  };
 }

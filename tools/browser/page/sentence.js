@@ -1,37 +1,41 @@
 // The situation as a sentence whose words are controls.
 import {find, make} from "./dom.js";
-import {chosen_pack, chosen_raft, months, numbers} from "./situation.js";
-
-const words_of_people = {
-  usual: "men and women of usual size", family: "a family, two grown up", unknown: "of whom nothing is known", typed: "these people"
-};
-const words_of_boarding = {
-  dry: "stepped aboard dry", swim: "swam to it for", float_free: "were in the water until it rose and inflated",
-  none: "never reached it"
-};
+import {chosen_pack, chosen_raft, family, months, numbers, words_of_boarding, words_of_people} from "./situation.js";
 
 const ruler = document.createElement("canvas").getContext("2d");
 
 // A control as wide as its word.
 function fit(control) {
-  const is_choice = control.tagName === "SELECT";
-  const text = is_choice ? control.selectedOptions[0]?.textContent ?? "" : control.value;
   const {font, fontSize} = getComputedStyle(control);
   ruler.font = font;
-  control.style.setProperty("--text", `${(ruler.measureText(text).width / Number.parseFloat(fontSize)).toFixed(2)}em`);  // in letters, for paper
+  control.style.setProperty("--text", `${(ruler.measureText(control.value).width / Number.parseFloat(fontSize)).toFixed(2)}em`);  // in letters, for paper
 }
 
+// What is chosen is text, which runs over several lines where it is long; the control lies over it.
 function choice(label, options, value, changed, pointer) {
-  const control = make("select.word", {"aria-label": label, "data-pointer": pointer, onchange: () => changed(control.value)},
+  const control = make("select", {"aria-label": label, "data-pointer": pointer, onchange: () => changed(control.value)},
     options.map(([key, text]) => make("option", {value: key}, text)));
   control.value = value;
-  return control;
+  return make("span.choice", {}, control, make("span.word", {"aria-hidden": "true"}, control.selectedOptions[0]?.textContent ?? ""));
 }
 
 function field(label, value, changed, pointer, settings = {}) {
   const control = make("input.word", {"aria-label": label, "data-pointer": pointer, value: String(value), autocomplete: "off",
                                       ...settings, oninput: () => fit(control), onchange: () => changed(control.value)});
   return control;
+}
+
+// Punctuation stays on the line of the control before it.
+const held = (parts) => parts.map((each, i) => {
+  const mark = typeof each === "string" && parts[i - 1]?.classList?.contains("choice") ? /^[.,;]/.exec(each)?.[0] : "";
+  const next = parts[i + 1], follows = each.classList?.contains("choice") && typeof next === "string" ? /^[.,;]/.exec(next)?.[0] : "";
+  return mark ? each.slice(1) : follows ? make("span.held", {}, each, follows) : each;
+});
+
+// "man 40, woman 38, girl 12, boy 9".
+function ages_of(persons) {
+  const grown = {M: "man", F: "woman"}, young = {M: "boy", F: "girl"}, of_age = 18;
+  return family.slice(0, persons).map((each) => `${(Number(each.slice(1)) < of_age ? young : grown)[each[0]]} ${each.slice(1)}`).join(", ");
 }
 
 // @param place     where it stands
@@ -54,7 +58,8 @@ export function show_sentence(place, situation, lists, changed) {
                choice("Who they are", Object.entries(words_of_people), facts.people, change("people"), "/crew"),
                facts.people === "typed"
                  ? [" ", field("The people, by sex and age; kg and m where known", facts.crew || "M40 F38 M12:45:1.52",
-                               change("crew"), "/crew", {type: "text", class: "word wide"})] : "", ", "];
+                               change("crew"), "/crew", {type: "text", class: "word wide"})] : "",
+               facts.people === "family" ? make("span.quiet", {}, ` (${ages_of(facts.persons)})`) : "", ", "];
   const aboard = facts.boarding === "none" ? ["in the sea without a raft, "] : [
     "in ", choice("Raft", [["usual", `a raft for ${raft?.capacity_persons}, as usual`],
                            ...titles(lists.catalogue.rafts)], facts.raft, change("raft"), "/raft"),
@@ -75,9 +80,10 @@ export function show_sentence(place, situation, lists, changed) {
   const help = ["Help: ", choice("Help", [["no", "not considered"], ["yes", "in"]], facts.help_days === null ? "no" : "yes",
                                  (value) => change("help_days")(value === "yes" ? 3 : null), "/uncertain/rescue"),
                 facts.help_days !== null ? [" ", number("Days until help", "help_days", "/uncertain/rescue", 0.1, 60), " days"] : "",
+                facts.help_days > facts.days ? make("span.quiet", {role: "status"}, " (later than the time followed: follow them longer to see it)") : "",
                 ". Followed for ", number("Days followed", "days", "/duration_h", 0.1, 60), " days."];
-  place.replaceChildren(...[who, aboard, where, boarded, help].map((part) => make("span", {}, part.flat(3))));
-  place.querySelectorAll(".word").forEach(fit);  // its font is known once it stands on the page
+  place.replaceChildren(...[who, aboard, where, boarded, help].map((part) => make("span", {}, held(part.flat(3)))));
+  place.querySelectorAll("input.word").forEach(fit);  // its font is known once it stands on the page
   if (focused) find(`[aria-label="${CSS.escape(focused)}"]`, place)?.focus();
 }
 

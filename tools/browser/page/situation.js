@@ -16,8 +16,45 @@ export const months = ["January", "February", "March", "April", "May", "June", "
 export const numbers = ["no", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten", "Eleven",
                         "Twelve"];
 
+// A pointer into a scenario as the list of fields has it: /crew/0/age_years belongs to /crew/*/age_years.
+export const any_index = (pointer) => pointer.replace(/\/\d+(?=\/|$)/g, "/*");
+
 // Two grown up, the others children: invented, for a lesson.
-const family = ["M40", "F38", "F12", "M9", "F15", "M7", "F6", "M14", "F17", "M16", "F8", "M11"];
+export const family = ["M40", "F38", "F12", "M9", "F15", "M7", "F6", "M14", "F17", "M16", "F8", "M11"];
+
+export const words_of_people = {
+  usual: "men and women of usual size", family: "a family, two grown up", unknown: "of whom nothing is known", typed: "these people"
+};
+export const words_of_boarding = {
+  dry: "stepped aboard dry", swim: "swam to it for", float_free: "were in the water until it rose and inflated",
+  none: "never reached it"
+};
+
+// What one situation has that another has not, in words: "stepped aboard dry".
+// @param lists of the engine
+export function apart(situation, other, lists) {
+  const {facts} = situation, titled = (list, key) => list.find((each) => each.key === key)?.title ?? key;
+  const boarded = (it) => (it.boarding === "swim" ? `swam ${it.minutes_in_water} minutes` : words_of_boarding[it.boarding]);
+  const told = {
+    persons: () => `${facts.persons} ${facts.persons === 1 ? "person" : "people"}`, people: () => words_of_people[facts.people], crew: () => facts.crew,
+    raft: () => chosen_raft(facts, lists)?.title ?? facts.raft, pack: () => titled(lists.catalogue.packs, chosen_pack(facts, lists)),
+    sea: () => titled(lists.seas, facts.sea), latitude_deg: () => `${facts.latitude_deg}° north`, longitude_deg: () => `${facts.longitude_deg}° east`,
+    month: () => months[facts.month - 1], clothing: () => titled(lists.catalogue.ensembles, facts.clothing),
+    boarding: () => boarded(facts), minutes_in_water: () => boarded(facts), days: () => `followed for ${facts.days} days`,
+    help_days: () => (facts.help_days === null ? "help not considered" : `help in ${facts.help_days} days`)
+  };
+  if (situation.file || other.file) return situation.file?.text === other.file?.text ? set_apart() : situation.file?.title ?? "a sentence";
+  const out = Object.keys(told).filter((key) => facts[key] !== other.facts[key]).map((key) => told[key]());
+  if (JSON.stringify(situation.weather) !== JSON.stringify(other.weather)) out.push(situation.weather ? `weather of ${situation.weather.name}` : "weather of the month");
+  return [...new Set([...out, set_apart()])].filter((each) => each).join(", ");
+
+  function set_apart() {
+    const pointers = new Set([...Object.keys(situation.set), ...Object.keys(other.set)]);
+    const said = (pointer) => lists.fields.find((each) => each.pointer === any_index(pointer))?.said ?? pointer;
+    return [...pointers].filter((each) => situation.set[each] !== other.set[each])
+      .map((each) => `${said(each)} ${each in situation.set ? situation.set[each] : "as before"}`).join(", ");
+  }
+}
 
 // Puts a value at a pointer; objects on the way are made. "*" stands for each entry of a list.
 export function put(node, pointer, value) {
@@ -97,15 +134,24 @@ export async function scenario_of(situation, ask, lists) {
   return {text: JSON.stringify(scenario, null, 2) + "\n", name: situation.file?.name ?? "situation.json"};
 }
 
-// A situation in a link, and back. Only what is in the link is ever read from it.
-export function to_fragment(situation) {
-  const bytes = new TextEncoder().encode(JSON.stringify(situation));
+// A plain value in a link, and back; null for what is none.
+export function packed(value) {
+  const bytes = new TextEncoder().encode(JSON.stringify(value));
   return btoa(Array.from(bytes, (each) => String.fromCharCode(each)).join("")).replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
 }
-export function from_fragment(text) {
+export function unpacked(text) {
   try {
     const letters = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
-    const read = JSON.parse(new TextDecoder().decode(Uint8Array.from(letters, (each) => each.charCodeAt(0))));
+    return JSON.parse(new TextDecoder().decode(Uint8Array.from(letters, (each) => each.charCodeAt(0))));
+  } catch {
+    return null;
+  }
+}
+
+// The situation in a link. Only what is in the link is ever read from it.
+export function from_fragment(text) {
+  try {
+    const read = unpacked(text);
     const first = first_situation(), facts = {...first.facts};
     const fits = (key, value) => key === "help_days" ? value === null || typeof value === "number" : typeof value === typeof first.facts[key];
     for (const key of Object.keys(facts))

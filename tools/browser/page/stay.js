@@ -46,12 +46,25 @@ function bands(run) {
   return [...shown, light];
 }
 
+// When help comes, as the situation states it: [its mark across the bands, its words]; nothing where it states none.
+function help(run) {
+  if (!run.help_h) return null;
+  const [low, middle, high] = run.help_h, share = (hour) => `${100 * Math.min(hour / run.horizon_h, 1)}%`;
+  const range = low === high ? "" : `; 8 in 10 cases between ${figures(low)} h and ${figures(high)} h`;
+  const mark = make("i.help");
+  mark.style.left = share(middle);
+  return middle > run.horizon_h
+    ? {mark: null, words: `Help, as stated, comes after ${figures(middle)} h: later than the time followed${range}.`}
+    : {mark, words: `Help, as stated, comes after ${figures(middle)} h (${clock(run, middle)})${range}: the dashed line.`};
+}
+
 // @param place where it stands
 // @return takes a run and shows it; the hour stays where the reader put it
 export function stay_in(place) {
   let run = null, hour = 6;  // by then people are where they stay
   const slider = make("input", {type: "range", min: "0", step: "any", "aria-label": "Hour of the stay", oninput: () => show(Number(slider.value))});
-  const drawing = make("div.drawing-of-raft"), reading = make("dl.facts.reading-of-hour"), rows = make("div.bands");
+  const plot = make("div.plot"), caption = make("figcaption"), drawing = make("figure.drawing-of-raft", {}, caption, plot), of_help = make("p.of-help");
+  const reading = make("dl.facts.reading-of-hour"), rows = make("div.bands");
   const when = make("output.when", {"aria-live": "polite"});
   const line = make("i.now");
   const show = (at) => {
@@ -60,7 +73,9 @@ export function stay_in(place) {
     slider.setAttribute("aria-valuetext", `${figures(hour)} hours, ${clock(run, hour)}`);
     when.textContent = `${figures(hour)} h: ${clock(run, hour)}`;
     line.style.left = `${100 * hour / run.horizon_h}%`;
-    drawing.replaceChildren(section(run, hour));
+    plot.replaceChildren(section(run, hour));
+    caption.textContent = `In the raft after ${figures(hour)} h`;
+    if (!find(".save", drawing) && globalThis.save_buttons) drawing.append(globalThis.save_buttons(drawing));
     reading.replaceChildren(...told(run, hour).map(([what, words]) => make("div", {}, make("dt", {}, what), make("dd", {}, words))));
   };
   const pointed = (event) => {
@@ -72,14 +87,17 @@ export function stay_in(place) {
   rows.addEventListener("pointermove", pointed);
   place.replaceChildren(
     make("p.quiet", {}, "One case of many: the central one, drawn hour by hour. Move along it."),
-    rows, make("div.band.hours", {}, make("span.who", {}, when), make("div.slider", {}, slider)), drawing, reading,
+    rows, of_help, make("div.band.hours", {}, make("span.who", {}, when), make("div.slider", {}, slider)), drawing, reading,
     make("ul.key", {"aria-hidden": "true"}, ["able", "unable", "dark"].map((kind) =>
       make("li", {}, make(`i.${kind}`), {able: "able", unable: "alive, not able", dark: "night"}[kind]))));
   return (next) => {
     run = next;
     slider.max = String(run.horizon_h);
     rows.replaceChildren(...bands(run));
-    rows.querySelectorAll(".bar").forEach((bar, i) => { if (i === 0) bar.append(line); });
+    const stated = help(run);
+    find(".bar", rows).append(...[line, stated?.mark].filter((each) => each));
+    of_help.textContent = stated?.words ?? "";
+    rows.style.setProperty("--tall", `${rows.offsetHeight}px`);
     show(hour);
   };
 }

@@ -205,7 +205,8 @@ function read_out(holder, chart, output) {
   };
 }
 
-// A chart as a drawing of its own: title, legend and notice in it, every colour written out.
+// A chart as a drawing of its own: title, what it is of, legend and notice in it, every colour written out. What it
+// is of stands at the figure or about it in "data-about"; without that it is the page's title.
 function standalone(figure) {
   const holder = figure.querySelector(".plot svg");
   const [width, height] = [holder.width.baseVal.value, holder.height.baseVal.value];
@@ -234,14 +235,27 @@ function standalone(figure) {
   const ground = element("rect", {width, fill: style.backgroundColor});
   out.append(resolved(document.querySelector("svg.hatches defs")), ground);
   out.append(element("text", {x: 12, y: 22, "font-size": 15, "font-weight": "bold"}, figure.querySelector("figcaption").textContent));
-  let [x, y] = [12, 36];
+  let [x, y] = [12, 38];
+  const wrapped = (text, size) => {
+    let line = "";
+    const flush = () => {
+      out.append(element("text", {x: 12, y, "font-size": size}, line));
+      [line, y] = ["", y + 1.3 * size];
+    };
+    for (const word of text.split(" ")) {
+      if ((line.length + word.length + 1) * 0.61 * size > width - 24) flush();
+      line += line ? ` ${word}` : word;
+    }
+    flush();
+  };
+  wrapped(figure.closest("[data-about]")?.dataset.about ?? document.title, 12);
   for (const item of figure.querySelectorAll(".legend li")) {
-    const needs = 46 + 7 * item.textContent.length;
+    const name = item.lastChild.textContent, needs = 46 + 7 * name.length;  // the sample before it may hold a style
     if (x > 12 && x + needs > width) [x, y] = [12, y + 18];
     const swatch = resolved(item.querySelector("svg"));
     swatch.setAttribute("x", x);
     swatch.setAttribute("y", y);
-    out.append(swatch, element("text", {x: x + 40, y: y + 11}, item.textContent));
+    out.append(swatch, element("text", {x: x + 40, y: y + 11}, name));
     x += needs;
   }
   y += 22;
@@ -250,26 +264,16 @@ function standalone(figure) {
   drawing.setAttribute("overflow", "visible");
   out.append(drawing);
   y += height + 14;
-  const words = [".notice", ".advice"].map((each) => document.querySelector(each).textContent).join(" ").split(" ");
-  let line = "";
-  const flush = () => {
-    out.append(element("text", {x: 12, y, "font-size": 10}, line));
-    [line, y] = ["", y + 13];
-  };
-  for (const word of words) {
-    if ((line.length + word.length + 1) * 6.1 > width - 24) flush();
-    line += line ? ` ${word}` : word;
-  }
-  flush();
+  wrapped([".notice", ".advice"].map((each) => document.querySelector(each).textContent).join(" "), 10);
   for (const each of [out, ground]) each.setAttribute("height", y);
   out.setAttribute("viewBox", `0 0 ${width} ${y}`);
   return out;
 }
 
-// Buttons that save a chart as a file.
+// Buttons that save a chart as a file; a page may ask them for a figure of its own.
 function saving(figure) {
-  const file = figure.querySelector("figcaption").textContent.replace(/[^A-Za-z0-9]+/g, "_").toLowerCase();
   const download = (blob, ending) => {
+    const file = figure.querySelector("figcaption").textContent.replace(/[^A-Za-z0-9]+/g, "_").toLowerCase();
     const link = document.createElement("a");
     link.href = URL.createObjectURL(blob);
     link.download = `${file}.${ending}`;
@@ -314,6 +318,7 @@ function hatches() {
   document.body.append(all);
 }
 hatches();
+globalThis.save_buttons = saving;
 
 let redraws = [];
 function set_up(figure) {
