@@ -91,8 +91,8 @@ configure() {
 
 # The page that the engine works in, in build-browser/, and a copy where the program is.
 build_page() {
-  configure browser build-browser
-  cmake --build build-browser -j "$(cores)"
+  configure browser build-browser || return 1
+  cmake --build build-browser -j "$(cores)" || return 1
   mkdir -p build
   cp build-browser/bide.html build/bide.html
 }

@@ -143,15 +143,21 @@ inline constexpr Sourced shiver_sustained_over_basal{
     "-",
     "coldnights1962",
     "all heat made over basal: twice the resting rate, 2 x 1.15, kept up for nine days near-nude at 8 degC; "
-    "people at large 2.2 to 2.5 (Westerterp 2001, abstract), events of weeks below 3 (Thurber 2019, "
-    "abstract)",
+    "people at large 2.2 to 2.5 (Westerterp 2001, abstract), events of long duration below 3 (Thurber "
+    "2019, abstract)",
     Trust::derived,
     2.2,
     2.5};
-// The most that anybody is known to keep up, for the kindest law of endurance.
+// For the kindest law: what endurance events level off at. Racers who eat all day hold more for weeks.
 inline constexpr Sourced shiver_sustained_late_over_basal{
-    3.0, "-", "thurber2019", "abstract: events of weeks level off below 3 times basal", Trust::seen,
-    2.5, 3.0};
+    3.0,
+    "-",
+    "thurber2019",
+    "abstract: over 0.5 to 250 days the greatest expenditure levels off below 3 times basal; 4.9 in a cycle "
+    "race of three weeks (second hand)",
+    Trust::seen,
+    2.5,
+    4.9};
 inline constexpr Sourced shiver_peak_endurance_h{
     2.5,
     "h",

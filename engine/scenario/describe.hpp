@@ -305,11 +305,10 @@ void describe(As<Limits>, V&& v) {
 template <class V>
 void describe(As<Model>, V&& v) {
   v(&Model::shivering_endurance,
-    word_of(
-        "shivering_endurance", otherwise_word("tires"),
-        "What exhaustion leaves of shivering: what can be kept up for days (tires), the most that anybody is "
-        "known to keep up, and later (tires_late), or nothing (gives_out); nobody has measured beyond 6.5 "
-        "h."));
+    word_of("shivering_endurance", otherwise_word("tires"),
+            "What exhaustion leaves of shivering: what can be kept up for days (tires), what long endurance "
+            "events level off at, and later (tires_late), or nothing (gives_out); nobody has measured beyond "
+            "6.5 h."));
   v(&Model::heat_made_position,
     number("heat_made_position", "1", 0, 1, otherwise(0.5),
            "Where in the range of the model's error of heat made by shivering: 0 least, 0.5 as computed."));

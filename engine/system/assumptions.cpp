@@ -24,7 +24,7 @@ const char* endurance_words(scenario::ShiveringEndurance law) {
              "beyond "
              "6.5 h)";
     case scenario::ShiveringEndurance::tires_late:
-      return "shivering tires late, to the most that anybody is known to keep up (nobody has measured beyond "
+      return "shivering tires late, to what long endurance events level off at (nobody has measured beyond "
              "6.5 h)";
     case scenario::ShiveringEndurance::gives_out:
       return "shivering gives out by an estimated law (nobody has measured beyond 6.5 h)";

@@ -3,7 +3,8 @@
 //
 // The program's lanes take exp and log from another library, which rounds the last digits otherwise. Over three weeks
 // of drinking whenever there is water, some drink then falls into another step, and so does the rain that finds room:
-// that scenario is held to a hundredth, and these two to their sums.
+// that scenario is held to a hundredth, and these two to their sums. Over eight days of rations one end of a range
+// moves by a minute: that one is held to five in ten thousand.
 import {strict as assert} from "node:assert";
 import {execFileSync} from "node:child_process";
 import {readFileSync, readdirSync, writeFileSync} from "node:fs";
@@ -13,7 +14,8 @@ import {door_of} from "../../tools/browser/page/door.js";
 
 const [engine, bide, folder, out] = process.argv.slice(2);
 const by_sum = "three_weeks_by_buoy.json";
-const tolerance_of = (name) => (name === by_sum ? 1e-2 : 1e-4);  // of the larger number, or of one
+const looser = {[by_sum]: 1e-2, "long_pack_far_offshore.json": 5e-4};
+const tolerance_of = (name) => looser[name] ?? 1e-4;  // of the larger number, or of one
 let tolerance = 0;
 const factory = createRequire(import.meta.url)(`${engine}.js`);
 const ask = door_of(await factory({wasmBinary: readFileSync(`${engine}.wasm`)}));

@@ -11,7 +11,7 @@ if(NOT code EQUAL 0 OR NOT kept STREQUAL "mine" OR NOT EXISTS ${WORK}/free.json)
   message(FATAL_ERROR "exit code ${code}, the file now holds: ${kept}\n${said}")
 endif()
 foreach(part "found \"X2\"" "/crew/0/height_m" "coastal_6: 6-person coastal raft" "galleon is not in the list"
-        "did you mean \"Biscay\"" "52,13 is land" "a number from" "boarding row: allowed dry" "taken.json exists")
+        "did you mean \"Biscay\"" "52° N 13° E is land" "a number from" "boarding row: allowed dry" "taken.json exists")
   if(NOT said MATCHES "${part}")
     message(FATAL_ERROR "not said: ${part}\n${said}")
   endif()

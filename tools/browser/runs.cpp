@@ -239,7 +239,7 @@ Json compare(const Json& question) {
   const auto& comparison = std::get<study::Comparison>(compared);
   report::html::Page page = report::pages::compare_page(comparison);
   if (!comparison.no_futures.empty()) leave_out(page, "Odds");
-  if (!comparison.levers) leave_out(page, "Buys most");
+  if (!comparison.options.front().levers) leave_out(page, "Buys most");
   Json out = sections_of(page);
   out["until"] = Json::array();
   for (const study::Option& option : comparison.options) {
