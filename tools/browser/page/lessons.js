@@ -141,6 +141,10 @@ export function lessons_in(place, shipped, lists, does) {
     const question = lesson.steps.flatMap((each) => each.blocks).find((each) => each.kind === "guess");
     const waiting = () => [...jumps.slice(1), next, ...area.querySelectorAll(".asked > .buttons > button")];
     const guesses = guesses_in(question, given?.guesses, {opens: waiting_now, changed: does.changed});
+    // A guess is about the scenario that the lesson asks of first: beside an answer about another it would be wrong.
+    const file_of = (command) => command.text.match(/scenarios\/\w+\.json/)?.[0];
+    const asked_first = lesson.steps.flatMap((each) => each.blocks).find((each) => each.kind === "command");
+    const guesses_for = (command) => file_of(command) === file_of(asked_first) ? guesses : {beside: () => ""};
     // Before there is anything on the page nobody waits.
     function waiting_now() {
       return parts.length ? waiting().filter((each) => each !== next || at + 1 < lesson.steps.length) : [];
@@ -151,7 +155,7 @@ export function lessons_in(place, shipped, lists, does) {
       const asks = blocks.findIndex((each) => each.kind === "command");
       if (asks < 0) return blocks.flatMap(block);
       const rest = blocks.slice(asks + 1), end = rest.findIndex((each) => each.kind === "command"), mine = end < 0 ? rest : rest.slice(0, end);
-      return [...blocks.slice(0, asks).flatMap(block), ...run_button(blocks[asks], guesses, mine.flatMap(block)), ...(end < 0 ? [] : shown(rest.slice(end)))];
+      return [...blocks.slice(0, asks).flatMap(block), ...run_button(blocks[asks], guesses_for(blocks[asks]), mine.flatMap(block)), ...(end < 0 ? [] : shown(rest.slice(end)))];
     }
     const block = (each) => each.kind === "text" ? [make("p", {}, plain(each.text))]
       : each.kind === "list" ? [make("ol", {}, each.items.map((item) => make("li", {}, plain(item))))]

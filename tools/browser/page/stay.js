@@ -5,8 +5,8 @@ import {section, told} from "./raft.js";
 const most_bands = 8;
 
 const clock = (run, hour) => {
-  const iso = new Date(1000 * (run.start_unix_s + 3600 * hour)).toISOString();
-  return `day ${Math.floor(hour / 24) + 1}, ${iso.slice(11, 16)} UTC`;
+  const utc = new Date(1000 * (run.start_unix_s + 3600 * hour)).toUTCString();  // "Thu, 16 Jan 2031 07:12:00 GMT"
+  return `${utc.slice(5, 11).replace(/^0/, "")} ${utc.slice(17, 22)} UTC`;
 };
 
 // Hours of darkness, as shares of the axis.
