@@ -73,7 +73,8 @@ html::Section equal_section(const Comparison& comparison) {
     if (comparison.options[i].equal)
       equal.push_back({option_name(i), &comparison.options[i].equal->figures, nullptr});
   if (equal.size() > 1)
-    out.blocks.push_back(figures_table("The stores of option 1 in every option", equal, Rows::all));
+    out.blocks.push_back(
+        figures_table("The stores of option 1 in every option: the central case alone", equal, Rows::all));
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
     if (!comparison.options[i].equal_refused.empty())
       out.blocks.push_back(html::Paragraph{fmt::format("Option {} cannot carry the stores of option 1: {}",

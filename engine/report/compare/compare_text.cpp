@@ -80,7 +80,7 @@ void print_equal(Page& page, const Comparison& comparison) {
     page.line("  All options carry the same; there is no second table.");
     return;
   }
-  page.heading("WITH EQUAL STORES: those of option 1 in every option");
+  page.heading("WITH EQUAL STORES: those of option 1 in every option, the central case alone");
   std::vector<ComparedFigures> rows{{"option 1", &comparison.options.front().own.figures, nullptr}};
   for (std::size_t i = 1; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
