@@ -13,7 +13,7 @@
 namespace bide::body {
 
 // The cabin unknowns that a surface exchanges with; three surroundings of known temperature come on top.
-enum CabinUnknown : int { air, canopy, floor_water, vapour, cabin_unknown_count };
+enum CabinUnknown : int { air, canopy, floor_water, vapour };
 
 // The skin of a segment facing its surroundings: in the air, under water, or pressed on floor and tube.
 template <class T>

@@ -2,7 +2,7 @@
 //
 // States: fatigue, 0 fresh to 1 spent (share of the endurance used up). Inputs: core and mean skin
 // temperature, body fat, blood glucose, alcohol, intensity relative to the person's ceiling (both above
-// rest). Validity: the drive rests on 14 men of 18 % fat, core 33.3 to 37.5 degC, up to some hours; colder
+// rest). Validity: the drive rests on 14 men of 18 % fat, core 33.25 to 37.5 degC, up to some hours; colder
 // cores and longer shivering are extrapolations. Sources: each function's own; numbers in
 // constants/shivering.hpp.
 #pragma once
@@ -41,7 +41,7 @@ inline T by_skin_and_core_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K) {
 // Shivering heat above rest (Tikuisis & Giesbrecht 1999):
 // [155.5 (37 - Tc) + 47.0 (33 - Ts) - 1.57 (33 - Ts)^2] / sqrt(fat %), never negative. The quadratic falls
 // below a skin of 18.0 degC for no physiological reason; there the skin term keeps its peak value.
-// @param core_degC      Tc, degC, data from 33.3 to 37.5
+// @param core_degC      Tc, degC, data from 33.25 to 37.5
 // @param mean_skin_degC Ts, degC
 // @param body_fat_pct   % of mass, above 0
 // @return W/m2 of skin, at least 0

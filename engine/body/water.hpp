@@ -29,14 +29,6 @@ inline T osmolality_mOsm_kg(T extracellular_mOsm, T intracellular_mOsm, T body_w
   return (extracellular_mOsm + intracellular_mOsm) / body_water_kg;
 }
 
-// Plasma sodium: osmolality = 2 Na + glucose + urea, the last two taken as normal.
-// @param osmolality_mOsm_kg mOsm/kg
-// @return mmol/L
-template <class T>
-inline T sodium_mmol_L(T osmolality_mOsm_kg) {
-  return (osmolality_mOsm_kg - T(constants::normal_glucose_and_urea_mOsm_kg)) * T(0.5);
-}
-
 // Water deficit.
 // @param body_water_kg        now, kg
 // @param normal_body_water_kg without deficit, kg

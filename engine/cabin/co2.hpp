@@ -11,11 +11,7 @@
 namespace bide::cabin {
 
 inline constexpr double ppm_per_fraction = 1e6;
-// Volume fraction from parts per million, and back.
-template <class T>
-inline T fraction_of_ppm(T ppm) {
-  return ppm / T(ppm_per_fraction);
-}
+// Parts per million from a volume fraction.
 template <class T>
 inline T ppm_of_fraction(T fraction) {
   return fraction * T(ppm_per_fraction);

@@ -103,8 +103,8 @@ inline T pressed_insulation_m2K_W(T insulation_m2K_W) {
   return T(constants::seat_pressed_insulation) * insulation_m2K_W;
 }
 
-// Shares of each segment's skin that touch floor, tube and neighbours, in the order of
-// scenario::ensemble_segments: head, trunk, arms, hands, legs, feet. Our own estimates.
+// Shares of each segment's skin that touch floor, tube and neighbours, in the order
+// head, trunk, arms, hands, legs, feet. Our own estimates.
 using SegmentShares = std::array<double, 6>;
 inline constexpr SegmentShares seat_share{
     0, constants::seat_share_trunk.value, 0,

@@ -137,10 +137,6 @@ inline constexpr Sourced hand_function_lost_degC{
 // ---- starvation
 inline constexpr Sourced lethal_protein_loss_pct{
     38.0, "% of body protein", "elia1992", "lean 70 kg man model: 4.6 of 12.2 kg used at death", Trust::seen};
-inline constexpr Sourced lethal_bmi_male_kg_m2{
-    13.0, "kg/m2", "henry1990", "coefficient of variation 8.7 %", Trust::second_hand, 11.9, 14.1};
-inline constexpr Sourced lethal_bmi_female_kg_m2{
-    11.0, "kg/m2", "henry1990", "coefficient of variation 14 %", Trust::second_hand, 9.5, 12.5};
 
 // ---- nearness to a limit
 inline constexpr Sourced near_margin{

@@ -19,8 +19,6 @@ inline constexpr Sourced nothing_left_kJ{1.0, "kJ", "", "a stock below a crumb c
                                          Trust::judgement};
 
 // ---- desalinator
-inline constexpr Sourced least_desalting_kJ_L{
-    2.76, "kJ/L", "oceannavigator2009", "0.767 Wh/L: least work of reverse osmosis", Trust::second_hand};
 inline constexpr Sourced muscle_efficiency{
     0.22, "-", "", "mechanical work over extra heat and work, arms", Trust::judgement, 0.15, 0.25};
 

@@ -56,7 +56,8 @@ std::optional<Coldest> coldest_inside(const CabinOutcome& cabin, const Timeline&
   if (!cabin.coldest_inside_degC) return std::nullopt;
   const Extreme& coldest = *cabin.coldest_inside_degC;
   const auto sun_W_m2 = value_at(timeline.time_s, timeline.irradiance_W_m2, coldest.time_s);
-  return Coldest{coldest.value, coldest.time_s, !(sun_W_m2 > 0.0)};
+  return Coldest{coldest.value, coldest.time_s, !(sun_W_m2 > 0.0),
+                 coldest.time_s < timeline.boarded_s + hour_s};
 }
 
 constexpr auto no_limit = system::Limit::none;

@@ -66,7 +66,8 @@ WaterFlows water_flows(const timeline::Timeline& timeline, const Window& window)
 // The coldest air inside after boarding.
 struct Coldest {
   double degC = 0, time_s = 0;
-  bool dark = false;  // no daylight outside
+  bool dark = false;      // no daylight outside
+  bool settling = false;  // in the first hour aboard, before the cabin has warmed
 };
 
 // What became of one person in a run; an empty time lies beyond the horizon.

@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
+#include <tuple>
 
 #include "bide/body/region.hpp"
 #include "bide/constants/evidence.hpp"
@@ -133,6 +135,8 @@ std::string_view to_string(Grade grade) {
 
 namespace {
 
+constexpr int after_rules = static_cast<int>(std::size(rules));
+
 // How studies of the region were forecast without themselves.
 void add_bias(const constants::Conditions& at, Evidence& evidence) {
   const constants::Region region = body::region_of(at);
@@ -142,7 +146,8 @@ void add_bias(const constants::Conditions& at, Evidence& evidence) {
     evidence.passed.push_back(
         {fmt::format("{} in {}: {:.2g} to {:.2g} {}", what, constants::region_names[region], low, high,
                      against),
-         fmt::format("the middle half of {} measurements that the model is not fitted to", rows)});
+         fmt::format("the middle half of {} measurements that the model is not fitted to", rows), true,
+         after_rules});
   };
   const constants::Bias &heat = left_out.heat_made, &core = left_out.core;
   if (heat.biased)
@@ -162,12 +167,13 @@ Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& 
   for (const Rule& rule : rules) {
     if ((rule.topics & topic) == 0 || !rule.applies(facts)) continue;
     evidence.grade = std::max(evidence.grade, rule.grade);
-    evidence.passed.push_back({rule.passed, rule.reason});
+    evidence.passed.push_back({rule.passed, rule.reason, false, static_cast<int>(&rule - rules)});
   }
   if ((topic & of_body) != 0 && facts.at) add_bias(*facts.at, evidence);
   for (const std::string& flag : flags) {
     evidence.grade = std::max(evidence.grade, Grade::extrapolated);
-    evidence.passed.push_back({flag, "a published correlation was used outside its range"});
+    evidence.passed.push_back(
+        {flag, "a published correlation was used outside its range", false, after_rules + 1});
   }
   return evidence;
 }
@@ -182,6 +188,9 @@ Evidence merge(const std::vector<Evidence>& parts) {
       if (!known) whole.passed.push_back(passed);
     }
   }
+  std::sort(whole.passed.begin(), whole.passed.end(), [](const Passed& a, const Passed& b) {
+    return std::tie(a.place, a.limit) < std::tie(b.place, b.limit);
+  });
   return whole;
 }
 

@@ -22,6 +22,8 @@ std::string_view to_string(Grade);  // "checked", "biased", "extrapolated", "no 
 struct Passed {
   std::string limit;   // which limit of the data was passed, in plain words
   std::string reason;  // where the data end
+  bool bias = false;   // the model errs to one side here
+  int place = 0;       // in the order in which they are told, the same whoever they come from
 };
 
 struct Evidence {
@@ -63,7 +65,7 @@ struct Facts {
 
 Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& flags);
 
-// The worse grade, every limit once.
+// The worse grade, every limit once, in the order of their places: whatever the order of the parts.
 Evidence merge(const std::vector<Evidence>& parts);
 
 }  // namespace bide::outcome

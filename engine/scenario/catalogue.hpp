@@ -109,10 +109,6 @@ struct Catalogue {
 
 const Catalogue& catalogue();
 
-// Body segments of an ensemble, in order.
-inline constexpr std::array<std::string_view, 6> ensemble_segments{"head",  "trunk", "arms",
-                                                                   "hands", "legs",  "feet"};
-
 const RaftKind* find_raft(std::string_view key);
 const PackKind* find_pack(std::string_view key);
 const Ensemble* find_ensemble(std::string_view key);

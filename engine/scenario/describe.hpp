@@ -15,7 +15,7 @@
 #include "bide/scenario/limits.hpp"
 #include "bide/scenario/resolved_weather.hpp"
 #include "bide/scenario/scenario.hpp"
-#include "bide/scenario/sea_water.hpp"
+#include "bide/scenario/weather_ranges.hpp"
 
 namespace bide::scenario {
 
@@ -30,13 +30,16 @@ template <class V>
 void describe(As<WeatherFallback>, V&& v) {
   using W = WeatherFallback;
   constexpr Absent none = stays_empty("a long gap in this quantity is an error");
-  v(&W::air_temperature_degC,
-    number("air_temperature_degC", "degC", -50, 60, none, "Air temperature in long gaps."));
-  v(&W::water_temperature_degC, number("water_temperature_degC", "degC", coldest_sea_degC, warmest_sea_degC,
-                                       none, "Sea surface temperature in long gaps."));
-  v(&W::dew_point_degC, number("dew_point_degC", "degC", -60, 40, none, "Dew point in long gaps."));
-  v(&W::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0, 60, none, "Wind speed at 10 m in long gaps."));
-  v(&W::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100, none, "Air pressure in long gaps."));
+  v(&W::air_temperature_degC, number("air_temperature_degC", "degC", air_range_degC.low, air_range_degC.high,
+                                     none, "Air temperature in long gaps."));
+  v(&W::water_temperature_degC, number("water_temperature_degC", "degC", sea_range_degC.low,
+                                       sea_range_degC.high, none, "Sea surface temperature in long gaps."));
+  v(&W::dew_point_degC, number("dew_point_degC", "degC", dew_point_range_degC.low, dew_point_range_degC.high,
+                               none, "Dew point in long gaps."));
+  v(&W::wind_speed_m_s, number("wind_speed_m_s", "m/s", wind_range_m_s.low, wind_range_m_s.high, none,
+                               "Wind speed at 10 m in long gaps."));
+  v(&W::pressure_hPa, number("pressure_hPa", "hPa", pressure_range_hPa.low, pressure_range_hPa.high, none,
+                             "Air pressure in long gaps."));
 }
 
 template <class V>
@@ -49,23 +52,25 @@ void describe(As<Weather>, V&& v) {
       by_rule("required for daily_cycle, 0.5 for variable, refused for every other kind");
   v(&W::kind, word_of("kind", required,
                       "Steady, a daily cycle, hours that vary about means, or a file of observations."));
-  v(&W::air_temperature_degC, number("air_temperature_degC", "degC", -50, 60, stated,
-                                     "Air temperature; the mean for daily_cycle and variable."));
-  v(&W::water_temperature_degC, number("water_temperature_degC", "degC", coldest_sea_degC, warmest_sea_degC,
-                                       stated, "Sea surface temperature."));
+  v(&W::air_temperature_degC, number("air_temperature_degC", "degC", air_range_degC.low, air_range_degC.high,
+                                     stated, "Air temperature; the mean for daily_cycle and variable."));
+  v(&W::water_temperature_degC, number("water_temperature_degC", "degC", sea_range_degC.low,
+                                       sea_range_degC.high, stated, "Sea surface temperature."));
   v(&W::relative_humidity_pct,
     number("relative_humidity_pct", "%", 0, 100, by_rule("80 unless it is from the file"),
            "Relative humidity of the outside air, over water."));
-  v(&W::wind_speed_m_s,
-    number("wind_speed_m_s", "m/s", 0, 60, stated, "Wind speed at 10 m; the mean for variable."));
+  v(&W::wind_speed_m_s, number("wind_speed_m_s", "m/s", wind_range_m_s.low, wind_range_m_s.high, stated,
+                               "Wind speed at 10 m; the mean for variable."));
   v(&W::cloud_cover_fraction, number("cloud_cover_fraction", "1", 0, 1, otherwise(0.7),
                                      "Share of the sky covered by cloud; the mean for variable."));
-  v(&W::rain_mm_h, number("rain_mm_h", "mm/h", 0, 200, otherwise(0),
+  v(&W::rain_mm_h, number("rain_mm_h", "mm/h", rain_range_mm_h.low, rain_range_mm_h.high, otherwise(0),
                           "Rain rate; for variable the mean over all hours, dry ones too."));
-  v(&W::wave_height_m, number("wave_height_m", "m", 0, 25, steady, "Significant wave height."));
-  v(&W::wave_period_s, number("wave_period_s", "s", 1, 25, steady, "Mean zero-crossing wave period."));
-  v(&W::pressure_hPa, number("pressure_hPa", "hPa", 850, 1100, by_rule("1013.25 unless it is from the file"),
-                             "Air pressure at sea level."));
+  v(&W::wave_height_m, number("wave_height_m", "m", wave_height_range_m.low, wave_height_range_m.high, steady,
+                              "Significant wave height."));
+  v(&W::wave_period_s, number("wave_period_s", "s", wave_period_range_s.low, wave_period_range_s.high, steady,
+                              "Mean zero-crossing wave period."));
+  v(&W::pressure_hPa, number("pressure_hPa", "hPa", pressure_range_hPa.low, pressure_range_hPa.high,
+                             by_rule("1013.25 unless it is from the file"), "Air pressure at sea level."));
   v(&W::air_temperature_swing_K, number("air_temperature_swing_K", "K", 0, 20, daily,
                                         "Half the difference between the day's highest and lowest."));
   v(&W::warmest_hour_local_h,
@@ -288,9 +293,10 @@ template <class V>
 void describe(As<Failure>, V&& v) {
   v(&Failure::kind, word_of("kind", required, "What fails."));
   v(&Failure::at_h,
-    number("at_h", "h", 0, 1440, required, "Hours after the start, not beyond the duration."));
+    number("at_h", "h", 0, longest_h, required, "Hours after the start, not beyond the duration."));
   v(&Failure::in_waves_from_m,
-    number("in_waves_from_m", "m", 0, 25, stays_empty("in any sea"),
+    number("in_waves_from_m", "m", wave_height_range_m.low, wave_height_range_m.high,
+           stays_empty("in any sea"),
            "Least significant wave height at that hour; in a lower sea it does not happen."));
 }
 
@@ -330,7 +336,7 @@ void describe(As<Scenario>, V&& v) {
   v(&S::name, text("name", otherwise_word("unnamed scenario"), "A title."));
   v(&S::setting, text("setting", otherwise_word("not stated"), "Where this is made up."));
   v(&S::start_time_utc, text("start_time_utc", required, "Start, as 2031-02-03T18:00:00Z."));
-  v(&S::duration_h, number("duration_h", "h", 0.1, 1440, required, "Hours simulated."));
+  v(&S::duration_h, number("duration_h", "h", 0.1, longest_h, required, "Hours simulated."));
   v(&S::output_interval_min,
     number("output_interval_min", "min", 1, 240, otherwise(10), "Minutes between recorded rows."));
   v(&S::position, object("position", required, "Where the raft is; it does not drift."));

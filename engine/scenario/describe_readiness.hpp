@@ -81,6 +81,10 @@ void describe(As<Launch>, V&& v) {
            "Chance to step from the deck into a raft alongside; judgement. by_hand alone."));
   v(&L::painter_length_m, number("painter_length_m", "m", 1, 200, otherwise(c::painter_length_m.value),
                                  "Painter that must run out before a raft that floats free inflates."));
+  v(&L::stowage_height_m, number("stowage_height_m", "m", 0, 60, uncounted,
+                                 "Height of the stowed raft above the keel, by which a ship on the bottom "
+                                 "holds it nearer to the surface; "
+                                 "float_free alone."));
   v(&L::water_depth_m, number("water_depth_m", "m", 1, 11000, stays_empty("deeper than release and painter"),
                               "Depth of the water; float_free alone."));
   v(&L::packed_buoyancy_N,

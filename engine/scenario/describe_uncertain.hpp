@@ -4,6 +4,7 @@
 #include "bide/scenario/describe_readiness.hpp"
 #include "bide/scenario/field.hpp"
 #include "bide/scenario/uncertain.hpp"
+#include "bide/scenario/weather_ranges.hpp"
 
 namespace bide::scenario {
 
@@ -66,7 +67,8 @@ void describe(As<UncertainFailure>, V&& v) {
     object("at_h", required,
            "Hours after the start, rounded to whole ones; beyond the duration it does not happen."));
   v(&U::in_waves_from_m,
-    number("in_waves_from_m", "m", 0, 25, stays_empty("in any sea"),
+    number("in_waves_from_m", "m", wave_height_range_m.low, wave_height_range_m.high,
+           stays_empty("in any sea"),
            "Least significant wave height at that hour; in a lower sea it does not happen."));
 }
 
@@ -81,16 +83,15 @@ template <class V>
 void describe(As<HeldBackAbove>, V&& v) {
   using H = HeldBackAbove;
   constexpr Absent unlimited = stays_empty("does not hold help back; one of the two is required");
-  v(&H::wind_speed_m_s,
-    number("wind_speed_m_s", "m/s", 0.1, 60, unlimited, "Help cannot work in more wind than this, at 10 m."));
-  v(&H::wave_height_m, number("wave_height_m", "m", 0.1, 25, unlimited,
+  v(&H::wind_speed_m_s, number("wind_speed_m_s", "m/s", 0.1, wind_range_m_s.high, unlimited,
+                               "Help cannot work in more wind than this, at 10 m."));
+  v(&H::wave_height_m, number("wave_height_m", "m", 0.1, wave_height_range_m.high, unlimited,
                               "Help cannot work in higher waves than this, significant height."));
 }
 
 template <class V>
 void describe(As<Rescue>, V&& v) {
   using R = Rescue;
-  constexpr double longest_h = 1440;
   constexpr Absent by_kind = stays_empty("allowed and required only with the kinds that have it");
   v(&R::kind, word_of("kind", required, "How the time of help is distributed; none: no help comes."));
   v(&R::at_h, number("at_h", "h", 0, longest_h, by_kind, "Hours after the start."));
@@ -109,9 +110,9 @@ void describe(As<Rescue>, V&& v) {
 template <class V>
 void describe(As<Known>, V&& v) {
   using K = Known;
-  v(&K::alive_at_h, number("alive_at_h", "h", 0, 1440, stays_empty("nothing is known"),
+  v(&K::alive_at_h, number("alive_at_h", "h", 0, longest_h, stays_empty("nothing is known"),
                            "Last hour after the start at which all were known to be alive."));
-  v(&K::now_h, number("now_h", "h", 0, 1440, stays_empty("no question about now"),
+  v(&K::now_h, number("now_h", "h", 0, longest_h, stays_empty("no question about now"),
                       "Hours after the start at which the question is asked."));
 }
 

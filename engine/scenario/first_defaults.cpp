@@ -4,7 +4,6 @@
 #include <array>
 #include <string_view>
 
-#include "bide/scenario/describe.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/scenario/writer.hpp"
 

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "bide/constants/crew_needs.hpp"
@@ -32,6 +33,7 @@ Need medicine(const Person& person, const std::string& name, double until_h) {
 std::vector<Need> needs_of(const ValidScenario& scenario, double until_h) {
   std::vector<Need> out;
   std::string readers;
+  double oldest_years = 0;
   const auto& crew = scenario.scenario.crew;
   for (std::size_t i = 0; i < crew.size(); ++i) {
     const Person& person = crew[i];
@@ -43,13 +45,18 @@ std::vector<Need> needs_of(const ValidScenario& scenario, double until_h) {
           {fmt::format("{}: cannot eat {}; read the label of every ration", name, person.food_allergy), {}});
     if (person.age_years >= constants::glasses_from_age_years)
       readers += (readers.empty() ? "" : ", ") + name;
+    oldest_years = std::max(oldest_years, person.age_years);
   }
-  if (!readers.empty())
-    out.push_back(
-        {fmt::format("Reading glasses of +2 D in the bag, for labels, beacon and instructions ({}): of "
-                     "people of 40 to 64 years {:.0f} % cannot read close print without",
-                     readers, pct * constants::presbyopic_share),
-         {}});
+  if (!readers.empty()) {
+    std::string words = fmt::format(
+        "Reading glasses of +2 D in the bag, for labels, beacon and instructions ({}): of "
+        "people of 40 to 64 years {:.0f} % cannot read close print without",
+        readers, pct * constants::presbyopic_share);
+    if (oldest_years >= constants::presbyopic_oldest_from_years)
+      words += fmt::format("; of those of 60 to 64, {:.0f} % of men and {:.0f} % of women",
+                           pct * constants::presbyopic_oldest_men, pct * constants::presbyopic_oldest_women);
+    out.push_back({std::move(words), {}});
+  }
   return out;
 }
 

@@ -43,6 +43,7 @@ struct Launch {
   double painter_not_fast = 0, swept_off = 0, one_chamber = 0, inflates_inverted = 0, not_righted = 0;
   double steps_across = 0;  // by hand alone
   double painter_length_m = 0;
+  double stowage_height_m = 0;                             // float_free alone
   std::optional<double> water_depth_m, packed_buoyancy_N;  // float_free alone
 
   bool operator==(const Launch&) const = default;

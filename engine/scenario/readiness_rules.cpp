@@ -56,6 +56,7 @@ void check_launch(const Scenario& s, const Launch& launch, Reader& reader) {
   };
   alone(launch.sinks_after_min.has_value(), "sinks_after_min", by_hand, "by_hand");
   alone(launch.water_depth_m.has_value(), "water_depth_m", !by_hand, "float_free");
+  alone(launch.stowage_height_m > 0, "stowage_height_m", !by_hand, "float_free");
   alone(launch.packed_buoyancy_N.has_value(), "packed_buoyancy_N", !by_hand, "float_free");
 }
 

@@ -46,12 +46,24 @@ void check_heading(Rules& r) {
         "/start_time_utc",
         fmt::format("found {}; allowed a time in UTC from 1970 to 2100, such as \"2031-02-03T18:00:00Z\"",
                     in_quotes(r.scenario.start_time_utc)));
-  constexpr double minutes_per_hour = 60;
-  const double interval = r.scenario.output_interval_min;
-  if (r.sound({"/output_interval_min", "/duration_h"}) && interval > r.scenario.duration_h * minutes_per_hour)
+}
+
+// At most the duration; and a row of the table holds every person, some 700 bytes each.
+void check_interval(Rules& r) {
+  if (!r.sound({"/duration_h", "/output_interval_min"})) return;
+  constexpr double most_person_rows = 1e6;
+  const Scenario& s = r.scenario;
+  const double duration_min = s.duration_h * (hour_s / minute_s),
+               persons = static_cast<double>(s.crew.size()),
+               least_min = std::ceil(duration_min * persons / most_person_rows);
+  if (s.output_interval_min > duration_min)
     r.reader.report("/output_interval_min",
                     fmt::format("found {} min, longer than the duration of {} h; allowed at most {}",
-                                interval, r.scenario.duration_h, r.scenario.duration_h * minutes_per_hour));
+                                s.output_interval_min, s.duration_h, duration_min));
+  if (s.output_interval_min < least_min)
+    r.reader.report("/output_interval_min",
+                    fmt::format("found {} min; allowed at least {} min for {} people over {} h",
+                                s.output_interval_min, least_min, persons, s.duration_h));
 }
 
 void check_weather(Rules& r, const std::filesystem::path& folder) {
@@ -219,19 +231,6 @@ void check_routine(Rules& r) {
         fmt::format("found {} h; allowed 0, which is never, or at least {} h", period_h, shortest_h));
 }
 
-// A row of the table holds every person: some 700 bytes each.
-void check_rows(Rules& r) {
-  if (!r.sound({"/duration_h", "/output_interval_min"})) return;
-  constexpr double most_person_rows = 1e6;
-  const Scenario& s = r.scenario;
-  const double persons = static_cast<double>(s.crew.size());
-  const double least_min = std::ceil(s.duration_h * (hour_s / minute_s) * persons / most_person_rows);
-  if (s.output_interval_min < least_min)
-    r.reader.report("/output_interval_min",
-                    fmt::format("found {} min; allowed at least {} min for {} people over {} h",
-                                s.output_interval_min, least_min, persons, s.duration_h));
-}
-
 // Age, height and mass that no person has together.
 void check_body(Rules& r, const Person& person, const std::string& here) {
   namespace c = constants;
@@ -339,7 +338,7 @@ void check_rules(const Scenario& scenario, const std::filesystem::path& folder, 
   check_crew(rules, stores_known);
   check_rationing(rules);
   check_routine(rules);
-  check_rows(rules);
+  check_interval(rules);
   check_failures(rules, stores_known);
   check_readiness(scenario, reader);
   check_limits(rules);

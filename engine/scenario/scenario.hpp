@@ -248,6 +248,9 @@ inline constexpr const char* model_error_positions[] = {
     "/model/heat_made_position", "/model/tissue_conductance_position", "/model/clothing_conductance_position",
     "/model/water_loss_position"};
 
+// The longest stay that is simulated, h.
+inline constexpr double longest_h = 1440;
+
 struct Scenario {
   std::string format;
   std::string name;

@@ -20,7 +20,6 @@ namespace bide::scenario {
 namespace {
 
 constexpr const char* file = "command line";
-constexpr double longest_h = 1440;
 
 struct Flags {
   Diagnostics wrong;

@@ -58,7 +58,8 @@ void RangeFlags::look(const System<double>& system, const std::vector<double>& x
     if (system.held.persons[i].living <= 0) continue;
     const double* y = x.data() + person_offset(p);
     const body::Build<double>& b = compiled.persons[i];
-    constexpr double warmest_control_degC = 40, driest_measured_pct = 10, longest_shivering_s = 6.5 * 3600;
+    constexpr double warmest_control_degC = 40, driest_measured_pct = 10;
+    const double longest_shivering_s = constants::longest_shivering_trial_h * hour_s;
     constexpr double tired = 0.5;
     core_above_control_data_ = core_above_control_data_ || core_degC(y) > warmest_control_degC;
     deficit_above_data_ = deficit_above_data_ || water_deficit_pct(b, y) > driest_measured_pct;

@@ -5,23 +5,27 @@
 #include <algorithm>
 
 #include "bide/core/time_utc.hpp"
-#include "bide/scenario/sea_water.hpp"
+#include "bide/scenario/weather_ranges.hpp"
 
 namespace bide::weather {
 namespace {
 
+constexpr QuantityFacts facts_of(const char* words, const char* column, const char* unit,
+                                 scenario::Range range) {
+  return {words, column, unit, range.low, range.high};
+}
+
 constexpr std::array<QuantityFacts, quantity_count> all_facts{{
-    {"air temperature", "air_temperature_degC", "degC", -70, 60},
-    {"water temperature", "water_temperature_degC", "degC", scenario::coldest_sea_degC,
-     scenario::warmest_sea_degC},
-    {"dew point", "dew_point_degC", "degC", -90, 45},
-    {"relative humidity", "relative_humidity_pct", "%", 0, 110},
-    {"wind speed", "wind_speed_m_s", "m/s", 0, 98},
-    {"pressure", "pressure_hPa", "hPa", 850, 1100},
+    facts_of("air temperature", "air_temperature_degC", "degC", scenario::air_range_degC),
+    facts_of("water temperature", "water_temperature_degC", "degC", scenario::sea_range_degC),
+    facts_of("dew point", "dew_point_degC", "degC", scenario::dew_point_range_degC),
+    {"relative humidity", "relative_humidity_pct", "%", 0, 110},  // sensors in fog read a little above 100
+    facts_of("wind speed", "wind_speed_m_s", "m/s", scenario::wind_range_m_s),
+    facts_of("pressure", "pressure_hPa", "hPa", scenario::pressure_range_hPa),
     {"cloud cover", "cloud_cover_fraction", "of the sky", 0, 1},
-    {"rain", "rain_mm_h", "mm/h", 0, 400},
-    {"wave height", "wave_height_m", "m", 0, 35},
-    {"wave period", "wave_period_s", "s", 1, 35},
+    facts_of("rain", "rain_mm_h", "mm/h", scenario::rain_range_mm_h),
+    facts_of("wave height", "wave_height_m", "m", scenario::wave_height_range_m),
+    facts_of("wave period", "wave_period_s", "s", scenario::wave_period_range_s),
 }};
 
 constexpr std::size_t most_problems_listed = 20;

@@ -87,6 +87,17 @@ TEST_CASE("a flag of the run makes a result extrapolated, and merging keeps the 
   CHECK(to_string(Grade::no_data) == "no data");
 }
 
+TEST_CASE("what was passed is told in one order, whoever passed it first") {
+  Facts old = short_stay(), wet = short_stay();
+  old.age_years = 70;
+  wet.wet_clothing_h = 5;
+  const Evidence a = judge(topic_able, old, {"a flag"}), b = judge(topic_able, wet, {"another flag"});
+  const Evidence ab = merge({a, b}), ba = merge({b, a});
+  REQUIRE(ab.passed.size() == ba.passed.size());
+  CHECK(ab.passed.size() >= 4);
+  for (std::size_t i = 0; i < ab.passed.size(); ++i) CHECK(ab.passed[i].limit == ba.passed[i].limit);
+}
+
 TEST_CASE("names of limits become plain words with their values") {
   bide::scenario::Limits limits;
   limits.able_core_low_degC = 33;

@@ -136,9 +136,9 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   c.options[0].members = members_of({&low, &low});
   c.options[1].members = members_of({&high, &high});
   CHECK(headline() ==
-        "Option 2 is ahead of option 1 in able until and alive until. It is the same in all 3 runs over what "
-        "nobody has "
-        "measured.");
+        "In the central case option 2 is ahead of option 1 in able until and alive until. It is the same in "
+        "all "
+        "3 runs over what nobody has measured.");
   c.options[1].members = members_of({&high, &low});
   CHECK(has(headline(), "In 1 of 3 runs over what nobody has measured the model cannot separate them."));
   c.options[0].members = members_of({&low, &high});
@@ -147,13 +147,13 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   Made never;
   never.times({}, {});
   c = of(never, never);
-  CHECK(headline() == "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2.");
+  CHECK(headline() == "Nobody reaches a limit within 5 d, in option 1 or in option 2.");
   c.options[0].members = members_of({&low, &never});
   c.options[1].members = members_of({&high, &never});
   CHECK(headline() ==
         "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2. Of 3 runs over "
-        "what "
-        "nobody has measured option 1 lasts longer in 0, option 2 in 1; in 2 the model cannot separate them. "
+        "what nobody has measured option 1 lasts longer in 0, option 2 in 1; in 2 the model cannot separate "
+        "them. "
         "At the "
         "early end of the range the first person of option 2 is able longer, 90 h against 30 h.");
   // Cannot be separated as they are.

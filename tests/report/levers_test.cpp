@@ -54,9 +54,9 @@ TEST_CASE("levers say what they gain or cost, what they weigh, and closing its p
   const std::string text = test::unwrapped(printed);
   CHECK(has(text, "Able until first person: 40 h, 5 Feb 10:00 UTC (08:00 local); last"));
   CHECK(has(text, "Ends it cold: core temperature below 33 C"));
-  CHECK(has(text, "Buys most one more litre each: able +80 h or more"));
-  CHECK(
-      has(text, "one more litre each (2.2 kg more aboard, takes up 2.4 L): able +80 h or more; alive none."));
+  CHECK(has(text, "Buys most one more litre each: able at least +80 h"));
+  CHECK(has(text,
+            "one more litre each (2.2 kg more aboard, takes up 2.4 L): able at least +80 h; alive none."));
   CHECK(has(text, "COST TIME OR MARGIN HERE - entrance nearly shut: able -12 h; alive none"));
   CHECK(has(text, "Its price in air: CO2 at most 2,000 to 3,000 ppm"));
   CHECK(has(text, std::string(standing_notice)));
@@ -76,7 +76,7 @@ TEST_CASE("what a lever buys is told over what nobody has measured") {
   steady.members = {steady.gained, steady.gained};
   const std::string text = test::unwrapped(
       report::levers_text(levers(turns, steady), test::valid_scenario(2), report::Letters::ascii, 80, true));
-  CHECK(has(text, "able +20 h (-5.0 h to +30 h or more); alive 0 h to +7.0 h."));
+  CHECK(has(text, "able +20 h (-5.0 h to at least +30 h); alive 0 h to +7.0 h."));
   CHECK(has(text, "entrance nearly shut: able -12 h; alive none."));
   // No limit as it is, but one where the raft loses most.
   LeverTried far = tried(litre, 0);
@@ -85,13 +85,13 @@ TEST_CASE("what a lever buys is told over what nobody has measured") {
   far.figures.next_margin_fraction = 0.5;
   far.members = {far.gained, {{9, false, false, true}, {0, false, true, false}, 0}};
   CHECK(has(report::bought_words(far, 120 * 3600.0),
-            "able 0 h to +9.0 h; +4 points: 50 % of the margin left to cold"));
+            "able 0 h to +9.0 h; +4 % of the margin: 50 % of the margin left to cold"));
   far.members = {{{3, false, false, true}, {}, 0}, {{9, true, false, true}, {}, 0}};
   // The central case lies within its range.
-  CHECK(has(report::bought_words(far, 120 * 3600.0), "able 0 h to +9.0 h or more"));
+  CHECK(has(report::bought_words(far, 120 * 3600.0), "able 0 h to at least +9.0 h"));
   far.members = {far.gained, {far.gained.able, far.gained.alive, -0.02}};
   CHECK(report::bought_words(far, 120 * 3600.0) ==
-        "no limit within 5 d; +4 points (-2 to +4): 50 % of the margin left to "
+        "no limit within 5 d; +4 % of the margin (-2 to +4 %): 50 % of the margin left to "
         "cold");
 }
 
@@ -121,7 +121,7 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   LeverTried far = tried(litre, 0);
   far.gained = {{0, false, true, false}, {0, false, true, false}, 0.28};
   list.tried = {far};
-  CHECK(report::most_bought_words(list, 3) == "one more litre each: +28 points of margin");
+  CHECK(report::most_bought_words(list, 3) == "one more litre each: +28 % of the margin");
   // Where the central case reaches no limit, hours won in a part of the range are told.
   LeverTried dry = tried(pump, 0);
   dry.gained = {{0, false, true, false}, {0, false, true, false}, 0.01};
@@ -132,7 +132,7 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   // Not where another part loses some.
   dry.members[0].alive = {-3, false, false, true};
   list.tried = {far, dry};
-  CHECK(report::most_bought_words(list, 2) == "one more litre each: +28 points of margin");
+  CHECK(report::most_bought_words(list, 2) == "one more litre each: +28 % of the margin");
   list.tried = {withheld, tried(shut, -12)};
   CHECK(report::most_bought_words(list, 3) == "none of the practical changes tried, one at a time");
 }

@@ -29,6 +29,7 @@ struct Case {
     study::RangeMember member;
     member.able = outcome.able;
     member.able.first_s = at_s;
+    member.first_persons = {0};
     member.alive = outcome.alive;
     unmeasured.push_back(member);
   }

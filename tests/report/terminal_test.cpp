@@ -61,7 +61,7 @@ TEST_CASE("the answer comes first and is all that is printed unless more is aske
   CHECK(has(line, "Ends it cold: core temperature below 33 °C"));
   CHECK(has(line, "Who first Person A "));
   CHECK(has(line, "Buys most not tried; ask: bide levers two_adrift.json"));
-  CHECK(has(line, "Inside coldest 10 °C, by "));
+  CHECK(has(line, "Inside coldest 10 °C, just after boarding"));
   CHECK(has(line, "Water out after 60 h, 6 Feb 06:00 UTC (04:00 local)"));
   CHECK(has(line, "First hour distress call, count the crew, get clear, sea anchor"));
   CHECK(has(line, "How sure extrapolated: longer than the raft trials (2.5 h); "));
@@ -86,8 +86,9 @@ TEST_CASE("where nobody reaches a limit, the answer says who is nearest to which
   CHECK(has(line, "Able until whole crew: limit not reached within 5 d"));
   CHECK(has(line, "Ends it nothing within 5 d"));
   CHECK(has(line,
-            "Who first nobody in the central case; nearest to a limit there: Person B (water loss, 20 % of "
-            "the margin left)"));
+            "Who first nobody in the central case; nearest to a limit there: Person B (man, 40) by water "
+            "loss, 20 % of "
+            "the margin left"));
   for (timeline::Fate& fate : c.timeline.fates) fate.nearest_margin_fraction = 0.6;
   CHECK(has(test::unwrapped(summary(c, true, 80, false)), "Who first nobody in the central case Buys most"));
 }
@@ -96,7 +97,7 @@ TEST_CASE("where nobody reaches a limit, the answer says who is nearest to which
 TEST_CASE("help that the file states is set against the runs of the range") {
   Case c = a_case(2);
   study::RangeMember early, late;
-  early.able.first_s = 14 * hour_s, early.alive.first_s = 50 * hour_s;
+  early.able.first_s = 14 * hour_s, early.alive.first_s = 50 * hour_s, early.first_persons = {0};
   report::TerminalOptions options;
   options.members = {early, late};
   scenario::Rescue rescue;
@@ -166,7 +167,9 @@ TEST_CASE("with members the summary leads with their range, and the quiet line g
       "Able until first person: 14 h (4 Feb 08:00 UTC) to after 5 d, central case 40 h; last person: 30 h "
       "to after 5 d"));
   CHECK(has(text, "; 3 runs of one case over what nobody has measured; not a forecast"));
-  CHECK(has(text, "Who first Person B at the early end of the range; Person A in the central case"));
+  CHECK(has(
+      text,
+      "Who first Person B (man, 40) at the early end of the range; Person A (man, 40) in the central case"));
   CHECK_FALSE(has(text, "no range"));
   CHECK_FALSE(has(text, "Help "));
   CHECK(has(report::quiet_line(outcome, c.scenario, options), "able until 14 h to after 5 d (first person)"));

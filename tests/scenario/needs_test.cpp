@@ -45,4 +45,7 @@ TEST_CASE("inhaler, allergy and reading glasses are told, and nothing where noth
   const auto reader = needs({{"/crew/0/age_years", 45.0}}, 240);
   REQUIRE(reader.size() == 1);
   CHECK(reader[0].words.find("58 %") != std::string::npos);
+  CHECK(reader[0].words.find("women") == std::string::npos);
+  const auto older = needs({{"/crew/0/age_years", 61.0}}, 240);
+  CHECK(older[0].words.find("89 % of men and 77 % of women") != std::string::npos);
 }

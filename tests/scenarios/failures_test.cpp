@@ -84,3 +84,22 @@ TEST_CASE("lamps that fail have no hours left") {
   CHECK(run.lamp_h.front() > 0);
   CHECK(run.lamp_h[test::row_at(run, 1)] == 0);
 }
+
+// A soft tube rides lower and ships three times the spray (judgement), and that is all it does here: in a
+// moderate wind next to nothing, in a strong one water on the floor and in the clothes.
+TEST_CASE("a leaking tube shows in a strong wind") {
+  for (const double wind_m_s : {7.0, 15.0}) {
+    auto json = base();
+    json["weather"]["wind_speed_m_s"] = wind_m_s;
+    json["routine"] = {{"bail_every_h", 0}};
+    const auto sound = test::simulated(json);
+    json["failures"] = one("tube_leaking", 1);
+    const auto run = test::simulated(json);
+    const auto row = test::row_at(run, 12);
+    const double more_L = run.floor_water_L[row] - sound.floor_water_L[row];
+    CAPTURE(wind_m_s);
+    CAPTURE(more_L);
+    CHECK((more_L > 5) == (wind_m_s > 10));
+    CHECK(heat_W(run, 12) > heat_W(sound, 12));
+  }
+}

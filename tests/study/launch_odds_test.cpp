@@ -14,11 +14,11 @@ using study::Reached;
 namespace {
 
 Future future(Reached reached, float able_h, float alive_h, double minutes = 0,
-              LostBy lost_by = LostBy::nothing) {
+              LostBy lost_by = LostBy::nothing, double aboard_min = 0) {
   Future out;
   out.able_h.fill(able_h);
   out.alive_h.fill(alive_h);
-  out.launch = study::LaunchDrawn{reached, lost_by, minutes, false};
+  out.launch = study::LaunchDrawn{reached, lost_by, minutes, false, aboard_min};
   return out;
 }
 
@@ -28,12 +28,12 @@ constexpr double horizon_h = 96, confidence = 0.95;
 
 TEST_CASE("launches of eight futures") {
   const float beyond = std::numeric_limits<float>::infinity();
-  std::vector<Future> all{future(Reached::dry, 80, beyond),
-                          future(Reached::dry, beyond, beyond),
-                          future(Reached::dry, beyond, beyond),
-                          future(Reached::wet, 20, 50, 10),
-                          future(Reached::wet, 10, 40, 15),
-                          future(Reached::wet, 30, 60, 35),
+  std::vector<Future> all{future(Reached::dry, 80, beyond, 0, LostBy::nothing, 4),
+                          future(Reached::dry, beyond, beyond, 0, LostBy::nothing, 5),
+                          future(Reached::dry, beyond, beyond, 0, LostBy::nothing, 6),
+                          future(Reached::wet, 20, 50, 10, LostBy::nothing, 13),
+                          future(Reached::wet, 10, 40, 15, LostBy::nothing, 18),
+                          future(Reached::wet, 30, 60, 35, LostBy::nothing, 38),
                           future(Reached::never, 1, 4, 0, LostBy::not_inflating),
                           future(Reached::never, 2, 6, 0, LostBy::swept_off)};
   all[1].launch->inverted = true;
@@ -52,6 +52,8 @@ TEST_CASE("launches of eight futures") {
   CHECK(*odds->low_min == 10);
   CHECK(*odds->high_min == 35);
   CHECK(odds->inverted.count == 1);
+  const std::size_t aboard[] = {2, 3, 5, 5};  // within 5, 10, 20 and 30 min
+  for (std::size_t i = 0; i < std::size(aboard); ++i) CHECK(odds->aboard_by[i].count == aboard[i]);
 }
 
 TEST_CASE("without a launch, or without help, nothing is said") {

@@ -103,6 +103,15 @@ TEST_CASE("limits of weight and room hold, and nothing is found where nothing me
   CHECK_FALSE(hopeless.next());
 }
 
+TEST_CASE("of kits of one weight the smaller is taken, of one size that with fewer doses") {
+  const auto enough = [](const Kit& kit) { return kit[0] + kit[1] >= 1; };
+  study::KitSearch by_room({{1, {1, 3, 1}, true}, {1, {1, 2, 1}, true}}, {}, enough);
+  CHECK(by_room.next() == Kit{0, 1});
+  const auto two_or_one = [](const Kit& kit) { return kit[0] >= 2 || kit[1] >= 1; };
+  study::KitSearch by_count({{2, {1, 1, 1}, true}, {1, {2, 2, 1}, true}}, {}, two_or_one);
+  CHECK(by_count.next() == Kit{0, 1});
+}
+
 TEST_CASE("a dose that costs nothing is refused") {
   CHECK_THROWS_AS(study::KitSearch({{1, {0, 0, 0}, true}}, {}, [](const Kit&) { return true; }),
                   std::invalid_argument);

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <array>
 #include <cmath>
 #include <stdexcept>
 
@@ -96,10 +97,36 @@ TEST_CASE("the exact lower bound of a share, and how many misses it bears") {
   CHECK(least_share(95, 100, 0.95) == doctest::Approx(0.897747).epsilon(1e-5));
   CHECK(least_share(960, 1000, 0.95) == doctest::Approx(0.948247).epsilon(1e-5));
   CHECK(least_share(0, 10, 0.95) == 0);
-  CHECK(most_misses(500, 0.90, 0.95) == 38);
-  CHECK(most_misses(1000, 0.95, 0.95) == 38);
-  CHECK(most_misses(1000, 0.99, 0.95) == 4);
-  CHECK(most_misses(29, 0.90, 0.95) == 0);
-  CHECK_FALSE(most_misses(28, 0.90, 0.95));
+  CHECK(least_share(299, 299, 0.95) == doctest::Approx(0.990031).epsilon(1e-5));
+  CHECK(least_share(98, 100, 0.95) == doctest::Approx(0.938381).epsilon(1e-5));
+  CHECK(least_share(990, 1000, 0.95) == doctest::Approx(0.983097).epsilon(1e-5));
+  CHECK(least_share(4840, 5000, 0.95) == doctest::Approx(0.963598).epsilon(1e-5));
+  CHECK(least_share(9540, 10000, 0.95) == doctest::Approx(0.950405).epsilon(1e-5));
   CHECK_THROWS_AS(least_share(2, 1, 0.95), std::invalid_argument);
+}
+
+// The same arithmetic, two tables of it.
+TEST_CASE("cases that a share takes with so many misses, and misses that so many cases bear") {
+  struct Least {
+    double share, sure;
+    std::size_t cases[4];
+  };
+  constexpr std::size_t misses[] = {0, 1, 2, 5};
+  constexpr Least least[] = {{0.90, 0.95, {29, 46, 61, 103}},     {0.95, 0.95, {59, 93, 124, 208}},
+                             {0.99, 0.95, {299, 473, 628, 1049}}, {0.90, 0.99, {44, 64, 81, 127}},
+                             {0.95, 0.99, {90, 130, 165, 259}},   {0.99, 0.99, {459, 662, 838, 1307}}};
+  for (const Least& row : least)
+    for (std::size_t i = 0; i < std::size(misses); ++i) {
+      CAPTURE(row.share);
+      CAPTURE(misses[i]);
+      const auto enough = most_misses(row.cases[i], row.share, row.sure),
+                 short_of = most_misses(row.cases[i] - 1, row.share, row.sure);
+      CHECK((enough && *enough >= misses[i]));
+      CHECK((!short_of || *short_of < misses[i]));
+    }
+  constexpr std::size_t most[][4] = {
+      {500, 38, 16, 1}, {1000, 84, 38, 4}, {2000, 177, 83, 12}, {5000, 464, 224, 38}, {10000, 950, 463, 83}};
+  for (const auto& row : most)
+    for (std::size_t i = 0; i < 3; ++i)
+      CHECK(most_misses(row[0], std::array{0.90, 0.95, 0.99}[i], 0.95) == row[i + 1]);
 }

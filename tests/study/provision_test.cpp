@@ -83,7 +83,7 @@ TEST_CASE("of what never harms, more never ends a future earlier") {
       {{"/rationing/rule", std::string("fixed_per_day")}, {"/rationing/water_L_per_day", 0.5}},
       {{"/rationing/rule", std::string("fixed_per_day")}, {"/rationing/water_L_per_day", 3.0}},
       {{"/rationing/rule", std::string("by_thirst")}}};
-  int pairs = 0;
+  int pairs = 0, of_tablets = 0;
   for (const char* name :
        {"tropics_little_water.json", "cold_sea_wet_floor_flat.json", "family_ten_days.json"})
     for (const Changes& rule : by_rule) {
@@ -110,6 +110,7 @@ TEST_CASE("of what never harms, more never ends a future earlier") {
             const auto &less = by_doses[d - 1].futures[k], &more = by_doses[d].futures[k];
             REQUIRE((less && more));
             ++pairs;
+            of_tablets += offer.lever == "tablets_in_time" ? 1 : 0;
             INFO(name << " " << offer.lever << " future " << k);
             for (const auto times : {&study::Future::able_h, &study::Future::alive_h})
               CHECK_FALSE((std::isinf(((*less).*times)[study::first_person]) &&
@@ -117,6 +118,7 @@ TEST_CASE("of what never harms, more never ends a future earlier") {
           }
       }
     }
+  CHECK(of_tablets > 0);
   // Water alone: four amounts, in three scenarios under each rule, of 16 futures.
   CHECK(pairs >= 3 * static_cast<int>(std::size(by_rule)) * 3 * 16);
 }
@@ -186,6 +188,21 @@ TEST_CASE("a target that nothing meets says so, and by what it ends") {
       q);
   CHECK_FALSE(out.least);
   CHECK_FALSE(out.without.ended.empty());
+  CHECK_FALSE(out.without_limits);  // nothing that is offered helps against that cold
+}
+
+// A desalinator of 1.2 kg meets it, as above; 0.3 kg do not.
+TEST_CASE("where a limit binds, the kit without it is told, and what can be had within it") {
+  study::ProvisionQuestion q = question(168);
+  q.confidence = 0.8;
+  q.limits.mass_kg = 0.3;
+  const Provision out = answer(shipped("tropics_little_water.json"), q);
+  CHECK_FALSE(out.least);
+  REQUIRE(out.without_limits);
+  CHECK(out.without_limits->at_least >= 0.8);
+  CHECK(out.without_limits->cost.mass_kg > 0.3);
+  for (const study::KitForShare& point : out.curve)
+    if (point.least) CHECK(point.least->cost.mass_kg <= 0.3);
 }
 
 TEST_CASE("what cannot be asked is refused") {

@@ -104,6 +104,11 @@ TEST_CASE("ten metres of water do not pull a painter of fifteen") {
   free.launch->water_depth_m = 16;
   CHECK(share(
             four(free), [](const RaftDrawn& d) { return lost_by(d, LostBy::too_shallow); }, 200) == 0);
+  // A ship on the bottom holds a raft 2 m above its keel in 14 m of the 16.
+  free.launch->stowage_height_m = 2;
+  CHECK(share(
+            four(free), [](const RaftDrawn& d) { return lost_by(d, LostBy::too_shallow); }, 200) == 1);
+  free.launch->stowage_height_m = 0;
   // With a painter of 1 m the release decides: 2 to 4 m, so 3 m are too shallow in one of two cases; past
   // its date 2 to 7.6 m, 4.6 of 5.6.
   free.launch->painter_length_m = 1, free.launch->water_depth_m = 3;
@@ -123,6 +128,8 @@ TEST_CASE("a raft for four with one chamber is pulled under, one for six is not"
   const auto under = [](const RaftDrawn& d) { return lost_by(d, LostBy::pulled_under); };
   CHECK(std::abs(share(before, under) - 0.668 / 0.8) < bound(0.835));
   before.capacity_persons = 6;  // 2.90 kN
+  CHECK(share(before, under, 500) == 0);
+  before.capacity_persons = 8;  // 3.86 kN
   CHECK(share(before, under, 500) == 0);
   CHECK(has(draw(before, 1), FailureKind::tube_leaking) == !draw(before, 1).no_raft);
   free.launch->one_chamber = 0;
@@ -213,5 +220,26 @@ TEST_CASE("a date changes the chances, and a future keeps its numbers") {
     CHECK((!before.no_raft || after.no_raft));
     if (after.no_raft) continue;
     for (const FailureKind kind : before.failures) CHECK(has(after, kind));
+  }
+}
+
+// Off the deck: made ready in 1 to 5 min and inflated in 1 min at 18 degC, so 2 to 6. Out of the water: some
+// minutes of swimming more.
+TEST_CASE("the minutes until people are aboard count from the order to launch") {
+  scenario::Uncertain by_hand = launch(LaunchWay::by_hand);
+  by_hand.launch->steps_across = 1;
+  RaftBefore before = four(by_hand);
+  before.air_degC = 18;
+  const auto within = [](double min) {
+    return [min](const RaftDrawn& d) { return d.launch->aboard_min <= min; };
+  };
+  CHECK(share(before, within(1.99), 500) == 0);
+  CHECK(std::abs(share(before, within(4)) - 0.5) < bound(0.5));
+  CHECK(share(before, within(6.01), 500) == 1);
+  by_hand.launch->steps_across = 0;
+  before.crew.assign(8, {Sex::male, 75, false});
+  for (std::uint64_t k = 0; k < 100; ++k) {
+    const RaftDrawn drawn = draw(before, k);
+    if (!drawn.no_raft) CHECK(drawn.launch->aboard_min > 2);
   }
 }

@@ -52,7 +52,7 @@ void write_part(const fs::path& file, std::uint64_t from, std::uint64_t to, std:
 
 std::string refusal(std::span<const fs::path> parts, const fs::path& merged) {
   try {
-    merge_records(parts, merged);
+    merge_records(parts, merged, [](const Record&) {});
   } catch (const RecordFileError& wrong) {
     CHECK_FALSE(fs::exists(merged));
     CHECK_FALSE(fs::exists(merged.string() + ".merging"));
@@ -210,6 +210,12 @@ TEST_CASE("a header cut short holds nothing and is made anew; a foreign file sta
   fs::create_symlink(folder / "elsewhere", folder / "link");
   CHECK_THROWS_AS(RecordWriter(folder / "link", kind), RecordFileError);
   CHECK_FALSE(fs::exists(folder / "elsewhere"));
+  // Nor through one that leads to the records of another study of the same kind, or to an empty file.
+  for (const std::string& held : {text, std::string()}) {
+    put_text(folder / "elsewhere", held);
+    CHECK_THROWS_AS(RecordWriter(folder / "link", kind), RecordFileError);
+    CHECK(text_of(folder / "elsewhere") == held);
+  }
   CHECK_THROWS_AS(RecordReader(folder.path), RecordFileError);
 }
 
@@ -266,13 +272,27 @@ TEST_CASE("parts are merged in sample order, a sample in two parts once") {
   write_part(folder / "2", 2, 1000, 3);
   write_part(folder / "again", 0, 1000, 2, 10);
   const std::vector<fs::path> parts{folder / "2", folder / "0", folder / "again", folder / "1"};
-  CHECK(merge_records(parts, folder / "merged") == 1000);
+  CHECK(merge_records(parts, folder / "merged", [](const Record&) {}) == 1000);
   CHECK(samples(folder / "merged") == counted(1000));
-  CHECK_THROWS_AS(merge_records(parts, folder / "merged"), RecordFileError);  // is there already
+  CHECK_THROWS_AS(merge_records(parts, folder / "merged", [](const Record&) {}),
+                  RecordFileError);  // is there already
   // The order of the parts leaves no trace.
   const std::vector<fs::path> turned{folder / "1", folder / "again", folder / "0", folder / "2"};
-  merge_records(turned, folder / "other");
+  merge_records(turned, folder / "other", [](const Record&) {});
   CHECK(text_of(folder / "merged") == text_of(folder / "other"));
+  // A record that cannot be is named with its part.
+  std::string wrong;
+  try {
+    merge_records(parts, folder / "third", [](const Record& record) {
+      if (record.sample == 400) throw std::invalid_argument("cannot be");
+    });
+  } catch (const RecordFileError& error) {
+    wrong = error.what();
+  }
+  CHECK(wrong.find("sample 400: cannot be") != std::string::npos);
+  CHECK(wrong.find(folder.path.string()) == 0);
+  CHECK_FALSE(fs::exists(folder / "third"));
+  CHECK_FALSE(fs::exists(folder / "third.merging"));
 
   {
     RecordWriter writer(folder / "differs", kind);
@@ -322,5 +342,5 @@ TEST_CASE("a part that is cut, damaged or not done is named, and so is what is m
         lacks + "0 to 399 are in none of the parts");
   CHECK(refusal(std::vector<fs::path>{folder / "a", folder / "none"}, folder / "merged")
             .find("none: cannot open") != std::string::npos);
-  CHECK(merge_records(parts, folder / "merged") == 1000);
+  CHECK(merge_records(parts, folder / "merged", [](const Record&) {}) == 1000);
 }

@@ -250,6 +250,24 @@ TEST_CASE("a raft that does not inflate takes its pack, its failures and what is
   CHECK(s.failures.empty());
 }
 
+TEST_CASE("what stands undated in a neglected raft is past its date, and what is dated keeps it") {
+  for (const double neglected : {0.0, 1.0}) {
+    scenario::Node document = *with(R"({"readiness": {"neglected": 0, "not_inflating": 0}})").document;
+    REQUIRE(scenario::put(document, "/uncertain/readiness/neglected", neglected));
+    REQUIRE(scenario::put(document, "/readiness/pack_expires", std::string("2040-01-31")));
+    const auto read = scenario::validate_document(std::move(document), "s.json", folder);
+    REQUIRE(std::holds_alternative<scenario::ValidScenario>(read));
+    const Sampler sampler(std::get<scenario::ValidScenario>(read));
+    const auto drawn = sampler.scenario_of(sampler.draw(1, 0));
+    REQUIRE(std::holds_alternative<scenario::ValidScenario>(drawn));
+    const auto& known = std::get<scenario::ValidScenario>(drawn).scenario.readiness;
+    REQUIRE(known);
+    CHECK(known->pack_expires == "2040-01-31");
+    CHECK(known->signals_expire.has_value() == (neglected > 0));
+    if (known->signals_expire) CHECK(*known->signals_expire == "2031-02-01");  // the start is 3 February
+  }
+}
+
 TEST_CASE("failures of a neglected raft are those that it can have") {
   const char* all_fail = R"({"readiness": {"neglected": 1, "not_inflating": 0, "lamp_dead": 1,
       "tube_leaking": 1, "valve_lost": 1, "floor_failed": 1}})";

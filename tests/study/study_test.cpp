@@ -182,7 +182,7 @@ TEST_CASE(
     parts.push_back(work.folder / study::file_name_of({i, 4}));
     study.run(study::range_of({i, 4}, 150), parts.back(), 2);
   }
-  study::merge_records(parts, merged);
+  study::merge_records(parts, merged, [](const study::Record&) {});
   CHECK(bytes_of(one) == bytes_of(merged));
   fs::copy(one, again);
   fs::resize_file(again, fs::file_size(one) * 2 / 3);

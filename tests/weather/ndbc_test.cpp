@@ -102,9 +102,9 @@ TEST_CASE("problems name their line") {
   CHECK(only_problem(header + row("2021 01 01 00 50", "gale")) == "line 3: WSPD \"gale\" is no number");
   CHECK(only_problem(header + row("2021 01 01 00 50", "nan")) == "line 3: WSPD \"nan\" is no number");
   CHECK(only_problem(header + row("2021 01 01 00 50", "9.8", "512.0")) ==
-        "line 3: air temperature 512 degC is outside -70 to 60");
+        "line 3: air temperature 512 degC is outside -50 to 60");
   CHECK(only_problem(header + row("2021 01 01 00 50", "-1.0")) ==
-        "line 3: wind speed -1 m/s is outside 0 to 98");
+        "line 3: wind speed -1 m/s is outside 0 to 60");
   CHECK(only_problem("12 34\n").find("line 1: no header") == 0);
   CHECK(only_problem(header + "YY MM DD hh WSPD\n") == "line 3: the header differs from that on line 1");
   CHECK(only_problem("YY MM DD hh PRES BAR\n").find("hold the same quantity") != std::string::npos);

@@ -52,11 +52,10 @@ Diagnostics read_question(const ChooseArguments& a, study::ChooseQuestion& q) {
   }
   if (!a.packs.empty()) q.packs = split(a.packs, ',');
   constexpr std::size_t most_hours = 6;
-  constexpr double longest_h = 1440;
   for (const std::string& word : split(a.help_after, ',')) {
     const auto h = scenario::parse_hours(word);
     const bool later = q.help_h.empty() || (h && *h > q.help_h.back());
-    if (h && *h >= 1 && *h <= longest_h && later && q.help_h.size() < most_hours) {
+    if (h && *h >= 1 && *h <= scenario::longest_h && later && q.help_h.size() < most_hours) {
       q.help_h.push_back(*h);
       continue;
     }

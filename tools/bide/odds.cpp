@@ -219,12 +219,11 @@ int odds_from_now(const OddsArguments& arguments) {
 // "--now" of a file: hours after its start.
 int read_now(OddsArguments& arguments) {
   if (!arguments.now) return exit_ok;
-  constexpr double longest_h = 1440;
   const char* const end = arguments.now->data() + arguments.now->size();
   double value{};
   const auto [stop, wrong] = std::from_chars(arguments.now->data(), end, value);
-  if (wrong != std::errc() || stop != end || !(value >= 0 && value <= longest_h)) {
-    say("--now: found \"{}\"; allowed 0 to {} with a scenario file\n", *arguments.now, longest_h);
+  if (wrong != std::errc() || stop != end || !(value >= 0 && value <= scenario::longest_h)) {
+    say("--now: found \"{}\"; allowed 0 to {} with a scenario file\n", *arguments.now, scenario::longest_h);
     return exit_usage;
   }
   arguments.now_h = value;
@@ -253,7 +252,7 @@ void add_odds(Program& program) {
   command.number("-n,--futures", a.samples, {1, most}, "How many to draw");
   command.number("--seed", a.seed, any_seed, "Same seed, same futures");
   command.number("--threads", a.threads, any_threads, "0: one to a core; results do not depend on it");
-  constexpr Allowed<double> hours{0, 1440};
+  constexpr Allowed<double> hours{0, scenario::longest_h};
   command.number("--alive-at", a.alive_at_h, hours, "Hours after the start: all known alive").needs(file);
   command.text(
       "--now", a.now,

@@ -64,8 +64,10 @@ void add_provision(Program& program) {
   ProvisionArguments& a = *arguments;
   Command command = program.command("provision", "The least kit with which the crew lasts to a stated time");
   command.text("scenario", a.scenario, "Scenario file; what is uncertain in it is drawn").required();
-  constexpr double soonest_h = 1, longest_h = 1440;
-  command.span("--until", a.until_h, {soonest_h, longest_h}, "After the start: when help is there, say 7d")
+  constexpr double soonest_h = 1;
+  command
+      .span("--until", a.until_h, {soonest_h, scenario::longest_h},
+            "After the start: when help is there, say 7d")
       .required();
   command.number("--confidence", a.confidence, {0.01, 0.999}, "Share of futures in which they last (0.9)");
   command.flag("--alive", a.question.alive, "Alive; without it, able");

@@ -7,6 +7,7 @@
 #include <system_error>
 
 #include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
 #include "bide/report/study/study_page.hpp"
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
@@ -31,10 +32,9 @@ constexpr std::array result_names{summary_txt, summary_json,   summary_html,
                                   results_csv, results_notice, results_nc};
 
 std::string left(double s) {
-  constexpr double minute = 60, hour = 3600;
-  if (s < 2 * minute) return fmt::format("{:.0f} s", s);
-  if (s < 2 * hour) return fmt::format("{:.0f} min", s / minute);
-  return fmt::format("{:.1f} h", s / hour);
+  if (s < 2 * minute_s) return fmt::format("{:.0f} s", s);
+  if (s < 2 * hour_s) return fmt::format("{:.0f} min", s / minute_s);
+  return fmt::format("{:.1f} h", s / hour_s);
 }
 
 void show(ProgressLine& line, const study::Progress& p) {

@@ -2,7 +2,7 @@
 # sources, the catalogue and the compiler, and of bide::study::build(); made again whenever one of them changes.
 # Run as a script (-P) it writes that source.
 if(CMAKE_SCRIPT_MODE_FILE)
-  file(GLOB_RECURSE inputs ${ROOT}/engine/*.hpp ${ROOT}/engine/*.cpp ${ROOT}/scenarios/catalogue/*.json)
+  file(GLOB_RECURSE inputs ${ROOT}/engine/*.hpp ${ROOT}/engine/*.cpp ${ROOT}/scenarios/catalogue/*)
   list(FILTER inputs EXCLUDE REGEX "/engine/report/")
   set(hashes "${COMPILED_FOR}")
   foreach(input ${inputs})
@@ -24,7 +24,7 @@ endif()
 set(bide_fingerprint_script ${CMAKE_CURRENT_LIST_FILE})
 function(bide_fingerprint target)
   file(GLOB_RECURSE inputs CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/engine/*.hpp ${PROJECT_SOURCE_DIR}/engine/*.cpp
-       ${PROJECT_SOURCE_DIR}/scenarios/catalogue/*.json)
+       ${PROJECT_SOURCE_DIR}/scenarios/catalogue/*)
   set(output ${CMAKE_CURRENT_BINARY_DIR}/fingerprint.cpp)
   set(compiler "${CMAKE_CXX_COMPILER_ID} ${CMAKE_CXX_COMPILER_VERSION}")
   set(instruction_set "${BIDE_ARCH}")

@@ -80,7 +80,8 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
     add("water out", [](const ComparedFigures& s) { return water_out(*s.figures); });
     return out;
   }
-  add("lowest core", [](const ComparedFigures& s) { return temperature(s.figures->lowest_core_degC); });
+  add("lowest core of all",
+      [](const ComparedFigures& s) { return temperature(s.figures->lowest_core_degC); });
   add("worst water deficit",
       [](const ComparedFigures& s) { return percent(s.figures->worst_water_deficit_pct); });
   add("CO2 above 5,000 ppm", [](const ComparedFigures& s) { return foul_air(*s.figures); });
@@ -124,7 +125,10 @@ std::string stores_out(const Figures& figures) {
 
 std::string coldest_inside(const Figures& figures) {
   if (!figures.coldest_inside) return "none";
-  return temperature(figures.coldest_inside->degC) + (figures.coldest_inside->dark ? ", night" : ", day");
+  const outcome::Coldest& coldest = *figures.coldest_inside;
+  return temperature(coldest.degC) + (coldest.settling ? ", just after boarding"
+                                      : coldest.dark   ? ", night"
+                                                       : ", day");
 }
 
 std::string foul_air(const Figures& figures) {

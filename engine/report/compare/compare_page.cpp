@@ -240,7 +240,7 @@ html::Section course_section(const Comparison& comparison) {
   out.blocks.push_back(
       overlay("Core of the person nearest to a limit",
               "Deep body temperature, in each option, of the person who fails first or comes nearest "
-              "to it, while alive.",
+              "to it, while alive; another may be colder.",
               {"core", "°C"}, core, horizon_s));
   out.blocks.push_back(
       overlay("Water deficit of the same person",

@@ -137,11 +137,12 @@ std::string buys_words(const Comparison& comparison) {
 
 Answer comparison_answer(const Comparison& comparison) {
   const Compared& first = comparison.options.front().own;
-  std::string futures = comparison.no_futures;
-  if (const auto& drawn = comparison.options.back().futures)
-    futures =
-        futures_sentences(*drawn, "option 1", fmt::format("option {}", comparison.options.size())).front();
-  return {{"Odds", futures},
+  std::string futures;
+  for (std::size_t i = 1; i < comparison.options.size(); ++i)
+    if (const auto& drawn = comparison.options[i].futures)
+      futures += (futures.empty() ? "" : " ") +
+                 futures_sentences(*drawn, "option 1", fmt::format("option {}", i + 1)).front();
+  return {{"Odds", futures.empty() ? comparison.no_futures : futures},
           {"Buys most", buys_words(comparison)},
           {"First hour", first_hour_line(*first.scenario)},
           {"How sure", how_sure(first.figures) + "; " + runs_of_each(comparison)},

@@ -2,7 +2,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 #include "bide/constants/evidence.hpp"
@@ -89,7 +88,7 @@ std::string order_words(study::CrewState state, Ahead ahead, const Option& a, co
   const std::string of_runs = fmt::format("of {} runs over what nobody has measured", order.runs);
   if (ahead == Ahead::indistinguishable) {
     const std::size_t open = order.runs - order.first - order.second;
-    return fmt::format(" O{} {} lasts longer in {}, {} in {}{}.{}", of_runs.substr(1), pair.first_name,
+    return fmt::format(" {} {} lasts longer in {}, {} in {}{}.{}", capitalised(of_runs), pair.first_name,
                        order.first, pair.second_name, order.second,
                        open > 0 ? fmt::format("; in {} the model cannot separate them", open) : "",
                        early_words(state, a, b, pair));
@@ -142,14 +141,15 @@ std::string time_sentence(const char* what, study::CrewState times, const Pair& 
                      outcome::short_cause(limit));
 }
 
+// Of one case each; begins with a small letter.
 std::string overall(Ahead able, Ahead alive, const Pair& pair) {
   const auto never = [](const Compared& c) { return !c.figures.able.first_s && !c.figures.alive.first_s; };
   if (never(pair.first) && never(pair.second))
-    return fmt::format("In the central case nobody reaches a limit within {}, in {} or in {}.",
+    return fmt::format("nobody reaches a limit within {}, in {} or in {}.",
                        horizon(std::min(pair.first.figures.horizon_s, pair.second.figures.horizon_s)),
                        pair.first_name, pair.second_name);
   if (able == Ahead::indistinguishable && alive == Ahead::indistinguishable)
-    return fmt::format("The model cannot separate {} and {}, in able until or in alive until.",
+    return fmt::format("the model cannot separate {} and {}, in able until or in alive until.",
                        pair.first_name, pair.second_name);
   if (able != Ahead::indistinguishable && alive != Ahead::indistinguishable && able != alive)
     return fmt::format(
@@ -353,9 +353,7 @@ std::string runs_of_each(const Comparison& comparison) {
 std::string one_case_each(const Comparison& comparison) {
   const bool drawn = std::any_of(comparison.options.begin(), comparison.options.end(),
                                  [](const Option& option) { return option.futures.has_value(); });
-  std::string out = runs_of_each(comparison);
-  out.front() = 'E';
-  return out + (drawn ? ". The common futures give the odds." : ".");
+  return capitalised(runs_of_each(comparison)) + (drawn ? ". The common futures give the odds." : ".");
 }
 
 std::vector<Conclusion> conclusions(const Comparison& comparison) {
@@ -365,17 +363,17 @@ std::vector<Conclusion> conclusions(const Comparison& comparison) {
     const Option& option = comparison.options[i];
     const Pair pair{base.own, option.own, "option 1", fmt::format("option {}", i + 1)};
     Conclusion conclusion;
-    const auto add = [](std::vector<std::string>& list, std::string sentence) {
-      if (sentence.empty()) return;
-      sentence.front() = sentence.front() == 'o' ? 'O' : sentence.front();
-      list.push_back(std::move(sentence));
+    const auto add = [](std::vector<std::string>& list, const std::string& words) {
+      if (!words.empty()) list.push_back(capitalised(words));
     };
     const Ahead able = later(&Figures::able, base.own.figures, option.own.figures),
                 alive = later(&Figures::alive, base.own.figures, option.own.figures);
+    const bool ranged = !base.members.empty() || !option.members.empty();
+    const std::string central = ranged ? "in the central case " : "";
     const bool by_able = able != Ahead::indistinguishable || alive == Ahead::indistinguishable;
     const std::string order_able = order_words(&Figures::able, able, base, option, pair),
                       order_alive = order_words(&Figures::alive, alive, base, option, pair);
-    add(conclusion.verdict, overall(able, alive, pair) + (by_able ? order_able : order_alive));
+    add(conclusion.verdict, central + overall(able, alive, pair) + (by_able ? order_able : order_alive));
     conclusion.brief = conclusion.verdict;
     add(conclusion.verdict,
         time_sentence("Able until, first person", &Figures::able, pair) + order_able + margins(pair));
@@ -392,10 +390,8 @@ std::vector<Conclusion> conclusions(const Comparison& comparison) {
       const Pair equal{base.own, *option.equal, pair.first_name, pair.second_name};
       const Ahead equal_able = later(&Figures::able, base.own.figures, option.equal->figures),
                   equal_alive = later(&Figures::alive, base.own.figures, option.equal->figures);
-      std::string verdict = overall(equal_able, equal_alive, equal);
-      verdict.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(verdict.front())));
       add(conclusion.others,
-          "With the stores of option 1 in both, " + verdict +
+          central + "with the stores of option 1 in both, " + overall(equal_able, equal_alive, equal) +
               stores_sentence(one_order(able, alive), one_order(equal_able, equal_alive), pair) +
               margins(equal));
     }

@@ -96,10 +96,12 @@ html::Point margin_point(std::size_t place, const LeverTried& lever) {
 html::Chart margin_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
   html::Chart out = chart_of(levers);
   out.sentence = fmt::format(
-      "No limit is reached within {} with or without these changes; the bars are the points they add to the "
-      "margin left to the nearest limit, the whiskers reach over the range. Below zero is lost.",
+      "No limit is reached within {} with or without these changes; the bars are what they add to the "
+      "margin left to the nearest limit, in % of the whole margin; the whiskers reach over the range. Below "
+      "zero is "
+      "lost.",
       horizon(horizon_s));
-  out.y = {"margin gained", "points", true};
+  out.y = {"margin gained", "% of the margin", true};
   html::Series bars{"margin", html::Kind::bars, {}, 0};
   for (std::size_t i = 0; i < levers.size(); ++i) bars.points.push_back(margin_point(i, *levers[i]));
   out.series = {bars};

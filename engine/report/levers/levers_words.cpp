@@ -25,11 +25,11 @@ std::string ppm(double value) {
 // Hours gained: later is positive.
 std::string hours_words(const Gain& gain) {
   if (!study::told(gain)) return "none";
-  return fmt::format("{}{}{}", gain.hours > 0 ? "+" : "-", duration(std::abs(gain.hours) * hour_s),
-                     gain.at_least ? " or more" : "");
+  return fmt::format("{}{}{}", gain.at_least ? "at least " : "", gain.hours > 0 ? "+" : "-",
+                     duration(std::abs(gain.hours) * hour_s));
 }
 
-// "+20 h (-5.0 h to +30 h or more)"; the bracket only where the range says something else than the central
+// "+20 h (-5.0 h to at least +30 h)"; the bracket only where the range says something else than the central
 // case, which lies within it. The range alone where the central case reaches no limit.
 std::string time_words(const LeverTried& tried, Gain Gains::*which) {
   const Gain& gain = tried.gained.*which;
@@ -48,20 +48,20 @@ bool reached(const LeverTried& tried, Gain Gains::*which) {
                      [&](const Gains& member) { return !(member.*which).unreached; });
 }
 
-std::string points(double fraction) {
+std::string margin_gained(double fraction) {
   const double whole = std::round(100 * fraction);
-  return whole == 0 ? "0" : fmt::format("{:+.0f}", whole);
+  return (whole == 0 ? "0" : fmt::format("{:+.0f}", whole)) + " % of the margin";
 }
 
-// "+28 points of margin, 69 % of the margin left to water loss"
+// "+28 % of the margin: 69 % of the margin left to water loss"
 std::string margin_words(const LeverTried& tried) {
   if (tried.figures.next_limit == system::Limit::none) return "no limit in sight";
   const study::MarginRange range = study::margin_range(tried);
-  const std::string low = points(range.low), high = points(range.high);
-  return fmt::format("{} points{}: {} to {}", points(tried.gained.margin),
-                     low == high ? "" : fmt::format(" ({} to {})", low, high),
-                     margin_left_pct(tried.figures.next_margin_fraction),
-                     outcome::short_cause(tried.figures.next_limit));
+  const std::string low = margin_gained(range.low), high = margin_gained(range.high);
+  return fmt::format(
+      "{}{}: {} to {}", margin_gained(tried.gained.margin),
+      low == high ? "" : fmt::format(" ({:+.0f} to {:+.0f} %)", 100 * range.low, 100 * range.high),
+      margin_left_pct(tried.figures.next_margin_fraction), outcome::short_cause(tried.figures.next_limit));
 }
 
 }  // namespace
@@ -81,7 +81,7 @@ std::vector<const LeverTried*> most_bought(const study::LeversTried& levers, std
     if (each.state != LeverTried::State::tried || study::direction(each) <= 0) continue;
     const bool hours =
         study::hours_bought(each, &Gains::able) > 0 || study::hours_bought(each, &Gains::alive) > 0;
-    // Points of margin are no gain where some of the range pays for them with hours.
+    // A larger margin is no gain where some of the range pays for them with hours.
     const bool pays = study::loses(each, &Gains::able) || study::loses(each, &Gains::alive);
     if (hours || !pays) out.push_back(&each);
   }
@@ -107,7 +107,7 @@ std::string most_bought_words(const study::LeversTried& levers, std::size_t most
         gain += (gain.empty() ? "" : ", ") + (name + time_words(*each, which));
         ranged = ranged || gain.find(" to ") != std::string::npos;
       }
-    if (gain.empty()) gain = points(each->gained.margin) + " points of margin";
+    if (gain.empty()) gain = margin_gained(each->gained.margin);
     out += fmt::format("{}{}: {}{}", out.empty() ? "" : "; ", each->lever->title, gain,
                        each->lever->closes_openings
                            ? fmt::format(", CO2 up to {} ppm ({} without it)", ppm(each->co2_high_ppm),

@@ -17,7 +17,7 @@ inline constexpr const char* what_gains_are =
     "change against the same run without it. Where the central case reaches no limit, the range stands "
     "alone.";
 
-// Both gains, each with its range: "able +14 h; alive 0 h to +24 h or more". Where no limit of being able is
+// Both gains, each with its range: "able +14 h; alive 0 h to at least +24 h". Where no limit of being able is
 // reached, the margin too.
 // @param horizon_s end of the runs, s
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
@@ -25,7 +25,7 @@ std::string bought_words(const study::LeverTried& tried, double horizon_s);
 // The levers that buy most, in their order (study::LeversTried).
 // @param most how many at most
 std::vector<const study::LeverTried*> most_bought(const study::LeversTried& levers, std::size_t most);
-// The same in words, each with its hours, or its points of margin.
+// The same in words, each with its hours, or the margin it gains.
 std::string most_bought_words(const study::LeversTried& levers, std::size_t most);
 
 // Why it gains or loses here: "More to drink makes up for... (worst water deficit 6.1 %, 7.7 % without)";

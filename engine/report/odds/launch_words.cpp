@@ -43,6 +43,11 @@ std::vector<std::string> launch_sentences(const study::OddsAnswer& m) {
                           hours(r.first_able_h, m.odds.horizon_h), hours(r.last_alive_h, m.odds.horizon_h));
     out.push_back(text + ".");
   }
+  std::string by;
+  for (std::size_t i = 0; i < study::aboard_by_min.size(); ++i)
+    by += fmt::format("{}{:.0f} min {}", by.empty() ? "" : ", ", study::aboard_by_min[i],
+                      share(l.aboard_by[i]));
+  out.push_back("Aboard, after the order to launch or after the raft floated free, within " + by + ".");
   if (l.middle_min)
     out.push_back(
         fmt::format("Minutes in the water before boarding: {:.0f} to {:.0f} (8 in 10), half {:.0f}.",

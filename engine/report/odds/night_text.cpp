@@ -60,7 +60,7 @@ void table(Page& page, const study::OddsAnswer& m) {
     for (const study::Chance* c : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive})
       widest = std::max({widest, c->interval.high - c->share, c->share - c->interval.low});
   }
-  page.paragraph(fmt::format("Sampling error of these shares: {:.0f} points at most either way.",
+  page.paragraph(fmt::format("Sampling error of these shares: {:.0f} percentage points at most either way.",
                              std::ceil(pct * widest)),
                  "  ", "  ");
 }

@@ -168,7 +168,7 @@ html::Section causes_section(const study::OddsAnswer& m) {
 }
 
 html::Section unknowns_section(const study::OddsAnswer& m) {
-  html::Section out{"Which unknown to ask for first", {}};
+  html::Section out{"Which unknowns make the range wide", {}};
   if (m.unknowns.empty()) {
     out.blocks.push_back(html::Paragraph{"Too few futures, or too little spread, to tell."});
     return out;
@@ -178,7 +178,9 @@ html::Section unknowns_section(const study::OddsAnswer& m) {
   chart.title = "What knowing it would take away";
   chart.sentence =
       "Share of the variance of the first person's able until that would go "
-      "on average if the input were known. Whiskers are the sampling error; below zero is scatter.";
+      "on average if the input were known. What nobody has measured cannot be asked for. Whiskers are the "
+      "sampling "
+      "error; below zero is scatter.";
   chart.x = {"input"};
   chart.y = {"of the variance", "%", true};
   html::Series aleatory{"differs from case to case", Kind::bars, {}, 0},

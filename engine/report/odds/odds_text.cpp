@@ -73,13 +73,15 @@ void causes(Page& page, const study::OddsAnswer& m) {
 }
 
 void unknowns(Page& page, const study::OddsAnswer& m) {
-  page.heading("WHICH UNKNOWN TO ASK FOR FIRST");
+  page.heading("WHICH UNKNOWNS MAKE THE RANGE WIDE");
   if (m.unknowns.empty()) {
     page.paragraph("Too few futures, or too little spread, to tell.", "  ", "  ");
     return;
   }
   page.paragraph(
-      "How much of the variance of the first person's able until would go, on average, if it were known:",
+      "How much of the variance of the first person's able until would go, on average, if it were known. "
+      "Some of "
+      "it nobody can be asked for:",
       "  ", "  ");
   constexpr std::size_t most = 6;
   for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {

@@ -127,8 +127,8 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
         "Too few futures for the 5 and 95 % times: below {} futures they have no interval.", least));
   constexpr double wide = 0.05;
   if (const std::size_t least = study::cases_for_share(wide, m.odds.confidence); m.odds.futures < least)
-    out.push_back(
-        fmt::format("Below {} futures shares are no better known than 5 points up or down.", least));
+    out.push_back(fmt::format(
+        "Below {} futures shares are no better known than 5 percentage points up or down.", least));
   if (!m.failed.empty()) {
     std::string text =
         fmt::format("{} of {} samples left out, without a result:", m.failed.size(), m.samples);
@@ -139,6 +139,12 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
     if (m.failed.size() > most) text += " All are listed in the JSON output.";
     out.push_back(text);
   }
+  const auto& uncertain = m.scenario.scenario.uncertain;
+  if (uncertain && uncertain->readiness)
+    out.push_back(
+        "Chances that a neglected raft fails rest on a handful of published cases, two to five rafts each; "
+        "they are "
+        "drawn from the wide interval of so few.");
   out.push_back("To see one future: --sample and its number runs it, --dump writes it as a plain scenario.");
   out.push_back(std::string("Not in the model: ") + not_in_the_model);
   return out;
@@ -208,7 +214,7 @@ Answer odds_answer(const study::OddsAnswer& m) {
     const AnswerBasis basis{*m.as_written, m.scenario};
     out.push_back(
         {"One case", fmt::format("the file as written, nothing drawn. Who first: {}. Inside: {}. Water: {}",
-                                 who_first(*m.as_written), inside_line(basis), water_line(basis))});
+                                 who_first(basis), inside_line(basis), water_line(basis))});
     sure += "; " + how_sure(*m.as_written);
   }
   out.push_back({"First hour", first_hour_line(m.scenario)});

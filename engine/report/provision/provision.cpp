@@ -102,12 +102,13 @@ std::string target_words(const Provision& in) {
 }
 
 void print_curve(Page& page, const Provision& in) {
-  page.heading("CONFIDENCE AGAINST WEIGHT, with the same items");
+  page.heading(fmt::format("CONFIDENCE AGAINST WEIGHT, with the same items{}",
+                           in.question.limits.any() ? ", within the limits" : ""));
   for (const study::KitForShare& point : in.curve) {
     const std::string share = fmt::format("{} of futures", percent(pct * point.share));
     page.item(point.least ? fmt::format("{}: {} ({} of {}); {}.", share, cost_words(point.least->cost),
                                         point.least->met, point.least->of, kit_words(in, point.least->kit))
-                          : share + ": not reached, however much of them.");
+                          : share + ": not reached with as much of them as is offered.");
   }
   page.item("Taken from the futures of the search itself, so each share is slightly too high.");
 }
@@ -153,19 +154,29 @@ void print_found(Page& page, const Provision& in) {
 }
 
 void print_none(Page& page, const Provision& in) {
-  const study::KitLimits& limits = in.question.limits;
-  const bool limited = std::isfinite(limits.mass_kg) || std::isfinite(limits.volume_L);
-  page.paragraph(fmt::format("No kit{} of what is offered meets the target: {}.",
+  const bool limited = in.question.limits.any();
+  page.paragraph(fmt::format("No kit{} of what is offered can be shown to meet the target: {}.",
                              limited ? " within the weight and room allowed" : "", target_words(in)));
   page.paragraph(fmt::format("Without any: {}.", share_words(in.without)));
-  const auto tell = [&](const char* what, const KitTried& tried) {
+  if (in.without_limits)
+    page.paragraph(fmt::format("It is the limit that binds. Without one: {}; {}; {}.",
+                               cost_words(in.without_limits->cost), kit_words(in, in.without_limits->kit),
+                               share_words(*in.without_limits)));
+  else if (limited)
+    page.paragraph("It is not the limit that binds: without one no kit meets it either.");
+  const auto tell = [&](const std::string& what, const KitTried& tried) {
     page.paragraph(fmt::format("{} ({}): {}{}{}.", what, cost_words(tried.cost), share_words(tried),
                                tried.ended.empty() ? "" : "; what ends it then: ", ended_words(tried)));
   };
-  tell("With as much of everything as is offered", *in.all);
-  if (in.nearest->met <= in.all->met) return;
-  tell("The best found: all of what never harms, and of the rest what gains", *in.nearest);
-  page.item(kit_words(in, in.nearest->kit) + ".");
+  const char* however = limited ? ", whatever it weighs" : "";
+  tell(fmt::format("With as much of everything as is offered{}", however), *in.all);
+  if (in.nearest->met > in.all->met) {
+    tell(fmt::format("The best found: all of what never harms, and of the rest what gains{}", however),
+         *in.nearest);
+    page.item(kit_words(in, in.nearest->kit) + ".");
+  }
+  page.paragraph("How much of each is offered stands at the end; more of it was not tried.");
+  print_curve(page, in);
 }
 
 Json tried_json(const Provision& in, const KitTried& tried) {
@@ -259,6 +270,7 @@ std::string provision_json(const Provision& in) {
   json["without"] = tried_json(in, in.without);
   json["all_that_is_offered"] = in.all ? tried_json(in, *in.all) : Json(nullptr);
   json["nearest"] = in.nearest ? tried_json(in, *in.nearest) : Json(nullptr);
+  json["least_without_limits"] = in.without_limits ? tried_json(in, *in.without_limits) : Json(nullptr);
   json["share_against_weight"] = Json::array();
   for (const study::KitForShare& point : in.curve)
     json["share_against_weight"].push_back(

@@ -1,6 +1,7 @@
 #include "bide/report/run/answer_lines.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <cmath>
@@ -24,6 +25,31 @@ using outcome::Figures;
 
 Clocks clocks_of(const AnswerBasis& basis) {
   return {basis.scenario.start_unix_s, zone_hours(basis.scenario.scenario.position.longitude_deg)};
+}
+
+std::string sex_and_age(const scenario::Person& person) {
+  constexpr double of_age_years = 18;
+  const bool female = person.sex == scenario::Sex::female, adult = person.age_years >= of_age_years;
+  return fmt::format("{}, {:.0f}", adult ? (female ? "woman" : "man") : (female ? "girl" : "boy"),
+                     std::floor(person.age_years));
+}
+
+// "Person B (woman, 34)"; several by their letters alone.
+std::string names_of(const std::vector<int>& persons, const AnswerBasis& basis) {
+  std::string out = person_names(persons);
+  if (persons.size() > 1) return out;
+  const scenario::Person& person = basis.scenario.scenario.crew[static_cast<std::size_t>(persons.front())];
+  return out + " (" + sex_and_age(person) + ")";
+}
+
+// What fills the water again: "rain", "the desalinator".
+std::string made_by(const AnswerBasis& basis) {
+  const scenario::Routine& routine = basis.scenario.scenario.routine;
+  std::vector<std::string> ways;
+  if (routine.catch_rain) ways.push_back("rain");
+  if (routine.desalinator_h_per_day > 0) ways.push_back("the desalinator");
+  if (ways.empty()) ways.push_back("the solar still");
+  return fmt::format("{}", fmt::join(ways, " and "));
 }
 
 // @param clocked whether the early end is told by the clock too
@@ -54,7 +80,7 @@ std::vector<std::string> doubts(const Figures& figures) {
   std::vector<std::string> out;
   for (const bool bias : {true, false})
     for (const outcome::Passed& each : outcome::merge({figures.able_evidence, figures.alive_evidence}).passed)
-      if (each.limit.starts_with("the model ") == bias) out.push_back(each.limit);
+      if (each.bias == bias) out.push_back(each.limit);
   return out;
 }
 
@@ -90,26 +116,27 @@ std::string ends_line(const AnswerBasis& basis) {
                      outcome::short_cause(early_limit), central, alive);
 }
 
-std::string who_first(const Figures& figures) {
+std::string who_first(const AnswerBasis& basis) {
+  const Figures& figures = basis.figures;
   if (figures.first_persons.empty()) return "nobody within " + horizon(figures.horizon_s);
   const bool all = figures.first_persons.size() > 1 &&
                    static_cast<int>(figures.first_persons.size()) == static_cast<int>(figures.able.persons);
-  const std::string names = all ? "all alike" : person_names(figures.first_persons);
+  const std::string names = all ? "all alike" : names_of(figures.first_persons, basis);
   if (figures.able.first_s) return names;
   constexpr double far_fraction = 0.5;  // of a margin left: nobody is near a limit
   if (figures.next_limit == system::Limit::none || figures.next_margin_fraction > far_fraction)
     return "nobody in the central case";
-  return fmt::format("nobody in the central case; nearest to a limit there: {} ({}, {})", names,
+  return fmt::format("nobody in the central case; nearest to a limit there: {} by {}, {}", names,
                      outcome::short_cause(figures.next_limit), margin_left(figures.next_margin_fraction));
 }
 
 // The same with who is first at the early end of the range, where that is another answer.
 std::string who_line(const AnswerBasis& basis) {
   const outcome::Endurance& early = study::earliest(basis.figures, basis.members);
-  const std::string central = who_first(basis.figures);
+  const std::string central = who_first(basis);
   const bool reached = basis.figures.able.first_s.has_value();
   if (!early.able.first_s || (reached && early.first_persons == basis.figures.first_persons)) return central;
-  return fmt::format("{} at the early end of the range; {}{}", person_names(early.first_persons), central,
+  return fmt::format("{} at the early end of the range; {}{}", names_of(early.first_persons, basis), central,
                      reached ? " in the central case" : "");
 }
 
@@ -141,6 +168,8 @@ std::string inside_line(const AnswerBasis& basis) {
   const Figures& f = basis.figures;
   if (!f.in_raft) return "no cabin: in the water";
   if (!f.coldest_inside) return "not known: nobody is aboard";
+  if (f.coldest_inside->settling)
+    return "coldest " + temperature(f.coldest_inside->degC) + ", just after boarding";
   // No clock: two figures of a long time would put a night at noon.
   return fmt::format("coldest {}, by {} on day {:.0f}", temperature(f.coldest_inside->degC),
                      f.coldest_inside->dark ? "night" : "day",
@@ -157,7 +186,7 @@ std::string water_line(const AnswerBasis& basis) {
   if (water->state == outcome::StoreState::lasts)
     return fmt::format("not out within {}: {}", horizon(basis.figures.horizon_s), left);
   return fmt::format("out after {}, {}{}", duration(water->at_s), clocks_of(basis).both(water->at_s),
-                     water->left > 0 ? "; refilled later, " + left : "");
+                     water->left > 0 ? "; refilled later by " + made_by(basis) + ", " + left : "");
 }
 
 std::string how_sure(const Figures& figures) {

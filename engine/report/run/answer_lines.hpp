@@ -27,8 +27,8 @@ Answer answer_of(const AnswerBasis& basis, const std::string& buys);
 // Single lines. "110 h (19 Oct 10:00 UTC) to after 12 d, central case after 12 d".
 std::string until_line(const AnswerBasis& basis, study::CrewState state);
 std::string ends_line(const AnswerBasis& basis);
-std::string who_first(
-    const outcome::Figures& figures);  // "Person A"; "nobody in the central case; nearest..."
+// "Person B (woman, 34)"; "nobody in the central case; nearest..."
+std::string who_first(const AnswerBasis& basis);
 std::string inside_line(const AnswerBasis& basis);
 std::string water_line(const AnswerBasis& basis);
 std::string how_sure(const outcome::Figures& figures);

@@ -121,8 +121,10 @@ void print_cabin(Page& page, const Material& m, int zone_h) {
                              hours(cabin.co2_above_30000_ppm_h)),
                  "  ", "    ");
   if (cabin.condensate_L_day) {
-    page.line(
-        fmt::format("  Condensate under the canopy: {} L a day.", two_figures(*cabin.condensate_L_day)));
+    constexpr double a_few_drops_L = 0.001;
+    const double daily_L = *cabin.condensate_L_day;
+    page.line(fmt::format("  Condensate under the canopy: {} L a day.",
+                          daily_L < a_few_drops_L ? "less than 0.001" : two_figures(daily_L)));
   }
 }
 

@@ -104,8 +104,7 @@ std::vector<std::string> caution_sentences(const scenario::ValidScenario& s) {
     out.push_back((caution.pointer.empty() ? "" : input_words(caution.pointer) + ": ") + caution.message);
   if (!s.expired.empty()) out.push_back(fmt::format("{} expired items count as absent.", s.expired.size()));
   if (!s.defaults.empty())
-    out.push_back(fmt::format("{} inputs were not stated and took defaults; the check command lists them.",
-                              s.defaults.size()));
+    out.push_back(fmt::format("{} inputs were not stated and took defaults.", s.defaults.size()));
   return out;
 }
 

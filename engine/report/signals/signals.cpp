@@ -11,6 +11,7 @@
 #include "bide/scenario/due.hpp"
 #include "bide/scenario/resolve.hpp"
 #include "bide/stores/seen_range.hpp"
+#include "bide/weather/sun.hpp"
 
 namespace bide::report {
 namespace {
@@ -68,10 +69,28 @@ void pyrotechnics(const ValidScenario& s, std::vector<std::string>& out) {
                               std::floor(count / planned)));
 }
 
+// Hours of the time followed with the sun below the horizon, whole ones, as lamps are counted.
+double dark_h(const ValidScenario& s) {
+  const scenario::Position& at = s.scenario.position;
+  double sum = 0;
+  for (double h = 0.5; h < s.scenario.duration_h; ++h)
+    sum +=
+        weather::sun_position(s.start_unix_s + h * hour_s, at.latitude_deg, at.longitude_deg).elevation_deg <
+                weather::horizon_elevation_deg()
+            ? 1
+            : 0;
+  return sum;
+}
+
 void cells(const ValidScenario& s, std::vector<std::string>& out) {
   const double lamp_h = hours_of(s, ItemRole::lamp), beacon_h = hours_of(s, ItemRole::beacon);
   const double stay_h = s.scenario.duration_h;
-  if (lamp_h > 0) out.push_back(fmt::format("Lamps burn for {} in the dark.", duration(lamp_h * hour_s)));
+  if (lamp_h > 0) {
+    const double dark = dark_h(s);
+    out.push_back(fmt::format("Lamps burn for {} in the dark; of the {} followed {} are dark{}.",
+                              duration(lamp_h * hour_s), horizon(stay_h * hour_s), duration(dark * hour_s),
+                              lamp_h < dark ? ", so they go out before the end" : ""));
+  }
   if (beacon_h > 0)
     out.push_back(fmt::format("Beacons send for {} one after the other{}.", duration(beacon_h * hour_s),
                               beacon_h < stay_h ? ", less than the time followed" : ""));
@@ -79,10 +98,14 @@ void cells(const ValidScenario& s, std::vector<std::string>& out) {
   if (lamp_h + beacon_h > 0 && air && *air < 0)
     out.push_back(fmt::format(
         "Below 0 °C cells give less than these hours: at -20 °C alkaline ones {:.0f} to {:.0f} %, "
-        "lithium ones {:.0f} to {:.0f} % of their charge (recalled, unsure). The hours above are "
+        "lithium ones {:.0f} to {:.0f} % of their charge (recalled, unsure){}. The hours above are "
         "not reduced.",
         pct * c::alkaline_at_minus_20.low, pct * c::alkaline_at_minus_20.high,
-        pct * c::lithium_at_minus_20.low, pct * c::lithium_at_minus_20.high));
+        pct * c::lithium_at_minus_20.low, pct * c::lithium_at_minus_20.high,
+        lamp_h > 0 ? fmt::format(": lamps with alkaline ones {} to {}",
+                                 duration(lamp_h * c::alkaline_at_minus_20.low * hour_s),
+                                 duration(lamp_h * c::alkaline_at_minus_20.high * hour_s))
+                   : ""));
 }
 
 void ranges(const ValidScenario& s, std::vector<std::string>& out) {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include "bide/core/digits.hpp"
@@ -82,6 +83,12 @@ std::string person_names(const std::vector<int>& persons) {
     out += crew_letters(persons[i], 'A');
   }
   return out;
+}
+
+std::string capitalised(std::string words) {
+  if (!words.empty())
+    words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+  return words;
 }
 
 std::string percent(double value) {

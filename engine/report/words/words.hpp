@@ -26,6 +26,7 @@ std::string margin_left_pct(double fraction);  // "34 % of the margin left", whe
 std::string duration(double seconds);          // "95 min", "14 h", "100 h"
 std::string horizon(double seconds);           // "5 d", "36 h"
 std::string not_reached(double horizon_s);     // "not reached within 5 d"
+std::string capitalised(std::string words);    // begins with a capital letter
 std::string person_column_prefix(int index);   // index from 0: "person_a_"
 
 // "Person A", "Persons A and C", "Persons A, B and C".

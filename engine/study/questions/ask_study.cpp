@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "bide/study/questions/study.hpp"
+#include "bide/study/records/sample_bytes.hpp"
 
 namespace bide::study {
 namespace {
@@ -58,7 +59,9 @@ std::optional<Refusal> run_part(const Study& study, const fs::path& folder, cons
 std::variant<std::uint64_t, Refusal> join_parts(std::span<const fs::path> parts, const fs::path& folder) {
   if (auto refusal = make_folder(folder)) return std::move(*refusal);
   try {
-    return merge_records(parts, folder / file_name_of({}));
+    return merge_records(parts, folder / file_name_of({}), [](const Record& record) {
+      read_sample(record.sample, persons_of(record.payload.size()), record.payload);
+    });
   } catch (const RecordFileError& wrong) {
     return refused(wrong);
   }

@@ -28,16 +28,20 @@ std::optional<LaunchOdds> launch_odds(const Futures& futures, double horizon_h, 
   std::size_t all = 0, inverted = 0;
   std::array<std::size_t, ways_to_reach> reached{};
   std::array<std::size_t, ways_to_lose> lost{};
+  std::array<std::size_t, aboard_by_min.size()> aboard{};
   futures([&](const Future& f) {
     if (!f.launch) return;
     ++all;
     ++reached[static_cast<std::size_t>(f.launch->reached)];
     ++lost[static_cast<std::size_t>(f.launch->lost_by)];
     inverted += f.launch->inverted ? 1 : 0;
+    for (std::size_t i = 0; i < aboard.size(); ++i)
+      aboard[i] += f.launch->reached != Reached::never && f.launch->aboard_min <= aboard_by_min[i] ? 1 : 0;
   });
   if (all == 0) return std::nullopt;
   LaunchOdds out;
   for (std::size_t i = 0; i < ways_to_lose; ++i) out.lost[i] = chance_of(lost[i], all, confidence);
+  for (std::size_t i = 0; i < aboard.size(); ++i) out.aboard_by[i] = chance_of(aboard[i], all, confidence);
   if (const std::size_t rafts = all - reached[static_cast<std::size_t>(Reached::never)]; rafts > 0)
     out.inverted = chance_of(inverted, rafts, confidence);
   for (std::size_t i = 0; i < ways_to_reach; ++i) {

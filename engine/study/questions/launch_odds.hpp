@@ -12,6 +12,8 @@
 namespace bide::study {
 
 inline constexpr std::size_t ways_to_reach = 3;
+// Minutes by which people are aboard are counted.
+inline constexpr std::array<double, 4> aboard_by_min{5, 10, 20, 30};
 
 // Futures of one end of the launch.
 struct ReachedOdds {
@@ -25,6 +27,7 @@ struct LaunchOdds {
   std::array<ReachedOdds, ways_to_reach> reached;       // in the order of Reached
   std::array<Chance, ways_to_lose> lost;                // in the order of LostBy, of the last raft
   std::optional<double> low_min, middle_min, high_min;  // in the water, of the wet: 10, 50 and 90 %
+  std::array<Chance, aboard_by_min.size()> aboard_by;   // of all futures
   Chance inverted;                                      // of the rafts reached
 };
 // Empty if no future has a launch.

@@ -92,7 +92,10 @@ struct Search {
   }
 
   KitSearch missing_at_most(std::size_t most, std::vector<KitItem> of) {
-    return {std::move(of), in.question.limits, [this, most](const Kit& kit) {
+    return missing_at_most(most, std::move(of), in.question.limits);
+  }
+  KitSearch missing_at_most(std::size_t most, std::vector<KitItem> of, const KitLimits& limits) {
+    return {std::move(of), limits, [this, most](const Kit& kit) {
               mass_kg = cost_of(items, kit).mass_kg;
               return futures.misses_at_most(kit, most);
             }};
@@ -132,21 +135,26 @@ struct Search {
     in.one_less = changed_by(-1, in, in.least->kit, futures);
     in.one_more = changed_by(+1, in, in.least->kit, futures);
     after = in.question.futures;
-    draw_curve();
+    draw_curve(in.least->kit);
     in.scenario_text = scenario::write_document(*futures.with(in.least->kit).document);
   }
 
-  // With the items of the least kit alone: less of them for smaller shares, more for larger ones.
-  void draw_curve() {
+  // With the items of one kit alone: less of them for smaller shares, more for larger ones. A share beyond
+  // one that is not reached is not looked for.
+  void draw_curve(const Kit& kit_of) {
+    bool reached = true;
     for (const double share : {0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 0.99}) {
       const auto misses = most_misses(in.question.futures, share, sure);
       if (!misses) continue;
-      std::vector<KitItem> some = items;
-      for (std::size_t i = 0; i < some.size(); ++i)
-        if (in.least->kit[i] == 0 || share <= in.question.confidence) some[i].most = in.least->kit[i];
-      const auto kit = missing_at_most(*misses, std::move(some)).next();
       KitForShare point{share, std::nullopt};
-      if (kit) point.least = futures.all_of(*kit, sure);
+      if (reached) {
+        std::vector<KitItem> some = items;
+        for (std::size_t i = 0; i < some.size(); ++i)
+          if (kit_of[i] == 0 || (in.least && share <= in.question.confidence)) some[i].most = kit_of[i];
+        if (const auto kit = missing_at_most(*misses, std::move(some)).next())
+          point.least = futures.all_of(*kit, sure);
+        reached = point.least.has_value();
+      }
       in.curve.push_back(std::move(point));
     }
   }
@@ -163,6 +171,11 @@ struct Search {
       const KitTried tried = futures.all_of(with, sure);
       if (tried.met > in.nearest->met) in.nearest = tried;
     }
+    draw_curve(in.nearest->kit);
+    if (!in.question.limits.any()) return;
+    const std::size_t most = *most_misses(in.question.futures, in.question.confidence, sure);
+    if (const auto free = missing_at_most(most, items, {}).next())
+      in.without_limits = futures.all_of(*free, sure);
   }
 };
 

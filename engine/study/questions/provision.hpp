@@ -76,16 +76,19 @@ struct Provision {
   bool spread_water = false;    // the scenario had no rule of rationing: spread over the days to the target
   std::vector<ProvisionItem> items{};
   KitTried without{};  // nothing added
-  // Where no kit is found: as much of everything as is offered, whatever it weighs; and as much of what never
-  // harms, and of the rest what gains, tried one by one.
-  std::optional<KitTried> all{}, nearest{};
+  // Where no kit is found: as much of everything as is offered, and as much of what never harms with what of
+  // the rest gains, tried one by one, both whatever they weigh; and where a limit is set, the least kit that
+  // would meet the target on the first futures without one.
+  std::optional<KitTried> all{}, nearest{}, without_limits{};
   // Left out when no kit within the limits meets the target.
   std::optional<KitTried> least{}, least_fresh{};
   std::vector<KitTried> failed_fresh{};  // lighter kits that met the target on the first futures alone
   std::vector<KitTried> others{};        // the lightest others seen to meet it, each with less of something
   std::vector<DoseChanged> one_less{}, one_more{};
-  std::vector<KitForShare> curve{};  // of the items of the least kit, on the first futures; ascending
-  std::string scenario_text{};       // the scenario asked about, with the kit aboard, as a file
+  // Of the items of the least kit, or of the nearest where none is found, within the limits and on the first
+  // futures; ascending.
+  std::vector<KitForShare> curve{};
+  std::string scenario_text{};  // the scenario asked about, with the kit aboard, as a file
   std::size_t kits_run = 0;
   std::uint64_t futures_run = 0;
 };

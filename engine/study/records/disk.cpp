@@ -73,9 +73,11 @@ Descriptor open_to_read(const Path& file) {
 Descriptor open_alone(const Path& file) {
   constexpr int attempts = 100;
   for (int i = 0; i < attempts; ++i) {
-    Descriptor descriptor(::open(file.c_str(), O_RDWR | O_CLOEXEC | O_NONBLOCK));
+    // Through no link: it may lead to the results of another study.
+    Descriptor descriptor(::open(file.c_str(), O_RDWR | O_CLOEXEC | O_NONBLOCK | O_NOFOLLOW));
+    if (descriptor.get() < 0 && errno == ELOOP)
+      throw RecordFileError(file, "is a link; allowed an ordinary file", Fault::cannot_be_written);
     if (descriptor.get() < 0 && errno == ENOENT) {
-      // Not through a link that leads nowhere (O_EXCL).
       descriptor = Descriptor(::open(file.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0644));
       if (descriptor.get() < 0 && errno == EEXIST) continue;
     }

@@ -19,7 +19,7 @@ using Fault = RecordFileError::Fault;
 // Parts read side by side, lowest sample first.
 class Parts {
  public:
-  explicit Parts(std::span<const Path> files) : files_(files) {
+  Parts(std::span<const Path> files, const CheckRecord& check) : files_(files), check_(check) {
     for (const Path& file : files) {
       readers_.emplace_back(file);
       if (readers_.back().kind() != readers_.front().kind())
@@ -50,14 +50,21 @@ class Parts {
 
  private:
   const Record* next_of(std::size_t i) {
-    const Record* record = readers_[i].next();
-    if (record) return record;
+    if (const Record* record = readers_[i].next()) {
+      try {
+        check_(*record);
+      } catch (const std::invalid_argument& wrong) {
+        throw RecordFileError(files_[i], fmt::format("sample {}: {}", record->sample, wrong.what()));
+      }
+      return record;
+    }
     readers_[i].expect_whole();
     total_ = std::max(total_, readers_[i].end_mark()->total);
     return nullptr;
   }
 
   std::span<const Path> files_;
+  const CheckRecord& check_;
   std::vector<RecordReader> readers_;
   std::vector<const Record*> heads_;
   std::uint64_t total_ = 0;
@@ -84,12 +91,12 @@ void rename_to(const Path& from, const Path& to) {
 
 }  // namespace
 
-std::uint64_t merge_records(std::span<const Path> files, const Path& merged) {
+std::uint64_t merge_records(std::span<const Path> files, const Path& merged, const CheckRecord& check) {
   if (files.empty()) throw std::invalid_argument("nothing to merge");
   std::error_code error;
   if (std::filesystem::exists(merged, error))
     throw RecordFileError(merged, "is there already", Fault::cannot_be_written);
-  Parts parts(files);
+  Parts parts(files, check);
   Path whole = merged;
   whole += ".merging";
   std::uint64_t count = 0;

@@ -15,6 +15,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <span>
 #include <vector>
@@ -113,9 +114,11 @@ class RecordWriter {
 
 // Merges whole parts of one study into a new file, in sample order. A sample that stands in several with the
 // same bytes is taken once; with different bytes it is an error. Throws RecordFileError, and leaves no file,
-// when a part is cut, damaged or not done, and when the parts together lack a sample. The result appears
-// under its name when it is whole. Returns the number of records.
-std::uint64_t merge_records(std::span<const std::filesystem::path> parts,
-                            const std::filesystem::path& merged);
+// when a part is cut, damaged or not done, when a record does not pass the check, and when the parts together
+// lack a sample. The result appears under its name when it is whole. Returns the number of records.
+// @param check of each record; throws std::invalid_argument for one that cannot be
+using CheckRecord = std::function<void(const Record&)>;
+std::uint64_t merge_records(std::span<const std::filesystem::path> parts, const std::filesystem::path& merged,
+                            const CheckRecord& check);
 
 }  // namespace bide::study

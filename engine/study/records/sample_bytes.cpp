@@ -69,6 +69,11 @@ std::size_t sample_bytes(std::size_t persons) {
   return bytes;
 }
 
+std::size_t persons_of(std::size_t bytes) {
+  const std::size_t nobody = sample_bytes(0), each = sample_bytes(1) - nobody;
+  return bytes < nobody ? 0 : (bytes - nobody) / each;
+}
+
 void write_sample(const SampleResult& result, std::span<std::byte> out) {
   std::fill(out.begin(), out.end(), std::byte{0});
   const bool failed = !result.failure.empty();

@@ -17,6 +17,8 @@ namespace bide::study {
 inline constexpr std::uint32_t sample_layout = 2;
 
 std::size_t sample_bytes(std::size_t persons);
+// The crew whose results take so many bytes; of other sizes the next smaller one.
+std::size_t persons_of(std::size_t bytes);
 void write_sample(const SampleResult& result, std::span<std::byte> out);
 // Throws std::invalid_argument, saying why, when the bytes are no such record: every state, cause, time and
 // length is checked, so that a damaged or made-up file cannot reach what reads the results.

@@ -103,7 +103,8 @@ struct Draw {
   LostBy floats_free(const Launch& launch, const Numbers& n, double depth_m, bool half) const {
     const scenario::Readiness* r = before.readiness;
     if (r && (r->no_extra_lashings == false || r->painter_by_weak_link == false)) return LostBy::held_down;
-    if (launch.water_depth_m && *launch.water_depth_m < std::max(depth_m, launch.painter_length_m))
+    if (launch.water_depth_m &&
+        *launch.water_depth_m < std::max(depth_m, launch.painter_length_m) + launch.stowage_height_m)
       return LostBy::too_shallow;
     const double pull_N = neglected ? c::inflation_pull_failed_N : c::inflation_pull_N;
     if (launch.packed_buoyancy_N && *launch.packed_buoyancy_N < pull_N) return LostBy::lift_too_small;
@@ -160,6 +161,7 @@ struct Draw {
       const bool on_deck = by_hand && order_min <= gone_min;
       if (on_deck && n.across < launch.steps_across) {
         l.reached = Reached::dry;
+        l.aboard_min = order_min;
       } else if (!somebody_climbs) {
         l.lost_by = LostBy::nobody_climbed_in;
         break;  // they are in the water, and would not get into another raft either
@@ -171,6 +173,7 @@ struct Draw {
           minutes += order_min - gone_min;
         l.reached = Reached::wet;
         l.minutes = std::ceil(minutes / whole_min) * whole_min;
+        l.aboard_min = by_hand ? order_min + swim_min : minutes;
       }
       out.failures = failures(n, half);
       return out;
@@ -178,6 +181,16 @@ struct Draw {
     l.reached = Reached::never;
     l.inverted = false;
     out.no_raft = true;
+    return out;
+  }
+
+  RaftDrawn drawn() const {
+    if (before.uncertain.launch) return launch();
+    RaftDrawn out;
+    if (!before.uncertain.readiness) return out;
+    const Numbers n = numbers(0);
+    out.no_raft = n.inflates < chances.not_inflating;
+    if (!out.no_raft) out.failures = failures(n, false);
     return out;
   }
 };
@@ -201,12 +214,8 @@ double climbs_in(double share, const Climber& climber) {
 RaftDrawn draw_raft(const RaftBefore& before, const TakeNumber& take) {
   Draw draw{before, take};
   draw.service();
-  if (before.uncertain.launch) return draw.launch();
-  RaftDrawn out;
-  if (!before.uncertain.readiness) return out;
-  const Numbers n = draw.numbers(0);
-  out.no_raft = n.inflates < draw.chances.not_inflating;
-  if (!out.no_raft) out.failures = draw.failures(n, false);
+  RaftDrawn out = draw.drawn();
+  out.neglected = draw.neglected;
   return out;
 }
 

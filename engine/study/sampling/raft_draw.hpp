@@ -44,11 +44,13 @@ struct LaunchDrawn {
   LostBy lost_by = LostBy::nothing;  // of the last raft; nothing unless reached is never
   double minutes = 0;                // in the water before boarding, in fives; 0 for dry and never
   bool inverted = false;             // the raft that was reached had to be righted
+  double aboard_min = 0;             // since the order to launch, or since a raft floated free; 0 for never
 };
 
 struct RaftDrawn {
   std::optional<LaunchDrawn> launch;  // with "launch"
   bool no_raft = false;
+  bool neglected = false;
   std::vector<scenario::FailureKind> failures;  // of the raft reached, from the start
 };
 

@@ -15,6 +15,7 @@
 #include "bide/constants/readiness.hpp"
 #include "bide/core/random.hpp"
 #include "bide/core/time_utc.hpp"
+#include "bide/core/units.hpp"
 #include "bide/scenario/due.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
@@ -247,8 +248,16 @@ struct Sampler::Walk {
                                                  std::numeric_limits<double>::quiet_NaN())),
                             climbers()};
     out.raft = draw_raft(before, take);
+    // What stands undated in a neglected raft is past its date, as in the trawler's rafts (judgement).
+    if (sampler.uncertain_.readiness && known && out.raft.neglected) {
+      constexpr std::size_t day_letters = 10;
+      const std::string past = format_time_utc(start_s - 2 * day_s).substr(0, day_letters);
+      for (const auto& [key, date] : {std::pair("/readiness/pack_expires", known->pack_expires),
+                                      std::pair("/readiness/signals_expire", known->signals_expire)})
+        if (!date && free(key)) put(key, past);
+    }
     const std::string position_at = "/readiness/signals_position";
-    if (sampler.uncertain_.readiness && known && known->signals_expire && free(position_at))
+    if (sampler.uncertain_.readiness && known && free(position_at))
       put(position_at, take("readiness: signals that work", FactorKind::aleatory));
     if (!out.raft.launch || out.raft.no_raft) return;
     const LaunchDrawn& launch = *out.raft.launch;

@@ -6,6 +6,7 @@
 // so. Same items, same answers of `meets`: same search.
 #pragma once
 
+#include <cmath>
 #include <compare>
 #include <functional>
 #include <limits>
@@ -37,6 +38,7 @@ Cost cost_of(const std::vector<KitItem>& items, const Kit& kit);
 struct KitLimits {
   double mass_kg = std::numeric_limits<double>::infinity();
   double volume_L = std::numeric_limits<double>::infinity();
+  bool any() const { return std::isfinite(mass_kg) || std::isfinite(volume_L); }
 };
 
 class KitSearch {
