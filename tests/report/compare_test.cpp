@@ -101,10 +101,10 @@ TEST_CASE("why it is warmer is read off the heat ledger") {
   const std::string text = said(of(a, b));
   CHECK(has(
       text,
-      "Inside: option 2 is 4.0 K warmer on average over 60 h, 18 °C against 14 °C, because its canopy "
+      "Inside: option 2 is 4.0 °C warmer on average over 60 h, 18 °C against 14 °C, because its canopy "
       "passes, for each kelvin between inside and outside, 40 W, against 75 (2.8 K); its openings and leaks "
       "pass, for each kelvin, 10 W, against 25 (1.2 K)."));
-  CHECK(has(said(of(b, a)), "Inside: option 1 is 4.0 K warmer"));
+  CHECK(has(said(of(b, a)), "Inside: option 1 is 4.0 °C warmer"));
   // The same warmth by another way: 25 W/K more kept by the openings alone.
   a.cabin(14, 200, 200);
   b.cabin(18, 400, 0);

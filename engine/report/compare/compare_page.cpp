@@ -87,10 +87,10 @@ html::Chart picture(const Comparison& comparison) {
   std::vector<WindowRow> rows;
   double horizon_s = 0;
   for (const auto& [name, state] :
-       {std::pair{"first able", &Figures::able}, {"first alive", &Figures::alive}})
+       {std::pair{"able: first person", &Figures::able}, {"alive: first person", &Figures::alive}})
     for (std::size_t i = 0; i < comparison.options.size(); ++i) {
       const Option& option = comparison.options[i];
-      rows.push_back(window_row(fmt::format("{}: {}", name, option_name(i)), option.own.figures.*state,
+      rows.push_back(window_row(fmt::format("{}, {}", name, option_name(i)), option.own.figures.*state,
                                 option.members, state, &outcome::CrewTimes::first_s));
       horizon_s = std::max(horizon_s, option.own.figures.horizon_s);
     }

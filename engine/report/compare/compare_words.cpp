@@ -234,7 +234,7 @@ std::string flows_words(const outcome::CabinHeat& warm, const outcome::CabinHeat
       two_figures(warm.air_W), two_figures(other.air_W), two_figures(warm.sea_W), two_figures(other.sea_W));
 }
 
-// "Inside: option 1 is 4.0 K warmer on average, 18 °C against 14 °C, mostly because its canopy passes less
+// "Inside: option 1 is 4.0 °C warmer on average, 18 °C against 14 °C, mostly because its canopy passes less
 // heat."
 std::string inside_sentence(const Pair& pair, const outcome::Window& window) {
   if (!pair.first.timeline->in_raft || !pair.second.timeline->in_raft) return "";
@@ -249,7 +249,7 @@ std::string inside_sentence(const Pair& pair, const outcome::Window& window) {
   const auto most = std::max_element(list.begin(), list.end(), [second](const Cause& x, const Cause& y) {
     return (second ? x.kelvin : -x.kelvin) < (second ? y.kelvin : -y.kelvin);
   });
-  return fmt::format("Inside: {} is {} K warmer on average, {} against {}{}.",
+  return fmt::format("Inside: {} is {} °C warmer on average, {} against {}{}.",
                      second ? pair.second_name : pair.first_name, two_figures(std::abs(difference_K)),
                      temperature((second ? b : a).inside_degC), temperature((second ? a : b).inside_degC),
                      most == list.end() ? "" : fmt::format(", mostly because {}", most->name));
@@ -266,7 +266,7 @@ std::string cabin_sentence(const Pair& pair, const outcome::Window& window) {
   const bool second = difference_K > 0;
   const outcome::CabinHeat &warm = second ? b : a, &other = second ? a : b;
   const std::vector<Cause> list = causes(a, b, second);
-  return fmt::format("Inside: {} is {} K warmer on average over {}, {} against {}{}.",
+  return fmt::format("Inside: {} is {} °C warmer on average over {}, {} against {}{}.",
                      second ? pair.second_name : pair.first_name, two_figures(std::abs(difference_K)),
                      duration(window.to_s - window.from_s), temperature(warm.inside_degC),
                      temperature(other.inside_degC),

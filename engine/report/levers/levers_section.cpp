@@ -44,18 +44,18 @@ bool in_hours(const LeverTried* each) {
   return any_told(&study::Gains::able) || any_told(&study::Gains::alive);
 }
 
-// Hours gained, and their range; empty where no limit is reached in any run.
-std::optional<html::Point> hours_point(std::size_t place, const LeverTried& lever,
-                                       study::Gain study::Gains::*which) {
+// Hours gained: the central case where it comes to a limit, and the range. Empty where no run comes to one.
+struct HoursGained {
+  std::optional<double> central_h;
+  study::GainRange range;
+};
+std::optional<HoursGained> hours_gained(const LeverTried& lever, study::Gain study::Gains::*which) {
   const study::Gain& gain = lever.gained.*which;
   const auto reached = [&](const study::Gains& each) { return !(each.*which).unreached; };
   if (!reached(lever.gained) && std::none_of(lever.members.begin(), lever.members.end(), reached))
     return std::nullopt;
-  html::Point out{static_cast<double>(place), gain.unreached ? html::Point::none : gain.hours};
-  if (!gain.unreached && gain.at_least) out.label = "or more";
-  const auto [low, high] = study::gain_range(lever, which);
-  if (gain.unreached || low.hours < high.hours) out.low = low.hours, out.high = high.hours;
-  return out;
+  return HoursGained{gain.unreached ? std::nullopt : std::optional(gain.hours),
+                     study::gain_range(lever, which)};
 }
 
 // "Time that each change wins", or loses where one does.
@@ -68,19 +68,29 @@ std::string title_of(const char* what, const std::vector<html::Series>& series) 
 }
 
 html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
-  html::Chart out = chart_of(levers);
+  html::Chart out;
+  out.x = {"change"};
   out.sentence = fmt::format(
-      "Hours by which the first person is able and alive longer with each change, up to the end of the run "
-      "at {}; a bar that ends there may be longer. Whiskers reach over the range. Below zero is lost.",
+      "Hours by which the first person is able and alive longer with each change: the bar is the range, the "
+      "dot the "
+      "central case. A bar that ends in an arrow may be longer: the runs end at {}. Below zero is lost.",
       horizon(horizon_s));
   out.y = {"hours gained by the first person", "h", true};
-  html::Series able{"able", html::Kind::bars, {}, 0}, alive{"alive", html::Kind::points, {}, 1};
-  for (std::size_t i = 0; i < levers.size(); ++i) {
-    for (const auto& [series, which] :
-         {std::pair{&able, &study::Gains::able}, {&alive, &study::Gains::alive}})
-      if (auto point = hours_point(i, *levers[i], which)) series->points.push_back(std::move(*point));
-  }
-  for (html::Series* each : {&able, &alive})
+  html::Series range{"range", html::Kind::spans, {}, 0}, central{"central case", html::Kind::points, {}, 1};
+  for (const LeverTried* lever : levers)
+    for (const auto& [name, which] :
+         {std::pair{"able", &study::Gains::able}, {"alive", &study::Gains::alive}}) {
+      const auto gained = hours_gained(*lever, which);
+      if (!gained) continue;
+      const double row = static_cast<double>(out.categories.size());
+      out.categories.push_back(fmt::format("{}: {}", name, lever->lever->title));
+      const auto& [low, high] = gained->range;
+      if (low.hours < high.hours || high.at_least)
+        range.points.push_back({row, html::Point::none, low.hours, high.hours, "", high.at_least});
+      if (high.at_least) range.name = "range, arrow: or more";
+      if (gained->central_h) central.points.push_back({row, *gained->central_h});
+    }
+  for (html::Series* each : {&range, &central})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
   out.title = title_of("Time", out.series);
   return out;
@@ -144,7 +154,7 @@ std::string listed(const LeversTried& levers) {
 
 // The largest gains, in hours where there are any.
 std::optional<html::Chart> levers_picture(const LeversTried& levers) {
-  constexpr std::size_t most = 5;
+  constexpr std::size_t most = 4;
   const std::vector<const LeverTried*> gains = most_bought(levers, most);
   std::vector<const LeverTried*> by_hours;
   if (gains.empty()) return std::nullopt;

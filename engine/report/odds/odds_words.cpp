@@ -38,11 +38,11 @@ std::string share(const study::Chance& c) {
   return fmt::format("{} ({} to {})", share(c.share), share(c.interval.low), share(c.interval.high));
 }
 
-// "8 in 10 futures: 14 h to 41 h".
+// "14 h to 41 h (8 in 10 futures)".
 std::string odds_range(const study::Window& w, double horizon_h) {
   const auto &low = w.until[q10].time, &high = w.until[q90].time;
-  if (!low) return fmt::format("9 in 10 futures or more: after {}", horizon(horizon_h * hour_s));
-  return fmt::format("8 in 10 futures: {} to {}", odds_hours(low, horizon_h), odds_hours(high, horizon_h));
+  if (!low) return fmt::format("after {} (9 in 10 futures or more)", horizon(horizon_h * hour_s));
+  return fmt::format("{} to {} (8 in 10 futures)", odds_hours(low, horizon_h), odds_hours(high, horizon_h));
 }
 
 namespace {
@@ -156,23 +156,24 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, at_h * hour_s, 0) + " UTC";
 }
 
-// "first person, 8 in 10 futures: 17 h (21 Feb 22:30 UTC) to after 3 d, half of them after 3 d; last person,
-// 8 in 10 futures: 30 h to after 3 d".
+// "1 in 10 futures before 17 h (21 Feb 22:30 UTC), half by 30 h, 1 in 10 after 41 h".
+std::string before_and_after(const study::OddsAnswer& m, const study::Window& window, bool clocked) {
+  const std::string end = "after " + horizon(m.odds.horizon_h * hour_s);
+  const auto &early = window.until[q10].time, &half = window.until[q50].time, &late = window.until[q90].time;
+  if (!early) return "9 in 10 futures or more " + end;
+  std::string out = "1 in 10 futures before " + duration(*early * hour_s) +
+                    (clocked ? " (" + clock_at(m, *early) + ")" : "");
+  if (!half) return out + ", half of them or more " + end;
+  out += ", half by " + duration(*half * hour_s);
+  return out + (late ? ", 1 in 10 after " + duration(*late * hour_s) : ", 1 in 10 or more " + end);
+}
+
 std::string window_line(const study::OddsAnswer& m,
                         const std::array<study::Window, study::who_count>& windows) {
-  const double horizon_h = m.odds.horizon_h;
-  const study::Window &first = windows[study::first_person], &last = windows[study::last_person];
-  const auto& low = first.until[q10].time;
-  std::string out = "first person, " + odds_range(first, horizon_h);
-  if (low) {
-    const std::string early = odds_hours(low, horizon_h);
-    out.insert(out.find(early) + early.size(), " (" + clock_at(m, *low) + ")");
-    const auto& half = first.until[q50].time;
-    out += half ? fmt::format(", half of them by {}", duration(*half * hour_s))
-                : ", half of them " + odds_hours(half, horizon_h);
-  }
-  if (m.scenario.scenario.crew.size() == 1) return out;
-  return out + "; last person, " + odds_range(last, horizon_h);
+  const std::string first = before_and_after(m, windows[study::first_person], true);
+  if (m.scenario.scenario.crew.size() == 1) return first;
+  return fmt::format("first person: {}; last person: {}", first,
+                     before_and_after(m, windows[study::last_person], false));
 }
 
 }  // namespace
@@ -182,13 +183,13 @@ std::string ends_by(const study::OddsAnswer& m, const std::string& end) {
   std::string out;
   for (const auto& [limit, part] : m.odds.causes.back().ended)
     out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
-  return fmt::format("the first person's being able: {} of futures {}", out, end);
+  return fmt::format("the first person is no longer able: {} of futures {}", out, end);
 }
 
 std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
   constexpr double least = 0.02;
   const std::vector<study::Ask> asks = study::ask_next(m.unknowns, least);
-  if (asks.empty()) return "no answer would narrow the range by much, as far as these futures show";
+  if (asks.empty()) return "no one answer would narrow the range by much, as far as these futures show";
   std::string out;
   for (std::size_t i = 0; i < std::min(most, asks.size()); ++i)
     out += fmt::format("{} (would take {:.0f} % of the spread away) ", asks[i].question,

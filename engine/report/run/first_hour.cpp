@@ -84,7 +84,7 @@ std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s, const study
       {"count the crew", "Count the crew. Look for people in the water; throw the quoit, bring them in."},
       {"get clear", "Cut the painter only when all are aboard or the ship drags the raft down; get clear."},
       {"sea anchor", "Stream the sea anchor."},
-      {"shut the entrances but for air",
+      {"shut the entrances but leave a vent",
        "Shut the entrances against wind and spray, but leave an opening for air."}};
   if (aboard(s, ItemRole::bailer) || aboard(s, ItemRole::sponge))
     out.push_back({"bail", "Bail out, then sponge the floor dry."});
