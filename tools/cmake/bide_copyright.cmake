@@ -1,0 +1,12 @@
+# Writes to OUTPUT the project's LICENCE, and the licences at the end of the SCRIPT that draws the charts of pages.
+file(READ ${LICENCE} text)
+file(READ ${SCRIPT} script)
+string(FIND "${script}" "\n/*\n" begin REVERSE)
+if(NOT begin EQUAL -1)
+  string(SUBSTRING "${script}" ${begin} -1 licences)
+  string(REGEX REPLACE "^\n/\\*\n|\n\\*/\n$" "" licences "${licences}")
+  string(APPEND text "\nThe script that draws the charts of pages holds other works under licences of their own:\n\n${licences}\n")
+elseif(script)
+  message(FATAL_ERROR "${SCRIPT}: no licences at its end")
+endif()
+file(WRITE ${OUTPUT} "${text}")
