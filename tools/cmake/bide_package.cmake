@@ -54,7 +54,7 @@ if(EXISTS ${PROJECT_SOURCE_DIR}/build-browser/bide.html)
   set(CPACK_DEBIAN_PAGE_PACKAGE_ARCHITECTURE all)
   set(CPACK_DEBIAN_PAGE_PACKAGE_SHLIBDEPS OFF)
   set(CPACK_COMPONENT_PAGE_DESCRIPTION
-    "how long a crew in a life raft stays able and alive: page for browsers\n${words}\nThis is one page with the whole program in it, /usr/share/bide/bide.html: it opens\nin a browser from the disk and needs no network.")
+    "how long a crew in a life raft stays able and alive: page for browsers\n${words}\nThis is one page with the whole program in it: /usr/share/bide/bide.html opens\nin a browser from the disk and needs no network.")
 endif()
 
 # The changelogs, the project's and that of the packaging.
