@@ -18,8 +18,8 @@ browser_packages=(chromium firefox-esr)
 page_packages=(emscripten)
 # For what compares with another integrator (large, because it brings MPI) and with another solver, for opening a
 # study in xarray and making files of weather with it, files of climate models to read, and the data sets that the
-# climate is packed from; and for the reference of the model.
-peer_packages=(doxygen libsundials-dev libglpk-dev python3-netcdf4 python3-xarray libncarg-data ferret-datasets)
+# climate is packed from; for the reference of the model; and what judges Debian packages.
+peer_packages=(doxygen lintian libsundials-dev libglpk-dev python3-netcdf4 python3-xarray libncarg-data ferret-datasets)
 
 say() { printf '%s\n' "bide: $*"; }
 

@@ -23,6 +23,30 @@ if(NOT page MATCHES "\n\\.SS bide odds\n" OR NOT page MATCHES "Exit codes: 0 don
   message(FATAL_ERROR "the manual page lacks a command, the exit codes or the notice")
 endif()
 
+# Every example of the page runs, in the page's order.
+string(REGEX MATCHALL "\n\\.B bide [a-z][^\n]+" examples "${page}")
+list(LENGTH examples count)
+if(count LESS 4)
+  message(FATAL_ERROR "the manual page has ${count} examples")
+endif()
+foreach(example ${examples})
+  string(REPLACE "\\-" "-" example "${example}")
+  string(REGEX REPLACE "\n\\.B bide " "" example "${example}")
+  separate_arguments(arguments UNIX_COMMAND "${example}")
+  execute_process(COMMAND ${BIDE} ${arguments} WORKING_DIRECTORY ${WORK} OUTPUT_QUIET RESULT_VARIABLE code ERROR_VARIABLE err)
+  if(NOT code EQUAL 0)
+    message(FATAL_ERROR "bide ${example}: exit code ${code}: ${err}")
+  endif()
+endforeach()
+# What takes any number says so, and not what the greatest one is.
+if(page MATCHES "e\\+308" OR NOT page MATCHES "\n\\.B \\\\-\\\\-air .fINUMBER.fR\n")
+  message(FATAL_ERROR "the manual page names the greatest number, or does not say that --air takes one")
+endif()
+# A command says what stands behind its name.
+if(NOT page MATCHES "\n.fBbide merge.fR .fIplaces.fR .options.\n" OR NOT page MATCHES "\n.fBbide odds.fR ..fIscenario.fR. .options.\n")
+  message(FATAL_ERROR "the manual page lacks what stands behind a command")
+endif()
+
 find_program(GROFF groff)
 if(GROFF)
   execute_process(COMMAND ${GROFF} -man -Tascii -ww -z ${WORK}/bide.1 ERROR_VARIABLE warnings

@@ -70,6 +70,14 @@ TEST_CASE("food mix by heat, weighted by energy") {
   CHECK(gear_of(std::vector<StockItem>{}).food.fat == 0);
 }
 
+// Three stills of 0.4 m2; half a still is none.
+TEST_CASE("solar stills add up by area") {
+  ItemKind still = kind(ItemRole::solar_still);
+  still.area_m2 = 0.4;
+  CHECK(gear_of(std::vector<StockItem>{{&still, 3}}).still_area_m2 == Approx(1.2));
+  CHECK(gear_of(std::vector<StockItem>{{&still, 0.5}}).still_area_m2 == 0);
+}
+
 // Two buckets of 0.057 m2 and 10 L; half a bucket is none.
 TEST_CASE("rain vessels") {
   ItemKind bucket = kind(ItemRole::rain_vessel);

@@ -4,6 +4,7 @@
 
 #include <CLI/CLI.hpp>
 #include <charconv>
+#include <limits>
 #include <sstream>
 #include <type_traits>
 
@@ -35,7 +36,9 @@ std::string usual(const To& to) {
 template <class Number, class To>
 Argument add_number(CLI::App& app, const std::string& names, To& to, Allowed<Number> allowed,
                     const std::string& help) {
-  const std::string range = fmt::format("{} to {}", allowed.low, allowed.high);
+  constexpr Number lowest = std::numeric_limits<Number>::lowest(), most = std::numeric_limits<Number>::max();
+  const bool any = allowed.low == lowest && allowed.high == most;
+  const std::string range = any ? "any number" : fmt::format("{} to {}", allowed.low, allowed.high);
   const auto read = [&to, allowed, range, names](const Results& given) {
     const std::string& text = given.front();
     const char* const end = text.data() + text.size();
@@ -48,7 +51,7 @@ Argument add_number(CLI::App& app, const std::string& names, To& to, Allowed<Num
     return true;
   };
   CLI::Option* option = app.add_option(names, read, help);
-  option->type_name(range)->expected(1)->default_str(usual(to));
+  option->type_name(any ? "NUMBER" : range)->expected(1)->default_str(usual(to));
   return Argument(option);
 }
 
@@ -156,18 +159,19 @@ Program::Program(const std::string& name, const std::string& help, std::string_v
   const std::string version = fmt::format("{} {}\nmodel {}\ncompiled by {} for {}", name, build.version,
                                           build.fingerprint, build.compiler, build.instruction_set);
   app_->set_version_flag("--version", version,
-                         "Version, fingerprint of the model, compiler, instruction set");
+                         "Print version, fingerprint of the model, compiler and instruction set");
   // Printed as the version is; asked for when every command has been added.
   const auto prints = [this](const char* flag, const char* sentence, auto text) {
     app_->add_flag_callback(
             flag, [text] { throw CLI::CallForVersion(text(), 0); }, sentence)
         ->group("For packages");
   };
-  prints("--man", "This help as a manual page",
+  prints("--man", "Print the manual page",
          [this, footer = std::string(footer), version = fmt::format("{} {}", name, build.version)] {
            return man_page(list(*app_), footer, version);
          });
-  prints("--bash-completion", "Completion for bash", [this] { return bash_completion(list(*app_)); });
+  prints("--bash-completion", "Print the completion for bash",
+         [this] { return bash_completion(list(*app_)); });
 }
 
 Program::~Program() = default;

@@ -36,6 +36,8 @@ struct Allowed {
 };
 inline constexpr Allowed<int> any_threads{0, 1024};
 inline constexpr Allowed<std::uint64_t> any_seed{0, std::numeric_limits<std::uint64_t>::max()};
+inline constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
+                                            std::numeric_limits<double>::max()};
 
 // One argument of a command, for what is said of it beside its value.
 class Argument {

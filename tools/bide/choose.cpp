@@ -168,10 +168,10 @@ void add_choose(Program& program) {
       .excludes(file);
   add_setting_flags(command, a.setting, file);
   constexpr std::uint64_t most = 1'000'000;
-  command.number("-n,--futures", a.question.futures, {2, most}, "To draw for each choice");
+  command.number("-n,--futures", a.question.futures, {2, most}, "Futures to draw for each choice");
   command.number("--seed", a.question.seed, any_seed, "Same seed, same futures");
   command.number("--threads", a.question.threads, any_threads,
-                 "0: one to a core; results do not depend on it");
+                 "Threads; 0: one to a core. Results do not depend on it");
   const Argument csv = command.text("--csv", a.csv, "Write the table as CSV");
   command.flag("--plain", a.plain, "The table's notice goes to a file beside it").needs(csv);
   add_page_options(command, a.pages);

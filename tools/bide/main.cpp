@@ -6,15 +6,17 @@
 
 #include "bide/core/notice.hpp"
 #include "commands.hpp"
+#include "interrupt.hpp"
 #include "terminal.hpp"
 
 int main(int argc, char** argv) {
   using namespace bide::tool;
-  Program program("bide", "bide: how long a crew in a life raft stays able and alive, over days.",
-                  fmt::format("Exit codes: {} done; {} wrong usage; {} an input was refused; {} the run "
-                              "failed; {} an output could not be written.\n\n{}\n{}",
-                              +exit_ok, +exit_usage, +exit_input_refused, +exit_run_failed,
-                              +exit_cannot_write, bide::standing_notice, bide::standing_advice));
+  Program program(
+      "bide", "bide: how long a crew in a life raft stays able and alive, over days.",
+      fmt::format("Exit codes: {} done; {} wrong usage; {} an input was refused; {} the run "
+                  "failed; {} an output could not be written; {} interrupted by a signal.\n\n{}\n{}",
+                  +exit_ok, +exit_usage, +exit_input_refused, +exit_run_failed, +exit_cannot_write,
+                  +exit_interrupted, bide::standing_notice, bide::standing_advice));
   add_new(program);
   add_weather(program);
   add_run(program);

@@ -4,12 +4,25 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <array>
 #include <cctype>
+#include <string_view>
 
 #include "bide/core/text.hpp"
 
 namespace bide::tool {
 namespace {
+
+struct Example {
+  std::string_view arguments, does;
+};
+constexpr std::array examples{
+    Example{"new --crew 4 --place Biscay --month 2 -o crew.json", "Write a scenario."},
+    Example{"check crew.json", "Print what it assumes."},
+    Example{"run crew.json --report crew.html", "Run it, and write a page with charts."},
+    Example{"odds --persons 4 --place 58,-12 --abandoned 9h",
+            "Many possible futures of four people of whom nothing else is known."},
+};
 
 ListedArgument listed(const CLI::Option& option) {
   ListedArgument out;
@@ -64,9 +77,11 @@ std::string sentence(const ListedArgument& argument) {
   return out;
 }
 
-std::string section(const ListedCommand& command) {
+// What asks for help is told once, of the program.
+std::string section(const ListedCommand& command, bool with_help) {
   std::string out;
   for (const ListedArgument& argument : command.arguments) {
+    if (!with_help && !argument.flags.empty() && argument.flags.back() == "--help") continue;
     const std::string names =
         argument.flags.empty() ? argument.name : fmt::format("{}", fmt::join(argument.flags, ", "));
     out += fmt::format(".TP\n.B {}\n", roff(names));
@@ -75,6 +90,17 @@ std::string section(const ListedCommand& command) {
     out += roff(sentence(argument)) + "\n";
   }
   return out;
+}
+
+// What stands behind the name of a command, "scenario [options]".
+std::string synopsis(const ListedCommand& command) {
+  std::string out;
+  for (const ListedArgument& argument : command.arguments)
+    if (argument.flags.empty()) {
+      const std::string name = "\\fI" + roff(argument.name) + "\\fR";
+      out += argument.required ? " " + name : " [" + name + "]";
+    }
+  return out + " [options]";
 }
 
 std::string flags_of(const ListedCommand& command) {
@@ -103,15 +129,21 @@ std::string man_page(const std::vector<ListedCommand>& commands, const std::stri
                      const std::string& version) {
   const ListedCommand& program = commands.front();
   const std::size_t colon = program.help.find(": ");
-  const std::string what = colon == std::string::npos ? program.help : program.help.substr(colon + 2);
+  std::string what = colon == std::string::npos ? program.help : program.help.substr(colon + 2);
+  if (what.ends_with('.')) what.pop_back();
   std::string out =
       fmt::format(".TH {} 1 \"\" \"{}\" \"User commands\"\n", upper(program.name), roff(version));
   out += fmt::format(".SH NAME\n{} \\- {}\n", program.name, roff(what));
   out += fmt::format(".SH SYNOPSIS\n.B {}\n.I command\n[\\fIarguments\\fR]\n", program.name);
-  out += ".SH OPTIONS\n" + section(program) + ".SH COMMANDS\n";
+  out += ".SH OPTIONS\n" + section(program, true) +
+         ".PP\nBehind a command, \\-\\-help prints what stands here of it.\n.SH COMMANDS\n";
   for (auto command = commands.begin() + 1; command != commands.end(); ++command)
-    out +=
-        fmt::format(".SS {} {}\n{}\n", program.name, command->name, roff(command->help)) + section(*command);
+    out += fmt::format(".SS {0} {1}\n{2}.\n.PP\n\\fB{0} {1}\\fR{3}\n", program.name, command->name,
+                       roff(command->help), synopsis(*command)) +
+           section(*command, false);
+  out += ".SH EXAMPLES\n";
+  for (const Example& example : examples)
+    out += fmt::format(".TP\n.B {} {}\n{}\n", program.name, roff(example.arguments), roff(example.does));
   return out + ".SH NOTES\n" + paragraphs(footer);
 }
 

@@ -7,7 +7,6 @@
 #include <cmath>
 #include <filesystem>
 #include <functional>
-#include <limits>
 #include <memory>
 #include <optional>
 #include <variant>
@@ -277,33 +276,32 @@ void add_new(Program& program) {
   auto answers = std::make_shared<Answers>();
   Answers& a = *answers;
   Command command = program.command("new", "Write a scenario from the catalogue and a few answers or flags");
-  constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
-                                       std::numeric_limits<double>::max()};
   command.text("--crew", a.crew,
                "Number of people, or the people, as \"M40 F38 M12:45:1.52\" (sex, age; kg and m if known)");
-  command.text("--raft", a.raft, "Catalogue key of the raft");
-  command.text("--pack", a.pack, "Catalogue key of the pack; the raft's usual one if left out");
+  command.text("--raft", a.raft, "Raft, by its key (bide catalogue rafts)");
+  command.text("--pack", a.pack, "Pack, by its key (bide catalogue packs); the raft's usual one if left out");
   command.text("--place", a.place,
-               "\"latitude,longitude\", or a sea, such as Biscay, or \"Biscay in February\"");
+               "Where: \"latitude,longitude\", or a sea, such as Biscay, or \"Biscay in February\"");
   command.word("--weather", a.weather, {"variable", "constant"},
-               "Hours that vary about the month, or its means");
-  const Argument month = command.number("--month", a.month, months, "In place of the season");
+               "Weather that varies from hour to hour about the month's means, or the means themselves");
+  const Argument month =
+      command.number("--month", a.month, months, "Month of the start, in place of a season");
   Argument season = command.word("--season", a.season, {"winter", "spring", "summer", "autumn"},
-                                 "In place of the month, by hemisphere");
+                                 "Season of the start, by hemisphere, in place of a month");
   season.excludes(month);
   command.text("--start", a.start, "Start in UTC, as 2031-02-03T18:00Z, in place of month and season")
       .excludes(month)
       .excludes(season);
-  command.number("--days", a.days, any_number, "Days simulated");
-  command.text("--clothing", a.clothing, "Catalogue key of what everybody wears");
+  command.number("--days", a.days, any_number, "Days to simulate");
+  command.text("--clothing", a.clothing, "What everybody wears, by its key (bide catalogue ensembles)");
   command.word("--boarding", a.boarding, {"dry", "swim", "float_free"}, "How the raft is reached");
   command.number("--air", a.air_degC, any_number, "Air temperature in place of the month's, degC");
   command.number("--water", a.water_degC, any_number, "Sea temperature in place of the month's, degC");
   command.number("--wind", a.wind_m_s, any_number, "Wind at 10 m in place of the month's, m/s");
-  command.text("--name", a.name, "Title");
+  command.text("--name", a.name, "Title of the scenario");
   command.text("-o,--output", a.output, "File to write; standard output if left out");
   command.flag("--force", a.force, "Overwrite the file if it exists");
-  command.flag("--ask", a.ask, "Ask for what is not given even when the answers come from a file or a pipe");
+  command.flag("--ask", a.ask, "Ask for what is not given, even when the answers come from a file or a pipe");
   command.does([answers] { return write_new(*answers); });
 }
 

@@ -4,7 +4,6 @@
 
 #include <chrono>
 #include <cmath>
-#include <limits>
 
 #include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
@@ -86,8 +85,6 @@ bool NightFlags::any() const {
 
 void add_setting_flags(Command& command, NightFlags& flags, const Argument& scenario_file) {
   constexpr Allowed<int> crew_sizes{1, 100}, months{1, 12};
-  constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
-                                       std::numeric_limits<double>::max()};
   Argument persons = command.number("--persons", flags.persons, crew_sizes,
                                     "Without a file: how many people of whom nothing is known");
   persons.excludes(scenario_file);
@@ -96,7 +93,7 @@ void add_setting_flags(Command& command, NightFlags& flags, const Argument& scen
             "Without a file: the people, as \"M40 F38 M12:45:1.52\" (sex, age; kg and m if known)")
       .excludes(scenario_file)
       .excludes(persons);
-  command.number("--month", flags.month, months, "Climate of this month in place of the clock's")
+  command.number("--month", flags.month, months, "Month whose climate holds, in place of the clock's")
       .excludes(scenario_file);
   command
       .number("--sea", flags.sea_degC, any_number,
@@ -106,7 +103,8 @@ void add_setting_flags(Command& command, NightFlags& flags, const Argument& scen
       .excludes(scenario_file);
   command.number("--wind", flags.wind_m_s, any_number, "Mean wind at 10 m in place of the month's, m/s")
       .excludes(scenario_file);
-  command.text("--clothing", flags.clothing, "What they wear (bide catalogue ensembles), or unknown")
+  command
+      .text("--clothing", flags.clothing, "What they wear, by its key (bide catalogue ensembles), or unknown")
       .excludes(scenario_file);
   command
       .word("--boarding", flags.boarding, {"dry", "swim", "float_free", "unknown"},
@@ -122,13 +120,15 @@ void add_night_flags(Command& command, NightFlags& flags, const Argument& scenar
       .excludes(scenario_file);
   command.text("--place", flags.place, "Without a file: \"latitude,longitude\" or a sea")
       .excludes(scenario_file);
-  command.text("--raft", flags.raft, "Raft they are in (bide catalogue rafts), none, or unknown")
+  command
+      .text("--raft", flags.raft, "Raft they are in, by its key (bide catalogue rafts), or none, or unknown")
       .excludes(scenario_file);
   command
       .text("--last-contact", flags.last_contact, "When all were last known alive, as 6h before now, or UTC")
       .excludes(scenario_file);
-  command.text("--ahead", flags.ahead, "Without a file: time followed beyond now").excludes(scenario_file);
-  command.text("--name", flags.name, "Title").excludes(scenario_file);
+  command.text("--ahead", flags.ahead, "Without a file: how long to follow them beyond now")
+      .excludes(scenario_file);
+  command.text("--name", flags.name, "Title of the answer").excludes(scenario_file);
 }
 
 std::variant<scenario::Situation, scenario::Diagnostics> situation_of(const NightFlags& flags,

@@ -249,14 +249,16 @@ void add_odds(Program& program) {
       program.command("odds", "Many possible futures: the endurance window, given what is known so far");
   const Argument file = command.text("scenario", a.scenario, "Scenario file with `uncertain`");
   constexpr std::uint64_t most = 100'000'000;
-  command.number("-n,--futures", a.samples, {1, most}, "How many to draw");
+  command.number("-n,--futures", a.samples, {1, most}, "Futures to draw");
   command.number("--seed", a.seed, any_seed, "Same seed, same futures");
-  command.number("--threads", a.threads, any_threads, "0: one to a core; results do not depend on it");
+  command.number("--threads", a.threads, any_threads,
+                 "Threads; 0: one to a core. Results do not depend on it");
   constexpr Allowed<double> hours{0, scenario::longest_h};
-  command.number("--alive-at", a.alive_at_h, hours, "Hours after the start: all known alive").needs(file);
-  command.text(
-      "--now", a.now,
-      "Time of asking, no help yet: with a file hours after the start, else UTC (this clock if left out)");
+  command.number("--alive-at", a.alive_at_h, hours, "All are known to be alive so many hours after the start")
+      .needs(file);
+  command.text("--now", a.now,
+               "Time of asking, no help having come: with a file, hours after the start; else UTC, the clock "
+               "if left out");
   const Argument csv = command.text("--csv", a.csv, "Write the shares against time as CSV");
   command.flag("--plain", a.plain, "The table's notice goes to a file beside it").needs(csv);
   command.text("--json", a.json, "Write everything as JSON; - for standard output, with nothing else on it");
@@ -267,9 +269,9 @@ void add_odds(Program& program) {
   command.number("--dump", a.dump, {0, most}, "Write this one future as a plain scenario")
       .excludes(sample)
       .needs(file);
-  command.text(
-      "-o,--output", a.output,
-      "Where --dump writes, standard output if left out; without a file: where the scenario is written");
+  command.text("-o,--output", a.output,
+               "File that --dump writes to, standard output if left out; without a scenario file: where the "
+               "scenario goes");
   command.flag("--force", a.force, "Let -o write over a file");
   command.flag("--full", a.full, "Shares against time, causes, help and all unknowns as well");
   add_night_flags(command, a.night, file);

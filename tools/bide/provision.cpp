@@ -67,18 +67,19 @@ void add_provision(Program& program) {
   constexpr double soonest_h = 1;
   command
       .span("--until", a.until_h, {soonest_h, scenario::longest_h},
-            "After the start: when help is there, say 7d")
+            "When help is there, counted from the start, such as 7d")
       .required();
-  command.number("--confidence", a.confidence, {0.01, 0.999}, "Share of futures in which they last (0.9)");
-  command.flag("--alive", a.question.alive, "Alive; without it, able");
-  command.number("--kg", a.mass_kg, {0, 10000}, "Weight allowed");
-  command.number("--litres", a.volume_L, {0, 100000}, "Room allowed, L");
+  command.number("--confidence", a.confidence, {0.01, 0.999},
+                 "Share of futures in which they last; 0.9 if left out");
+  command.flag("--alive", a.question.alive, "Ask that they stay alive; without it, that they stay able");
+  command.number("--kg", a.mass_kg, {0, 10000}, "Most that the kit may weigh, kg");
+  command.number("--litres", a.volume_L, {0, 100000}, "Most room that the kit may take, L");
   constexpr std::uint64_t most = 1'000'000;
-  command.number("-n,--futures", a.question.futures, {1, most}, "To search on");
-  command.number("--fresh", a.question.fresh_futures, {1, most}, "To verify the kit found on");
+  command.number("-n,--futures", a.question.futures, {1, most}, "Futures to search the kit on");
+  command.number("--fresh", a.question.fresh_futures, {1, most}, "Fresh futures to verify the kit found on");
   command.number("--seed", a.question.seed, any_seed, "Same seed, same answer");
   command.number("--threads", a.question.threads, any_threads,
-                 "0: one to a core; results do not depend on it");
+                 "Threads; 0: one to a core. Results do not depend on it");
   command.text("-o,--output", a.output, "Write the scenario with the kit aboard");
   command.flag("--force", a.force, "Let -o write over a file");
   command.text("--json", a.json, "Write everything as JSON");

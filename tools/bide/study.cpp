@@ -14,6 +14,7 @@
 #include "bide/study/questions/study.hpp"
 #include "commands.hpp"
 #include "files.hpp"
+#include "interrupt.hpp"
 #include "output.hpp"
 #include "study_work.hpp"
 #include "terminal.hpp"
@@ -88,12 +89,15 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
   }
   if (fs::exists(arguments.out))
     if (const int code = check({parts, {whole}}); code != exit_ok) return code;
+  when_interrupted("The parts are kept; the same command joins them anew.");
   const auto joined = study::join_parts(parts, arguments.out);
   if (const auto* refusal = std::get_if<study::Refusal>(&joined)) return refuse(*refusal);
   const std::string done = fmt::format("{}: {} samples from {} files\n{}\n", whole.string(),
                                        std::get<std::uint64_t>(joined), parts.size(), standing_notice);
   if (const int code = put(done, "", false); code != exit_ok) return code;
   if (arguments.study.empty()) return exit_ok;
+  when_interrupted(fmt::format("{} is whole and kept; the results follow from it by: bide study {} --out {}",
+                               whole.string(), arguments.study, arguments.out));
   std::optional<study::Study> study;
   if (const int code = load_study(arguments, {}, study); code != exit_ok) return code;
   return write_results(*study, arguments);

@@ -64,7 +64,7 @@ void add_study_options(Command& command, StudyArguments& arguments) {
   command.text("study", arguments.study, "Study file").required();
   command.text("--out", arguments.out, "Folder of the results; the study's name with _results if left out");
   command.number("--threads", arguments.threads, any_threads,
-                 "0: one to a core; results do not depend on it");
+                 "Threads; 0: one to a core. Results do not depend on it");
   command.flag("--progress", arguments.progress, "Report progress even when not on a terminal");
   add_table_options(command, arguments);
 }

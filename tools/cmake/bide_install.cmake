@@ -3,6 +3,7 @@
 include(CMakePackageConfigHelpers)
 include(GNUInstallDirs)
 include(bide_headers)
+include(bide_packed)
 include(bide_page_sources)
 
 get_property(folders GLOBAL PROPERTY bide_folders)
@@ -30,8 +31,8 @@ foreach(header ${headers})
 endforeach()
 list(TRANSFORM headers PREPEND ${PROJECT_SOURCE_DIR}/engine/)
 set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${headers})
-install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib ${PROJECT_SOURCE_DIR}/LICENSE
-  DESTINATION ${CMAKE_INSTALL_DATADIR}/bide COMPONENT program)
+install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib DESTINATION ${CMAKE_INSTALL_DATADIR}/bide
+  COMPONENT program)
 # The page with the engine in it, where tools/page has made one.
 bide_install_page(${PROJECT_SOURCE_DIR}/build-browser/bide.html)
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide COMPONENT program)
@@ -41,8 +42,9 @@ add_custom_command(OUTPUT ${manual}
   COMMAND bide --man > ${PROJECT_BINARY_DIR}/bide.1
   COMMAND bide --bash-completion > ${PROJECT_BINARY_DIR}/bide.bash
   DEPENDS bide VERBATIM)
-add_custom_target(bide_manual ALL DEPENDS ${manual})
-install(FILES ${PROJECT_BINARY_DIR}/bide.1 DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 COMPONENT program)
+bide_packed(manual_page ${PROJECT_BINARY_DIR}/bide.1 bide.1)
+add_custom_target(bide_manual ALL DEPENDS ${manual} ${manual_page})
+install(FILES ${manual_page} DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 COMPONENT program)
 install(FILES ${PROJECT_BINARY_DIR}/bide.bash DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions
   RENAME bide COMPONENT program)
 

@@ -1,6 +1,6 @@
 # Options and the compile flags every target shares, as interface targets.
 option(BIDE_BUILD_TESTS "Build the tests" ${PROJECT_IS_TOP_LEVEL})
-option(BIDE_SANITIZE "Build with the address and undefined-behaviour sanitizers" OFF)
+set(BIDE_SANITIZE "" CACHE STRING "Sanitizers to build with, for example address,undefined or thread; empty is none")
 set(BIDE_ARCH "" CACHE STRING "Whole-program -march value, for example x86-64-v3; empty is the portable baseline")
 
 # Warnings stop the build under the compiler the project is written with; a newer one may know new warnings.
@@ -39,10 +39,19 @@ target_compile_options(bide_options INTERFACE -ffp-contract=off -Wno-psabi)
 if(BIDE_ARCH)
   target_compile_options(bide_options INTERFACE -march=${BIDE_ARCH})
 endif()
+# On a processor that lacks it, the loader says so ("CPU ISA level is lower than required"), where the program would
+# end at the first instruction that is not there.
+if(BIDE_ARCH MATCHES "^x86-64-v[234]$")
+  include(CheckLinkerFlag)
+  check_linker_flag(CXX -Wl,-z,${BIDE_ARCH} bide_linker_knows_${BIDE_ARCH})
+  if(bide_linker_knows_${BIDE_ARCH})
+    target_link_options(bide_options INTERFACE -Wl,-z,${BIDE_ARCH})
+  endif()
+endif()
 if(BIDE_SANITIZE)
-  target_compile_options(bide_options INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all
+  target_compile_options(bide_options INTERFACE -fsanitize=${BIDE_SANITIZE} -fno-sanitize-recover=all
                                                 -fno-omit-frame-pointer)
-  target_link_options(bide_options INTERFACE -fsanitize=address,undefined)
+  target_link_options(bide_options INTERFACE -fsanitize=${BIDE_SANITIZE})
 endif()
 
 add_library(bide_warnings INTERFACE)

@@ -1,17 +1,40 @@
-# Debian packages, one for each component:   cmake --preset portable -DCMAKE_INSTALL_PREFIX=/usr, build, then
-# `cpack -G DEB` in the build folder. From another preset a package runs only on processors of that preset, and its
-# description says so: the instruction set is chosen when the engine is compiled, not when it runs.
-find_program(BIDE_GZIP gzip)
-mark_as_advanced(BIDE_GZIP)
+# Debian packages, one for each component: tools/package makes them from the preset `portable`. From another preset a
+# package runs only on processors of that preset, and its description says so: the instruction set is chosen when the
+# engine is compiled, not when it runs (DEVELOPERS.md says why).
 set(CPACK_PACKAGE_NAME bide)
 set(BIDE_PACKAGER "bide maintainers <bide@packages.invalid>" CACHE STRING "Who answers for the Debian packages")
 mark_as_advanced(BIDE_PACKAGER)
 set(CPACK_PACKAGE_CONTACT "${BIDE_PACKAGER}")
 set(CPACK_DEBIAN_PACKAGE_RELEASE 1)
-set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "survival endurance of a crew in a life raft")
+set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "")  # each has its own, the first line of its description
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES ON)
+set(CPACK_PRE_BUILD_SCRIPTS ${CMAKE_CURRENT_LIST_DIR}/bide_package_strip.cmake)
+set(CPACK_DEB_COMPONENT_INSTALL ON)
+set(CPACK_DEBIAN_ENABLE_COMPONENT_DEPENDS ON)
+set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
+set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
+set(words
+"How long people in a life raft, or in the sea, stay able and alive, over days:
+heat, water, food, air and hands of each person, which limit ends each, and
+what would buy time. A planning and training aid, never a reason to end, delay
+or narrow a search.")
+if(BIDE_ARCH)
+  string(APPEND words "\nThis build needs a processor with the instruction set ${BIDE_ARCH}.")
+endif()
+
 set(CPACK_COMPONENTS_ALL program dev)
+set(CPACK_DEBIAN_PROGRAM_PACKAGE_NAME bide)
+set(CPACK_DEBIAN_PROGRAM_PACKAGE_SECTION science)
+set(CPACK_DEBIAN_PROGRAM_PACKAGE_SUGGESTS "bash-completion, bide-page, python3-bide")
+set(CPACK_COMPONENT_PROGRAM_DESCRIPTION "how long a crew in a life raft stays able and alive\n${words}")
+set(CPACK_DEBIAN_DEV_PACKAGE_NAME bide-dev)
+set(CPACK_DEBIAN_DEV_PACKAGE_SECTION libdevel)
+set(CPACK_DEBIAN_DEV_PACKAGE_SHLIBDEPS OFF)
+set(CPACK_DEBIAN_DEV_PACKAGE_DEPENDS
+  "libeigen3-dev, libboost1.81-dev, nlohmann-json3-dev, libfmt-dev, libtbb-dev, libutf8proc-dev")
+set(CPACK_COMPONENT_DEV_DESCRIPTION
+  "how long a crew in a life raft stays able and alive: C++ library\n${words}\nThis is the library, static, with its headers and what CMake needs to find it.")
 if(TARGET bide_python)
   list(APPEND CPACK_COMPONENTS_ALL python)
   get_property(python_minor GLOBAL PROPERTY bide_python_minor)
@@ -21,62 +44,69 @@ if(TARGET bide_python)
   set(CPACK_DEBIAN_PYTHON_PACKAGE_DEPENDS
     "python3 (>= 3.${python_minor}), python3 (<< 3.${python_next}), python3-numpy")
   set(CPACK_DEBIAN_PYTHON_PACKAGE_RECOMMENDS "python3-pandas, python3-xarray")
+  set(CPACK_COMPONENT_PYTHON_DESCRIPTION
+    "how long a crew in a life raft stays able and alive: Python module\n${words}\nThis is the module for Python.")
 endif()
 if(EXISTS ${PROJECT_SOURCE_DIR}/build-browser/bide.html)
   list(APPEND CPACK_COMPONENTS_ALL page)
   set(CPACK_DEBIAN_PAGE_PACKAGE_NAME bide-page)
   set(CPACK_DEBIAN_PAGE_PACKAGE_SECTION science)
+  set(CPACK_DEBIAN_PAGE_PACKAGE_ARCHITECTURE all)
+  set(CPACK_DEBIAN_PAGE_PACKAGE_SHLIBDEPS OFF)
+  set(CPACK_COMPONENT_PAGE_DESCRIPTION
+    "how long a crew in a life raft stays able and alive: page for browsers\n${words}\nThis is one page with the whole program in it: /usr/share/bide/bide.html opens\nin a browser from the disk and needs no network.")
 endif()
-set(CPACK_DEB_COMPONENT_INSTALL ON)
-set(CPACK_DEBIAN_ENABLE_COMPONENT_DEPENDS ON)
-set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
-set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
-set(CPACK_DEBIAN_PROGRAM_PACKAGE_NAME bide)
-set(CPACK_DEBIAN_PROGRAM_PACKAGE_SECTION science)
-set(CPACK_DEBIAN_DEV_PACKAGE_NAME bide-dev)
-set(CPACK_DEBIAN_DEV_PACKAGE_SECTION libdevel)
-set(CPACK_DEBIAN_DEV_PACKAGE_SHLIBDEPS OFF)
-set(CPACK_DEBIAN_DEV_PACKAGE_DEPENDS
-  "libeigen3-dev, libboost1.81-dev, nlohmann-json3-dev, libfmt-dev, libtbb-dev, libutf8proc-dev")
-set(words
-  "How long people in a life raft stay able and alive, over days: heat, water, food, air and hands of each person, in a raft or in the sea.")
-if(BIDE_ARCH)
-  string(APPEND words " This build needs a processor with the instruction set ${BIDE_ARCH}.")
-endif()
-set(CPACK_COMPONENT_PROGRAM_DESCRIPTION "program bide\n${words}")
-set(CPACK_COMPONENT_DEV_DESCRIPTION "library and headers\n${words}")
-set(CPACK_COMPONENT_PAGE_DESCRIPTION "page for a browser\n${words}")
-set(CPACK_COMPONENT_PYTHON_DESCRIPTION "module of Python\n${words}")
 
-# Copyright and changelogs of each package, the project's and that of the packaging, packed as Debian's policy asks.
-if(BIDE_GZIP)
-  string(TIMESTAMP today "%a, %d %b %Y %H:%M:%S +0000" UTC)
-  file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/changelog.Debian CONTENT
+# The changelogs, the project's and that of the packaging.
+string(TIMESTAMP today "%a, %d %b %Y %H:%M:%S +0000" UTC)
+file(CONFIGURE OUTPUT ${PROJECT_BINARY_DIR}/changelog.Debian CONTENT
 "bide (${PROJECT_VERSION}-${CPACK_DEBIAN_PACKAGE_RELEASE}) unstable; urgency=medium
 
   * Packaged by cpack; what changed stands in changelog.gz.
 
  -- ${BIDE_PACKAGER}  ${today}
 ")
-  set(changes)
-  foreach(each ${PROJECT_SOURCE_DIR}/CHANGELOG.md ${PROJECT_BINARY_DIR}/changelog.Debian)
-    get_filename_component(name ${each} NAME)
-    string(REPLACE CHANGELOG.md changelog name ${name})
-    set(packed ${PROJECT_BINARY_DIR}/packed/${name}.gz)
-    add_custom_command(OUTPUT ${packed}
-      COMMAND ${CMAKE_COMMAND} -E make_directory ${PROJECT_BINARY_DIR}/packed
-      COMMAND sh -c "${BIDE_GZIP} -9nc ${each} > ${packed}"
-      DEPENDS ${each} VERBATIM)
-    list(APPEND changes ${packed})
-  endforeach()
-  add_custom_target(bide_changelog ALL DEPENDS ${changes})
-endif()
+bide_packed(changelog ${PROJECT_SOURCE_DIR}/CHANGELOG.md changelog)
+bide_packed(debian_changelog ${PROJECT_BINARY_DIR}/changelog.Debian changelog.Debian)
+# The licence, and those of what draws the charts of pages.
+set(copyright ${PROJECT_BINARY_DIR}/copyright)
+add_custom_command(OUTPUT ${copyright}
+  COMMAND ${CMAKE_COMMAND} -DLICENCE=${PROJECT_SOURCE_DIR}/LICENSE
+          -DSCRIPT=${PROJECT_BINARY_DIR}/engine/charts/$<IF:$<BOOL:${BIDE_CHARTS}>,out,none>/charts_script.txt
+          -DOUTPUT=${copyright} -P ${CMAKE_CURRENT_LIST_DIR}/bide_copyright.cmake
+  DEPENDS bide_report ${PROJECT_SOURCE_DIR}/LICENSE ${CMAKE_CURRENT_LIST_DIR}/bide_copyright.cmake VERBATIM)
+add_custom_target(bide_documents_of_packages ALL DEPENDS ${changelog} ${debian_changelog} ${copyright})
+
 foreach(component ${CPACK_COMPONENTS_ALL})
   string(TOUPPER ${component} upper)
-  set(folder ${CMAKE_INSTALL_DATADIR}/doc/${CPACK_DEBIAN_${upper}_PACKAGE_NAME})
-  install(FILES ${PROJECT_SOURCE_DIR}/LICENSE DESTINATION ${folder} RENAME copyright COMPONENT ${component})
-  if(BIDE_GZIP)
-    install(FILES ${changes} DESTINATION ${folder} COMPONENT ${component})
+  set(package ${CPACK_DEBIAN_${upper}_PACKAGE_NAME})
+  install(FILES ${copyright} ${changelog} ${debian_changelog} DESTINATION ${CMAKE_INSTALL_DATADIR}/doc/${package}
+    COMPONENT ${component})
+  # What lintian has no need to say, and why.
+  set(overrides
+"# No upload to Debian's archive: no bug there asks for it.
+${package}: initial-upload-closes-no-bugs
+")
+  if(component STREQUAL program)
+    string(APPEND overrides
+"# Scenarios, lessons and weather link to one another, and stay together.
+${package}: package-contains-documentation-outside-usr-share-doc [usr/share/bide/scenarios/*]
+")
+  elseif(component STREQUAL page)
+    string(APPEND overrides
+"# The page is the program itself.
+${package}: package-contains-documentation-outside-usr-share-doc [usr/share/bide/bide.html]
+")
   endif()
+  file(WRITE ${PROJECT_BINARY_DIR}/overrides/${package} "${overrides}")
+  install(FILES ${PROJECT_BINARY_DIR}/overrides/${package} DESTINATION ${CMAKE_INSTALL_DATADIR}/lintian/overrides
+    COMPONENT ${component} EXCLUDE_FROM_ALL)
 endforeach()
+
+# What the packages hold, and nothing else.
+add_custom_target(bide_packed)
+add_dependencies(bide_packed bide bide_manual bide_documents_of_packages)
+if(TARGET bide_python)
+  add_dependencies(bide_packed bide_python)
+endif()
 include(CPack)
