@@ -28,7 +28,7 @@ html::Chart chart_of(const Chosen& chosen, const Water& water, const char* state
   out.y = {fmt::format("futures with all {}", state), "%", true};
   for (std::size_t c = 0; c < water.choices.size(); ++c) {
     html::Series series{
-        fmt::format("{} {}", c + 1, choice_words(water.choices[c])), html::Kind::line, {}, std::nullopt};
+        fmt::format("{} {}", c + 1, choice_name(water.choices[c])), html::Kind::line, {}, std::nullopt};
     for (std::size_t h = 0; h < chosen.question.help_h.size(); ++h) {
       const study::Chance& chance = (water.choices[c].*cells)[h].chance;
       series.points.push_back({chosen.question.help_h[h], pct * chance.share, pct * chance.interval.low,
@@ -45,7 +45,7 @@ html::Table table_of(const Chosen& chosen, const Water& water, const char* state
       fmt::format("All {} when help comes, and what ends it most often", state), {{"choice"}}, {}};
   for (const double help_h : chosen.question.help_h) out.columns.push_back({help_words(help_h)});
   for (std::size_t c = 0; c < water.choices.size(); ++c) {
-    std::vector<std::string> row{fmt::format("{} {}", c + 1, choice_words(water.choices[c]))};
+    std::vector<std::string> row{fmt::format("{} {}", c + 1, choice_name(water.choices[c]))};
     for (const ChoiceCell& cell : water.choices[c].*cells)
       row.push_back(fmt::format("{}; {}", range_words(cell.chance), cause_words(cell)));
     out.rows.push_back(std::move(row));

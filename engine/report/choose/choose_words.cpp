@@ -8,6 +8,7 @@
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/words/words.hpp"
+#include "bide/scenario/catalogue.hpp"
 
 namespace bide::report {
 namespace {
@@ -37,8 +38,19 @@ std::string choose_title(const study::Chosen& chosen) {
 }
 
 std::string choice_words(const study::Choice& choice) {
-  return fmt::format("{}{}, {}", choice.raft.one_of_two ? "two of " : "", choice.raft.kind,
-                     choice.raft.one_of_two ? "one lost, " + choice.pack : choice.pack);
+  return fmt::format("{}; {} ({}, {})", scenario::find_raft(choice.raft.kind)->title,
+                     scenario::find_pack(choice.pack)->title,
+                     choice.raft.one_of_two ? "two of " + choice.raft.kind + ", one lost" : choice.raft.kind,
+                     choice.pack);
+}
+
+std::string choice_name(const study::Choice& choice) {
+  const auto until = [](const std::string& text, const char* mark) {
+    return text.substr(0, text.find(mark));
+  };
+  return fmt::format("{}{}, {}", until(scenario::find_raft(choice.raft.kind)->title, ", "),
+                     choice.raft.one_of_two ? ", one of two lost" : "",
+                     until(scenario::find_pack(choice.pack)->title, " ("));
 }
 
 std::string water_words(const study::Water& water) {

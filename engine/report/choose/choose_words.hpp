@@ -9,7 +9,9 @@
 namespace bide::report {
 
 std::string choose_title(const study::Chosen& chosen);  // "Raft and pack for 4 people"
-std::string choice_words(const study::Choice& choice);  // "two of solas_6, one lost: solas_a"
+// "6-person SOLAS raft, inflated floor, canopy of two skins; SOLAS A pack (long voyages) (solas_6, solas_a)"
+std::string choice_words(const study::Choice& choice);
+std::string choice_name(const study::Choice& choice);  // "6-person SOLAS raft, SOLAS A pack"
 std::string water_words(const study::Water& water);  // "Biscay in February: sea 12 °C, air 10 °C, wind 9 m/s"
 std::string range_words(const study::Chance& chance);    // "62-75 %"
 std::string cause_words(const study::ChoiceCell& cell);  // "cold"; "nothing"

@@ -38,8 +38,8 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
       horizon(horizon_h * hour_s));
   out.x = {"person"};
   out.y = axis_of(m);
-  html::Series most{"8 in 10 futures", Kind::spans, {}, 0}, half{"half of the futures", Kind::spans, {}, 3},
-      middle{"median future", Kind::points, {}, 1};
+  html::Series most{"8 in 10 futures", Kind::spans, {}, 0},
+      half{"middle half of the futures", Kind::spans, {}, 3}, middle{"median future", Kind::points, {}, 1};
   const std::string after = horizon(horizon_h * hour_s);
   const auto add = [&](const char* state, const char* who, const study::Window& w) {
     const double row = static_cast<double>(out.categories.size());
