@@ -111,3 +111,35 @@ TEST_CASE("water is counted for each person in the mean") {
   CHECK(water.deficit_pct == doctest::Approx(4.2));
   CHECK(water.sweat_L == doctest::Approx(60));  // 1 kg/h
 }
+
+TEST_CASE("of two rafts of one crew the worse of each figure stands") {
+  using scenario::Limit;
+  outcome::Figures one, other;
+  one.able.first_s = at_h(10), one.able_limit = Limit::able_core_low;
+  other.able.first_s = at_h(8), other.able_limit = Limit::able_water_deficit;
+  one.alive.first_s = at_h(20),
+  one.alive_limit = Limit::lethal_core_low;  // the other has none within the horizon
+  one.next_limit = Limit::able_co2, one.next_margin_fraction = 0.4;
+  other.next_limit = Limit::lethal_fat, other.next_margin_fraction = 0.3;
+  one.coldest_inside = outcome::Coldest{4, 0, false};
+  other.coldest_inside = outcome::Coldest{6, 0, true};
+  one.lowest_core_degC = 33, other.lowest_core_degC = 34;
+  one.highest_core_degC = 37.5, other.highest_core_degC = 37.2;
+  one.worst_water_deficit_pct = 5, other.worst_water_deficit_pct = 8;
+  one.foul_air_h = 0, other.foul_air_h = 3;
+  one.highest_co2_ppm = 9000, other.highest_co2_ppm = 4000;
+  // Whichever is named first.
+  for (const outcome::Figures& both : {outcome::worse(one, other), outcome::worse(other, one)}) {
+    CHECK(both.able_limit == Limit::able_water_deficit);
+    CHECK(both.alive_limit == Limit::lethal_core_low);
+    CHECK(both.next_limit == Limit::lethal_fat);
+    CHECK(both.next_margin_fraction == 0.3);
+    REQUIRE(both.coldest_inside);
+    CHECK(both.coldest_inside->degC == 4);
+    CHECK(both.lowest_core_degC == 33);
+    CHECK(both.highest_core_degC == 37.5);
+    CHECK(both.worst_water_deficit_pct == 8);
+    CHECK(both.foul_air_h == 3);
+    CHECK(both.highest_co2_ppm == 9000);
+  }
+}
