@@ -7,7 +7,6 @@
 #include <cmath>
 #include <filesystem>
 #include <functional>
-#include <limits>
 #include <memory>
 #include <optional>
 #include <variant>
@@ -33,6 +32,7 @@ namespace bide::tool {
 namespace {
 
 constexpr Allowed<int> crew_sizes{1, 100}, months{1, 12};
+constexpr Allowed<double> any_days{0.01, 60};
 
 struct Answers {
   std::optional<int> month;
@@ -199,7 +199,6 @@ scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
   const Place place = place_of(where);
   const int month = named ? *named : month_of(answers, dialogue, place.point.latitude_deg);
   const std::optional<climate::Month> climate = climate_of(place, month, climate_needed);
-  constexpr Allowed<double> any_days{0.01, 60};
   const double days = answers.days
                           ? *answers.days
                           : number_in<double>(dialogue.ask({}, of_number("Days", usual_days, any_days,
@@ -277,8 +276,6 @@ void add_new(Program& program) {
   auto answers = std::make_shared<Answers>();
   Answers& a = *answers;
   Command command = program.command("new", "Write a scenario from the catalogue and a few answers or flags");
-  constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
-                                       std::numeric_limits<double>::max()};
   command.text("--crew", a.crew,
                "Number of people, or the people, as \"M40 F38 M12:45:1.52\" (sex, age; kg and m if known)");
   command.text("--raft", a.raft, "Catalogue key of the raft");
@@ -294,12 +291,15 @@ void add_new(Program& program) {
   command.text("--start", a.start, "Start in UTC, as 2031-02-03T18:00Z, in place of month and season")
       .excludes(month)
       .excludes(season);
-  command.number("--days", a.days, any_number, "Days simulated");
+  command.number("--days", a.days, any_days, "Days simulated");
   command.text("--clothing", a.clothing, "Catalogue key of what everybody wears");
   command.word("--boarding", a.boarding, {"dry", "swim", "float_free"}, "How the raft is reached");
-  command.number("--air", a.air_degC, any_number, "Air temperature in place of the month's, degC");
-  command.number("--water", a.water_degC, any_number, "Sea temperature in place of the month's, degC");
-  command.number("--wind", a.wind_m_s, any_number, "Wind at 10 m in place of the month's, m/s");
+  command.number("--air", a.air_degC, range_of("/weather/air_temperature_degC"),
+                 "Air temperature in place of the month's, degC");
+  command.number("--water", a.water_degC, range_of("/weather/water_temperature_degC"),
+                 "Sea temperature in place of the month's, degC");
+  command.number("--wind", a.wind_m_s, range_of("/weather/wind_speed_m_s"),
+                 "Wind at 10 m in place of the month's, m/s");
   command.text("--name", a.name, "Title");
   command.text("-o,--output", a.output, "File to write; standard output if left out");
   command.flag("--force", a.force, "Overwrite the file if it exists");

@@ -4,7 +4,6 @@
 
 #include <chrono>
 #include <cmath>
-#include <limits>
 
 #include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
@@ -86,8 +85,6 @@ bool NightFlags::any() const {
 
 void add_setting_flags(Command& command, NightFlags& flags, const Argument& scenario_file) {
   constexpr Allowed<int> crew_sizes{1, 100}, months{1, 12};
-  constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
-                                       std::numeric_limits<double>::max()};
   Argument persons = command.number("--persons", flags.persons, crew_sizes,
                                     "Without a file: how many people of whom nothing is known");
   persons.excludes(scenario_file);
@@ -99,12 +96,16 @@ void add_setting_flags(Command& command, NightFlags& flags, const Argument& scen
   command.number("--month", flags.month, months, "Climate of this month in place of the clock's")
       .excludes(scenario_file);
   command
-      .number("--sea", flags.sea_degC, any_number,
+      .number("--sea", flags.sea_degC, {scenario::coldest_ocean_degC, scenario::warmest_ocean_degC},
               "Sea temperature, degC; drawn about the month's mean if left out")
       .excludes(scenario_file);
-  command.number("--air", flags.air_degC, any_number, "Mean air temperature in place of the month's, degC")
+  command
+      .number("--air", flags.air_degC, range_of("/weather/air_temperature_degC"),
+              "Mean air temperature in place of the month's, degC")
       .excludes(scenario_file);
-  command.number("--wind", flags.wind_m_s, any_number, "Mean wind at 10 m in place of the month's, m/s")
+  command
+      .number("--wind", flags.wind_m_s, range_of("/weather/wind_speed_m_s"),
+              "Mean wind at 10 m in place of the month's, m/s")
       .excludes(scenario_file);
   command.text("--clothing", flags.clothing, "What they wear (bide catalogue ensembles), or unknown")
       .excludes(scenario_file);
