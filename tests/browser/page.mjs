@@ -223,9 +223,7 @@ async function levers_and_beside(page) {
     return shown;
   };
   assert.equal(await printed(), true, "a comparison is not printed");
-  await page.emulateMedia({media: "print"});
-  await page.screenshot({path: "page_compared_print.png", fullPage: true});
-  await page.emulateMedia({media: null});
+  await page.pdf({path: "page_compared.pdf", preferCSSPageSize: true});
   await page.getByRole("button", {name: "Stop comparing"}).click();
   await settled(page);
   assert.equal(await printed(), false, "a comparison is printed that is no more");
