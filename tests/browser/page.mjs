@@ -484,6 +484,23 @@ async function lesson(page) {
   const marks = await Promise.all((await guessed.locator(".bar").first().locator(".guess-mark").all()).map(box));
   assert.ok(Math.max(...marks.map((each) => each.x)) > zone.x && zone.x < bar.x + bar.width, "a late guess lies within the time followed");
   assert.equal(await guessed.locator(".onward").count(), 3, "an open range has no arrow");
+  // A line leads from each name to its mark, past the other names; no name leaves the box, on a phone neither.
+  const ways = () => guessed.evaluate((all) => {
+    const at = (each) => each.getBoundingClientRect(), middle = (each) => (at(each).left + at(each).right) / 2;
+    const names = [...all.querySelectorAll(".guess-name")], lines = [...all.querySelectorAll(".lane i")];
+    const marks = [...all.querySelector(".bar").querySelectorAll(".guess-mark")].map(middle).sort((a, b) => a - b);
+    return {off: lines.map(middle).sort((a, b) => a - b).map((x, i) => Math.abs(x - marks[i])),
+            crossed: lines.filter((line) => names.some((name) => at(name).left < middle(line) - 1 && at(name).right > middle(line) + 1 && at(name).top > at(line).top && at(name).right < at(all).right - 40)).length,
+            out: names.filter((name) => at(name).right > at(all).right || at(name).left < at(all).left).length};
+  });
+  for (const width of [390, 1200]) {
+    await page.setViewportSize({width, height: 900});
+    await page.waitForTimeout(300);
+    const {off, crossed, out} = await ways();
+    assert.equal(off.length, 4);
+    assert.ok(Math.max(...off) < 2, `names lead ${off} px past their marks at ${width}`);
+    assert.deepEqual({crossed, out}, {crossed: 0, out: 0}, `names of guesses at ${width}`);
+  }
   assert.equal(await comment.isVisible(), true);
   for (const words of ["bide levers", "--futures", "every 0", "uncertain\" part"])
     assert.ok(!(await page.locator(".step[open] .output > :not(details)").allInnerTexts()).join().includes(words), `the class reads "${words}"`);
