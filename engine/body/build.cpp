@@ -10,6 +10,7 @@
 #include "bide/body/stolwijk.hpp"
 #include "bide/body/vessels.hpp"
 #include "bide/body/water.hpp"
+#include "bide/constants/boarding.hpp"
 #include "bide/constants/control.hpp"
 #include "bide/constants/fuel.hpp"
 #include "bide/constants/starting.hpp"

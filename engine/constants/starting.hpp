@@ -21,7 +21,6 @@ inline constexpr Sourced core_rise_K_per_met{
     Trust::derived,
     0.1,
     0.21};
-inline constexpr Sourced resting_met{1.0, "met", "", "1 met", Trust::definition};
 // After 84 h with little sleep and food shivering began at a mean body temperature of 34.8 instead of 35.8
 // degC.
 inline constexpr Sourced sleepless_shift_K{1.0, "K", "castellani2003", "35.8 less 34.8 degC", Trust::seen};

@@ -10,8 +10,10 @@
 #include "bide/constants/injury.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/scenario/document.hpp"
+#include "bide/scenario/month_weather.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/resolve.hpp"
+#include "bide/scenario/write.hpp"
 
 namespace bide::scenario {
 namespace {
@@ -169,6 +171,25 @@ void routine(Cautions& c) {
           "the minimum opening is larger than all entrances together: they stay open");
 }
 
+// The default opening is that of mild weather.
+void opening_in_the_cold(Cautions& c) {
+  const Scenario& s = c.valid.scenario;
+  constexpr const char* opening = "/routine/opening_fraction_day";
+  if (!s.raft || s.raft->canopy == CanopyKind::none || !is_default(c.valid, opening)) return;
+  const auto look = [&](const auto& w) {
+    if constexpr (requires { w.air_temperature_degC; }) {
+      if (w.air_temperature_degC < closed_up_degC)
+        c.say(opening,
+              fmt::format(
+                  "by default {:g} of the entrances is open by day, in air of {:g} °C; new scenarios take "
+                  "{:g} there. Less open is warmer inside, and carbon dioxide is higher",
+                  s.routine.opening_fraction_day, w.air_temperature_degC,
+                  usual_opening_by_day(w.air_temperature_degC)));
+    }
+  };
+  std::visit(look, c.valid.weather);
+}
+
 // Of a raft that is drawn while the pack is not.
 void pack_of_drawn_raft(Cautions& c, const Uncertain& u) {
   std::vector<Value> kinds;
@@ -216,6 +237,7 @@ Diagnostics cautions_of(const ValidScenario& valid) {
   people(c);
   weather(c);
   routine(c);
+  opening_in_the_cold(c);
   uncertain(c);
   return std::move(c.out);
 }

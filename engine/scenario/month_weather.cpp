@@ -49,7 +49,7 @@ void put_month_weather(Node& document, WeatherKind kind, const StatedWeather& st
 }
 
 double usual_opening_by_day(double air_degC) {
-  constexpr std::array temperature_degC{10.0, 20.0}, opening{0.05, 0.3};
+  constexpr std::array temperature_degC{closed_up_degC, 20.0}, opening{0.05, 0.3};
   return to_hundredths(interpolate_linear(temperature_degC, opening, air_degC));
 }
 

@@ -19,9 +19,10 @@ struct StatedWeather {
 void put_month_weather(Node& document, WeatherKind kind, const StatedWeather& stated,
                        const std::optional<climate::Month>& month);
 
+inline constexpr double closed_up_degC = 10;
 // Share of the entrances open by day in a new scenario: nobody leaves them a third open in the cold. A
-// twentieth at 10 degC and below, as at night; three tenths, which is the default, at 20 degC and above; a
-// straight line between. Common practice, no source.
+// twentieth at closed_up_degC and below, as at night; three tenths, which is the default, at 20 degC and
+// above; a straight line between. Common practice, no source.
 // @param air_degC mean air temperature, degC
 double usual_opening_by_day(double air_degC);
 

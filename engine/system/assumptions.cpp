@@ -46,7 +46,7 @@ std::vector<std::string> assumptions(const scenario::ValidScenario& v, const wea
     out.push_back("spray, seat contact and wetting are our own estimates with wide ranges");
   }
   out.push_back(endurance_words(s.model.shivering_endurance));
-  out.push_back("seasickness is the expected share of people like this one, not a toss of a coin");
+  out.push_back("seasickness is averaged, not drawn at random");
   for (const std::string& note : weather.notes()) out.push_back(note);
   return out;
 }

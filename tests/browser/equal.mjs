@@ -67,5 +67,17 @@ const scenario = readFileSync(join(folder, "uncertain_tropics.json"), "utf8");
 const draw = (begin, end) => ask({ask: "draw", scenario, begin, end});
 const odds = (parts) => ask({ask: "odds", scenario, end: 24, parts, result: true}).result;
 assert.equal(odds([draw(0, 10), draw(10, 24)]), odds([draw(0, 24)]), "odds from parts");
-writeFileSync(out, JSON.stringify(results));
+// The same futures by the program: odds are shares of them and hours read off them, so one future that ends in another
+// minute moves an hour by as much; shares are the same.
+const drawn = "uncertain_tropics.json", futures = 24, odds_tolerance = 1e-3;
+execFileSync(bide, ["odds", join(folder, drawn), "-n", String(futures), "--no-levers", "--json", "native_odds.json", "--quiet"], {stdio: "ignore"});
+{
+  const [native, ours] = [readFileSync("native_odds.json", "utf8"), odds([draw(0, futures)])].map((text) => JSON.parse(text));
+  for (const each of [native, ours]) delete each.made_by;
+  tolerance = odds_tolerance;
+  const before = numbers;
+  compare(native, ours, `odds of ${drawn}`);
+  assert.ok(numbers > before + 100, "the odds hold too few numbers");
+}
+writeFileSync(out, JSON.stringify({runs: results, odds: {name: drawn, futures, result: odds([draw(0, futures)])}}));
 console.log(`${names.length} scenarios, ${numbers} numbers, ${unequal} not the same to the last bit; largest difference ${worst.toExponential(1)} at ${where}`);

@@ -151,9 +151,11 @@ async function look(browser, path) {
   assert.equal(await page.locator("details:visible").count(), 0, `${path}: folded tables on paper`);
   await page.emulateMedia({media: null, colorScheme: null});
   const paper = await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
-  // A run is two sheets and two cards; a third sheet where hands, feet or fingers get too cold.
+  // A run is two sheets and two cards; a third sheet where hands, feet or fingers get too cold and are drawn.
   const sheets = paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g).length;
-  if (await page.getByRole("heading", {name: "Ration card"}).count() > 0) assert.ok(sheets === 4 || sheets === 5, `${path}: ${sheets} sheets`);
+  const hands = await page.locator("section", {has: page.getByRole("heading", {name: "Hands and feet"})}).locator("> figure.chart").count();
+  if (await page.getByRole("heading", {name: "Ration card"}).count() > 0)
+    assert.ok(hands > 0 ? sheets === 4 || sheets === 5 : sheets === 4, `${path}: ${sheets} sheets, ${hands} charts of hands`);
   assert.deepEqual(wrong, [], `${path}: errors or requests`);
   await context.close();
   console.log(`${path}: ${charts} charts, ${points} marks`);

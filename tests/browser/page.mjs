@@ -12,8 +12,11 @@ import playwright from "playwright-core";
 const [chromium, firefox, file, results_file, scenarios] = process.argv.slice(2);
 const url = pathToFileURL(resolve(file)).href;
 const results = JSON.parse(readFileSync(results_file, "utf8"));
-// Of a slow machine that does other work meanwhile; the aims are 2,000 ms, 150 ms and 10 s on an idle laptop.
-const most_ms = {first: 20_000, range: 40_000, run: 5_000, futures: 120_000};
+// The aims on an idle laptop, printed beside what was measured. A test machine does other work meanwhile: five times as
+// much is a bar against disasters, no aim.
+const aims_ms = {first: 2_000, range: 5_000, run: 150, futures: 10_000};
+const times_slower = 5;
+const most_ms = Object.fromEntries(Object.entries(aims_ms).map(([what, aim]) => [what, times_slower * aim]));
 
 const wrong = [];
 const measured = {};
@@ -33,6 +36,8 @@ async function open(browser, fragment = "") {
 }
 const settled = (page) => page.waitForFunction(() => document.querySelector("#answer")?.getAttribute("aria-busy") === "false" &&
   !document.body.classList.contains("working"), null, {timeout: 120_000});
+// A control of the sentence.
+const control = (page, name) => page.locator(`#sentence [aria-label="${name}"]`);
 const answer = (page) => page.locator("#answer dl.facts").first().innerText();
 const clean = (what) => assert.deepEqual(wrong, [], `${what}: errors or requests`);
 
@@ -53,18 +58,25 @@ async function opens(browser, name) {
 
 // Each scenario gives the very bytes that the same engine gives in node.
 async function same_results(page) {
-  for (const [name, result] of Object.entries(results)) {
+  for (const [name, result] of Object.entries(results.runs)) {
     const weather = {"weather/invented_station.txt": readFileSync(join(scenarios, "weather/invented_station.txt"), "utf8")};
     const question = {ask: "report", scenario: readFileSync(join(scenarios, name), "utf8"), name: join(scenarios, name), result: true, files: weather};
     const here = await page.evaluate((asked) => globalThis.bide.lane().ask(asked), question);
     assert.equal(here.result, result, `${name}: not the bytes of node`);
   }
+  const {name, futures: end, result} = results.odds, scenario = readFileSync(join(scenarios, name), "utf8");
+  const odds = await page.evaluate(async ([text, last]) => {
+    const ask = (question) => globalThis.bide.lane().ask({scenario: text, ...question});
+    const parts = [await ask({ask: "draw", begin: 0, end: 10}), await ask({ask: "draw", begin: 10, end: last})];
+    return ask({ask: "odds", end: last, parts, result: true});
+  }, [scenario, end]);
+  assert.equal(odds.result, result, "odds: not the bytes of node");
 }
 
 async function changes(page, name) {
   const runs = [];
   for (const value of ["5", "4", "6", "4"]) {
-    await page.getByLabel("How many people").selectOption(value);
+    await control(page, "How many people").selectOption(value);
     await settled(page);
     runs.push(await page.evaluate(() => globalThis.bide_timings.run));
   }
@@ -77,7 +89,7 @@ async function changes(page, name) {
 
 async function controls(page) {
   const before = await answer(page);
-  const month = page.getByLabel("Month");
+  const month = control(page, "Month");
   await month.focus();
   await page.keyboard.press("ArrowDown");  // by keyboard alone
   await page.waitForFunction((old) => document.querySelector("#answer dl.facts")?.innerText !== old, before, {timeout: 60_000});
@@ -95,12 +107,90 @@ async function controls(page) {
 
 // Quick changes: only the last is answered.
 async function given_up(page) {
-  for (const value of ["1", "2", "3", "8", "12"]) await page.getByLabel("How many people").selectOption(value);
+  for (const value of ["1", "2", "3", "8", "12"]) await control(page, "How many people").selectOption(value);
   await settled(page);
   assert.match(await page.locator("#answer .lead").innerText(), /^12 people/);
-  await page.getByLabel("How many people").selectOption("4");
+  await control(page, "How many people").selectOption("4");
   await settled(page);
   clean("changes given up");
+}
+
+// What was asked before a change is ended, not waited for.
+async function cut_off(page) {
+  const ended = await page.evaluate(async () => {
+    const lane = globalThis.bide.lane(), before = lane.worker, begun = performance.now();
+    const old = lane.ask({ask: "draw", scenario: document.querySelector("textarea").value, begin: 0, end: 2000});
+    const people = document.querySelector('[aria-label="How many people"]');
+    people.value = "2";
+    people.dispatchEvent(new Event("change"));
+    const end = await old.then(() => "answered", (fault) => fault.message);
+    return {end, took_ms: performance.now() - begun, new_worker: lane.worker !== before};
+  });
+  assert.equal(ended.end, "given up");
+  assert.ok(ended.new_worker && ended.took_ms < 1000, `an old question held up a new one for ${ended.took_ms} ms`);
+  await settled(page);
+  await control(page, "How many people").selectOption("4");
+  await settled(page);
+  clean("a question cut off");
+}
+
+// Many changes leave nothing behind: memory after the browser has cleared up, and the number of workers.
+async function steady(page) {
+  const session = await page.context().newCDPSession(page);
+  const heap_MB = async () => {
+    await session.send("HeapProfiler.collectGarbage");
+    return (await session.send("Runtime.getHeapUsage")).usedSize / 1e6;
+  };
+  const some = async (count) => {
+    for (let i = 0; i < count; ++i) {
+      await control(page, "How many people").selectOption(i % 2 ? "4" : "3");
+      await settled(page);
+    }
+  };
+  await some(10);
+  const before = await heap_MB(), workers = page.workers().length;
+  await some(30);
+  const after = await heap_MB();
+  measured["memory of the page before and after 30 changes, MB"] = before;
+  measured["  after"] = after;
+  assert.ok(after < before + 2, `30 changes took ${after - before} MB`);
+  assert.equal(page.workers().length, workers, "workers are left behind");
+}
+
+// Each word of the sentence has its evidence one tap away, and comes back from it.
+async function sources(page, screen) {
+  await control(page, "Who they are").selectOption("unknown");
+  await settled(page);
+  const controls = await page.locator("#sentence :is(select, input)").count();
+  assert.equal(await page.locator("#sentence .of-source").count(), controls, "a control without its source");
+  assert.ok(controls > 9, `${controls} controls`);
+  for (let i = 0; i < controls; ++i) {
+    const button = page.locator("#sentence .of-source").nth(i);
+    await button.focus();
+    await page.keyboard.press("Enter");
+    const at = await page.evaluate(() => ({id: document.activeElement.id, text: document.activeElement.innerText, shown: document.activeElement.checkVisibility()}));
+    assert.ok(at.id.startsWith("source-") && at.shown && at.text.length > 40, `${await button.getAttribute("aria-label")} leads to ${JSON.stringify(at)}`);
+    await page.keyboard.press("Escape");
+    assert.equal(await page.evaluate(() => document.activeElement.className), "of-source", "Escape does not come back");
+    if (screen) {
+      const box = await button.boundingBox();
+      assert.ok(Math.min(box.width, box.height) >= 24, `a target of ${box.width} by ${box.height} px`);
+    }
+  }
+  const entry = (name) => page.locator(`#source-${name}`).innerText();
+  assert.match(await entry("minutes-in-the-water"), /10 min \(3 to 30 min\): .*our own estimate, no source/);
+  assert.match(await entry("minutes-in-the-water"), /1 min \(1 to 3 min\): 4\.2\.2.*read at second hand: .*Life-?[Ss]aving/);
+  assert.match(await entry("who-they-are"), /Where nobody knows it: Judgement: three men to one woman/);
+  assert.match(await entry("days-followed"), /the engine keeps no source/);
+  await control(page, "Who they are").selectOption("usual");
+  await settled(page);
+  await page.locator("input[type=search]").fill("core temperature");
+  const limit = await page.locator(".field", {has: page.locator("code", {hasText: "/limits/unconscious_core_degC"})}).innerText();
+  assert.match(limit, /Unconscious below this core temperature\.[\s\S]*read in the source|Allowed: a number from 20 to 34 °C/);
+  assert.match(limit, /Allowed: a number from 20 to 34 °C/);
+  assert.match(limit, /; (read|worked out|from memory|our own)/, "a field without its source");
+  await page.locator("input[type=search]").fill("");
+  clean("sources");
 }
 
 // Four by four: the engine is broken from outside, and is there again.
@@ -109,7 +199,7 @@ async function worker_dies(page) {
     const lane = globalThis.bide.lane();
     lane.worker.onerror({preventDefault() {}, message: "killed by the test"});
   });
-  await page.getByLabel("How many people").selectOption("3");
+  await control(page, "How many people").selectOption("3");
   await settled(page);
   assert.match(await page.locator("#answer .lead").innerText(), /^3 people/);
 }
@@ -119,13 +209,24 @@ async function levers_and_beside(page) {
   assert.match(await page.locator("#bought").innerText(), /Each change is tried alone/);
   await page.getByRole("button", {name: "Keep this situation"}).click();
   await settled(page);
-  await page.getByLabel("How they came aboard").selectOption("dry");
+  await control(page, "How they came aboard").selectOption("dry");
   await settled(page);
   await page.waitForFunction(() => document.querySelector("#difference table"), null, {timeout: 240_000});
   const difference = await page.locator("#difference").innerText();
   assert.match(difference, /^Option 1, kept: swam 10 minutes\. Option 2, as above: stepped aboard dry\./);
   assert.match(difference, /Option 1: .*in Biscay in \w+: swam 10 minutes/);
+  assert.match(difference, /What would buy more time, below, is tried on option 2/);
+  const printed = async () => {
+    await page.emulateMedia({media: "print"});
+    const shown = await page.locator("#difference").isVisible();
+    await page.emulateMedia({media: null});
+    return shown;
+  };
+  assert.equal(await printed(), true, "a comparison is not printed");
+  await page.pdf({path: "page_compared.pdf", preferCSSPageSize: true});
   await page.getByRole("button", {name: "Stop comparing"}).click();
+  await settled(page);
+  assert.equal(await printed(), false, "a comparison is printed that is no more");
   await settled(page);
   clean("levers and comparison");
 }
@@ -143,7 +244,7 @@ async function futures(page, name) {
 
 // Help, ages, and an answer that is marked as old while the next is worked out.
 async function told_at_once(page) {
-  await page.getByLabel("How many people").selectOption("4");
+  await control(page, "How many people").selectOption("4");
   await settled(page);
   const old = await page.evaluate(() => {
     const people = document.querySelector('[aria-label="Who they are"]');
@@ -160,19 +261,19 @@ async function told_at_once(page) {
   assert.match(await page.locator(".fields").innerText(), /Now: Person A 40, Person B 38, Person C 12, Person D 9\. A change reaches every person\./);
   await page.locator("input[type=search]").fill("");
   assert.equal(await page.locator(".of-help").isVisible(), false);
-  await page.getByLabel("Help", {exact: true}).selectOption("yes");
+  await control(page, "Help").selectOption("yes");
   await settled(page);
   assert.match(await page.locator(".of-help").innerText(), /^Help, as stated, comes after 72 h \(\d+ \w+ 12:00 UTC\): the dashed line\.$/);
   const mark = await page.locator(".bands i.help").boundingBox(), bar = await page.locator(".bands .bar").first().boundingBox();
   assert.ok(Math.abs((mark.x - bar.x) / bar.width - 72 / 120) < 0.02, "the mark of help is not at 72 of 120 h");
-  await page.getByLabel("Days until help").fill("9");
+  await control(page, "Days until help").fill("9");
   await page.keyboard.press("Tab");
   await settled(page);
   assert.match(await page.locator("#sentence").innerText(), /later than the time followed/);
   assert.match(await page.locator(".of-help").innerText(), /216 h: later than the time followed/);
   assert.equal(await page.locator(".bands i.help").count(), 0);
-  await page.getByLabel("Help", {exact: true}).selectOption("no");
-  await page.getByLabel("Who they are").selectOption("usual");
+  await control(page, "Help").selectOption("no");
+  await control(page, "Who they are").selectOption("usual");
   await settled(page);
   clean("help and ages");
 }
@@ -180,14 +281,14 @@ async function told_at_once(page) {
 // Card and list: a sheet each, with the caution on it.
 async function on_paper(page) {
   await page.evaluate(() => { window.print = () => { window.printed = document.body.className; }; });
-  await page.getByLabel("How many people").selectOption("3");
+  await control(page, "How many people").selectOption("3");
   await settled(page);
   const trying = page.locator("#answer dd", {hasText: "being tried"});
   assert.equal(await trying.isVisible(), true);
   await page.emulateMedia({media: "print"});  // by the browser's own command, before the changes are tried
   assert.equal(await trying.isVisible(), false, "what is being tried is printed");
   await page.emulateMedia({media: null});
-  await page.getByLabel("How many people").selectOption("4");
+  await control(page, "How many people").selectOption("4");
   await page.getByRole("button", {name: "Print card and list"}).click();
   await page.waitForFunction(() => window.printed !== undefined, null, {timeout: 240_000});
   assert.ok(!(await page.locator("#answer").innerText()).includes("being tried"), "printed before the changes were tried");
@@ -243,6 +344,24 @@ async function dropped(page) {
   await page.getByRole("button", {name: "Begin with a sentence instead"}).click();
   await settled(page);
   clean("dropped files");
+}
+
+// The same by the event that a browser sends when a file is let go over the page.
+async function let_go(page) {
+  const text = readFileSync(join(scenarios, "tropics_little_water.json"), "utf8");
+  await page.evaluate((scenario) => {
+    const data = new DataTransfer();
+    data.items.add(new File([scenario], "tropics.json", {type: "application/json"}));
+    for (const kind of ["dragover", "drop"]) {
+      const event = new DragEvent(kind, {dataTransfer: data, bubbles: true, cancelable: true});
+      if (document.querySelector("#answer").dispatchEvent(event)) throw new Error(`the browser would open what is let go (${kind})`);
+    }
+  }, text);
+  await page.waitForFunction((name) => document.querySelector("#sentence").textContent.startsWith(`From a file: ${name}`), JSON.parse(text).name);
+  await settled(page);
+  await page.getByRole("button", {name: "Begin with a sentence instead"}).click();
+  await settled(page);
+  clean("a file let go");
 }
 
 // A file that means harm stays text.
@@ -365,6 +484,23 @@ async function lesson(page) {
   const marks = await Promise.all((await guessed.locator(".bar").first().locator(".guess-mark").all()).map(box));
   assert.ok(Math.max(...marks.map((each) => each.x)) > zone.x && zone.x < bar.x + bar.width, "a late guess lies within the time followed");
   assert.equal(await guessed.locator(".onward").count(), 3, "an open range has no arrow");
+  // A line leads from each name to its mark, past the other names; no name leaves the box, on a phone neither.
+  const ways = () => guessed.evaluate((all) => {
+    const at = (each) => each.getBoundingClientRect(), middle = (each) => (at(each).left + at(each).right) / 2;
+    const names = [...all.querySelectorAll(".guess-name")], lines = [...all.querySelectorAll(".lane i")];
+    const marks = [...all.querySelector(".bar").querySelectorAll(".guess-mark")].map(middle).sort((a, b) => a - b);
+    return {off: lines.map(middle).sort((a, b) => a - b).map((x, i) => Math.abs(x - marks[i])),
+            crossed: lines.filter((line) => names.some((name) => at(name).left < middle(line) - 1 && at(name).right > middle(line) + 1 && at(name).top > at(line).top && at(name).right < at(all).right - 40)).length,
+            out: names.filter((name) => at(name).right > at(all).right || at(name).left < at(all).left).length};
+  });
+  for (const width of [390, 1200]) {
+    await page.setViewportSize({width, height: 900});
+    await page.waitForTimeout(300);
+    const {off, crossed, out} = await ways();
+    assert.equal(off.length, 4);
+    assert.ok(Math.max(...off) < 2, `names lead ${off} px past their marks at ${width}`);
+    assert.deepEqual({crossed, out}, {crossed: 0, out: 0}, `names of guesses at ${width}`);
+  }
   assert.equal(await comment.isVisible(), true);
   for (const words of ["bide levers", "--futures", "every 0", "uncertain\" part"])
     assert.ok(!(await page.locator(".step[open] .output > :not(details)").allInnerTexts()).join().includes(words), `the class reads "${words}"`);
@@ -440,10 +576,37 @@ async function saved_drawing(page, place, of) {
 }
 const texts_of = (svg) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text);
 
-async function screens(page) {
-  const brightness = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor.match(/\d+/g).map(Number).reduce((a, b) => a + b) / 3);
+// A phone's first screen: until when, one picture, what buys most; words and their punctuation together.
+async function first_screen(page) {
+  const high = 844;
+  await page.setViewportSize({width: 390, height: high});
+  await page.evaluate(() => window.scrollTo(0, 0));
+  await page.waitForTimeout(300);
+  const ends = await page.evaluate(() => {
+    const bottom = (each) => each.getBoundingClientRect().bottom;
+    const [facts, more] = document.querySelectorAll("#answer dl.facts");
+    return {until: bottom(facts), picture: bottom(document.querySelector("#answer .plot svg")),
+            buys: Math.min(...[...more.children].map((each) => each.getBoundingClientRect().top))};
+  });
+  measured["phone: end of until when, of the picture, start of what buys most, px of 844"] = ends.until;
+  measured["  picture"] = ends.picture;
+  measured["  what buys most"] = ends.buys;
+  assert.ok(ends.until < ends.picture && ends.picture < ends.buys && ends.buys < high - 8, JSON.stringify(ends));
+  const astray = await page.evaluate(() => [...document.querySelectorAll("#sentence .held")].flatMap((each) => {
+    const mark = [...each.childNodes].find((node) => node.nodeType === 3), word = each.firstElementChild.getBoundingClientRect();
+    if (!mark) return [];
+    const range = document.createRange();
+    range.selectNode(mark);
+    const at = range.getBoundingClientRect();
+    return Math.abs(at.left - word.right) > 4 || at.top > word.bottom ? [`${each.textContent} ${at.left - word.right}`] : [];
+  }));
+  assert.deepEqual(astray, [], "punctuation away from its word");
+  await page.screenshot({path: "page_phone.png"});
+}
+
+const no_sideways = async (page, widths) => {
   const unfold = (open) => page.evaluate((to) => document.querySelectorAll("details").forEach((each) => { each.open = to; }), open);
-  for (const width of [1200, 768, 390]) {
+  for (const width of widths) {
     await page.setViewportSize({width, height: 900});
     await unfold(true);
     await page.waitForTimeout(300);
@@ -452,6 +615,13 @@ async function screens(page) {
     await unfold(false);
     await page.screenshot({path: `page_${width}.png`, fullPage: true, timeout: 120_000});
   }
+};
+const brightness_of = (page) => page.evaluate(() => getComputedStyle(document.body).backgroundColor.match(/\d+/g).map(Number).reduce((a, b) => a + b) / 3);
+
+async function screens(page) {
+  const brightness = () => brightness_of(page);
+  await first_screen(page);
+  await no_sideways(page, [1920, 1200, 1024, 768, 390]);
   await page.setViewportSize({width: 1200, height: 900});
   for (const name of ["screen", "scrolled"]) {
     await page.evaluate((by) => window.scrollTo(0, by), name === "screen" ? 0 : 700);
@@ -470,13 +640,21 @@ async function screens(page) {
   await page.emulateMedia({media: null, colorScheme: null});
 }
 
+// As far as Firefox's driver goes: it prints to no file, and knows neither dark nor paper.
+async function screens_in_firefox(page) {
+  await first_screen(page);
+  await no_sideways(page, [390, 1200]);
+}
+
 async function in_chromium() {
   const browser = await playwright.chromium.launch({executablePath: chromium, args: ["--no-sandbox"]});
   try {
     const page = await opens(browser, "Chromium");
     await controls(page);
+    await sources(page, true);
     await changes(page, "Chromium");
     await given_up(page);
+    await cut_off(page);
     await worker_dies(page);
     await levers_and_beside(page);
     await futures(page, "Chromium");
@@ -484,12 +662,14 @@ async function in_chromium() {
     await told_at_once(page);
     await on_paper(page);
     await refusals(page);
+    await steady(page);
     await lesson(page);
     await dropped(page);
+    await let_go(page);
     await hostile(page);
     await files_out(page);
     await same_results(page);
-    measured["memory of the page, MB"] = await page.evaluate(() => performance.memory.usedJSHeapSize / 1e6);
+    await page.context().close();
   } finally {
     await browser.close();
   }
@@ -500,8 +680,16 @@ async function in_firefox() {
   const browser = await playwright._bidiFirefox.launch({executablePath: firefox, headless: true});
   try {
     const page = await opens(browser, "Firefox");
-    await same_results(page);
+    await controls(page);
+    await sources(page, false);
     await changes(page, "Firefox");
+    await given_up(page);
+    await cut_off(page);
+    await worker_dies(page);
+    await refusals(page);
+    await let_go(page);
+    await screens_in_firefox(page);
+    await same_results(page);
     await futures(page, "Firefox");
     clean("Firefox");
   } finally {

@@ -22,8 +22,21 @@ foreach(part "Now 29 Nov 21:00 UTC" "Abandoned 29 Nov 12:00 UTC" "Last contact 2
     message(FATAL_ERROR "not in the answer: ${part}\n${text}")
   endif()
 endforeach()
-if(NOT told_1 MATCHES "[0-9]+ futures so far")
-  message(FATAL_ERROR "nothing was told while the futures were run:\n${told_1}")
+# While they are run: all able alone, for what is not in the model stands beside "somebody alive" in the answer only.
+if(NOT told_1 MATCHES "[0-9]+ futures so far, all able: now [0-9]+ %" OR told_1 MATCHES "alive")
+  message(FATAL_ERROR "while the futures were run:\n${told_1}")
+endif()
+# Water and cabin of the file as it was made, by the clock from when the ship was abandoned. Of people of whom nothing
+# is known nobody is named, and the first hour is over.
+if(NOT flowing MATCHES "One case the file as it was made, nothing drawn, counted from the abandoning. Inside: [^.]*\\. Water: " OR
+   flowing MATCHES "Who first|First hour")
+  message(FATAL_ERROR "one case: ${text}")
+endif()
+execute_process(COMMAND ${BIDE} odds --crew "M40 F68" --abandoned 30min --place 58,-12 --now 2031-11-29T21:00Z -n 8
+  INPUT_FILE /dev/null OUTPUT_VARIABLE soon ERROR_QUIET COMMAND_ERROR_IS_FATAL ANY)
+string(REGEX REPLACE "[ \n]+" " " soon "${soon}")
+if(NOT soon MATCHES "One case .*Who first: .*First hour distress call")
+  message(FATAL_ERROR "half an hour after: ${soon}")
 endif()
 # Table and JSON count from now, and say so: six hours are followed, the last contact was six hours ago.
 execute_process(COMMAND ${BIDE} odds ${known} --csv ${WORK}/night.csv --json - --report ${WORK}/night.html

@@ -67,8 +67,8 @@ class SameAsTheProgram(unittest.TestCase):
         colder["weather"]["air_temperature_degC"] = 2
         pathlib.Path("colder.json").write_text(json.dumps(colder))
         both = [bide.read(MINIMAL), bide.read("colder.json")]
-        self.assertEqual(bide.compare(both), printed("compare", MINIMAL, "colder.json", "--json"))
-        self.assertEqual(bide.levers(both[0]), printed("levers", MINIMAL, "--json"))
+        self.assertEqual(bide.compare(both), printed("compare", MINIMAL, "colder.json", "--json", "-"))
+        self.assertEqual(bide.levers(both[0]), printed("levers", MINIMAL, "--json", "-"))
 
     def test_course(self):
         program("run", MINIMAL, "--timeline", "course.csv")

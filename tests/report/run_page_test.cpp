@@ -6,6 +6,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
+#include "bide/report/run/terminal.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -88,6 +89,19 @@ std::string said(const html::Page& page, const std::string& asks) {
         if (line.asks == asks) return line.says;
   FAIL("nothing is said of " << asks);
   std::abort();
+}
+
+TEST_CASE("terminal and page begin with the same sentence") {
+  for (const bool in_raft : {true, false}) {
+    const Case c(2, in_raft);
+    report::TerminalOptions options;
+    options.members = c.unmeasured;
+    const std::string terminal =
+        test::unwrapped(report::terminal_summary(c.outcome, c.timeline, c.scenario, options));
+    CHECK(has(terminal, c.page().lead));
+  }
+  // Synthetic runs start on 3 Feb at 18:00 UTC, at 30 W, and last five days.
+  CHECK(Case(2).page().lead.ends_with(", from 3 Feb 18:00 UTC (16:00 local), followed for 5 d."));
 }
 
 TEST_CASE("the first screen leads with the range over what nobody has measured, and draws it") {

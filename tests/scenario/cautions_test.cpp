@@ -28,6 +28,28 @@ TEST_CASE("an ordinary scenario has no caution") {
   CHECK(places(calm_case()).empty());
 }
 
+TEST_CASE(
+    "entrances left by default as open as in mild weather are named in the cold, with what new scenarios "
+    "take") {
+  const auto at = [](double air_degC) {
+    json scenario = calm_case();
+    scenario["weather"]["air_temperature_degC"] = air_degC;
+    return scenario;
+  };
+  const Places opening{"/routine/opening_fraction_day"};
+  CHECK(places(at(4)) == opening);
+  CHECK(places(at(9.9)) == opening);
+  CHECK(places(at(10)).empty());
+  json stated = at(4);
+  stated["routine"]["opening_fraction_day"] = 0.3;  // then somebody has decided so
+  CHECK(places(stated).empty());
+  const Diagnostic said = test::valid(at(4)).cautions.front();
+  // A twentieth at 10 degC and below, as at night: common practice, no source.
+  CHECK(said.message.find("0.3 of the entrances") != std::string::npos);
+  CHECK(said.message.find("new scenarios take 0.05") != std::string::npos);
+  CHECK(said.message.find("carbon dioxide is higher") != std::string::npos);  // never without its price
+}
+
 TEST_CASE("overload, odd packs, no water") {
   json scenario = calm_case();
   scenario["crew"] = std::vector<json>(5, scenario["crew"][0]);
@@ -73,7 +95,8 @@ TEST_CASE("weather beyond what rafts are made for, and shut openings") {
   };
   CHECK(with("weather", "water_temperature_degC", -1.5) == Places{"/weather/water_temperature_degC"});
   CHECK(with("weather", "water_temperature_degC", 31) == Places{"/weather/water_temperature_degC"});
-  CHECK(with("weather", "air_temperature_degC", -31) == Places{"/weather/air_temperature_degC"});
+  CHECK(with("weather", "air_temperature_degC", -31) ==
+        Places{"/weather/air_temperature_degC", "/routine/opening_fraction_day"});
   CHECK(with("routine", "minimum_opening_m2", 0) == Places{"/routine/minimum_opening_m2"});
   CHECK(with("routine", "minimum_opening_m2", 0.6) == Places{"/routine/minimum_opening_m2"});
 }

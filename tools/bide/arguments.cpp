@@ -9,6 +9,7 @@
 #include <type_traits>
 
 #include "bide/scenario/moment.hpp"
+#include "bide/scenario/write.hpp"
 #include "bide/study/records/fingerprint.hpp"
 #include "manual.hpp"
 #include "output.hpp"
@@ -57,18 +58,24 @@ Argument add_number(CLI::App& app, const std::string& names, To& to, Allowed<Num
 
 template <class To>
 Argument add_text(CLI::App& app, const std::string& names, To& to, const std::string& help,
-                  const std::vector<std::string>& allowed = {}) {
+                  const std::vector<std::string>& allowed = {}, const char* kind = "TEXT") {
   const auto read = [&to](const Results& given) {
     to = given.front();
     return true;
   };
   CLI::Option* option = app.add_option(names, read, help);
-  option->type_name("TEXT")->expected(1)->default_str(usual(to));
+  option->type_name(kind)->expected(1)->default_str(usual(to));
   if (!allowed.empty()) option->check(CLI::IsMember(allowed));
   return Argument(option);
 }
 
 }  // namespace
+
+Allowed<double> range_of(std::string_view pointer) {
+  for (const scenario::FieldLine& line : scenario::field_lines())
+    if (line.is_number && line.pointer == pointer) return {line.low, line.high};
+  throw std::logic_error(fmt::format("{} is no number of a scenario", pointer));
+}
 
 Argument& Argument::required() {
   option_->required();
@@ -88,6 +95,9 @@ Argument Command::text(const std::string& names, std::string& to, const std::str
 }
 Argument Command::text(const std::string& names, std::optional<std::string>& to, const std::string& help) {
   return add_text(*app_, names, to, help);
+}
+Argument Command::result(const std::string& names, std::string& to, const std::string& help) {
+  return add_text(*app_, names, to, help + "; - for standard output, with nothing else on it", {}, "FILE");
 }
 Argument Command::texts(const std::string& names, std::vector<std::string>& to, const std::string& help) {
   CLI::Option* option = app_->add_option(names, to, help);
@@ -188,7 +198,9 @@ int Program::run(int argc, const char* const* argv, bool silent) {
     const bool asked_for_help = app_->exit(error, help, wrong) == 0;
     if (silent) return asked_for_help ? exit_ok : exit_usage;
     if (!wrong.str().empty()) say("{}", wrong.str());
-    const int written = help.str().empty() ? exit_ok : put(help.str(), "", false);
+    const bool for_people = error.get_name() == "CallForHelp";  // not a manual page, nor a completion
+    const int written =
+        help.str().empty() ? exit_ok : put(for_people ? shown(help.str()) : help.str(), "", false);
     return asked_for_help ? written : exit_usage;
   }
   return exit_code_;

@@ -34,6 +34,8 @@ template <class T>
 struct Allowed {
   T low, high;
 };
+// Of the field of a scenario at this pointer. Throws std::logic_error for a pointer that is no number's.
+Allowed<double> range_of(std::string_view pointer);
 inline constexpr Allowed<int> any_threads{0, 1024};
 inline constexpr Allowed<std::uint64_t> any_seed{0, std::numeric_limits<std::uint64_t>::max()};
 inline constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
@@ -60,6 +62,8 @@ class Command {
 
   Argument text(const std::string& names, std::string& to, const std::string& help);
   Argument text(const std::string& names, std::optional<std::string>& to, const std::string& help);
+  // A file for JSON or a table; "-" is standard output (output.hpp).
+  Argument result(const std::string& names, std::string& to, const std::string& help);
   // One or more, each by itself; with a dash the option is repeated.
   Argument texts(const std::string& names, std::vector<std::string>& to, const std::string& help);
   Argument word(const std::string& names, std::string& to, const std::vector<std::string>& allowed,

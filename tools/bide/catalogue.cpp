@@ -27,7 +27,7 @@ std::string rafts() {
   for (const scenario::RaftKind& raft : scenario::catalogue().rafts)
     out += entry(
         raft.key, raft.title,
-        fmt::format("floor {} m², height {} m, tube {} m, openings {} m², rain catch {} m², usual pack {}",
+        fmt::format("floor {} m2, height {} m, tube {} m, openings {} m2, rain catch {} m2, usual pack {}",
                     raft.floor_area_m2, raft.canopy_height_m, raft.tube_diameter_m, raft.opening_area_m2,
                     raft.rain_catch_area_m2, raft.pack),
         raft.source);
@@ -66,10 +66,11 @@ std::string ensembles() {
     out += entry(
         each.key, each.title,
         row("covered", each.covered_fraction, "\n  ") +
-            row("insulation", each.insulation_m2K_W, " m²K/W\n  ") + row("mass", each.mass_kg, " kg\n  ") +
+            row("insulation", each.insulation_m2K_W, " m2 K/W\n  ") + row("mass", each.mass_kg, " kg\n  ") +
             row("water held", each.water_capacity_kg, " kg\n  ") +
-            fmt::format("i_m {:g}, {} when immersed, in the water {:g} m²K/W", each.vapour_permeability_index,
-                        each.waterproof ? "dry inside" : "wet inside", each.immersed_insulation_m2K_W),
+            fmt::format("i_m {:g}, {} when immersed, in the water {:g} m2 K/W",
+                        each.vapour_permeability_index, each.waterproof ? "dry inside" : "wet inside",
+                        each.immersed_insulation_m2K_W),
         each.source);
   }
   return out;
@@ -89,7 +90,7 @@ std::string items() {
     part(item.protein_g, "g protein");
     part(item.holds_L, "L of rain");
     part(item.output_L_h, item.role == scenario::ItemRole::solar_still ? "L/MJ" : "L/h");
-    part(item.area_m2, "m²");
+    part(item.area_m2, "m2");
     part(item.work_W, "W of work");
     part(item.burn_s, "s burning");
     part(item.hours, "h");

@@ -8,6 +8,7 @@
 
 #include "bide/bide.hpp"
 #include "bide/report/signals/signals.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/scenario/first_defaults.hpp"
 #include "bide/scenario/needs.hpp"
 #include "bide/scenario/write.hpp"
@@ -57,7 +58,7 @@ int show_checked(const std::string& path, bool all) {
     const study::Sampler sampler(valid);
     text += fmt::format("Uncertain: {}\n", sampler.factors().size());
     for (const study::Factor& factor : sampler.factors())
-      text += fmt::format("  {} ({})\n", factor.name,
+      text += fmt::format("  {} ({})\n", report::input_words(factor.name),
                           factor.kind == study::FactorKind::aleatory ? "differs from case to case"
                                                                      : "nobody has measured it");
   }
@@ -74,7 +75,8 @@ int show_checked(const std::string& path, bool all) {
   const scenario::Diagnostics cautions = bide::check(valid);
   text += cautions.empty() ? "Cautions: none\n" : "Cautions:\n";
   for (const scenario::Diagnostic& each : cautions)
-    text += fmt::format("  {}: {}\n", each.pointer, each.message);
+    text += fmt::format("  {}: {}\n", each.pointer.empty() ? path : report::input_words(each.pointer),
+                        each.message);
   text += fmt::format("{}\n{}\n", standing_notice, standing_advice);
   return put(shown(text), "", false);
 }

@@ -146,6 +146,7 @@ int show_choice(const ChooseArguments& a) {
         code != exit_ok)
       return code;
   }
+  if (is_output(a.csv)) return exit_ok;
   return put(report::choose_text(chosen, shown, terminal_width()), "", false);
 }
 
@@ -172,7 +173,7 @@ void add_choose(Program& program) {
   command.number("--seed", a.question.seed, any_seed, "Same seed, same futures");
   command.number("--threads", a.question.threads, any_threads,
                  "Threads; 0: one to a core. Results do not depend on it");
-  const Argument csv = command.text("--csv", a.csv, "Write the table as CSV");
+  const Argument csv = command.result("--csv", a.csv, "Write the table as CSV");
   command.flag("--plain", a.plain, "The table's notice goes to a file beside it").needs(csv);
   add_page_options(command, a.pages);
   command.flag("--ascii", a.ascii, "No letters beyond ASCII");

@@ -27,9 +27,10 @@ using scenario::ValidScenario;
 
 struct CompareArguments {
   std::vector<std::string> scenarios, vary;
+  std::string json, csv;
   PageFiles pages;
   std::uint64_t futures = 200, seed = 1;
-  bool full = false, json = false, csv = false, plain = false, ascii = false, progress = false;
+  bool full = false, plain = false, ascii = false, progress = false;
 };
 
 // What to compare; empty when something was refused, and then said.
@@ -90,7 +91,8 @@ int compare(const CompareArguments& arguments) {
   for (const std::string& path : arguments.scenarios) files.read.emplace_back(path);
   for (const ValidScenario& each : chosen.scenarios)
     for (std::filesystem::path& file : files_of(each)) files.read.push_back(std::move(file));
-  files.written.emplace_back(arguments.pages.report);
+  files.written = {arguments.json, arguments.csv, notice_of(arguments.csv, arguments.plain),
+                   arguments.pages.report};
   if (const int code = check(files); code != exit_ok) return code;
   if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
 
@@ -101,17 +103,24 @@ int compare(const CompareArguments& arguments) {
   progress.finish();
   if (const auto* refusal = std::get_if<study::Refusal>(&answer)) return refuse(*refusal);
   auto& comparison = std::get<study::Comparison>(answer);
-  if (arguments.pages.any() || !(arguments.json || arguments.csv))
+  const bool alone = is_output(arguments.json) || is_output(arguments.csv);
+  if (arguments.pages.any() || !alone)
     for (std::size_t i = 0; i < std::min(comparison.options.size(), most_with_levers); ++i)
       comparison.options[i].levers = study::try_levers_quickly(*comparison.options[i].own.scenario);
   if (arguments.pages.any()) {
-    files.read.emplace_back(arguments.pages.report);
+    files.read.insert(files.read.end(), files.written.begin(), files.written.end());
     if (const int code = write_pages(report::pages::compare_page(comparison), arguments.pages, files.read);
         code != exit_ok)
       return code;
   }
-  if (arguments.json) return put(report::comparison_json(comparison), "", false);
-  if (arguments.csv) return put_csv(report::comparison_csv(comparison), arguments.plain);
+  if (!arguments.json.empty())
+    if (const int code = put_result(report::comparison_json(comparison), arguments.json); code != exit_ok)
+      return code;
+  if (!arguments.csv.empty())
+    if (const int code = write_csv(arguments.csv, report::comparison_csv(comparison), arguments.plain);
+        code != exit_ok)
+      return code;
+  if (alone) return exit_ok;
   return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width(), arguments.full),
              "", false);
 }
@@ -134,9 +143,9 @@ void add_compare(Program& program) {
   add_page_options(command, arguments->pages);
   command.flag("--full", arguments->full,
                "Inputs that differ, equal stores, water, air and cautions as well");
-  const Argument json = command.flag("--json", arguments->json, "As JSON");
-  const Argument csv = command.flag("--csv", arguments->csv, "As CSV, a row for each option").excludes(json);
-  command.flag("--plain", arguments->plain, "The table's notice goes to the error stream").needs(csv);
+  command.result("--json", arguments->json, "Write everything as JSON");
+  const Argument csv = command.result("--csv", arguments->csv, "Write a row for each option as CSV");
+  command.flag("--plain", arguments->plain, "The table's notice goes to a file beside it").needs(csv);
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command.footer(standing_notice);
   command.does([arguments] { return compare(*arguments); });

@@ -21,23 +21,17 @@ Parts parts_of(const std::string& text) {
 }  // namespace
 
 std::filesystem::path notice_of(const std::filesystem::path& table, bool plain) {
-  if (!plain || table.empty()) return {};
+  if (!plain || table.empty() || is_output(table)) return {};
   std::filesystem::path out = table;
   return out += ".notice.txt";
 }
 
 int write_csv(const std::filesystem::path& path, const std::string& text, bool plain) {
-  if (!plain) return write_file(path, text);
+  if (!plain) return put_result(text, path);
   const Parts parts = parts_of(text);
+  if (is_output(path)) say_text(parts.notice);
   const int code = write_file(notice_of(path, plain), parts.notice);
-  return code == exit_ok ? write_file(path, parts.table) : code;
-}
-
-int put_csv(const std::string& text, bool plain) {
-  if (!plain) return put(text, "", false);
-  const Parts parts = parts_of(text);
-  say_text(parts.notice);
-  return put(parts.table, "", false);
+  return code == exit_ok ? put_result(parts.table, path) : code;
 }
 
 }  // namespace bide::tool

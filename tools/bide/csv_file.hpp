@@ -7,16 +7,14 @@
 namespace bide::tool {
 
 // Where the notice of a plain table goes: "out.csv" -> "out.csv.notice.txt"; nothing where it stays in the
-// table or there is no table.
+// table, there is no table, or it goes to standard output.
 std::filesystem::path notice_of(const std::filesystem::path& table, bool plain);
 
-// Writes a table.
+// Writes a table, to standard output where the path is "-".
 // @param text  CSV that begins with its comment lines
-// @param plain the header is the first line of the table, the comment lines are a file beside it
+// @param plain the header is the first line of the table; the comment lines are a file beside it, or go to
+//              standard error
 // @return an exit code; what is wrong is said on standard error
 int write_csv(const std::filesystem::path& path, const std::string& text, bool plain);
-
-// The same to standard output, the comment lines of a plain table to standard error.
-int put_csv(const std::string& text, bool plain);
 
 }  // namespace bide::tool

@@ -6,6 +6,7 @@
 
 #include "arguments.hpp"
 #include "bide/report/words/file.hpp"
+#include "output.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
@@ -68,7 +69,7 @@ int check(const Files& files) {
         return clash(output, "named for two outputs");
   }
   for (const fs::path& output : files.written)
-    if (!output.empty())
+    if (!output.empty() && !is_output(output))
       if (const auto why = report::why_not_writable(output))
         return cannot_write(output.string(), *why, letters(true));
   return exit_ok;

@@ -17,9 +17,9 @@ namespace bide::tool {
 namespace {
 
 struct LeversArguments {
-  std::string scenario;
+  std::string scenario, json;
   PageFiles pages;
-  bool full = false, json = false, ascii = false;
+  bool full = false, ascii = false;
 };
 
 int show_levers(const LeversArguments& arguments) {
@@ -29,7 +29,8 @@ int show_levers(const LeversArguments& arguments) {
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  if (const int code = check({files_of(scenario), {arguments.pages.report}}); code != exit_ok) return code;
+  if (const int code = check({files_of(scenario), {arguments.json, arguments.pages.report}}); code != exit_ok)
+    return code;
   if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
   when_interrupted("Nothing is kept of changes that are not all tried; the same command begins anew.");
   const auto result = study::try_levers(scenario);
@@ -37,12 +38,16 @@ int show_levers(const LeversArguments& arguments) {
   const auto& tried = std::get<study::LeversTried>(result);
   if (arguments.pages.any()) {
     std::vector<std::filesystem::path> kept = files_of(scenario);
+    kept.emplace_back(arguments.json);
     kept.emplace_back(arguments.pages.report);
     if (const int code = write_pages(report::pages::levers_page(tried, scenario), arguments.pages, kept);
         code != exit_ok)
       return code;
   }
-  if (arguments.json) return put(report::levers_json(tried, scenario), "", false);
+  if (!arguments.json.empty())
+    if (const int code = put_result(report::levers_json(tried, scenario), arguments.json);
+        code != exit_ok || is_output(arguments.json))
+      return code;
   return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width(), arguments.full),
              "", false);
 }
@@ -55,7 +60,7 @@ void add_levers(Program& program) {
   command.text("scenario", arguments->scenario, "Scenario file").required();
   add_page_options(command, arguments->pages);
   command.flag("--full", arguments->full, "Every change tried, with its weight, room and price in air");
-  command.flag("--json", arguments->json, "As JSON");
+  command.result("--json", arguments->json, "Write everything as JSON");
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command.footer(standing_notice);
   command.does([arguments] { return show_levers(*arguments); });

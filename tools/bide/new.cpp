@@ -32,6 +32,7 @@ namespace bide::tool {
 namespace {
 
 constexpr Allowed<int> crew_sizes{1, 100}, months{1, 12};
+constexpr Allowed<double> any_days{0.01, 60};
 
 struct Answers {
   std::optional<int> month;
@@ -198,7 +199,6 @@ scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
   const Place place = place_of(where);
   const int month = named ? *named : month_of(answers, dialogue, place.point.latitude_deg);
   const std::optional<climate::Month> climate = climate_of(place, month, climate_needed);
-  constexpr Allowed<double> any_days{0.01, 60};
   const double days = answers.days
                           ? *answers.days
                           : number_in<double>(dialogue.ask({}, of_number("Days", usual_days, any_days,
@@ -292,12 +292,15 @@ void add_new(Program& program) {
   command.text("--start", a.start, "Start in UTC, as 2031-02-03T18:00Z, in place of month and season")
       .excludes(month)
       .excludes(season);
-  command.number("--days", a.days, any_number, "Days to simulate");
+  command.number("--days", a.days, any_days, "Days to simulate");
   command.text("--clothing", a.clothing, "What everybody wears, by its key (bide catalogue ensembles)");
   command.word("--boarding", a.boarding, {"dry", "swim", "float_free"}, "How the raft is reached");
-  command.number("--air", a.air_degC, any_number, "Air temperature in place of the month's, degC");
-  command.number("--water", a.water_degC, any_number, "Sea temperature in place of the month's, degC");
-  command.number("--wind", a.wind_m_s, any_number, "Wind at 10 m in place of the month's, m/s");
+  command.number("--air", a.air_degC, range_of("/weather/air_temperature_degC"),
+                 "Air temperature in place of the month's, degC");
+  command.number("--water", a.water_degC, range_of("/weather/water_temperature_degC"),
+                 "Sea temperature in place of the month's, degC");
+  command.number("--wind", a.wind_m_s, range_of("/weather/wind_speed_m_s"),
+                 "Wind at 10 m in place of the month's, m/s");
   command.text("--name", a.name, "Title of the scenario");
   command.text("-o,--output", a.output, "File to write; standard output if left out");
   command.flag("--force", a.force, "Overwrite the file if it exists");

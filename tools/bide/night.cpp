@@ -96,12 +96,16 @@ void add_setting_flags(Command& command, NightFlags& flags, const Argument& scen
   command.number("--month", flags.month, months, "Month whose climate holds, in place of the clock's")
       .excludes(scenario_file);
   command
-      .number("--sea", flags.sea_degC, any_number,
+      .number("--sea", flags.sea_degC, {scenario::coldest_ocean_degC, scenario::warmest_ocean_degC},
               "Sea temperature, degC; drawn about the month's mean if left out")
       .excludes(scenario_file);
-  command.number("--air", flags.air_degC, any_number, "Mean air temperature in place of the month's, degC")
+  command
+      .number("--air", flags.air_degC, range_of("/weather/air_temperature_degC"),
+              "Mean air temperature in place of the month's, degC")
       .excludes(scenario_file);
-  command.number("--wind", flags.wind_m_s, any_number, "Mean wind at 10 m in place of the month's, m/s")
+  command
+      .number("--wind", flags.wind_m_s, range_of("/weather/wind_speed_m_s"),
+              "Mean wind at 10 m in place of the month's, m/s")
       .excludes(scenario_file);
   command
       .text("--clothing", flags.clothing, "What they wear, by its key (bide catalogue ensembles), or unknown")

@@ -44,10 +44,10 @@ struct OddsArguments {
   std::optional<std::uint64_t> sample, dump;
   bool full = false, quiet = false, ascii = false, progress = false, force = false, plain = false,
        no_levers = false;
-  bool only_json() const { return json == "-"; }
+  bool alone() const { return is_output(json) || is_output(csv); }  // on standard output
   // Files to be written, but for where -o and the drawings go.
   std::vector<std::filesystem::path> written() const {
-    return {csv, notice_of(csv, plain), only_json() ? "" : json, pages.report};
+    return {csv, notice_of(csv, plain), json, pages.report};
   }
 };
 
@@ -100,8 +100,8 @@ int write_files(const study::OddsAnswer& answer, const OddsArguments& arguments)
   if (!arguments.csv.empty())
     if (const int code = write_csv(arguments.csv, report::odds_csv(answer), arguments.plain); code != exit_ok)
       return code;
-  if (!arguments.json.empty() && !arguments.only_json())
-    if (const int code = write_file(arguments.json, report::odds_json(answer)); code != exit_ok) return code;
+  if (!arguments.json.empty())
+    if (const int code = put_result(report::odds_json(answer), arguments.json); code != exit_ok) return code;
   if (!arguments.pages.any()) return exit_ok;
   std::vector<std::filesystem::path> kept = arguments.written();
   if (!arguments.scenario.empty())
@@ -110,10 +110,10 @@ int write_files(const study::OddsAnswer& answer, const OddsArguments& arguments)
   return write_pages(report::pages::odds_page(answer), arguments.pages, kept);
 }
 
-// Prints the answer, or JSON alone; exit code 3 when too many samples have no result.
+// Prints the answer, unless JSON or a table is alone there; exit code 3 when too many samples have no result.
 int show(const study::OddsAnswer& answer, const OddsArguments& arguments, const std::string& text,
          report::Letters shown) {
-  const int written = put(arguments.only_json() ? report::odds_json(answer) : text, "", false);
+  const int written = arguments.alone() ? exit_ok : put(text, "", false);
   if (!answer.too_many_failed() || written != exit_ok) return written;
   say("{}: {} of {} samples have no result, more than 1 %\n", report::plain(answer.scenario.file, shown),
       answer.failed.size(), answer.samples);
@@ -145,7 +145,7 @@ int odds_of_file(const OddsArguments& arguments) {
   auto asked = ask(scenario, question_of(arguments), arguments.progress);
   if (const auto* refusal = std::get_if<study::Refusal>(&asked)) return refuse(*refusal);
   auto& answer = std::get<study::OddsAnswer>(asked);
-  if (!arguments.no_levers && (!(arguments.quiet || arguments.only_json()) || arguments.pages.any()))
+  if (!arguments.no_levers && (!(arguments.quiet || arguments.alone()) || arguments.pages.any()))
     answer.levers = study::try_levers_quickly(scenario);
   if (const int code = write_files(answer, arguments); code != exit_ok) return code;
   if (arguments.quiet) print(scenario.cautions, shown, "caution: ");
@@ -188,12 +188,8 @@ int odds_from_now(const OddsArguments& arguments) {
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  if (arguments.only_json() && arguments.output == "-") {
-    say("-: named for two outputs\n");
-    return exit_usage;
-  }
   Files files{{}, arguments.written()};
-  if (arguments.output != "-") files.written.emplace_back(arguments.output);
+  files.written.emplace_back(arguments.output);
   if (const int code = check(files); code != exit_ok) return code;
   if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
   if (!arguments.output.empty())
@@ -259,9 +255,9 @@ void add_odds(Program& program) {
   command.text("--now", a.now,
                "Time of asking, no help having come: with a file, hours after the start; else UTC, the clock "
                "if left out");
-  const Argument csv = command.text("--csv", a.csv, "Write the shares against time as CSV");
+  const Argument csv = command.result("--csv", a.csv, "Write the shares against time as CSV");
   command.flag("--plain", a.plain, "The table's notice goes to a file beside it").needs(csv);
-  command.text("--json", a.json, "Write everything as JSON; - for standard output, with nothing else on it");
+  command.result("--json", a.json, "Write everything as JSON");
   add_page_options(command, a.pages);
   command.flag("--no-levers", a.no_levers, "Do not try what would buy more time").needs(file);
   Argument sample = command.number("--sample", a.sample, {0, most}, "Run this one future alone");

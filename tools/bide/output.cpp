@@ -7,13 +7,14 @@
 
 #include "arguments.hpp"
 #include "bide/core/printable.hpp"
+#include "bide/report/words/units.hpp"
 #include "files.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
 
 int put(const std::string& text, const std::string& path, bool force) {
-  if (path.empty() || path == "-") {
+  if (path.empty() || is_output(path)) {
     const std::string shown = printable_lines(text);
     const bool written =
         std::fwrite(shown.data(), 1, shown.size(), stdout) == shown.size() && std::fflush(stdout) == 0;
@@ -26,6 +27,14 @@ int put(const std::string& text, const std::string& path, bool force) {
     return exit_cannot_write;
   }
   return write_file(path, text);
+}
+
+bool is_output(const std::filesystem::path& path) {
+  return path == "-";
+}
+
+int put_result(const std::string& text, const std::filesystem::path& path) {
+  return is_output(path) ? put(text, "", false) : write_file(path, text);
 }
 
 int refuse(const study::Refusal& refusal) {
@@ -42,7 +51,11 @@ int refuse(const study::Refusal& refusal) {
 }
 
 void complain(const scenario::Diagnostics& diagnostics) {
-  for (const scenario::Diagnostic& each : diagnostics) say("{}\n", scenario::to_string(each));
+  const bool signs = letters(false) == report::Letters::utf8;
+  for (const scenario::Diagnostic& each : diagnostics) {
+    const std::string text = scenario::to_string(each);
+    say("{}\n", signs ? report::unit_signs(text) : text);
+  }
 }
 
 }  // namespace bide::tool

@@ -49,11 +49,12 @@ int provide(const ProvisionArguments& arguments) {
   if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
   const auto& found = std::get<study::Provision>(result);
   if (!arguments.json.empty())
-    if (const int code = write_file(arguments.json, report::provision_json(found)); code != exit_ok)
+    if (const int code = put_result(report::provision_json(found), arguments.json); code != exit_ok)
       return code;
   if (!arguments.output.empty() && found.least)
     if (const int code = put(found.scenario_text, arguments.output, arguments.force); code != exit_ok)
       return code;
+  if (is_output(arguments.json) || is_output(arguments.output)) return exit_ok;
   return put(report::provision_text(found, letters(arguments.ascii), terminal_width()), "", false);
 }
 
@@ -82,7 +83,7 @@ void add_provision(Program& program) {
                  "Threads; 0: one to a core. Results do not depend on it");
   command.text("-o,--output", a.output, "Write the scenario with the kit aboard");
   command.flag("--force", a.force, "Let -o write over a file");
-  command.text("--json", a.json, "Write everything as JSON");
+  command.result("--json", a.json, "Write everything as JSON");
   command.flag("--ascii", a.ascii, "No letters beyond ASCII");
   command.flag("--progress", a.progress, "Report progress even when not on a terminal");
   command.footer(standing_notice);

@@ -36,13 +36,13 @@ struct RunArguments {
   std::string scenario, timeline_csv, result_json, workbook;
   PageFiles pages;
   bool full = false, quiet = false, ascii = false, progress = false, no_levers = false, plain = false;
-  bool only_json() const { return result_json == "-"; }
+  bool alone() const { return is_output(result_json) || is_output(timeline_csv); }  // on standard output
 };
 
 // What would buy time: for a page in any case, for the summary where it is quick.
 std::variant<std::optional<study::LeversTried>, study::Refusal> levers_of(
     const scenario::ValidScenario& scenario, const RunArguments& arguments) {
-  const bool shown = !(arguments.quiet || arguments.only_json()) || !arguments.workbook.empty();
+  const bool shown = !(arguments.quiet || arguments.alone()) || !arguments.workbook.empty();
   if (arguments.no_levers || !(shown || arguments.pages.any())) return std::nullopt;
   if (!arguments.pages.any()) return study::try_levers_quickly(scenario);
   auto tried = study::try_levers(scenario);
@@ -58,10 +58,9 @@ int run(const RunArguments& arguments) {
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  Files files{
-      files_of(scenario),
-      {arguments.timeline_csv, notice_of(arguments.timeline_csv, arguments.plain),
-       arguments.only_json() ? "" : arguments.result_json, arguments.workbook, arguments.pages.report}};
+  Files files{files_of(scenario),
+              {arguments.timeline_csv, notice_of(arguments.timeline_csv, arguments.plain),
+               arguments.result_json, arguments.workbook, arguments.pages.report}};
   if (const int code = check(files); code != exit_ok) return code;
   if (const auto why = arguments.workbook.empty() ? std::nullopt : why_no_xlsx())
     return cannot_write(arguments.workbook, *why, letters);
@@ -113,12 +112,12 @@ int run(const RunArguments& arguments) {
         code != exit_ok)
       return code;
   }
-  const std::string json = arguments.result_json.empty()
-                               ? std::string()
-                               : report::result_json(outcome, timeline, scenario, shown.members);
-  if (arguments.only_json()) return put(json, "", false);
   if (!arguments.result_json.empty())
-    if (const int code = write_file(arguments.result_json, json); code != exit_ok) return code;
+    if (const int code = put_result(report::result_json(outcome, timeline, scenario, shown.members),
+                                    arguments.result_json);
+        code != exit_ok)
+      return code;
+  if (arguments.alone()) return exit_ok;
   if (arguments.quiet) {
     print(scenario.cautions, letters, "caution: ");
     return put(report::quiet_line(outcome, scenario, shown), "", false);
@@ -132,9 +131,9 @@ void add_run(Program& program) {
   auto arguments = std::make_shared<RunArguments>();
   Command command = program.command("run", "One simulation: until when each person is able and alive");
   command.text("scenario", arguments->scenario, "Scenario file").required();
-  const Argument timeline = command.text("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
-  command.text("--json", arguments->result_json,
-               "Write the result as JSON; - for standard output, with nothing else on it");
+  const Argument timeline =
+      command.result("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
+  command.result("--json", arguments->result_json, "Write the result as JSON");
   command.text("--xlsx", arguments->workbook,
                "Write result, people, timeline, stores and assumptions as a workbook");
   command.flag("--plain", arguments->plain, "The timeline's notice goes to a file beside it").needs(timeline);

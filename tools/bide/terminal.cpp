@@ -13,6 +13,7 @@
 #include "bide/core/printable.hpp"
 #include "bide/core/text.hpp"
 #include "bide/core/units.hpp"
+#include "bide/report/words/units.hpp"
 
 namespace bide::tool {
 
@@ -35,7 +36,8 @@ report::Letters letters(bool ascii_only) {
 }
 
 std::string shown(const std::string& text) {
-  return letters(false) == report::Letters::utf8 ? text : report::ascii(text);
+  const std::string signs = report::unit_signs(text);
+  return letters(false) == report::Letters::utf8 ? signs : report::ascii(signs);
 }
 
 int terminal_width() {
@@ -53,7 +55,7 @@ void say_text(const std::string& text) {
 void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before) {
   constexpr std::size_t most_letters = 1000;
   for (const scenario::Diagnostic& each : diagnostics) {
-    say("{}{}\n", before, report::plain(to_string(each), letters, most_letters));
+    say("{}{}\n", before, report::plain(report::unit_signs(to_string(each)), letters, most_letters));
   }
 }
 

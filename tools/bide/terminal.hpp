@@ -16,7 +16,7 @@ namespace bide::tool {
 // As the locale says, unless only ASCII is asked for.
 report::Letters letters(bool ascii_only);
 
-// Text with signs of units, in ASCII where the locale is.
+// Text with the signs of units where the locale has them ("°C" for "degC"), else in ASCII.
 std::string shown(const std::string& text);
 
 // Of standard output; 80 columns at most and when it is no terminal.

@@ -5,6 +5,8 @@
 #include "bide/core/notice.hpp"
 #include "bide/report/words/glossary.hpp"
 #include "bide/report/words/input.hpp"
+#include "bide/report/words/input_sources.hpp"
+#include "bide/report/words/units.hpp"
 #include "bide/scenario/moment.hpp"
 #include "bide/scenario/new_scenario.hpp"
 #include "bide/scenario/patch.hpp"
@@ -25,11 +27,12 @@ Json fields() {
   for (const scenario::FieldLine& line : scenario::field_lines()) {
     Json field = {{"pointer", line.pointer},
                   {"unit", line.unit},
-                  {"allowed", line.allowed},
-                  {"absent", line.absent},
+                  {"allowed", report::unit_signs(line.allowed)},
+                  {"absent", report::unit_signs(line.absent)},
                   {"sentence", line.sentence},
                   {"words", line.words},
-                  {"said", report::input_words(line.pointer)}};
+                  {"said", report::input_words(line.pointer)},
+                  {"sources", report::input_sources(line.pointer)}};
     using Holds = scenario::FieldLine::Holds;
     field["holds"] = line.is_number               ? "number"
                      : line.holds == Holds::truth ? "truth"

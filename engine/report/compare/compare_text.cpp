@@ -12,6 +12,7 @@
 #include "bide/report/run/sentences.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/page.hpp"
+#include "bide/report/words/units.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
 
@@ -28,7 +29,7 @@ void print_differences(Page& page, const std::vector<scenario::Difference>& diff
   if (differences.empty()) page.line("  none");
   for (const scenario::Difference& difference : differences) {
     std::string text = page.outside(input_words(difference.pointer)) +
-                       (difference.unit.empty() ? "" : " (" + difference.unit + ")") + ": ";
+                       (difference.unit.empty() ? "" : " (" + unit_signs(difference.unit) + ")") + ": ";
     for (std::size_t i = 0; i < difference.values.size(); ++i)
       text +=
           fmt::format("{}{}: {}{}", i == 0 ? "" : "; ", i + 1, page.outside(difference.values[i].value, 60),

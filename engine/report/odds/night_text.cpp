@@ -10,6 +10,8 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/run/answer_lines.hpp"
+#include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/sentences.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
@@ -97,6 +99,20 @@ void drawn(Page& page, const study::OddsAnswer& m) {
   page.item("The priors and their sources: scenarios/catalogue/priors.json.");
 }
 
+// Of the file as it was made, from when the ship was abandoned; people of whom nothing is known are told by
+// nobody.
+std::string case_as_made(const study::OddsAnswer& m) {
+  scenario::ValidScenario begun = m.scenario;
+  begun.start_unix_s -= m.started_h_ago.value_or(0) * hour_s;
+  const AnswerBasis basis{*m.as_written, begun};
+  const auto& drawn = begun.scenario.uncertain->inputs.entries;
+  const bool known = std::none_of(drawn.begin(), drawn.end(),
+                                  [](const auto& each) { return each.first.ends_with("/age_years"); });
+  return fmt::format(
+      "the file as it was made, nothing drawn, counted from the abandoning. {}Inside: {}. Water: {}",
+      known ? "Who first: " + who_first(*m.as_written) + ". " : "", inside_line(basis), water_line(basis));
+}
+
 }  // namespace
 
 Answer night_answer(const study::OddsAnswer& m) {
@@ -107,6 +123,8 @@ Answer night_answer(const study::OddsAnswer& m) {
                                          end_of(m, alive), share(alive.beyond))},
              {"Ends it", ends_by(m, "by " + clock_of(m, m.odds.horizon_h))},
              {"Ask next", ask_words(m, most_asked)}};
+  if (m.as_written) out.push_back({"One case", case_as_made(m)});
+  if (m.started_h_ago && *m.started_h_ago < 1) out.push_back({"First hour", first_hour_line(m.scenario)});
   out.push_back(
       {"How sure",
        fmt::format("{} futures, not a forecast; what is not known is drawn from priors, most of them "
@@ -140,11 +158,12 @@ std::string night_text(const study::OddsAnswer& m, int width, Letters letters, b
 }
 
 std::string night_so_far(const study::Odds& odds, double now_h) {
-  std::string out = fmt::format("{} futures so far, somebody alive (all able):", odds.futures);
+  // Not "somebody alive": what is not in the model would have to stand beside it.
+  std::string out = fmt::format("{} futures so far, all able:", odds.futures);
   for (const study::AtTime& t : odds.times) {
     const double ahead_h = t.at_h - now_h;
-    out += fmt::format(" {} {:.0f} % ({:.0f} %);", ahead_h > 0 ? fmt::format("in {:.0f} h", ahead_h) : "now",
-                       pct * t.some_alive.share, pct * t.all_able.share);
+    out += fmt::format(" {} {:.0f} %;", ahead_h > 0 ? fmt::format("in {:.0f} h", ahead_h) : "now",
+                       pct * t.all_able.share);
   }
   out.back() = '.';
   return out;

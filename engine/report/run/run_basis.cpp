@@ -57,7 +57,7 @@ html::Section basis_section(const Material& m) {
     out.blocks.push_back(heading("Assumed:"));
     out.blocks.push_back(html::List{m.timeline.assumptions});
   }
-  out.blocks.push_back(html::Paragraph{std::string("Not in the model: ") + not_in_the_model});
+  out.blocks.push_back(html::Paragraph{std::string("Not in the model: ") + not_in_the_model, false, false});
   if (std::vector<std::string> cautions = caution_sentences(m.scenario); !cautions.empty()) {
     out.blocks.push_back(heading("Cautions:"));
     out.blocks.push_back(html::List{std::move(cautions)});

@@ -9,22 +9,10 @@
 #include "bide/report/levers/levers_section.hpp"
 #include "bide/report/run/foot.hpp"
 #include "bide/report/run/run_parts.hpp"
+#include "bide/report/run/sentences.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
-namespace {
-
-std::string lead(const Material& m) {
-  const scenario::Scenario& s = m.scenario.scenario;
-  const int zone_h = zone_hours(s.position.longitude_deg);
-  std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
-  if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
-  return fmt::format("{} {} {}, from {}, followed for {}.", s.crew.size(),
-                     s.crew.size() == 1 ? "person" : "people", where,
-                     both_clocks(m.timeline.start_unix_s, 0, zone_h), horizon(m.timeline.horizon_s));
-}
-
-}  // namespace
 
 html::Axis hours_axis(const Material& material) {
   return time_axis(material.timeline.horizon_s);
@@ -77,7 +65,7 @@ html::Page run_page(const RunMaterial& material) {
   const Material& m = material.run;
   html::Page page;
   page.title = m.scenario.scenario.name;
-  page.lead = lead(m);
+  page.lead = head_sentence(m);
   page.foot = foot_of(m.scenario);
   page.sections.push_back(answer_section(material));
   if (material.levers) page.sections.push_back(levers_section(*material.levers, false));

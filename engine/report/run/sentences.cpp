@@ -57,6 +57,16 @@ std::vector<Result> results(const Material& m, const outcome::Evidence& bookkeep
 
 }  // namespace
 
+std::string head_sentence(const Material& m) {
+  const scenario::Scenario& s = m.scenario.scenario;
+  std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
+  if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
+  return fmt::format("{} {} {}, from {}, followed for {}.", s.crew.size(),
+                     s.crew.size() == 1 ? "person" : "people", where,
+                     both_clocks(m.timeline.start_unix_s, 0, zone_hours(s.position.longitude_deg)),
+                     horizon(m.timeline.horizon_s));
+}
+
 std::vector<std::string> person_sentences(const Material& m) {
   const scenario::Limits& limits = m.scenario.scenario.limits;
   std::vector<std::pair<std::string, std::vector<int>>> groups;

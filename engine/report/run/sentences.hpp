@@ -8,6 +8,10 @@
 
 namespace bide::report {
 
+// Who, where, from when and for how long: "4 people in a raft for 4, from 15 Feb 12:00 UTC, followed for 5
+// d."
+std::string head_sentence(const Material& material);
+
 // Cause of the end for each person, and the next limit; persons with the same words share a sentence.
 std::vector<std::string> person_sentences(const Material& material);
 

@@ -15,19 +15,10 @@
 namespace bide::report {
 namespace {
 
-std::string people(std::size_t count) {
-  return count == 1 ? "1 person" : fmt::format("{} people", count);
-}
-
 // The scenario as a title and one line.
 void print_head(Page& page, const Material& m) {
-  const scenario::Scenario& s = m.scenario.scenario;
-  page.paragraph(page.outside(s.name));
-  const int zone_h = zone_hours(s.position.longitude_deg);
-  std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
-  if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
-  page.paragraph(fmt::format("{} {}, from {}, followed {}.", people(s.crew.size()), where,
-                             both_clocks(m.timeline.start_unix_s, 0, zone_h), horizon(m.timeline.horizon_s)));
+  page.paragraph(page.outside(m.scenario.scenario.name));
+  page.paragraph(head_sentence(m));
   page.line();
 }
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "bide/core/people.hpp"
+#include "bide/report/words/units.hpp"
 #include "bide/scenario/write.hpp"
 
 namespace bide::report {
@@ -83,7 +84,7 @@ std::string setting_words(const std::string& pointer, const std::string& written
   if (field->holds == Holds::word || field->holds == Holds::text) return name + " " + with_blanks(written);
   const std::string& unit = field->unit;
   if (unit.empty() || unit == "1" || name.ends_with(unit)) return name + " " + written;
-  return name + " " + written + " " + (unit == "m2" ? "m²" : unit == "degC" ? "°C" : unit);
+  return name + " " + written + " " + unit_signs(unit);
 }
 
 }  // namespace bide::report

@@ -15,7 +15,7 @@
 namespace bide::study {
 
 struct Output {
-  std::string name;  // "person 2 able until", "coldest inside"
+  std::string name;  // "Person B able until", "coldest inside"
   std::string unit;
   std::function<double(const SampleResult&)> of;
   bool is_time = false;  // of an end, which may lie beyond the horizon

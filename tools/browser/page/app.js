@@ -95,6 +95,7 @@ async function update() {
   show_controls();
   find("#answer").setAttribute("aria-busy", "true");
   document.body.classList.add("working");
+  document.body.classList.remove("comparing");
   tell(shown ? "Changed: the answer below is of the situation before. Asking the engine…" : "Asking the engine…");
   becomes_old("#stay", "#doubts", "#answer", "#sheets", "#rest", "#bought", "#difference");
   tried();
@@ -207,7 +208,9 @@ async function beside(turn, scenario) {
   else {
     place.dataset.about = compared.lead;
     show_sections(place, compared.sections);
-    place.prepend(make("p", {}, make("b", {}, `Option 1, kept: ${before}. Option 2, as above: ${after}.`)));
+    place.prepend(make("p", {}, make("b", {}, `Option 1, kept: ${before}. Option 2, as above: ${after}.`)),
+                  make("p.screen", {}, "What would buy more time, below, is tried on option 2. To try it on option 1, go back to it."));
+    document.body.classList.add("comparing");  // it is printed too
   }
 }
 

@@ -1,5 +1,6 @@
 // The scenario file: shipped ones, files brought and taken, its text, and every field by name.
 import {find, make} from "./dom.js";
+import {told_of} from "./sentence.js";
 import {any_index} from "./situation.js";
 
 const most_fields = 12;
@@ -70,7 +71,7 @@ export function file_panel(place, does) {
       : make("input", {...settings, type: "text", autocomplete: "off", onchange: () => changed(control)});
     control.value = value === undefined ? "" : String(value);
     return make("div.field", {}, make("label", {for: id}, make("code", {}, field.pointer)), control,
-      make("p.quiet", {id: `${id}-about`}, `${present(field.pointer)}${field.sentence} Allowed: ${field.allowed}. If left out: ${field.absent}.`),
+      make("div.quiet", {id: `${id}-about`}, make("p", {}, `${present(field.pointer)}Allowed: ${field.allowed}. If left out: ${field.absent}.`), told_of(field)),
       reason ? make("p.problem", {}, reason.message) : null);
   }
 

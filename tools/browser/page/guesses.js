@@ -96,20 +96,23 @@ export function guesses_in(asked, given, does) {
     return [...out, `Nearest to the ${middle}: ${names(guesses.filter((guess) => far(guess) === least))}.`];
   }
 
-  // Names above the marks, in as many rows as they need.
+  // Names above the marks, in as many rows as they need. The latest lie lowest, so that the line from a name down to
+  // its mark passes before the names that are lower.
   function names(place, wide_px) {
     const letter_px = 0.62 * Number.parseFloat(getComputedStyle(document.body).fontSize) * 1.2, taken = [];
-    const sorted = timed().sort((a, b) => hours(a) - hours(b));
-    const out = sorted.map((guess) => {
-      const at = place(hours(guess)) / 100 * wide_px, needs = said(guess).length * letter_px + 10;
+    const sorted = timed().sort((a, b) => hours(b) - hours(a));
+    const out = sorted.flatMap((guess) => {
+      const at = place(hours(guess)) / 100 * wide_px, needs = Math.min(said(guess).length * letter_px + 10, wide_px);
       const left = Math.max(0, Math.min(at, wide_px - needs));
-      let row = taken.findIndex((end) => end <= left);
+      let row = taken.findIndex((begin) => left + needs <= begin);
       if (row < 0) row = taken.length;
-      taken[row] = left + needs;
+      taken[row] = left;
       const name = make("span.guess-name", {}, said(guess));
       name.style.left = `${left}px`;
-      name.style.setProperty("--row", row);
-      return name;
+      const line = make("i");  // from the name down to its mark
+      line.style.left = `${at}px`;
+      for (const each of [name, line]) each.style.setProperty("--row", row);
+      return [line, name];
     });
     const lane = make("div.lane", {}, ...out);
     lane.style.setProperty("--rows", taken.length);

@@ -61,7 +61,7 @@ function draw(chart, width, printed) {
   const label_width = printed ? (width < 480 ? 12 : 26) : narrow ? 8.5 : 15;  // em, of a category's name
   // Rows high enough for the longest name, at 12 px and some 1.8 letters an em.
   const name_lines = Math.max(1, ...chart.categories.map((name) => Math.ceil(name.length / (label_width * 1.8))));
-  const row_height = Math.max(printed ? 12 : narrow ? 42 : 30, (printed ? 2 : 8) + (printed ? 10 : 13) * name_lines);
+  const row_height = Math.max(printed ? 11 : narrow ? 34 : 30, (printed ? 1 : 8) + (printed ? 10 : 13) * name_lines);
   const scales = across
     ? {x: {label: title(chart.y), zero: chart.y.from_zero}, y: {label: null, domain: chart.categories}}
     : {x: {label: title(chart.x), zero: chart.x.from_zero, nice: true, inset: 6},
@@ -82,7 +82,7 @@ function draw(chart, width, printed) {
   const svg = plot({
     ...scales,
     width,
-    height: across ? (printed ? 42 : 60) + chart.categories.length * row_height : printed ? 112 : narrow ? 270 : 340,
+    height: across ? (printed ? 42 : 60) + chart.categories.length * row_height : printed ? 84 : narrow ? 270 : 340,
     marginLeft: across ? 12 + label_width * (printed ? 10.5 : 12) : printed ? 40 : 50,
     marginTop: across ? 8 : 28,
     marginBottom: printed ? 34 : 42,
