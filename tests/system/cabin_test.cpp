@@ -71,6 +71,9 @@ TEST_CASE("sun: 1600 W on the plan, shared out between skins, people and floor")
   // 80 W come through; two people's plan area 0.7 of 4 m2 takes 14 W of them, 7 W each.
   CHECK(t.c.sun_inside_W == Near(66));
   CHECK(t.s.sun_W == Near(7));
+  t.w.seated_irradiance_W_m2 = 300;
+  t.freeze();
+  CHECK(t.s.sun_in_open_W_m2 == 0);
 }
 
 TEST_CASE("canopy: films and radiation outside, the gap, the film inside") {
