@@ -122,6 +122,17 @@ inline T wind_film_W_m2K(T wind_m_s) {
                 T(T(wind_film_scale) * power(wind_m_s, wind_film_power)));
 }
 
+// The same for somebody who sits behind the tubes of a raft, as the mean over body heights: in the lee of a
+// solid wall a quarter of the wind is left.
+// @param wind_m_s     at the height of the tubes' top and above, m/s, at least 0
+// @param behind_tubes share of the body that is lower, [0, 1]
+// @return W/(m2 K)
+template <class T>
+inline T sheltered_film_W_m2K(T wind_m_s, T behind_tubes) {
+  const T above = wind_film_W_m2K(wind_m_s);
+  return above + (wind_film_W_m2K(T(T(constants::wind_in_lee) * wind_m_s)) - above) * behind_tubes;
+}
+
 // Speed of the water past a person floating in waves: a share of the orbital speed pi H / T at the surface.
 // @param wave_height_m H, significant, m, at least 0
 // @param wave_period_s T, mean zero-crossing, s, above 0

@@ -63,6 +63,15 @@ inline constexpr Sourced wind_film_per_speed{5.2, "W s/(m3 K)", "iso7933", "3.5 
                                              Trust::second_hand};
 inline constexpr Sourced wind_film_scale{8.7, "-", "iso7933", "8.7 v^0.6 above 1 m/s", Trust::second_hand};
 inline constexpr Sourced wind_film_power{0.6, "-", "iso7933", "8.7 v^0.6 above 1 m/s", Trust::second_hand};
+inline constexpr Sourced wind_in_lee{0.25,
+                                     "-",
+                                     "windbreakpages",
+                                     "about a quarter of the speed near a wind break, least near a solid one",
+                                     Trust::second_hand,
+                                     0.1,
+                                     0.5};
+inline constexpr Sourced sitting_height_m{
+    0.9, "m", "", "seat to crown of a tall woman or a middling man, recalled", Trust::from_memory, 0.8, 1.0};
 inline constexpr Sourced still_air_speed_m_s{
     0.1, "m/s", "iso9920", "static air layer is measured at 0.10 to 0.15 m/s", Trust::second_hand, 0.1, 0.15};
 

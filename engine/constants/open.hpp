@@ -19,7 +19,15 @@ inline constexpr Sourced open_radiant_W_K{2000, "W/K", "", "large against any pe
                                           Trust::judgement};
 inline constexpr Sourced open_sky_share{
     0.4, "-", "", "of a seated person's view that is sky; the rest is sea", Trust::judgement, 0.3, 0.5};
-// Sun on a person in the open: plan area of a seated person times absorptance.
+// Sun on a person in the open.
+inline constexpr Sourced raft_reflects_sun{
+    0.25,
+    "-",
+    "",
+    "tubes and floor: between black rubber (0.05) and the cloth of canopies (0.45)",
+    Trust::judgement,
+    0.05,
+    0.45};
 inline constexpr Sourced person_sun_absorbed{
     0.7, "-", "ashrae2017", "ch. 9: skin and ordinary clothing; recalled", Trust::from_memory, 0.5, 0.9};
 // Floor fabric under the water.

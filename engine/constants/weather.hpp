@@ -15,6 +15,35 @@ inline constexpr Sourced cloud_dimming{0.75, "-", "kasten1980",
 inline constexpr Sourced cloud_dimming_power{
     3.4, "-", "kasten1980", "G = Gc (1 - 0.75 (N/8)^3.4), Hamburg, 10 years", Trust::second_hand};
 
+// ---- beam and diffuse light
+inline constexpr Sourced solar_constant_W_m2{1361, "W/m2", "kopp2011", "1360.8 (0.5)", Trust::from_memory};
+// Diffuse share of the global irradiance by clearness k (erbs1982): 1 - 0.09 k to k = 0.22, then a polynomial
+// in k by ascending powers, 0.165 from k = 0.8 on.
+inline constexpr Sourced diffuse_cloudy_slope{0.09, "-", "erbs1982", "eq. 1, k to 0.22", Trust::from_memory};
+inline constexpr Sourced diffuse_cloudy_to{0.22, "-", "erbs1982", "eq. 1", Trust::from_memory};
+inline constexpr double diffuse_polynomial[] = {0.9511, -0.1604, 4.388, -16.638, 12.336};
+inline constexpr Sourced diffuse_clear{0.165, "-", "erbs1982", "eq. 1, k above 0.80", Trust::from_memory};
+inline constexpr Sourced diffuse_clear_from{0.80, "-", "erbs1982", "eq. 1", Trust::from_memory};
+// Area that a seated person shows to the sun over the radiating area, by the sun's elevation: the mean over
+// thirteen directions, 0 to 180 degrees from the front, the ends by half.
+#define BIDE_SEATED(name, value)                                                                            \
+  inline constexpr Sourced name {                                                                           \
+    value, "-", "arens2015", "projected area factors of a seated person, after Fanger 1970", Trust::derived \
+  }
+BIDE_SEATED(seated_share_0_deg, 0.269);
+BIDE_SEATED(seated_share_15_deg, 0.284);
+BIDE_SEATED(seated_share_30_deg, 0.246);
+BIDE_SEATED(seated_share_45_deg, 0.236);
+BIDE_SEATED(seated_share_60_deg, 0.216);
+BIDE_SEATED(seated_share_75_deg, 0.192);
+BIDE_SEATED(seated_share_90_deg, 0.177);
+#undef BIDE_SEATED
+inline constexpr double seated_elevation_deg[] = {0, 15, 30, 45, 60, 75, 90};
+inline constexpr double seated_projected_share[] = {seated_share_0_deg.value,  seated_share_15_deg.value,
+                                                    seated_share_30_deg.value, seated_share_45_deg.value,
+                                                    seated_share_60_deg.value, seated_share_75_deg.value,
+                                                    seated_share_90_deg.value};
+
 // ---- long-wave from the sky
 inline constexpr Sourced brutsaert_scale{1.24, "hPa^-1/7 K^1/7", "brutsaert1975", "1.24 (e/T)^(1/7)",
                                          Trust::second_hand};

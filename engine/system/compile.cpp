@@ -55,6 +55,7 @@ RaftBuild<double> build_raft(const scenario::ValidScenario& v, double crew_kg) {
                     : 0;
   r.tube_side_area_m2 = g.tube_side_area_m2;
   r.sky_view = g.sky_view;
+  r.behind_tubes = std::min(1.0, 2 * raft.tube_diameter_m / constants::sitting_height_m);
   r.entrance_area_m2 = raft.opening_area_m2;
   r.minimum_opening_m2 = routine.minimum_opening_m2;
   r.catch_area_m2 = raft.rain_catch_area_m2;

@@ -29,6 +29,7 @@ struct RaftBuild {
   T catch_area_m2, capacity_persons;
   T canopy_position, leakage_position;  // in the unmeasured ranges, 0..1
   T has_canopy, two_skins, two_entrances, sky_view;
+  T behind_tubes;  // share of a seated person that sits lower than their top
   T seated_m2K_W, free_m2K_W, flat_seated_m2K_W, flat_free_m2K_W;  // floor as built, and without its air
   T insulated_floor, foam_floor;  // an inflatable or a foam floor is built in
   T opening_fraction_day, opening_fraction_night, open_above_co2_fraction, open_above_degC;

@@ -34,7 +34,8 @@ struct Surroundings {
   std::array<T, body::segment_count> submerged;  // in the water on the floor
   std::array<T, body::segment_count> folded;     // kept from open water by the posture
   T neighbours;                                  // factor on the shares that touch
-  T sun_W, drip_kg_s, wetting_kg_s;              // each person
+  T sun_W, drip_kg_s, wetting_kg_s;              // each person; the sun through a canopy
+  T sun_in_open_W_m2;                            // absorbed by what of a person faces sun and sky
   T core_rhythm_K;                               // of the core's set point and thresholds
   T time_s;                                      // since the start
   T sea_degC, tube_degC, latent_heat_J_kg;
@@ -47,7 +48,8 @@ inline T open_area_m2(const Held<T>& held) {
   return held.opening_m2 + held.extra_opening_m2;
 }
 
-// Sun on the skins and through them, W; in the open it reaches people alone.
+// Sun on the skins and through them, W; in the open it reaches people alone, from all around: what the raft
+// takes up is lost to the sea and the wind.
 template <class T>
 inline void freeze_sun(const RaftBuild<T>& raft, const Held<T>& held, const weather::Forcing<T>& w,
                        const cabin::CanopySun& one_skin, const cabin::CanopySun& two_skins, T persons,
@@ -59,9 +61,12 @@ inline void freeze_sun(const RaftBuild<T>& raft, const Held<T>& held, const weat
   const T inside = on_plan * share(one_skin.transmitted, two_skins.transmitted);
   const T on_people = cabin::drip_on_people_share(persons, raft.floor_area_m2);
   c.sun_inside_W = inside * (T(1) - on_people);
-  const T in_the_open = (T(1) - held.enclosed) * w.global_irradiance_W_m2 *
-                        T(constants::plan_area_seated_m2 * constants::person_sun_absorbed);
-  s.sun_W = inside * on_people / persons + in_the_open * held.afloat;
+  s.sun_W = inside * on_people / persons;
+  // Tubes and floor throw back what falls beside people, and fill the lower half of their view.
+  const T from_below =
+      T(0.5 * constants::raft_reflects_sun.value) * (T(1) - on_people) * w.global_irradiance_W_m2;
+  s.sun_in_open_W_m2 = (T(1) - held.enclosed) * held.afloat * (w.seated_irradiance_W_m2 + from_below) *
+                       T(constants::seated_radiating_share * constants::person_sun_absorbed);
 }
 
 // Air exchange: leakage and openings under a canopy, the weather itself without one.
@@ -200,7 +205,7 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
   constexpr double tiny_kg_m3 = 1e-9;
   s.saturated_at_degC = saturation_at_degC(larger(x[at::vapour], T(tiny_kg_m3)), x[at::air]);
   const T seated = cabin::seated_film_W_m2K(cabin::cabin_air_speed_m_s(c.ventilation_m3_s, raft.volume_m3));
-  const T windy = cabin::wind_film_W_m2K(w.wind_raft_m_s);
+  const T windy = cabin::sheltered_film_W_m2K(w.wind_raft_m_s, T(raft.behind_tubes * held.afloat));
   s.convection_W_m2K = held.enclosed * seated + (T(1) - held.enclosed) * windy;
   s.radiation_W_m2K =
       T(seated_radiating_share.value) *

@@ -156,17 +156,23 @@ inline void freeze_digits(const T* y, const Surroundings<T>& around, const T& we
 // Heat made in every node, less breath, plus sun, W.
 template <class T>
 inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Surroundings<T>& around,
-                           T sun_W, body::PersonCoefficients<T>& c) {
+                           const std::array<Shares<T>, segments>& share, body::PersonCoefficients<T>& c) {
   using namespace body;
-  // The sun reaches head, trunk, arms and legs by their area above the water on the floor: cloth below has no
-  // air to give its heat to. What would fall on the part below is not taken off, so these get somewhat too
-  // much. Clothing takes what it covers.
+  // Under a canopy the sun reaches head, trunk, arms and legs by their area above the water on the floor:
+  // cloth below has no air to give its heat to. What would fall on the part below is not taken off, so these
+  // get somewhat too much. In the open it reaches every segment but for what is under water or against tube
+  // and neighbours; what presses on the floor faces down, as a part of every body does. Clothing takes what
+  // it covers.
   std::array<T, segments> lit{};
   for (const int s : {trunk, arms, legs}) lit[s] = b.area_m2[s] * (T(1) - around.submerged[s]);
   lit[head] = T(b.area_m2[head]);
-  const T sun_W_m2 = sun_W / (lit[head] + lit[trunk] + lit[arms] + lit[legs]);
+  const T sun_W_m2 = around.sun_W / (lit[head] + lit[trunk] + lit[arms] + lit[legs]);
+  c.sun_W = around.sun_W;
   for (int s = 0; s < segment_count; ++s) {
-    const T on = sun_W_m2 * lit[s];
+    const T in_open =
+        around.sun_in_open_W_m2 * b.area_m2[s] * (share[s].exposed + share[s].floor + share[s].puddle);
+    const T on = sun_W_m2 * lit[s] + in_open;
+    c.sun_W += in_open;
     for (int l = 0; l < tissue_count; ++l) c.source_W[s][l] = e.basal_factor[s] * b.basal_W[s][l];
     c.source_W[s][muscle] += b.work_share[s] * e.work_W + b.shiver_share[s] * e.shivering_W;
     c.source_W[s][skin] += on * (T(1) - b.covered[s]);
@@ -325,20 +331,19 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   c.breath_latent_W =
       breath_latent_W(c.metabolic_W, vapour_pressure_Pa(around.vapour_kg_m3, around.air_degC));
   c.breath_water_kg_s = breath_water_kg_s(c.breath_latent_W);
-  c.sun_W = around.sun_W;
 
   Commands<T> cmd = commands(b, y, T(sweating_shift_K(system::felt_deficit_pct(b, y)) + b.warm_shift_K),
                              T(around.core_rhythm_K + b.fever_K));
   c.sweat_W_s = sweat_response_W_s(T(h.living * cmd.sweat_W), y[own::sweat]);
   cmd.sweat_W = positive_part(y[own::sweat]);
   freeze_circulation(b, y, cmd, e, h.living, c);
-  freeze_sources(b, e, around, c.sun_W, c);
+  std::array<Shares<T>, segments> share;
+  for (int s = 0; s < segments; ++s) share[s] = shares(s, around, h.in_water);
+  freeze_sources(b, e, around, share, c);
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W), swims);
   freeze_saturation(y, around, c);
   T drip(0), sweat_total_W(0);
-  std::array<Shares<T>, segments> share;
   for (int s = 0; s < segment_count; ++s) {
-    share[s] = shares(s, around, h.in_water);
     c.capacity_J_K[s][clothing] = clothing_capacity_J_K(b, s, y[own::clothing_water + s]);
     const T sweat = sweat_W(b.sweat_share[s], cmd, cmd.local[s]);
     sweat_total_W += sweat;

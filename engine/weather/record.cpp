@@ -62,6 +62,8 @@ Knot knot_at(Motion& motion, const SunPosition& sun, const Atmosphere& air) {
   f.wind_raft_m_s = wind_at_height_m_s(air.wind_10m_m_s, wind_reference_height_m, raft_wind_height_m);
   f.global_irradiance_W_m2 =
       clear_sky_irradiance_W_m2(sun.apparent_elevation_deg) * cloud_transmission(air.cloud_cover_fraction);
+  f.seated_irradiance_W_m2 =
+      seated_irradiance_W_m2(sun.apparent_elevation_deg, sun.distance_AU, f.global_irradiance_W_m2);
   f.sky_temperature_degC = sky_temperature_degC(
       air.air_temperature_degC,
       sky_emissivity(air.air_temperature_degC, air.vapour_pressure_Pa, air.cloud_cover_fraction));

@@ -3,7 +3,7 @@
 // States: none. Inputs: refracted sun elevation, cloud cover as a fraction of the sky (0 to 1), air
 // temperature, vapour pressure. Validity: sea level; hour-by-hour cloud (a monthly mean overestimates the sun
 // by up to 40 %); the cloud law is a fit to Hamburg, carry 20 % on the sun and 5 % on the long-wave. Source:
-// Haurwitz 1945, Kasten & Czeplak 1980, Brutsaert 1975, Bras 1990.
+// Haurwitz 1945, Kasten & Czeplak 1980, Erbs 1982, Arens 2015, Brutsaert 1975, Bras 1990.
 #pragma once
 
 #include <algorithm>
@@ -31,6 +31,21 @@ inline double clear_sky_irradiance_W_m2(double apparent_elevation_deg) {
 inline double cloud_transmission(double cloud_cover_fraction) {
   return 1 - constants::cloud_dimming * std::pow(cloud_cover_fraction, constants::cloud_dimming_power);
 }
+
+// Share of the global irradiance that is diffuse (Erbs, Klein & Duffie 1982).
+// @param clearness global irradiance over what the sun would give on the horizontal without air, at least 0
+// @return 1 under thick cloud, 0.165 from a clearness of 0.8 on
+double diffuse_share(double clearness);
+
+// Irradiance by sun and sky, mean over the radiating surface of a seated person in the open: the beam on the
+// area that the person shows to the sun, whichever way they face (Fanger's projected areas), and the diffuse
+// sky on the upper half of all directions (Arens 2015). What comes from below is the caller's. Times the
+// radiating area, 0.7 of the skin, it is what falls on the person.
+// @param apparent_elevation_deg of the sun, with refraction, deg, [-90, 90]
+// @param distance_AU            to the sun, AU
+// @param global_W_m2            on the horizontal, below the clouds, W/m2, at least 0
+// @return W/m2; 0 with the sun at or below the horizon
+double seated_irradiance_W_m2(double apparent_elevation_deg, double distance_AU, double global_W_m2);
 
 // Emissivity of the sky: its long-wave radiation over that of a black body at air temperature. Brutsaert 1975
 // for the clear sky, enhanced by cloud as in Bras 1990 eq. 2.43, limited to 1. Data from seven shores scatter

@@ -23,6 +23,7 @@ struct Forcing {
   T vapour_density_kg_m3;         // outdoor
   T wind_10m_m_s, wind_raft_m_s;  // raft: log profile at 1 m
   T global_irradiance_W_m2;       // on the horizontal, below the clouds
+  T seated_irradiance_W_m2;       // of sun and sky, mean over what a seated person in the open turns outward
   T sky_temperature_degC;         // of the black body that radiates as much as the sky
   T rain_kg_m2_s;
   T wave_height_m, wave_period_s;  // significant; mean zero-crossing

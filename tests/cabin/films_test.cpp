@@ -52,6 +52,10 @@ TEST_CASE("people in air") {
   CHECK(wind_film_W_m2K(1.0) == Approx(8.7));
   // ASHRAE's textbook law for seated people, 8.3 v^0.6, ends at 4 m/s with 8.3 x 2.2974 = 19.07.
   CHECK(wind_film_W_m2K(4.0) == Approx(19.07).epsilon(0.06));
+  // A quarter of the wind behind the tubes: 8.7 x 4^0.6 = 19.987, 8.7 at 1 m/s.
+  CHECK(sheltered_film_W_m2K(4.0, 0.0) == wind_film_W_m2K(4.0));
+  CHECK(sheltered_film_W_m2K(4.0, 1.0) == Approx(8.7));
+  CHECK(sheltered_film_W_m2K(4.0, 0.5) == Approx(14.344).epsilon(1e-3));
   // 10 L/s through a cabin of 1 m3.
   CHECK(cabin_air_speed_m_s(0.01, 1.0) == Approx(0.11));
 }
@@ -94,6 +98,8 @@ TEST_CASE("films in lanes") {
       "seated", [](auto v) { return seated_film_W_m2K(v); }, speed);
   check_lanes(
       "wind", [](auto v) { return wind_film_W_m2K(v); }, speed);
+  check_lanes(
+      "sheltered", [](auto v) { return sheltered_film_W_m2K(v, decltype(v)(0.5)); }, speed);
   check_lanes(
       "speed", [](auto v) { return cabin_air_speed_m_s(v, decltype(v)(1.5)); }, speed);
   check_lanes(

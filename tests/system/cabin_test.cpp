@@ -71,6 +71,9 @@ TEST_CASE("sun: 1600 W on the plan, shared out between skins, people and floor")
   // 80 W come through; two people's plan area 0.7 of 4 m2 takes 14 W of them, 7 W each.
   CHECK(t.c.sun_inside_W == Near(66));
   CHECK(t.s.sun_W == Near(7));
+  t.w.seated_irradiance_W_m2 = 300;
+  t.freeze();
+  CHECK(t.s.sun_in_open_W_m2 == 0);
 }
 
 TEST_CASE("canopy: films and radiation outside, the gap, the film inside") {
@@ -172,16 +175,29 @@ TEST_CASE("what people meet") {
 TEST_CASE("without a canopy the weather is inside") {
   Cabin t;
   t.held.enclosed = 0;
+  t.w.seated_irradiance_W_m2 = 300;
   t.freeze();
   CHECK(t.c.ventilation_m3_s == Near(5));
   CHECK(t.c.condensation_m3_s == 0);
   CHECK(t.c.air_to_canopy == 0);
   CHECK(t.c.air_to_tube == 0);
   CHECK(t.c.sun_outer_W == 0);
-  CHECK(t.s.sun_W == Near(400 * 0.35 * 0.7));
+  CHECK(t.s.sun_W == 0);
+  // Sun and sky 300 W/m2 on the body, and from below 0.25 of what falls beside two people, (1 - 2 x 0.35 / 4)
+  // x 400, in half of the view: 341.25 W/m2, x 0.7 radiating x 0.7 absorbed.
+  CHECK(t.s.sun_in_open_W_m2 == Near(341.25 * 0.49));
   CHECK(t.s.convection_W_m2K == Near(8.7 * 2.626528).epsilon(1e-4));  // 8.7 x 5^0.6
   CHECK(t.c.outer_to_sky_W_K == Near(800));                           // 2000 W/K, 0.4 of it sky
   CHECK(t.c.outer_to_air_W_K == Near(1200));
+  // Half of the body behind the tubes: 8.7 x 1.25^0.6 there.
+  t.compiled.raft.behind_tubes = 0.5;
+  t.freeze();
+  CHECK(t.s.convection_W_m2K == Near(0.5 * 8.7 * (2.626528 + 1.143253)).epsilon(1e-4));
+  // In the water there are no tubes around, and no sun in this model.
+  t.held.afloat = 0;
+  t.freeze();
+  CHECK(t.s.convection_W_m2K == Near(8.7 * 2.626528).epsilon(1e-4));
+  CHECK(t.s.sun_in_open_W_m2 == 0);
 }
 
 TEST_CASE("two opposite entrances: wind blows through") {

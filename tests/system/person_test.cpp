@@ -285,6 +285,21 @@ TEST_CASE("sun on a body by lit area, clothing takes what it covers") {
   CHECK(r.c.source_W[hands][skin] == 0);
 }
 
+TEST_CASE("sun in the open on all but what is under water, or against tube and neighbours") {
+  Resting r;
+  r.around.sun_in_open_W_m2 = 100;
+  r.freeze();
+  CHECK(r.c.source_W[head][skin] == Near(20));
+  CHECK(r.c.source_W[hands][skin] == Near(10));
+  CHECK(r.c.source_W[trunk][skin] == Near(60 * 0.85));  // 0.15 against the tube
+  CHECK(r.c.source_W[legs][skin] == Near(60));
+  CHECK(r.c.sun_W == Near(20 + 51 + 30 * 0.95 + 10 + 60 + 10));  // 0.05 of the arms against the tube
+  r.around.neighbours = 1, r.around.submerged[legs] = 0.5;
+  r.freeze();
+  CHECK(r.c.source_W[trunk][skin] == Near(60 * 0.7));
+  CHECK(r.c.source_W[legs][skin] == Near(60 * 0.5 * 0.88));
+}
+
 // Cloth under water has no air to give heat to: with the sun on it, trousers in a raft full of water had
 // reached 2000 degC in three weeks, and the state was no number once they rose out of it.
 TEST_CASE("no sun on what is under the water on the floor") {

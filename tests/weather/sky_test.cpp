@@ -2,7 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <initializer_list>
+#include <numbers>
 
 using namespace bide;
 using namespace bide::weather;
@@ -35,6 +37,42 @@ TEST_CASE("cloud transmission by oktas") {
     CHECK(cloud_transmission(oktas / 8.0) == doctest::Approx(expected[oktas]).epsilon(1e-10));
   // Zenith 40 deg, N = 0.75: 559.14414133 W/m2.
   CHECK(clear_sky_irradiance_W_m2(50) * cloud_transmission(0.75) == doctest::Approx(559.14414133));
+}
+
+TEST_CASE("diffuse share by clearness") {
+  CHECK(diffuse_share(0) == 1);
+  CHECK(diffuse_share(0.1) == doctest::Approx(0.991));
+  // 0.9511 - 0.0802 + 1.097 - 2.07975 + 0.771
+  CHECK(diffuse_share(0.5) == doctest::Approx(0.65915));
+  CHECK(diffuse_share(0.9) == 0.165);
+  // The three pieces meet.
+  CHECK(diffuse_share(0.2199) == doctest::Approx(diffuse_share(0.2201)).epsilon(2e-3));
+  CHECK(diffuse_share(0.7999) == doctest::Approx(diffuse_share(0.8001)).epsilon(5e-3));
+}
+
+TEST_CASE("sun and sky on a seated person") {
+  // Sun overhead, 1000 of 1361 W/m2: clearness 0.73475, diffuse 0.95110 - 0.11785 + 2.36889 - 6.59956
+  // + 3.59528 = 0.19786, beam 802.14 W/m2: 0.177 x 802.14 + 0.5 x 197.86.
+  CHECK(seated_irradiance_W_m2(90, 1, 1000) == doctest::Approx(240.9).epsilon(1e-3));
+  // 30 deg, thick cloud: 100 of 680.5 W/m2, diffuse 1 - 0.09 x 0.14695 = 0.98677, beam 2.645 W/m2.
+  CHECK(seated_irradiance_W_m2(30, 1, 100) == doctest::Approx(0.246 * 2.645 + 0.5 * 98.677).epsilon(1e-3));
+  // Midway between the rows of 30 and 45 deg.
+  const double sine = std::sin(37.5 * std::numbers::pi / 180), clear_W_m2 = 1361 * sine * 0.9;
+  CHECK(seated_irradiance_W_m2(37.5, 1, clear_W_m2) ==
+        doctest::Approx(0.241 * 0.835 * 0.9 * 1361 + 0.5 * 0.165 * clear_W_m2).epsilon(1e-6));
+  CHECK(seated_irradiance_W_m2(0, 1, 5) == 0);
+  CHECK(seated_irradiance_W_m2(-5, 1, 5) == 0);
+  // From all directions a convex body shows a quarter of its surface on the mean (Cauchy): what a beam of 1
+  // W/m2 brings, weighted by the cosine of the elevation.
+  double mean = 0;
+  constexpr int steps = 900;
+  for (int i = 0; i < steps; ++i) {
+    const double deg = (i + 0.5) * 90 / steps, s = std::sin(deg * std::numbers::pi / 180);
+    const double beam_W_m2 = 0.835 * 0.9 * 1361, global = 0.9 * 1361 * s;
+    mean += (seated_irradiance_W_m2(deg, 1, global) - 0.5 * 0.165 * global) / beam_W_m2 *
+            std::cos(deg * std::numbers::pi / 180) * (std::numbers::pi / 2 / steps);
+  }
+  CHECK(mean == doctest::Approx(0.25).epsilon(0.02));
 }
 
 TEST_CASE("clear-sky emissivity and long-wave") {

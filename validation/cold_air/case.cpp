@@ -71,12 +71,17 @@ void two_hours(std::vector<Row>& out) {
                          person(five.samples.at(2))[rectal], "borne three times: no hypothermia"));
 }
 
+// Outdoors they sat on chairs, not behind the tubes of a raft.
+void on_chairs(system::Compiled<double>& compiled) {
+  compiled.raft.behind_tubes = 0;
+}
+
 // Neither law of endurance lets anybody sit near-nude in icy wind for a day.
 void outlast(Rest outdoors, std::vector<Row>& out) {
   outdoors.duration_h = 24;
   for (const char* law : {"tires", "tires_late"}) {
     outdoors.endurance = law;
-    const Run run = run_case(scenario_of(outdoors, 15), hour_s / 4);
+    const Run run = run_case(scenario_of(outdoors, 15), hour_s / 4, on_chairs);
     const double at_h = time_reached_s(
                             run, [](const double* x) { return x[rectal]; }, 35, false) /
                         hour_s;
@@ -97,7 +102,7 @@ std::vector<Row> rows() {
   Rest outdoors = seated(0.6, 1, "shorts");
   outdoors.raft = R"({"kind": "offshore_foam_4", "canopy": "none"})";
   outdoors.wind_m_s = 2;
-  const Run cold = run_case(scenario_of(outdoors, 60), hour_s);
+  const Run cold = run_case(scenario_of(outdoors, 60), hour_s, on_chairs);
   const double made_W = metabolic_W(cold, 0, 1);
   const double lost_W = made_W - total(cold, 0, 1, body::at::total_stored) / hour_s;
   const char* adolph = "Adolph & Molnar 1946";
