@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 #include <charconv>
 #include <sstream>
+#include <stdexcept>
 #include <type_traits>
 
 #include "bide/scenario/moment.hpp"
