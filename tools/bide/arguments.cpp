@@ -6,6 +6,7 @@
 #include <charconv>
 #include <limits>
 #include <sstream>
+#include <stdexcept>
 #include <type_traits>
 
 #include "bide/scenario/moment.hpp"

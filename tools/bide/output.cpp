@@ -7,7 +7,6 @@
 
 #include "arguments.hpp"
 #include "bide/core/printable.hpp"
-#include "bide/report/words/units.hpp"
 #include "files.hpp"
 #include "terminal.hpp"
 
@@ -51,11 +50,8 @@ int refuse(const study::Refusal& refusal) {
 }
 
 void complain(const scenario::Diagnostics& diagnostics) {
-  const bool signs = letters(false) == report::Letters::utf8;
-  for (const scenario::Diagnostic& each : diagnostics) {
-    const std::string text = scenario::to_string(each);
-    say("{}\n", signs ? report::unit_signs(text) : text);
-  }
+  for (const scenario::Diagnostic& each : diagnostics)
+    say("{}\n", with_signs(scenario::to_string(each), letters(false)));
 }
 
 }  // namespace bide::tool

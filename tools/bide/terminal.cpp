@@ -40,6 +40,10 @@ std::string shown(const std::string& text) {
   return letters(false) == report::Letters::utf8 ? signs : report::ascii(signs);
 }
 
+std::string with_signs(const std::string& text, report::Letters letters) {
+  return letters == report::Letters::utf8 ? report::unit_signs(text) : text;
+}
+
 int terminal_width() {
   constexpr int widest = 80;
   winsize size{};
@@ -55,7 +59,7 @@ void say_text(const std::string& text) {
 void print(const scenario::Diagnostics& diagnostics, report::Letters letters, const char* before) {
   constexpr std::size_t most_letters = 1000;
   for (const scenario::Diagnostic& each : diagnostics) {
-    say("{}{}\n", before, report::plain(report::unit_signs(to_string(each)), letters, most_letters));
+    say("{}{}\n", before, report::plain(with_signs(to_string(each), letters), letters, most_letters));
   }
 }
 

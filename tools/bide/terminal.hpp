@@ -19,6 +19,9 @@ report::Letters letters(bool ascii_only);
 // Text with the signs of units where the locale has them ("°C" for "degC"), else in ASCII.
 std::string shown(const std::string& text);
 
+// A message with the signs of units where the letters have them, else as it is.
+std::string with_signs(const std::string& text, report::Letters letters);
+
 // Of standard output; 80 columns at most and when it is no terminal.
 int terminal_width();
 
