@@ -110,7 +110,7 @@ std::string case_as_made(const study::OddsAnswer& m) {
                                   [](const auto& each) { return each.first.ends_with("/age_years"); });
   return fmt::format(
       "the file as it was made, nothing drawn, counted from the abandoning. {}Inside: {}. Water: {}",
-      known ? "Who first: " + who_first(*m.as_written) + ". " : "", inside_line(basis), water_line(basis));
+      known ? "Who first: " + who_first(basis) + ". " : "", inside_line(basis), water_line(basis));
 }
 
 }  // namespace

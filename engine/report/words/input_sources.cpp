@@ -86,7 +86,6 @@ constexpr Row rows[] = {
     {"/routine/huddle", &c::huddle_share_trunk},
     {"/routine/catch_rain", &c::rain_caught_share},
     {"/routine/damp_clothes_in_heat", &c::damp_above_degC},
-    {"/routine/desalinator_h_per_day", &c::least_desalting_kJ_L},
     {"/routine/open_above_degC", &c::heat_rule_span_K},
     {"/routine/open_above_co2_ppm", &c::open_for_air_least_s},
     {"/limits/able_core_low_degC", &c::able_core_low_degC},
