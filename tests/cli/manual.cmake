@@ -38,9 +38,9 @@ foreach(example ${examples})
     message(FATAL_ERROR "bide ${example}: exit code ${code}: ${err}")
   endif()
 endforeach()
-# What takes any number says so, and not what the greatest one is.
-if(page MATCHES "e\\+308" OR NOT page MATCHES "\n\\.B \\\\-\\\\-air .fINUMBER.fR\n")
-  message(FATAL_ERROR "the manual page names the greatest number, or does not say that --air takes one")
+# A flag says its own range, and not what the greatest number is.
+if(page MATCHES "e\\+308" OR NOT page MATCHES "\n\\.B \\\\-\\\\-air .fI.-50 to 60.fR\n")
+  message(FATAL_ERROR "the manual page names the greatest number, or does not say which --air takes")
 endif()
 # A command says what stands behind its name.
 if(NOT page MATCHES "\n.fBbide merge.fR .fIplaces.fR .options.\n" OR NOT page MATCHES "\n.fBbide odds.fR ..fIscenario.fR. .options.\n")

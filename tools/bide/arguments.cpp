@@ -38,9 +38,7 @@ std::string usual(const To& to) {
 template <class Number, class To>
 Argument add_number(CLI::App& app, const std::string& names, To& to, Allowed<Number> allowed,
                     const std::string& help) {
-  constexpr Number lowest = std::numeric_limits<Number>::lowest(), most = std::numeric_limits<Number>::max();
-  const bool any = allowed.low == lowest && allowed.high == most;
-  const std::string range = any ? "any number" : fmt::format("{} to {}", allowed.low, allowed.high);
+  const std::string range = fmt::format("{} to {}", allowed.low, allowed.high);
   const auto read = [&to, allowed, range, names](const Results& given) {
     const std::string& text = given.front();
     const char* const end = text.data() + text.size();
@@ -53,7 +51,7 @@ Argument add_number(CLI::App& app, const std::string& names, To& to, Allowed<Num
     return true;
   };
   CLI::Option* option = app.add_option(names, read, help);
-  option->type_name(any ? "NUMBER" : range)->expected(1)->default_str(usual(to));
+  option->type_name(range)->expected(1)->default_str(usual(to));
   return Argument(option);
 }
 

@@ -38,8 +38,6 @@ struct Allowed {
 Allowed<double> range_of(std::string_view pointer);
 inline constexpr Allowed<int> any_threads{0, 1024};
 inline constexpr Allowed<std::uint64_t> any_seed{0, std::numeric_limits<std::uint64_t>::max()};
-inline constexpr Allowed<double> any_number{std::numeric_limits<double>::lowest(),
-                                            std::numeric_limits<double>::max()};
 
 // One argument of a command, for what is said of it beside its value.
 class Argument {

@@ -21,7 +21,7 @@ function open_source(entry, back) {
 }
 const id_of = (entry) => `source-${entry.toLowerCase().replace(/[^a-z]+/g, "-")}`;
 
-// What ends a control: its last word, punctuation, the way to its source. They stay on one line.
+// What ends a control: its last word, the way to its source, punctuation. They stay on one line.
 function tail(word, entry) {
   const button = make("button.of-source", {type: "button", "aria-label": `Source: ${entry}`, onclick: () => open_source(entry, button)}, "?");
   return make("span.held", {}, word, button);
@@ -47,7 +47,7 @@ function field(label, value, changed, pointer, settings = {}, entry = label) {
 const held = (parts) => parts.map((each, i) => {
   const end = parts[i - 1]?.querySelector?.(".of-source") ?? null, mark = end && typeof each === "string" ? /^[.,;°]+/.exec(each)?.[0] : null;
   if (!mark) return each;
-  end.before(mark);
+  end.after(mark);
   return each.slice(mark.length);
 });
 
