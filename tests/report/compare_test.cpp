@@ -136,6 +136,8 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   c.options[0].members = members_of({&low, &low});
   c.options[1].members = members_of({&high, &high});
   CHECK(headline() ==
+        "At the early end of the range the first person is able until 30 h in option 1, until 60 h in option "
+        "2. "
         "In the central case option 2 is ahead of option 1 in able until and alive until. It is the same in "
         "all "
         "3 runs over what nobody has measured.");
@@ -151,11 +153,11 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   c.options[0].members = members_of({&low, &never});
   c.options[1].members = members_of({&high, &never});
   CHECK(headline() ==
+        "At the early end of the range the first person is able until 30 h in option 1, until 90 h in option "
+        "2. "
         "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2. Of 3 runs over "
         "what nobody has measured option 1 lasts longer in 0, option 2 in 1; in 2 the model cannot separate "
-        "them. "
-        "At the "
-        "early end of the range the first person of option 2 is able longer, 90 h against 30 h.");
+        "them.");
   // Cannot be separated as they are.
   c = of(a, a);
   c.options[0].members = members_of({&low, &high, &low});

@@ -63,21 +63,24 @@ Order order_of(study::CrewState state, Ahead central, const Option& a, const Opt
   return out;
 }
 
-// Which lasts longer at the early end of the range: " At the early end of the range the first person of
-// option 1 is able longer, 100 h against 27 h.". Empty where the model cannot separate them there either.
+// The early end of each range, which leads: "At the early end of the range the first person is able until 100
+// h in option 1, until 27 h in option 2. ". Empty where neither range has one.
 std::string early_words(study::CrewState state, const Option& a, const Option& b, const Pair& pair) {
   const auto early_s = [state](const Option& option) {
     return study::range_over(option.own.figures.*state, option.members, state, &outcome::CrewTimes::first_s)
         .earliest_s;
   };
   const std::optional<double> first_s = early_s(a), second_s = early_s(b);
+  if (!first_s && !second_s) return "";
   const double first_horizon_s = a.own.figures.horizon_s, second_horizon_s = b.own.figures.horizon_s;
   const Ahead ahead = outcome::later(first_s, first_horizon_s, second_s, second_horizon_s);
-  if (ahead == Ahead::indistinguishable) return "";
-  std::string late = cell(first_s, first_horizon_s), early = cell(second_s, second_horizon_s);
-  if (ahead == Ahead::second) std::swap(late, early);
-  return fmt::format(" At the early end of the range the first person of {} is {} longer, {} against {}.",
-                     pair.name(ahead), state == &outcome::Endurance::able ? "able" : "alive", late, early);
+  const auto until = [](const std::optional<double>& at_s, double horizon_s) {
+    return at_s ? "until " + duration(*at_s) : "beyond " + horizon(horizon_s);
+  };
+  return fmt::format("At the early end of the range the first person is {} {} in {}, {} in {}{}. ",
+                     state == &outcome::Endurance::able ? "able" : "alive", until(first_s, first_horizon_s),
+                     pair.first_name, until(second_s, second_horizon_s), pair.second_name,
+                     ahead == Ahead::indistinguishable ? ": the model cannot separate them" : "");
 }
 
 // What the range says of the order, in one sentence; empty where it has nothing to add.
@@ -88,10 +91,9 @@ std::string order_words(study::CrewState state, Ahead ahead, const Option& a, co
   const std::string of_runs = fmt::format("of {} runs over what nobody has measured", order.runs);
   if (ahead == Ahead::indistinguishable) {
     const std::size_t open = order.runs - order.first - order.second;
-    return fmt::format(" {} {} lasts longer in {}, {} in {}{}.{}", capitalised(of_runs), pair.first_name,
+    return fmt::format(" {} {} lasts longer in {}, {} in {}{}.", capitalised(of_runs), pair.first_name,
                        order.first, pair.second_name, order.second,
-                       open > 0 ? fmt::format("; in {} the model cannot separate them", open) : "",
-                       early_words(state, a, b, pair));
+                       open > 0 ? fmt::format("; in {} the model cannot separate them", open) : "");
   }
   const std::size_t same = ahead == Ahead::first ? order.first : order.second,
                     turned = ahead == Ahead::first ? order.second : order.first;
@@ -369,11 +371,14 @@ std::vector<Conclusion> conclusions(const Comparison& comparison) {
     const Ahead able = later(&Figures::able, base.own.figures, option.own.figures),
                 alive = later(&Figures::alive, base.own.figures, option.own.figures);
     const bool ranged = !base.members.empty() || !option.members.empty();
-    const std::string central = ranged ? "in the central case " : "";
     const bool by_able = able != Ahead::indistinguishable || alive == Ahead::indistinguishable;
+    const std::string central = ranged ? "in the central case " : "";
+    const std::string early =
+        ranged ? early_words(by_able ? &Figures::able : &Figures::alive, base, option, pair) : "";
     const std::string order_able = order_words(&Figures::able, able, base, option, pair),
                       order_alive = order_words(&Figures::alive, alive, base, option, pair);
-    add(conclusion.verdict, central + overall(able, alive, pair) + (by_able ? order_able : order_alive));
+    add(conclusion.verdict,
+        early + capitalised(central + overall(able, alive, pair)) + (by_able ? order_able : order_alive));
     conclusion.brief = conclusion.verdict;
     add(conclusion.verdict,
         time_sentence("Able until, first person", &Figures::able, pair) + order_able + margins(pair));
