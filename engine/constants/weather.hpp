@@ -17,8 +17,8 @@ inline constexpr Sourced cloud_dimming_power{
 
 // ---- beam and diffuse light
 inline constexpr Sourced solar_constant_W_m2{1361, "W/m2", "kopp2011", "1360.8 (0.5)", Trust::from_memory};
-// Diffuse share of the global irradiance by clearness k (erbs1982): 1 - 0.09 k to k = 0.22, then a polynomial
-// in k by ascending powers, 0.165 from k = 0.8 on.
+// Diffuse share of the global irradiance by clearness k (erbs1982, all from memory): 1 - 0.09 k to k = 0.22,
+// then a polynomial in k by ascending powers, 0.165 from k = 0.8 on.
 inline constexpr Sourced diffuse_cloudy_slope{0.09, "-", "erbs1982", "eq. 1, k to 0.22", Trust::from_memory};
 inline constexpr Sourced diffuse_cloudy_to{0.22, "-", "erbs1982", "eq. 1", Trust::from_memory};
 inline constexpr double diffuse_polynomial[] = {0.9511, -0.1604, 4.388, -16.638, 12.336};

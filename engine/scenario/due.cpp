@@ -140,11 +140,11 @@ std::vector<Due> readiness_list(const ValidScenario& valid) {
       "pyrotechnics", r.signals_expire,
       fmt::format("{:.0f} % of such failed when tried ({:.0f} to {:.0f})", percent * c::signals_fail_expired,
                   percent * c::signals_fail_expired.low, percent * c::signals_fail_expired.high),
-      fmt::format("they last {:.0f} to {}; all are taken to work, but in odds in a neglected raft",
+      fmt::format("they last {:.0f} to {}; all are taken to work, except in a neglected raft, in odds",
                   c::signals_last_months.low, months(c::signals_last_months.high)));
-  list.dated(
-      "water and food of the pack", r.pack_expires, "counted as absent",
-      "they last " + months(c::pack_lasts_months) + "; taken to be in date, but in odds in a neglected raft");
+  list.dated("water and food of the pack", r.pack_expires, "counted as absent",
+             "they last " + months(c::pack_lasts_months) +
+                 "; taken to be in date, except in a neglected raft, in odds");
   list.dated("medicines", r.medicines_expire, "counted as absent", "taken to be in date");
   list.stowed("container raised off the deck, drains clear", r.raised_with_clear_drains,
               "it stands in water and decays; how fast is not known");

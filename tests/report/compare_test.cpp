@@ -102,14 +102,14 @@ TEST_CASE("why it is warmer is read off the heat ledger") {
   CHECK(has(
       text,
       "Inside: option 2 is 4.0 °C warmer on average over 60 h, 18 °C against 14 °C, because its canopy "
-      "passes, for each kelvin between inside and outside, 40 W, against 75 (2.8 K); its openings and leaks "
-      "pass, for each kelvin, 10 W, against 25 (1.2 K)."));
+      "passes, for each kelvin between inside and outside, 40 W, against 75 (2.8 °C); its openings and leaks "
+      "pass, for each kelvin, 10 W, against 25 (1.2 °C)."));
   CHECK(has(said(of(b, a)), "Inside: option 1 is 4.0 °C warmer"));
   // The same warmth by another way: 25 W/K more kept by the openings alone.
   a.cabin(14, 200, 200);
   b.cabin(18, 400, 0);
   CHECK(
-      has(said(of(a, b)), "because its openings and leaks pass, for each kelvin, 0 W, against 50 (4.0 K)."));
+      has(said(of(a, b)), "because its openings and leaks pass, for each kelvin, 0 W, against 50 (4.0 °C)."));
   CHECK_FALSE(has(said(of(a, b)), "canopy passes"));
   b.cabin(14.2, 300, 100);
   CHECK(has(said(of(a, b)), "Inside: the model cannot separate them"));

@@ -206,7 +206,7 @@ std::vector<Cause> causes(const outcome::CabinHeat& a, const outcome::CabinHeat&
   };
 }
 
-// "a (1.9 K of it); b (0.6 K of it); against that: c (-0.3 K)"
+// "a (1.9 °C); b (0.6 °C); against that, c (-0.3 °C)"
 std::string causes_words(std::vector<Cause> list, double difference_K) {
   constexpr double worth_telling = 0.2;  // of the difference
   constexpr std::size_t most_told = 3;
@@ -219,7 +219,7 @@ std::string causes_words(std::vector<Cause> list, double difference_K) {
     if (std::abs(kelvin) < worth_telling * std::abs(difference_K) || told == most_told) continue;
     ++told;
     std::string& part = kelvin > 0 ? with : opposed;
-    part += fmt::format("{}{} ({} K)", part.empty() ? "" : "; ", cause.words, two_figures(kelvin));
+    part += fmt::format("{}{} ({} °C)", part.empty() ? "" : "; ", cause.words, two_figures(kelvin));
   }
   if (with.empty() && opposed.empty()) return "";
   if (opposed.empty()) return ", because " + with;

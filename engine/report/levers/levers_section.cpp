@@ -72,8 +72,8 @@ html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double hor
   out.x = {"change"};
   out.sentence = fmt::format(
       "Hours by which the first person is able and alive longer with each change: the bar is the range, the "
-      "dot the "
-      "central case. A bar that ends in an arrow may be longer: the runs end at {}. Below zero is lost.",
+      "dot the central case. A bar that ends in an arrow may be longer: the runs end at {}. Below zero is "
+      "lost.",
       horizon(horizon_s));
   out.y = {"hours gained by the first person", "h", true};
   html::Series range{"range", html::Kind::spans, {}, 0}, central{"central case", html::Kind::points, {}, 1};
@@ -108,8 +108,7 @@ html::Chart margin_chart(const std::vector<const LeverTried*>& levers, double ho
   out.sentence = fmt::format(
       "No limit is reached within {} with or without these changes; the bars are what they add to the "
       "margin left to the nearest limit, in % of the whole margin; the whiskers reach over the range. Below "
-      "zero is "
-      "lost.",
+      "zero is lost.",
       horizon(horizon_s));
   out.y = {"margin gained", "% of the margin", true};
   html::Series bars{"margin", html::Kind::bars, {}, 0};

@@ -179,8 +179,7 @@ html::Section unknowns_section(const study::OddsAnswer& m) {
   chart.sentence =
       "Share of the variance of the first person's able until that would go "
       "on average if the input were known. What nobody has measured cannot be asked for. Whiskers are the "
-      "sampling "
-      "error; below zero is scatter.";
+      "sampling error; below zero is scatter.";
   chart.x = {"input"};
   chart.y = {"of the variance", "%", true};
   html::Series aleatory{"differs from case to case", Kind::bars, {}, 0},

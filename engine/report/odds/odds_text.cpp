@@ -80,8 +80,7 @@ void unknowns(Page& page, const study::OddsAnswer& m) {
   }
   page.paragraph(
       "How much of the variance of the first person's able until would go, on average, if it were known. "
-      "Some of "
-      "it nobody can be asked for:",
+      "Some of it nobody can be asked for:",
       "  ", "  ");
   constexpr std::size_t most = 6;
   for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {

@@ -143,8 +143,7 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
   if (uncertain && uncertain->readiness)
     out.push_back(
         "Chances that a neglected raft fails rest on a handful of published cases, two to five rafts each; "
-        "they are "
-        "drawn from the wide interval of so few.");
+        "they are drawn from the wide interval of so few.");
   out.push_back("To see one future: --sample and its number runs it, --dump writes it as a plain scenario.");
   out.push_back(std::string("Not in the model: ") + not_in_the_model);
   return out;

@@ -162,7 +162,7 @@ void print_none(Page& page, const Provision& in) {
     page.paragraph(fmt::format("It is the limit that binds. Without one: {}; {}; {}.",
                                cost_words(in.without_limits->cost), kit_words(in, in.without_limits->kit),
                                share_words(*in.without_limits)));
-  else if (limited)
+  else if (limited && in.failed_fresh.empty())
     page.paragraph("It is not the limit that binds: without one no kit meets it either.");
   const auto tell = [&](const std::string& what, const KitTried& tried) {
     page.paragraph(fmt::format("{} ({}): {}{}{}.", what, cost_words(tried.cost), share_words(tried),

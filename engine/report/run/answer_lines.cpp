@@ -42,14 +42,17 @@ std::string names_of(const std::vector<int>& persons, const AnswerBasis& basis) 
   return out + " (" + sex_and_age(person) + ")";
 }
 
-// What fills the water again: "rain", "the desalinator".
-std::string made_by(const AnswerBasis& basis) {
+// What fills the water again: "rain", "the desalinator". Rain, where the scenario has any or leaves it to a
+// file.
+std::string water_maker(const AnswerBasis& basis) {
   const scenario::Routine& routine = basis.scenario.scenario.routine;
+  const scenario::Weather& weather = basis.scenario.scenario.weather;
+  const bool may_rain = weather.kind == scenario::WeatherKind::csv || weather.rain_mm_h.value_or(0) > 0;
   std::vector<std::string> ways;
-  if (routine.catch_rain) ways.push_back("rain");
+  if (routine.catch_rain && may_rain) ways.push_back("rain");
   if (routine.desalinator_h_per_day > 0) ways.push_back("the desalinator");
   if (ways.empty()) ways.push_back("the solar still");
-  return fmt::format("{}", fmt::join(ways, " and "));
+  return fmt::to_string(fmt::join(ways, " and "));
 }
 
 // @param clocked whether the early end is told by the clock too
@@ -186,7 +189,7 @@ std::string water_line(const AnswerBasis& basis) {
   if (water->state == outcome::StoreState::lasts)
     return fmt::format("not out within {}: {}", horizon(basis.figures.horizon_s), left);
   return fmt::format("out after {}, {}{}", duration(water->at_s), clocks_of(basis).both(water->at_s),
-                     water->left > 0 ? "; refilled later by " + made_by(basis) + ", " + left : "");
+                     water->left > 0 ? "; refilled later by " + water_maker(basis) + ", " + left : "");
 }
 
 std::string how_sure(const Figures& figures) {

@@ -172,10 +172,15 @@ struct Search {
       if (tried.met > in.nearest->met) in.nearest = tried;
     }
     draw_curve(in.nearest->kit);
-    if (!in.question.limits.any()) return;
+    const KitLimits& limits = in.question.limits;
+    if (!limits.any()) return;
     const std::size_t most = *most_misses(in.question.futures, in.question.confidence, sure);
-    if (const auto free = missing_at_most(most, items, {}).next())
-      in.without_limits = futures.all_of(*free, sure);
+    const auto free = missing_at_most(most, items, {}).next();
+    if (!free) return;
+    const KitTried tried = futures.all_of(*free, sure);
+    // One within the limits met the target by luck: it is among those that failed on fresh futures.
+    if (tried.cost.mass_kg > limits.mass_kg || tried.cost.volume_L > limits.volume_L)
+      in.without_limits = tried;
   }
 };
 

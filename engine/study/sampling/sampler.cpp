@@ -248,7 +248,8 @@ struct Sampler::Walk {
                                                  std::numeric_limits<double>::quiet_NaN())),
                             climbers()};
     out.raft = draw_raft(before, take);
-    // What stands undated in a neglected raft is past its date, as in the trawler's rafts (judgement).
+    // What is undated in a neglected raft is taken to be past its date, as it was in a trawler's rafts
+    // (raftcases; judgement).
     if (sampler.uncertain_.readiness && known && out.raft.neglected) {
       constexpr std::size_t day_letters = 10;
       const std::string past = format_time_utc(start_s - 2 * day_s).substr(0, day_letters);
