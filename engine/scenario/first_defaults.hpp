@@ -10,12 +10,15 @@
 namespace bide::scenario {
 
 struct DefaultInForce {
-  std::string pointer;   // with "*" for everybody whose entry was filled in
-  std::string value;     // with its unit; of the first person concerned
-  std::string sentence;  // what the field is
+  struct Value {
+    std::string pointer, value;  // as it stands in the file
+  };
+  std::vector<Value> values;  // one, or one for each person whose entry was filled in
+  std::string sentence;       // what the field is
 };
 
-// The defaults in force, those that matter first. Which ones do is judgement: rain, openings and what keeps
+// The defaults in force, those that matter first; what nothing in this scenario uses, as the minutes in the
+// water of people who step aboard, is left out. Which ones matter is judgement: rain, openings and what keeps
 // heat and water come before details; a default that is not listed here comes after them, in file order.
 // @param most at most so many
 std::vector<DefaultInForce> first_defaults(const ValidScenario& valid, std::size_t most);

@@ -1,14 +1,18 @@
 // bide check: validates a scenario and prints all that is in force.
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <cstdlib>
 #include <memory>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 #include "bide/bide.hpp"
 #include "bide/report/signals/signals.hpp"
 #include "bide/report/words/input.hpp"
+#include "bide/report/words/words.hpp"
 #include "bide/scenario/first_defaults.hpp"
 #include "bide/scenario/needs.hpp"
 #include "bide/scenario/write.hpp"
@@ -17,21 +21,50 @@
 #include "bide/weather/weather.hpp"
 #include "commands.hpp"
 #include "output.hpp"
+#include "point.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
 namespace {
+
+// "raft: floor inflated", "everybody: seat floor", "Persons A and C: body fat 27 %; Person B: body fat 31 %".
+std::string default_words(const scenario::DefaultInForce& given, std::size_t crew) {
+  constexpr std::string_view of_person = "/crew/";
+  const auto words = [](const scenario::DefaultInForce::Value& each) {
+    const auto number = number_in<double>(each.value);
+    return report::setting_words(each.pointer, number ? fmt::format("{:.3g}", *number) : each.value);
+  };
+  if (!given.values.front().pointer.starts_with(of_person)) return words(given.values.front());
+  std::vector<std::pair<std::string, std::vector<int>>> groups;  // what is said, and of whom
+  for (const auto& each : given.values) {
+    const std::string said = words(each), what = said.substr(said.find(':'));
+    const auto same =
+        std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return g.first == what; });
+    const int person = std::atoi(each.pointer.c_str() + of_person.size());
+    if (same == groups.end())
+      groups.push_back({what, {person}});
+    else
+      same->second.push_back(person);
+  }
+  std::string out;
+  for (const auto& [what, persons] : groups) {
+    const bool all = crew > 1 && persons.size() == crew;
+    out += (out.empty() ? "" : "; ") + (all ? "everybody" : report::person_names(persons)) + what;
+  }
+  return out;
+}
 
 // Ten defaults that matter first, or with `all` everything that is in force.
 std::string in_force(const scenario::ValidScenario& valid, bool all) {
   if (all) return scenario::listing(valid) + fmt::format("Defaults used: {}\n", valid.defaults.size());
   constexpr std::size_t most = 10;
   const auto first = scenario::first_defaults(valid, most);
-  std::string out =
-      fmt::format("Defaults used: {}; those that matter first (--all lists everything in force):\n",
-                  valid.defaults.size());
+  std::string out = fmt::format(
+      "Defaults used: {}; those that matter first (--all lists every input in force, as it stands in the "
+      "file):\n",
+      valid.defaults.size());
   for (const scenario::DefaultInForce& each : first)
-    out += fmt::format("  {}: {}  {}\n", each.pointer, each.value, each.sentence);
+    out += fmt::format("  {}. {}\n", default_words(each, valid.scenario.crew.size()), each.sentence);
   return out;
 }
 

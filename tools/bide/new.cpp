@@ -15,6 +15,8 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
+#include "bide/report/words/file.hpp"
+#include "bide/report/words/input.hpp"
 #include "bide/scenario/crew_words.hpp"
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/new_scenario.hpp"
@@ -23,6 +25,7 @@
 #include "bide/scenario/words.hpp"
 #include "commands.hpp"
 #include "dialogue.hpp"
+#include "files.hpp"
 #include "output.hpp"
 #include "place.hpp"
 #include "point.hpp"
@@ -98,19 +101,26 @@ std::optional<climate::Month> climate_of(const Place& place, int month, bool nee
   return std::get<climate::Month>(found);
 }
 
-int month_of(const Answers& answers, const Dialogue& dialogue, double latitude_deg) {
+int month_of(const Answers& answers, const Dialogue& dialogue, const Place& place, bool climate_needed) {
   constexpr std::array<std::string_view, 4> seasons{"winter", "spring", "summer", "autumn"};
   constexpr int months_per_season = 3, months_per_year = 12, half_year = 6;
   const int usual = 6;
   if (answers.start) return civil_from_unix_s(parse_time_utc(*answers.start).value()).month;
   if (answers.month) return *answers.month;
-  if (!answers.season)
-    return number_in<int>(
-               dialogue.ask({}, of_number("Month", usual, months, "1 for January to 12 for December")))
-        .value();
+  if (!answers.season) {
+    Question question = of_number("Month", usual, months, "1 for January to 12 for December");
+    question.wrong = [number = question.wrong, &place, climate_needed](const std::string& answer) {
+      const std::string no_month = number(answer);
+      return no_month.empty() ? refusal_of([&](const std::string& month) {
+        climate_of(place, number_in<int>(month).value(), climate_needed);
+      })(answer)
+                              : no_month;
+    };
+    return number_in<int>(dialogue.ask({}, question)).value();
+  }
   const auto at = std::find(seasons.begin(), seasons.end(), *answers.season) - seasons.begin();
   const int northern = 1 + months_per_season * static_cast<int>(at);  // January, April, July, October
-  return latitude_deg < 0 ? (northern - 1 + half_year) % months_per_year + 1 : northern;
+  return place.point.latitude_deg < 0 ? (northern - 1 + half_year) % months_per_year + 1 : northern;
 }
 
 std::string raft_for(int crew) {
@@ -142,7 +152,7 @@ void check_crew(const std::string& text) {
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&validated))
     for (const scenario::Diagnostic& each : *wrong)
       if (each.pointer.rfind("/crew/", 0) == 0)
-        throw BadAnswer(fmt::format("{}: {}", each.pointer, each.message));
+        throw BadAnswer(fmt::format("{}: {}", report::input_words(each.pointer), each.message));
 }
 
 std::string sea_names() {
@@ -171,6 +181,10 @@ std::string boarding_of(const Answers& answers, const Dialogue& dialogue) {
 // States what was answered, and leaves the rest to the defaults.
 scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
   const double usual_days = 5, hours_per_day = 24;
+  const auto check_answered = [&answers](const std::string& text) {
+    check_crew(text);
+    if (!answers.raft) raft_for(static_cast<int>(crew_of(text).size()));
+  };
   const std::vector<scenario::KnownPerson> crew = crew_of(dialogue.ask(
       answers.crew, {"Crew", "4",
                      [] {
@@ -178,7 +192,7 @@ scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
                            "  a number of people, or each by sex and age, with kg and m where known:\n"
                            "  M40 F38 M12:45:1.52");
                      },
-                     refusal_of(check_crew)}));
+                     refusal_of(check_answered)}));
   const scenario::Catalogue& all = scenario::catalogue();
   const std::string raft =
       answers.raft
@@ -190,14 +204,17 @@ scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
   const bool climate_needed = !(answers.air_degC && answers.water_degC && answers.wind_m_s);
   const auto check_place = [climate_needed](std::string text) {
     const std::optional<int> month = take_month(text);
-    climate_of(place_of(text), month.value_or(1), climate_needed);
+    const Place place = place_of(text);
+    for (int any = months.low; !month && any < months.high; ++any)
+      if (refusal_of([&](const std::string&) { climate_of(place, any, climate_needed); })("").empty()) return;
+    climate_of(place, month.value_or(months.high), climate_needed);
   };
   std::string where = dialogue.ask(answers.place, {"Place", "Biscay", sea_names, refusal_of(check_place)});
   const std::optional<int> named = take_month(where);
   if (named && (answers.month || answers.season || answers.start))
     throw BadAnswer("the month is given twice: with the place, and by --month, --season or --start");
   const Place place = place_of(where);
-  const int month = named ? *named : month_of(answers, dialogue, place.point.latitude_deg);
+  const int month = named ? *named : month_of(answers, dialogue, place, climate_needed);
   const std::optional<climate::Month> climate = climate_of(place, month, climate_needed);
   const double days = answers.days
                           ? *answers.days
@@ -236,7 +253,8 @@ void check_utf8(const Answers& answers) {
 std::string free_name(const Answers& answers, const Dialogue& dialogue) {
   const auto taken = [](const std::string& path) {
     std::error_code error;
-    return std::filesystem::exists(path, error) ? path + " exists; another name, please" : std::string();
+    if (std::filesystem::exists(path, error)) return path + " exists; another name, please";
+    return report::why_not_writable(path).value_or("");
   };
   if (!dialogue.asks() || answers.force || answers.output.empty() || taken(answers.output).empty())
     return answers.output;
@@ -246,6 +264,8 @@ std::string free_name(const Answers& answers, const Dialogue& dialogue) {
 
 int write_new(const Answers& answers) {
   const Dialogue dialogue(answers.ask || isatty(STDIN_FILENO) == 1);
+  if (const int code = check(Files{{}, {answers.output}}); code != exit_ok)
+    return code;  // before any question
   std::string text;
   try {
     check_utf8(answers);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cstdlib>
+#include <string_view>
 #include <vector>
 
 #include "bide/core/people.hpp"
@@ -22,9 +23,11 @@ bool is_index(const std::string& part) {
          std::all_of(part.begin(), part.end(), [](unsigned char c) { return std::isdigit(c); });
 }
 
-// The ending of a key that tells its unit: "m/s" stands as "_m_s".
+// The ending of a key that tells its unit: "m/s" stands as "_m_s", "L per person and day" as "_L_per_day".
 std::string suffix_of(const std::string& unit) {
   if (unit == "%") return "_pct";
+  constexpr std::string_view each_day = " per person and day";
+  if (unit.ends_with(each_day)) return "_" + unit.substr(0, unit.size() - each_day.size()) + "_per_day";
   std::string out = "_" + unit;
   std::replace(out.begin(), out.end(), '/', '_');
   return out;
