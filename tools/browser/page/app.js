@@ -104,11 +104,8 @@ async function update() {
     const scenario = await scenario_of(situation, (question) => ask(lanes[0], question), lists);
     if (old()) return;
     const problem = (reasons) => {
-      show_problems(reasons);
       panel.show(scenario.text ?? "", situation);
-      document.body.classList.remove("working");
-      tell(shown ? "The answer below is of the situation before." : "");
-      tried();
+      no_answer(reasons);
     };
     if (scenario.refused) return problem(scenario.refused);
     const run = await ask(lanes[0], {ask: "run", scenario: scenario.text, name: scenario.name});
@@ -129,8 +126,18 @@ async function update() {
     timings.first_range ??= performance.now();
     slow = setTimeout(() => later(turn, scenario).then(() => old() || tried()), 500);
   } catch (fault) {
-    if (!(fault instanceof GivenUp) && !old()) show_problems([{pointer: "", file: "engine", message: fault.message}]);
+    if (fault instanceof GivenUp || old()) return;
+    no_answer([{pointer: "", file: "engine", message: `${fault.message} Change anything, or open the page again, to ask again.`}]);
   }
+}
+
+// Nothing is waited for any more.
+function no_answer(reasons) {
+  show_problems(reasons);
+  find("#answer").setAttribute("aria-busy", "false");
+  document.body.classList.remove("working");
+  tell(shown ? "The answer below is of the situation before." : "");
+  tried();
 }
 
 function show_run(run) {
@@ -233,15 +240,29 @@ const odds = futures_in(find("#futures"), for_futures);
 
 // ---- controls ----------------------------------------------------------------------------------------------------
 
-// What a link needs to bring all of this back; nothing is kept elsewhere.
-function fragment() {
-  const state = lessons?.state();
+// What a link needs to bring all of this back; nothing is kept elsewhere. Guesses, which may have names, come into it
+// only when somebody asks for a link.
+function fragment(with_guesses) {
+  const state = lessons?.state(with_guesses);
   return `#s=${packed(situation)}${state ? `&l=${packed(state)}` : ""}`;
 }
 function remember() {
   try {
-    history.replaceState(null, "", fragment());
+    history.replaceState(null, "", fragment(false));
   } catch { /* a browser that keeps a local file's address as it is: the link button still works */ }
+}
+addEventListener("beforeunload", (event) => { if (lessons?.guesses()) event.preventDefault(); });
+
+// @return what to say of it
+async function copy_link() {
+  const link = `${location.href.split("#")[0]}${fragment(true)}`;
+  const holds = `It holds the situation${lessons?.guesses() ? " and the lessons with their guesses and names" : ""}${situation.weather || (situation.file && weather_named_in(situation.file.text)) ? ", but not the weather file: send that with it" : ""}.`;
+  try {
+    await navigator.clipboard.writeText(link);
+    return {words: `The link is copied. ${holds}`};
+  } catch {
+    return {words: `This browser lets no page copy: take the link from here. ${holds}`, link};
+  }
 }
 
 function change(next) {
@@ -314,7 +335,7 @@ const panel = file_panel(find("#panel"), {
     const question = {scenario: shown.text, name: shown.name};
     const answer = (asked) => ask(lanes[1], {...question, ask: asked});
     if (what === "scenario") return hand_out(`${stem}.json`, shown.text, "application/json");
-    if (what === "link") return navigator.clipboard?.writeText(`${location.href.split("#")[0]}${fragment()}`);
+    if (what === "link") return copy_link();
     if (what === "timeline") return hand_out(`${stem}.csv`, (await answer("timeline_file")).text, "text/csv");
     if (what === "workbook") return hand_out(`${stem}.xlsx`, workbook((await answer("sheets")).sheets), "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
     return hand_out(`${stem}.html`, (await answer("report_file")).text, "text/html");

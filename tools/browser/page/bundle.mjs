@@ -44,6 +44,7 @@ for (const name of ["STYLE", "WORKER", "SHIPPED", "APP"])
   if (/<\/(script|style)\b|<!--/i.test(parts[name])) throw new Error(`${name} would close its element`);
 const page = readFileSync(join(here, "index.html"), "utf8")
   .replace(/\b(POLICY|SOURCES|STYLE|ENGINE|WORKER|SHIPPED|APP|NOTICE|ADVICE)\b/g, (name) => parts[name]);
-if (page.length > most_bytes) throw new Error(`${basename(output)}: ${page.length} bytes; at most ${most_bytes}`);
+const bytes = Buffer.byteLength(page);
+if (bytes > most_bytes) throw new Error(`${basename(output)}: ${bytes} bytes; at most ${most_bytes}`);
 writeFileSync(output, page);
-console.log(`${basename(output)}: ${(page.length / 1e6).toFixed(2)} MB`);
+console.log(`${basename(output)}: ${(bytes / 1e6).toFixed(2)} MB`);

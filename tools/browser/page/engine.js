@@ -32,12 +32,14 @@ class Lane {
     this.worker.postMessage({compiled: this.compiled});
   }
 
-  // A fault may have left the engine's memory in any state: start afresh and ask what still waits again.
+  // A fault may have left the engine's memory in any state: start afresh and ask what still waits again. What broke it
+  // is asked once more too: a worker can be ended by a browser that is short of memory.
   broke(job, what) {
     const waiting = this.jobs;
     this.worker.terminate();
     this.start();
-    job?.failed(new Error(`The engine broke off (${what}). It has been started again.`));
+    if (job && !job.again) this.send({...job, again: true});
+    else job?.failed(new Error(`The engine broke off twice (${what}).`));
     waiting.forEach((each) => this.send(each));
   }
 

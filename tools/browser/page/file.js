@@ -38,11 +38,16 @@ function values_at(scenario, pointer) {
   return found.filter(({value}) => value === null || typeof value !== "object");
 }
 
+// Whether a list that a pointer goes through, as /failures/*/at_h does, has an entry to set.
+const has_entries = (scenario, pointer) => !pointer.includes("/*") || values_at(scenario, pointer).length > 0 ||
+  pointer.slice(1).split("/*")[0].split("/").reduce((node, key) => node?.[key], scenario)?.length > 0;
+
 // @param does what the page does with what is asked here
 export function file_panel(place, does) {
   let fields = [], set = {}, reasons = [], scenario = null;
   const text = make("textarea", {rows: 14, spellcheck: false, "aria-label": "Text of the scenario file"});
   const search = make("input", {type: "search", placeholder: "wind, age, minutes…", oninput: () => show_fields()});
+  const linked = make("p", {role: "status"});
   const matches = make("div.fields"), wrong = make("div", {role: "status"});
   const opened = make("input", {type: "file", multiple: true, accept: ".json,.csv,.txt", "aria-label": "Open scenario or weather files",
                                 onchange: () => does.take_files(opened.files)});
@@ -70,6 +75,9 @@ export function file_panel(place, does) {
       ? make("select", {...settings, onchange: () => changed(control)}, ["", ...words].map((each) => make("option", {value: each}, each || "as it is")))
       : make("input", {...settings, type: "text", autocomplete: "off", onchange: () => changed(control)});
     control.value = value === undefined ? "" : String(value);
+    if (!has_entries(scenario, field.pointer))
+      return make("div.field", {}, make("code", {}, field.pointer), make("div.quiet", {},
+        make("p", {}, "There is none in this situation. Add one in the text of the file, below, and its fields can be set here."), told_of(field)));
     return make("div.field", {}, make("label", {for: id}, make("code", {}, field.pointer)), control,
       make("div.quiet", {id: `${id}-about`}, make("p", {}, `${present(field.pointer)}Allowed: ${field.allowed}. If left out: ${field.absent}.`), told_of(field)),
       reason ? make("p.problem", {}, reason.message) : null);
@@ -97,7 +105,10 @@ export function file_panel(place, does) {
     make("p.buttons", {}, picked, opened),
     make("p.buttons", {}, button("Save the scenario", () => does.hand_out("scenario")), button("Save the report", () => does.hand_out("report")),
       button("Save as a workbook (XLSX)", () => does.hand_out("workbook")),
-      button("Save the hours as CSV", () => does.hand_out("timeline")), button("Copy a link to this situation", () => does.hand_out("link"))),
+      button("Save the hours as CSV", () => does.hand_out("timeline")), button("Copy a link to this situation", async () => {
+        const {words, link} = await does.hand_out("link");
+        linked.replaceChildren(words, link ? make("textarea", {rows: 3, readOnly: true, "aria-label": "The link", onfocus: ({target}) => target.select()}, link) : "");
+      })), linked,
     make("h3", {}, "Any field by name"),
     make("p", {}, make("label", {}, "Find a field: ", search)), matches,
     make("details", {}, make("summary", {}, "The text of the file"), text,

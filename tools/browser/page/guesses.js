@@ -25,7 +25,7 @@ function ticks(horizon_h) {
 
 // @param asked {text, in_hours}: what the class is asked, and whether it guesses a time or words alone
 // @param given guesses that are there already
-// @param does  {opens(): elements that wait for the first guess, changed()}
+// @param does  {changed()}
 // @return {form, all(), beside(until, options, of): the guesses beside the engine's ranges; options names these,
 //         of says "futures" where a range is of futures}
 export function guesses_in(asked, given, does) {
@@ -52,7 +52,6 @@ export function guesses_in(asked, given, does) {
         words.focus();
       }}, "remove"));
     list.replaceChildren(...all.map(row));
-    if (all.length) does.opens().forEach((each) => { each.disabled = false; });
     pictures.forEach((draw) => draw());
   }
   function changed() {
@@ -74,7 +73,7 @@ export function guesses_in(asked, given, does) {
     (asked.in_hours ? value : words).focus();
   }
   const form = make("form.guess", {onsubmit: add, noValidate: true},
-    make("p", {}, asked.text, " The answers open with the first guess."),
+    make("p", {}, asked.text, make("span.quiet", {}, ` The first guess opens the answer.${asked.in_hours ? " “Not within the time followed” is a guess too: type a later time." : ""}`)),
     make("p.buttons", {}, asked.in_hours ? [value, unit] : [], words, make("button", {type: "submit"}, "Add this guess")), wanting, list);
 
   // ---- beside the engine ----------------------------------------------------------------------------------------

@@ -7,7 +7,7 @@
 // What stands in one paragraph.
 function blocks_of(text) {
   const guess = /^Guess( in words)?: (.*)/s.exec(text);
-  if (guess) return [{kind: "guess", text: `Guess first, each of you: ${guess[2]}`, in_hours: !guess[1]}];
+  if (guess) return [{kind: "guess", text: `Guess first: ${guess[2]}`, in_hours: !guess[1]}];
   if (text.startsWith("> ")) {
     const note = text.slice(2).replaceAll(" > ", " ").replace(/^For the teacher: /, "");
     return [{kind: "teacher", text: note[0].toUpperCase() + note.slice(1)}];

@@ -25,7 +25,7 @@ function asking(place) {
 // @param shipped {scenarios, lessons}: texts by file name
 // @param lists   of the engine
 // @param does    what the page does with what is asked here; entered(), left() and changed() are told
-// @return {state(): what a link needs to bring the lessons back, restore(state)}
+// @return {state(with_guesses): what a link needs to bring the lessons back, restore(state), guesses(): how many there are}
 export function lessons_in(place, shipped, lists, does) {
   const begun = new Map();  // lessons by file name
   let open_one = null;      // name of the one that has the page
@@ -87,7 +87,9 @@ export function lessons_in(place, shipped, lists, does) {
   }
 
   // @param comments what the lesson says of the answer: shown with it, not before
-  function run_button({text: command, options}, guesses, comments) {
+  // @param gate     the guesses without which it is not asked
+  // @param guesses  those that its answer is shown beside
+  function run_button({text: command, options}, gate, guesses, comments) {
     const asked = asked_by(command, shipped.scenarios, lists);
     if (!asked) return [make("p.quiet", {}, "With the program only: ", make("code", {}, command))];
     const {question, words, of, file} = asked;
@@ -97,6 +99,8 @@ export function lessons_in(place, shipped, lists, does) {
     let turn = 0;
     const run = async () => {
       const mine = ++turn, current = () => mine === turn;
+      button.asked = true;
+      button.dispatchEvent(new CustomEvent("asked", {bubbles: true}));
       if (button.ariaDisabled === "true") return;  // a button that is disabled would lose the focus
       button.ariaDisabled = "true";
       const done = asking(output);
@@ -121,7 +125,8 @@ export function lessons_in(place, shipped, lists, does) {
         button.ariaDisabled = "false";
       }
     };
-    const button = make("button", {type: "button", onclick: run}, "Ask the engine");
+    const button = make("button.asks", {type: "button", onclick: run}, "Ask the engine");
+    button.gate = gate;
     const opened = file ? make("button.link.quiet", {type: "button", onclick: () => {
       leave();
       does.open(file);
@@ -138,28 +143,40 @@ export function lessons_in(place, shipped, lists, does) {
     const steps = make("div.steps-open"), area = make("div.lesson");
     let at = -1;
 
-    const question = lesson.steps.flatMap((each) => each.blocks).find((each) => each.kind === "guess");
-    const waiting = () => [...jumps.slice(1), next, ...area.querySelectorAll(".asked > .buttons > button")];
-    const guesses = guesses_in(question, given?.guesses, {opens: waiting_now, changed: does.changed});
+    // Each question has its guesses. The first, about the whole lesson, opens it; the others each open what they stand
+    // before.
+    const questions = lesson.steps.flatMap((each) => each.blocks).filter((each) => each.kind === "guess");
+    const guessed = new Map(questions.map((each, i) => [each, guesses_in(each, given?.guesses?.[i], {changed() {
+      open_up();
+      does.changed();
+    }})]));
+    const opening = guessed.get(questions[0]);
     // A guess is about the scenario that the lesson asks of first: beside an answer about another it would be wrong.
     const file_of = (command) => command.text.match(/scenarios\/\w+\.json/)?.[0];
     const asked_first = lesson.steps.flatMap((each) => each.blocks).find((each) => each.kind === "command");
-    const guesses_for = (command) => file_of(command) === file_of(asked_first) ? guesses : {beside: () => ""};
-    // Before there is anything on the page nobody waits.
-    function waiting_now() {
-      return parts.length ? waiting().filter((each) => each !== next || at + 1 < lesson.steps.length) : [];
+    function open_up() {
+      const waits = opening.all().length === 0;
+      jumps.slice(1).forEach((each) => { each.disabled = waits; });
+      next.disabled = waits || at + 1 >= lesson.steps.length;
+      const unasked = [...(parts[at]?.querySelectorAll("button.asks") ?? [])].some((each) => !each.asked);
+      next.textContent = at + 1 < lesson.steps.length ? `${unasked ? "Skip to" : "Next"}: ${lesson.steps[at + 1].title}` : "Last step";
+      for (const each of area.querySelectorAll("button.asks")) each.disabled = waits || each.gate.all().length === 0;
     }
 
-    // What follows a command, up to the next, comments its answer.
-    function shown(blocks) {
+    // What follows a command, up to the next question or command, comments its answer.
+    function shown(blocks, gate = opening) {
       const asks = blocks.findIndex((each) => each.kind === "command");
-      if (asks < 0) return blocks.flatMap(block);
-      const rest = blocks.slice(asks + 1), end = rest.findIndex((each) => each.kind === "command"), mine = end < 0 ? rest : rest.slice(0, end);
-      return [...blocks.slice(0, asks).flatMap(block), ...run_button(blocks[asks], guesses_for(blocks[asks]), mine.flatMap(block)), ...(end < 0 ? [] : shown(rest.slice(end)))];
+      const before = asks < 0 ? blocks : blocks.slice(0, asks);
+      gate = guessed.get(before.findLast((each) => each.kind === "guess")) ?? gate;
+      if (asks < 0) return before.flatMap(block);
+      const rest = blocks.slice(asks + 1), end = rest.findIndex((each) => each.kind === "command" || each.kind === "guess");
+      const mine = end < 0 ? rest : rest.slice(0, end);
+      const beside = [...(gate === opening ? [] : [gate]), ...(file_of(blocks[asks]) === file_of(asked_first) ? [opening] : [])];
+      return [...before.flatMap(block), ...run_button(blocks[asks], gate, {beside: (...answer) => make("div", {}, beside.map((each) => each.beside(...answer)))}, mine.flatMap(block)), ...(end < 0 ? [] : shown(rest.slice(end), opening))];
     }
     const block = (each) => each.kind === "text" ? [make("p", {}, plain(each.text))]
       : each.kind === "list" ? [make("ol", {}, each.items.map((item) => make("li", {}, plain(item))))]
-      : each.kind === "guess" ? [guesses.form]
+      : each.kind === "guess" ? [guessed.get(each).form]
       : [make("details.teacher", {}, make("summary", {}, "For the teacher"), make("p", {}, plain(each.text)))];
 
     function part_of(step) {
@@ -177,10 +194,7 @@ export function lessons_in(place, shipped, lists, does) {
       parts.forEach((each, i) => { each.open = i === step; });
       jumps.forEach((each, i) => i === step ? each.setAttribute("aria-current", "step") : each.removeAttribute("aria-current"));
       back.disabled = step === 0;
-      next.textContent = step + 1 < lesson.steps.length ? `Next: ${lesson.steps[step + 1].title}` : "Last step";
-      const wait = guesses.all().length === 0;
-      waiting().forEach((each) => { each.disabled = wait; });
-      if (step + 1 >= lesson.steps.length) next.disabled = true;
+      open_up();
       if (still) return;
       find("summary", parts[step]).focus({preventScroll: true});
       parts[step].scrollIntoView({block: "start"});
@@ -193,14 +207,16 @@ export function lessons_in(place, shipped, lists, does) {
       begun.delete(name);
       enter(name);
     };
+    area.addEventListener("asked", () => open_up());
     const jumps = lesson.steps.map((each, i) => make("button.link", {type: "button", onclick: () => go(i)}, `${i + 1}. ${each.title}`));
     area.append(make("h3", {tabIndex: -1}, lesson.title, " ", make("span.quiet", {}, `${lesson.minutes} min`)),
+                make("p.able", {}, make("b", {}, "Able until"), ": ", lists.words.find(([word]) => word === "able until")[1]),
                 make("ol.steps", {"aria-label": "Steps"}, jumps.map((each) => make("li", {}, each))), steps,
                 make("p.buttons.bar-below", {}, back, next, make("button", {type: "button", onclick: leave}, "Leave the lesson"),
                      make("button", {type: "button", onclick: again}, "Begin again")));
     const first = Number.isInteger(given?.at) && given.at > 0 && given.at < lesson.steps.length ? given.at : 0;
     go(first, true);
-    return {area, go: (by) => { if (by < 0 || !next.disabled) go(at + by); }, state: () => ({at, guesses: guesses.all()})};
+    return {area, go: (by) => { if (by < 0 || !next.disabled) go(at + by); }, state: () => ({at, guesses: [...guessed.values()].map((each) => each.all())})};
   }
 
   // In class the lesson has the whole page, and the workers.
@@ -236,7 +252,7 @@ export function lessons_in(place, shipped, lists, does) {
   const choose_lesson = () => [
     make("p", {}, "A question and guesses first, then what the engine says, then talk. A lesson takes the whole page, in letters for a projector; the arrow keys go from step to step."),
     make("ul.lessons", {}, Object.entries(shipped.lessons).map(([name, text]) => {
-      const {title, minutes} = lesson_of(text), count = begun.get(name)?.state().guesses.length ?? 0;
+      const {title, minutes} = lesson_of(text), count = begun.get(name)?.state().guesses.flat().length ?? 0;
       const state = begun.has(name) ? `, begun${count ? `, ${count} ${count === 1 ? "guess" : "guesses"}` : ""}: goes on where it was` : "";
       return make("li", {}, make("button.link", {type: "button", "data-lesson": name, onclick: () => enter(name)}, title),
                   make("span.quiet", {}, ` ${minutes} min${state}`));
@@ -244,7 +260,11 @@ export function lessons_in(place, shipped, lists, does) {
   place.replaceChildren(...choose_lesson());
 
   return {
-    state: () => begun.size === 0 ? null : {open: open_one, begun: Object.fromEntries([...begun].map(([name, each]) => [name, each.state()]))},
+    state: (with_guesses) => begun.size === 0 ? null : {open: open_one, begun: Object.fromEntries([...begun].map(([name, each]) => {
+      const {at, guesses} = each.state();
+      return [name, with_guesses ? {at, guesses} : {at}];
+    }))},
+    guesses: () => [...begun.values()].reduce((sum, each) => sum + each.state().guesses.flat().length, 0),
     restore(state) {
       for (const [name, given] of Object.entries(state?.begun ?? {}))
         if (Object.hasOwn(shipped.lessons, name)) begun.set(name, begin(name, given));

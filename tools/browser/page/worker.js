@@ -5,7 +5,11 @@ let door = null;
 
 const instance = (compiled) => bide_engine({
   instantiateWasm: (imports, use) => {
-    WebAssembly.instantiate(compiled, imports).then((made) => use(made, compiled));
+    WebAssembly.instantiate(compiled, imports).then((made) => {
+      const memory = Object.values(made.exports).find((each) => each instanceof WebAssembly.Memory);
+      globalThis.memory_bytes = () => memory.buffer.byteLength;  // for whoever measures
+      use(made, compiled);
+    });
     return {};
   }
 });
