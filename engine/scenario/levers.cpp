@@ -38,6 +38,14 @@ void set_values(Node& document, const Lever& lever, std::size_t persons) {
   }
 }
 
+// Whether a raft with another floor would have the floor that this one has.
+bool brings_floor_of(const Lever& lever, const ValidScenario& scenario) {
+  if (!scenario.scenario.raft) return false;
+  for (const auto& [pointer, value] : lever.set.entries)
+    if (pointer == "/raft/floor") return std::get<std::string>(value) == word(scenario.scenario.raft->floor);
+  return false;
+}
+
 double count_of(const LeverItem& item, const ValidScenario& scenario) {
   const double wanted = item.per_person * static_cast<double>(scenario.scenario.crew.size()) + item.in_all;
   if (!item.top_up) return wanted;
@@ -142,6 +150,7 @@ std::variant<std::vector<ValidScenario>, NotApplicable> pull(const Lever& lever,
     if (raft == scenario.raft_kind) return NotApplicable{"already done"};
     change_raft(document, raft->key);
   }
+  if (brings_floor_of(lever, scenario)) return NotApplicable{"the raft has such a floor"};
   set_values(document, lever, persons);
   add_items(document, lever, scenario);
 

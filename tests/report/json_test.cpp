@@ -6,16 +6,12 @@
 #include <cmath>
 #include <limits>
 #include <nlohmann/json.hpp>
-#include <valijson/adapters/nlohmann_json_adapter.hpp>
-#include <valijson/schema.hpp>
-#include <valijson/schema_parser.hpp>
-#include <valijson/validation_results.hpp>
-#include <valijson/validator.hpp>
 
 #include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
 #include "bide/study/records/fingerprint.hpp"
 #include "support/presentation.hpp"
+#include "support/schema_complaint.hpp"
 #include "support/synthetic_timeline.hpp"
 
 using namespace bide;
@@ -30,19 +26,7 @@ std::string result(const scenario::ValidScenario& scenario, const timeline::Time
 
 // The first complaint of the schema; empty when it has none.
 std::string complaint(const Json& document) {
-  const Json schema_json = Json::parse(report::result_schema());
-  valijson::Schema schema;
-  valijson::SchemaParser parser;
-  parser.populateSchema(valijson::adapters::NlohmannJsonAdapter(schema_json), schema);
-  valijson::Validator validator;
-  valijson::ValidationResults results;
-  const valijson::adapters::NlohmannJsonAdapter target(document);
-  if (validator.validate(schema, target, &results)) return "";
-  valijson::ValidationResults::Error error;
-  std::string text = "refused";
-  while (results.popError(error))
-    text = (error.context.empty() ? "" : error.context.back()) + ": " + error.description;
-  return text;
+  return test::schema_complaint(Json::parse(report::result_schema()), document);
 }
 
 }  // namespace

@@ -45,6 +45,7 @@ Answer comparison_answer(const Comparison& comparison);
 std::string comparison_text(const Comparison& comparison, Letters letters, int width, bool full);
 // The same as JSON and as CSV.
 std::string comparison_json(const Comparison& comparison);
+std::string comparison_schema();
 std::string comparison_csv(const Comparison& comparison);
 
 }  // namespace bide::report

@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "bide/core/units.hpp"
-#include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
@@ -61,30 +60,6 @@ std::string sentence(const char* what, const Paired& p, double horizon_h, const 
   return text + fmt::format("; {} (from {} to {}).", differences(p, horizon_h), first, second);
 }
 
-nlohmann::ordered_json json_of(const Paired& p) {
-  const auto share = [](const study::Chance& s) {
-    return nlohmann::ordered_json{{"count", s.count},
-                                  {"share", json_number(s.share)},
-                                  {"share_low", json_number(s.interval.low)},
-                                  {"share_high", json_number(s.interval.high)}};
-  };
-  const auto optional = [](const std::optional<double>& value) {
-    return value ? json_number(*value) : nlohmann::ordered_json();
-  };
-  return {{"futures", p.samples},
-          {"this_option_longer", share(p.second_longer)},
-          {"option_1_longer", share(p.first_longer)},
-          {"same_time", share(p.same)},
-          {"both_beyond_horizon", share(p.indistinguishable)},
-          {"median_difference_h", json_number(p.median_difference)},
-          {"median_low_h", optional(p.median_low)},
-          {"median_high_h", optional(p.median_high)},
-          {"median_where_they_differ_h", optional(p.median_where_apart)},
-          {"mean_difference_h", json_number(p.mean_difference)},
-          {"mean_low_h", json_number(p.mean_interval.low)},
-          {"mean_high_h", json_number(p.mean_interval.high)}};
-}
-
 }  // namespace
 
 std::vector<std::string> futures_sentences(const study::PairedFutures& paired, const std::string& first,
@@ -95,16 +70,6 @@ std::vector<std::string> futures_sentences(const study::PairedFutures& paired, c
     out.push_back(fmt::format("{} of {} futures have no result in one of them and are left out.",
                               paired.without_result, paired.drawn));
   return out;
-}
-
-nlohmann::ordered_json futures_json(const study::PairedFutures& paired) {
-  return {{"against_option", 1},
-          {"drawn", paired.drawn},
-          {"without_result", paired.without_result},
-          {"horizon_h", json_number(paired.horizon_h)},
-          {"confidence", json_number(paired.confidence)},
-          {"able_until_first_person", json_of(paired.able)},
-          {"alive_until_first_person", json_of(paired.alive)}};
 }
 
 }  // namespace bide::report

@@ -1,7 +1,6 @@
-// Two options under common futures, in words and as JSON.
+// Two options under common futures, in words.
 #pragma once
 
-#include <nlohmann/json.hpp>
 #include <string>
 #include <vector>
 
@@ -15,7 +14,5 @@ namespace bide::report {
 // @param first, second names of the options
 std::vector<std::string> futures_sentences(const study::PairedFutures& paired, const std::string& first,
                                            const std::string& second);
-
-nlohmann::ordered_json futures_json(const study::PairedFutures& paired);
 
 }  // namespace bide::report

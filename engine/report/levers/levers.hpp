@@ -26,5 +26,6 @@ std::string levers_text(const study::LeversTried& levers, const scenario::ValidS
 // The answer of the scenario as it is, with what buys most.
 Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScenario& scenario);
 std::string levers_json(const study::LeversTried& levers, const scenario::ValidScenario& scenario);
+std::string levers_schema();
 
 }  // namespace bide::report

@@ -30,5 +30,6 @@ std::string odds_line(const study::OddsAnswer& material, Letters letters);  // f
 std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters);
 std::string odds_csv(const study::OddsAnswer& material);
 std::string odds_json(const study::OddsAnswer& material);
+std::string odds_schema();
 
 }  // namespace bide::report

@@ -8,15 +8,22 @@
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
-#include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/needs.hpp"
 
 namespace bide::report {
+std::string ended_by_words(system::Limit limit) {
+  return limit == system::Limit::none ? "no result" : outcome::short_cause(limit);
+}
+
+std::string last_day_utc(const study::Provision& in) {
+  constexpr std::size_t day_letters = 10;
+  return format_time_utc(in.asked.start_unix_s + in.question.until_h * hour_s).substr(0, day_letters);
+}
+
 namespace {
 
-using Json = nlohmann::ordered_json;
 using study::DoseChanged;
 using study::KitTried;
 using study::Provision;
@@ -27,15 +34,11 @@ std::string share_words(const KitTried& tried) {
                      percent(100.0 * static_cast<double>(tried.met) / static_cast<double>(tried.of)));
 }
 
-std::string cause_words(system::Limit limit) {
-  return limit == system::Limit::none ? "no result" : outcome::short_cause(limit);
-}
-
 std::string ended_words(const KitTried& tried) {
   std::string out;
   constexpr std::size_t most = 3;
   for (std::size_t i = 0; i < std::min(most, tried.ended.size()); ++i)
-    out += fmt::format("{}{} ({})", i == 0 ? "" : ", ", cause_words(tried.ended[i].limit),
+    out += fmt::format("{}{} ({})", i == 0 ? "" : ", ", ended_by_words(tried.ended[i].limit),
                        tried.ended[i].futures);
   return out;
 }
@@ -53,7 +56,7 @@ std::string dose_words(const KitTried& least, const KitTried& with, const std::s
   out += ": buys nothing here";
   for (const study::EndedBy& each : with.ended)
     if (each.futures > ended_by(least, each.limit))
-      return fmt::format("{}; {} ends {} in place of {}. {}", out, cause_words(each.limit), each.futures,
+      return fmt::format("{}; {} ends {} in place of {}. {}", out, ended_by_words(each.limit), each.futures,
                          ended_by(least, each.limit), why);
   return fmt::format("{}. {}", out, why);
 }
@@ -75,11 +78,6 @@ std::vector<std::string> packing_list(const Provision& in, const study::Kit& kit
 }
 
 // "2031-06-24": the day, in UTC, on which the time asked for ends.
-std::string last_day_utc(const Provision& in) {
-  constexpr std::size_t day_letters = 10;
-  return format_time_utc(in.asked.start_unix_s + in.question.until_h * hour_s).substr(0, day_letters);
-}
-
 std::vector<std::string> needs_list(const Page& page, const Provision& in) {
   std::vector<std::string> out;
   for (const scenario::Need& each : scenario::needs_of(in.asked, in.question.until_h))
@@ -179,36 +177,6 @@ void print_none(Page& page, const Provision& in) {
   print_curve(page, in);
 }
 
-Json tried_json(const Provision& in, const KitTried& tried) {
-  Json doses = Json::array(), ended = Json::array();
-  for (std::size_t i = 0; i < tried.kit.size(); ++i)
-    if (tried.kit[i] > 0)
-      doses.push_back(
-          {{"lever", in.items[i].offer->lever},
-           {"doses", tried.kit[i]},
-           {"items",
-            scenario::burden_of(scenario::doses_of(*in.items[i].offer, tried.kit[i]), in.asked).items}});
-  for (const auto& [limit, futures] : tried.ended)
-    ended.push_back({{"cause", cause_words(limit)}, {"futures", futures}});
-  return {{"kit", doses},
-          {"mass_kg", json_number(tried.cost.mass_kg)},
-          {"volume_L", json_number(tried.cost.volume_L)},
-          {"met", tried.met},
-          {"futures", tried.of},
-          {"share_at_least", json_number(tried.at_least)},
-          {"ended_by", ended}};
-}
-
-Json changed_json(const Provision& in, const std::vector<DoseChanged>& all) {
-  Json out = Json::array();
-  for (const DoseChanged& each : all) {
-    Json one{{"lever", in.items[each.item].offer->lever}};
-    one["tried"] = tried_json(in, each.tried);
-    out.push_back(std::move(one));
-  }
-  return out;
-}
-
 }  // namespace
 
 std::string provision_text(const Provision& in, Letters letters, int width) {
@@ -251,47 +219,6 @@ std::string provision_text(const Provision& in, Letters letters, int width) {
   page.paragraph(standing_notice);
   page.paragraph(standing_advice);
   return page.text();
-}
-
-std::string provision_json(const Provision& in) {
-  Json json;
-  json["format"] = provision_format;
-  json["notice"] = {std::string(standing_notice), std::string(standing_advice)};
-  json["made_by"] = made_by();
-  json["target"] = {{"state", in.question.alive ? "alive" : "able"},
-                    {"until_h", json_number(in.question.until_h)},
-                    {"share", json_number(in.question.confidence)},
-                    {"mass_kg", json_number(in.question.limits.mass_kg)},
-                    {"volume_L", json_number(in.question.limits.volume_L)},
-                    {"seed", in.question.seed}};
-  json["in_date_after_utc"] = last_day_utc(in);
-  json["least"] = in.least ? tried_json(in, *in.least) : Json(nullptr);
-  json["least_on_fresh_futures"] = in.least_fresh ? tried_json(in, *in.least_fresh) : Json(nullptr);
-  json["without"] = tried_json(in, in.without);
-  json["all_that_is_offered"] = in.all ? tried_json(in, *in.all) : Json(nullptr);
-  json["nearest"] = in.nearest ? tried_json(in, *in.nearest) : Json(nullptr);
-  json["least_without_limits"] = in.without_limits ? tried_json(in, *in.without_limits) : Json(nullptr);
-  json["share_against_weight"] = Json::array();
-  for (const study::KitForShare& point : in.curve)
-    json["share_against_weight"].push_back(
-        {{"share", json_number(point.share)},
-         {"least", point.least ? tried_json(in, *point.least) : Json(nullptr)}});
-  json["one_less"] = changed_json(in, in.one_less);
-  json["one_more"] = changed_json(in, in.one_more);
-  for (const auto& [key, list] :
-       {std::pair{"others", &in.others}, std::pair{"failed_fresh", &in.failed_fresh}}) {
-    json[key] = Json::array();
-    for (const KitTried& each : *list) json[key].push_back(tried_json(in, each));
-  }
-  json["single_people_need"] = Json::array();
-  for (const scenario::Need& each : scenario::needs_of(in.asked, in.question.until_h))
-    json["single_people_need"].push_back(
-        {{"words", plain(each.words)},
-         {"lasts_h", each.lasts_h ? json_number(*each.lasts_h) : Json(nullptr)},
-         {"doses_lacking", each.doses_lacking}});
-  json["kits_run"] = in.kits_run;
-  json["futures_run"] = in.futures_run;
-  return json_text(json);
 }
 
 }  // namespace bide::report

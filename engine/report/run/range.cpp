@@ -2,18 +2,15 @@
 
 #include <fmt/format.h>
 
-#include <nlohmann/json.hpp>
 #include <utility>
 
 #include "bide/outcome/compare.hpp"
 #include "bide/report/run/answer_lines.hpp"
-#include "bide/report/run/json_parts.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
 
 using outcome::CrewTimes;
-using Json = nlohmann::ordered_json;
 
 std::string latest_words(const study::TimeRange& range, double horizon_s) {
   return range.latest_s ? duration(*range.latest_s) : "after " + horizon(horizon_s);
@@ -29,27 +26,6 @@ std::string range_words(const study::TimeRange& range, double horizon_s) {
 std::string what_the_range_is(std::size_t members) {
   if (members == 0) return "no range: the file states all that nobody has measured; one case, not a forecast";
   return fmt::format("{} runs of one case over what nobody has measured; not a forecast", members + 1);
-}
-
-Json range_json(const CrewTimes& able, const CrewTimes& alive, const study::RangeMembers& members,
-                double horizon_s) {
-  if (members.empty()) return nullptr;
-  const auto of = [&](const CrewTimes& central, study::CrewState state) {
-    Json out;
-    for (const auto& [name, which] : {std::pair{"first", &CrewTimes::first_s},
-                                      {"half", &CrewTimes::half_s},
-                                      {"last", &CrewTimes::last_s}}) {
-      const study::TimeRange range = study::range_over(central, members, state, which);
-      out[name] = {{"earliest_h", json_hours(range.earliest_s)},
-                   {"latest_h", json_hours(range.latest_s)},
-                   {"words", range_words(range, horizon_s)}};
-    }
-    return out;
-  };
-  return {{"runs", members.size() + 1},
-          {"what", what_the_range_is(members.size())},
-          {"able_until", of(able, &outcome::Endurance::able)},
-          {"alive_until", of(alive, &outcome::Endurance::alive)}};
 }
 
 Answer run_answer(const Material& m, const study::RangeMembers& members, const std::string& buys) {

@@ -1,7 +1,6 @@
 // Until when, over a run and its members: the same scenario over what is not known.
 #pragma once
 
-#include <nlohmann/json_fwd.hpp>
 #include <string>
 
 #include "bide/outcome/outcome.hpp"
@@ -17,10 +16,6 @@ std::string latest_words(const study::TimeRange& range, double horizon_s);
 std::string range_words(const study::TimeRange& range, double horizon_s);
 // What the members are, and what stays one case. @param members may be none
 std::string what_the_range_is(std::size_t members);
-// The range of every time of a crew as JSON; null without members.
-// @param able, alive the scenario as it is
-nlohmann::ordered_json range_json(const outcome::CrewTimes& able, const outcome::CrewTimes& alive,
-                                  const study::RangeMembers& members, double horizon_s);
 
 // The answer of a run with its range over the members.
 // @param buys what would buy time, or how to ask

@@ -10,6 +10,7 @@ namespace bide::report {
 
 std::string study_text(const study::Study& study, const study::Summary& summary);
 std::string study_json(const study::Study& study, const study::Summary& summary);
+std::string study_summary_schema();
 
 // Why a figure has no sensitivities.
 std::string no_dependence(const study::Dependence& d);

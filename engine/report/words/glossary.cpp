@@ -20,10 +20,17 @@ std::span<const Term> glossary() {
        "From the earliest to the latest time over what nobody has measured and over the model's own error. "
        "It "
        "does not cover other people or other weather."},
+      {"runs over what nobody has measured",
+       "The same case run again, each time with what nobody has measured, and the model's own error, "
+       "elsewhere in its "
+       "range."},
       {"future",
        "One draw of everything that is uncertain: people, weather, failures, what nobody has measured."},
       {"8 in 10 futures",
        "One future in ten is earlier than the first time, one in ten later than the second."},
+      {"median future", "Half of the futures are earlier than this time, half later."},
+      {"prior",
+       "What is assumed of something that nobody has told: its range, and how likely each part of it is."},
       {"chance", "What differs from case to case: people, weather, failures (aleatory)."},
       {"ignorance", "What is the same in every case but not measured (epistemic)."},
       {"the model cannot separate them",

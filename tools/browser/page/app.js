@@ -150,10 +150,26 @@ function show_run(run) {
 function show_answer(report) {
   show_html(find("#answer"), first_of(report).html);
   find("#answer").prepend(make("p.lead", {}, report.lead));
+  for (const each of document.querySelectorAll("#answer dt")) explain(each);
   is_new("#answer");
   find("main").dataset.about = `${report.title}. ${report.lead}`;  // for pictures that are saved
   for (const each of document.querySelectorAll("#answer dd"))
     if (each.textContent === "being tried") each.parentElement.classList.add("to-come");  // not for paper
+}
+
+// A word of the glossary leads to it, and back.
+function explain(term) {
+  const known = [...document.querySelectorAll("#words dt")].find((each) => each.textContent === term.textContent.toLowerCase());
+  if (!known) return;
+  const button = make("button.of-word", {type: "button", "aria-label": `What “${term.textContent}” means`, onclick() {
+    const entry = known.parentElement;
+    entry.closest("details").open = true;
+    entry.tabIndex = -1;
+    entry.focus();
+    entry.scrollIntoView({block: "center"});
+    entry.onkeydown = ({key}) => { if (key === "Escape") button.focus(); };
+  }}, "?");
+  term.append(" ", button);
 }
 
 function show_report(report) {

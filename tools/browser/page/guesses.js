@@ -88,7 +88,9 @@ export function guesses_in(asked, given, does) {
     const middle = of === "futures" ? "median future" : "central case";
     const out = [`${name}the first person is able until: ${told.range}${of === "futures" ? " in 8 of 10 futures" : ""}, ${middle} ${told.central}.`];
     if (guesses.length === 0) return out;
-    out.push(`${inside.length} of ${guesses.length} ${guesses.length === 1 ? "guess lies" : "guesses lie"} in this range${inside.length ? `: ${names(inside)}` : ""}.`);
+    const all_in = inside.length === guesses.length && guesses.length > 1;
+    out.push(all_in ? `All ${guesses.length} guesses lie in this range.`
+      : `${inside.length} of ${guesses.length} ${guesses.length === 1 ? "guess lies" : "guesses lie"} in this range${inside.length ? `: ${names(inside)}` : ""}.`);
     if (later.length) out.push(`Later than the time followed (${told.horizon}): ${names(later)}.`);
     if (central_h === null) return out;
     const far = (guess) => Math.abs(hours(guess) - Math.max(central_h, 0)), least = Math.min(...guesses.map(far));
@@ -154,7 +156,7 @@ export function guesses_in(asked, given, does) {
       box.hidden = all.length === 0;
       const untimed = all.filter((guess) => guess.value === null);
       box.replaceChildren(
-        ...(untimed.length ? [make("p.large", {}, `Guessed: ${untimed.map(said).join("; ")}`)] : []),
+        ...(untimed.length ? [make("p.large", {}, `${asked.in_hours ? "Guessed at the start" : "Guessed"}: ${untimed.map(said).join("; ")}`)] : []),
         ...(until && timed().length ? [picture(until, titles, wide_px),
           make("ul.key", {"aria-hidden": "true"}, [["range", "range of the engine"], ["central", of === "futures" ? "median future" : "central case"],
             ["guess-mark", "a guess"], ["later", "later than the time followed"]].map(([kind, text]) => make("li", {}, make(`i.${kind}`), text)))] : []),

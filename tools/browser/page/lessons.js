@@ -36,19 +36,35 @@ export function lessons_in(place, shipped, lists, does) {
   function show_answer(output, answer, question, of, options, guesses, comments) {
     const shown = make("div"), about = options.length ? `${of}. ${said_of(options)}` : `${answer.title}. ${answer.lead}`;
     output.dataset.about = about;  // for pictures that are saved
-    output.replaceChildren(guesses.beside(answer.until, options, question.ask === "odds" ? "futures" : "runs"), make("p.lead", {}, about), shown);
+    const until = question.levers ? undefined : answer.until;
+    output.replaceChildren(guesses.beside(until, options, question.ask === "odds" ? "futures" : "runs"), make("p.lead", {}, about), shown);
     if (question.levers) {
       does.show_sections(shown, [{title: "", html: answer.levers, first: true}]);
-      return output.append(...comments);
+      comment_on(shown, comments, "Every change tried, with weight and room");
+      return globalThis.draw_charts?.();
     }
     does.show_sections(shown, [does.first_of(answer)]);
+    comment_on(shown, comments);
     if (answer.from_now) {
       const table = make("div");
       shown.append(table);
       does.show_sections(table, [{title: "", html: answer.from_now, first: true}]);
     }
-    output.append(...comments, ...answer.sections.filter((each) => !each.first && !each.own_page).map(does.folded));
+    output.append(...answer.sections.filter((each) => !each.first && !each.own_page).map(does.folded));
     globalThis.draw_charts?.();
+  }
+
+  // What the lesson says of an answer stands under its picture, where a class still sees both.
+  // @param fold title under which all that follows the picture is folded; none: it stays open
+  function comment_on(shown, comments, fold) {
+    const picture = find("figure", shown);
+    if (!picture) return shown.append(...comments);
+    if (fold) {
+      const rest = make("details.folded", {}, make("summary", {}, fold));
+      while (picture.nextSibling) rest.append(picture.nextSibling);
+      picture.after(rest);
+    }
+    picture.after(...comments);
   }
 
   async function scenario_of(question) {
@@ -109,7 +125,7 @@ export function lessons_in(place, shipped, lists, does) {
         else if (question.ask === "odds") {
           const known = question.scenario ?? await scenario_of(question.situation);
           const drawn = does.futures_in(output, {
-            show: (at, answer, all) => all ? show_answer(at, answer, question, of, options, guesses, comments) : does.show_sections(at, [does.first_of(answer)]), stopped() {}});
+            show: (at, answer, all) => all && show_answer(at, answer, question, of, options, guesses, comments), stopped() {}});
           await drawn.start({text: known.scenario, name: known.name}, question.futures);
         } else {
           const answer = await does.ask(question);
@@ -159,7 +175,7 @@ export function lessons_in(place, shipped, lists, does) {
       jumps.slice(1).forEach((each) => { each.disabled = waits; });
       next.disabled = waits || at + 1 >= lesson.steps.length;
       const unasked = [...(parts[at]?.querySelectorAll("button.asks") ?? [])].some((each) => !each.asked);
-      next.textContent = at + 1 < lesson.steps.length ? `${unasked ? "Skip to" : "Next"}: ${lesson.steps[at + 1].title}` : "Last step";
+      next.textContent = at + 1 < lesson.steps.length ? `${unasked ? "Skip to" : "Next"}: ${lesson.steps[at + 1].title}` : "End of the lesson";
       for (const each of area.querySelectorAll("button.asks")) each.disabled = waits || each.gate.all().length === 0;
     }
 
@@ -211,6 +227,8 @@ export function lessons_in(place, shipped, lists, does) {
     const jumps = lesson.steps.map((each, i) => make("button.link", {type: "button", onclick: () => go(i)}, `${i + 1}. ${each.title}`));
     area.append(make("h3", {tabIndex: -1}, lesson.title, " ", make("span.quiet", {}, `${lesson.minutes} min`)),
                 make("p.able", {}, make("b", {}, "Able until"), ": ", lists.words.find(([word]) => word === "able until")[1]),
+                make("details.words", {}, make("summary", {}, "Words used here"),
+                     make("dl.facts", {}, lists.words.map(([word, meaning]) => make("div", {}, make("dt", {}, word), make("dd", {}, meaning))))),
                 make("ol.steps", {"aria-label": "Steps"}, jumps.map((each) => make("li", {}, each))), steps,
                 make("p.buttons.bar-below", {}, back, next, make("button", {type: "button", onclick: leave}, "Leave the lesson"),
                      make("button", {type: "button", onclick: again}, "Begin again")));
