@@ -609,7 +609,7 @@ async function lesson(page) {
   assert.equal(await page.locator(".step[open]").count(), 1, "one step is open at a time");
   await third.click();
   assert.match(await page.locator(".step[open]").innerText(), /^3 of 6. Bailing/);
-  const comment = page.getByText("Those who never bail are behind");
+  const comment = page.getByText("Option 1 is the crew that does neither job");
   assert.equal(await comment.count(), 0, "what the answer shows is said before it is asked");
   assert.equal(await asks.last().isDisabled(), true, "an answer without its question");
   assert.equal(await page.locator(".bar-below .next").innerText(), "Skip to: What else buys time");

@@ -152,7 +152,7 @@ Shape<Numbered> option_shape() {
 }
 
 using scenario::Difference;
-// @param name what is told apart: "pointer" or "item"
+// @param name what the places that differ are called: "pointer" or "item"
 Shape<Difference> difference_shape(const char* name) {
   const auto value = Shape<scenario::InForce>()
                          .with("value", [](const scenario::InForce& i) { return plain(i.value); })
