@@ -94,7 +94,7 @@ std::string study_json(const study::Study& study, const study::Summary& summary)
   if (design.samples) out["design"]["samples"] = *design.samples;
   if (study.points_file()) out["design"]["scale"] = scenario::word(study.plan().scale());
   for (const auto& [what, how] : estimators(design.kind)) out["estimators"][what] = how;
-  if (design.levels) out["design"]["levels"] = *design.levels;
+  if (scenario::has_levels(design.kind)) out["design"]["levels"] = design.levels;
   for (const auto& [index, reason] : summary.first_failures)
     out["first_failures"].push_back({{"sample", index}, {"reason", reason}});
   out["what_may_happen"] = {{"samples", summary.futures}, {"figures", Json::array()}};
