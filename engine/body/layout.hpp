@@ -18,6 +18,8 @@ inline constexpr int tissue_count = 4;  // core, muscle, fat, skin
 // Offsets within a person's block of the state vector.
 namespace at {
 // Place of the temperature of a segment's layer.
+// @param segment a segment, [0, segment_count)
+// @param layer   one of its layers, [0, layer_count)
 inline constexpr int node(int segment, int layer) {
   return segment * layer_count + layer;
 }

@@ -14,7 +14,7 @@
 
 namespace bide::body {
 
-// The two laws below for a person of 1 % of fat: each falls with the root of fatness.
+// Two laws for a person of 1 % of fat: each falls with the root of fatness.
 namespace detail {
 template <class T>
 inline T drive_by_temperatures_W_m2(T core_degC, T mean_skin_degC) {
@@ -25,6 +25,17 @@ inline T drive_by_temperatures_W_m2(T core_degC, T mean_skin_degC) {
   const T by_core = T(shiver_per_core_W_m2K) * (T(shiver_core_degC) - core_degC);
   return positive_part(by_core + by_skin);
 }
+// By skin and core together: a term of the skin alone below a threshold, and a product of what core and skin
+// lack (Stolwijk 1971), weakened by the root of fatness (Tikuisis 1991).
+//
+// The term of the skin is the slope of two-hour means in air of 15 to 25 degC (Timbal 1976); it starts the
+// shivering of the first minutes, before the core has fallen, for which the product alone asks for nothing.
+// The product waits for the core: over a warm core it asks for less than the law above, over a core that has
+// fallen by a kelvin for more.
+// @param core_degC      core, as the law above takes it, degC
+// @param mean_skin_degC mean skin, degC
+// @param skin_cold_K    what the skin lacks, summed by receptors and never negative, K
+// @return W/m2 of skin, at least 0
 template <class T>
 inline T by_skin_and_core_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K) {
   using namespace constants;
@@ -48,23 +59,6 @@ inline T by_skin_and_core_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K) {
 template <class T>
 inline T shivering_drive_W_m2(T core_degC, T mean_skin_degC, T body_fat_pct) {
   return detail::drive_by_temperatures_W_m2(core_degC, mean_skin_degC) / sqrt(body_fat_pct);
-}
-
-// Shivering heat above rest by skin and core together: a term of the skin alone below a threshold, and a
-// product of what core and skin lack (Stolwijk 1971), weakened by the root of fatness (Tikuisis 1991).
-//
-// The term of the skin is the slope of two-hour means in air of 15 to 25 degC (Timbal 1976); it starts the
-// shivering of the first minutes, before the core has fallen, for which the product alone asks for nothing.
-// The product waits for the core: over a warm core it asks for less than the law above, over a core that has
-// fallen by a kelvin for more.
-// @param core_degC      core, as the law above takes it, degC
-// @param mean_skin_degC mean skin, degC
-// @param skin_cold_K    what the skin lacks, summed by receptors and never negative, K
-// @param body_fat_pct   % of mass, above 0
-// @return W/m2 of skin, at least 0
-template <class T>
-inline T shivering_by_skin_and_core_W_m2(T core_degC, T mean_skin_degC, T skin_cold_K, T body_fat_pct) {
-  return detail::by_skin_and_core_W_m2(core_degC, mean_skin_degC, skin_cold_K) / sqrt(body_fat_pct);
 }
 
 // Shivering heat above rest, in air and water alike: the smaller of the two laws. Each was measured where it

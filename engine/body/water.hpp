@@ -145,18 +145,24 @@ inline T fluid_shift_rate_L_s(T shift_L, T constriction, T immersed) {
   return positive_part(T(target - shift_L)) * T(1 / (shift_time_h * hour_s));
 }
 
-// Urine flow added by the fluid shift, with the same arguments.
+// Urine flow added by the fluid shift.
+// @param shift_L, constriction, immersed as fluid_shift_rate_L_s()
 // @return kg/s
 template <class T>
 inline T diuresis_rate_kg_s(T shift_L, T constriction, T immersed) {
   return fluid_shift_rate_L_s(shift_L, constriction, immersed);
 }
 
-// Salt lost with water, mOsm/s, from the water lost in kg/s: by diuresis and vomit.
+// Salt lost with the water of diuresis.
+// @param diuresis_kg_s water lost so, kg/s, at least 0
+// @return mOsm/s
 template <class T>
 inline T diuresis_salt_mOsm_s(T diuresis_kg_s) {
   return T(constants::shift_salt_mOsm_kg) * diuresis_kg_s;
 }
+// Salt lost by vomiting.
+// @param vomit_kg_s water lost so, kg/s, at least 0
+// @return mOsm/s
 template <class T>
 inline T vomit_salt_mOsm_s(T vomit_kg_s) {
   return T(constants::vomit_salt_mOsm_kg) * vomit_kg_s;

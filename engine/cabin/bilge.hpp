@@ -10,6 +10,7 @@
 
 #include "bide/constants/cabin.hpp"
 #include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::cabin {
 
@@ -80,10 +81,9 @@ inline T pooled_share(T litres_per_person, T firm) {
 template <class T>
 inline T standing_depth_m(T water_L, T floor_area_m2, T persons) {
   using namespace constants;
-  constexpr double litres_per_m3 = 1000;
   const T reached =
       larger(T(floor_area_m2 - persons * T(seated_displaced_m2)), T(T(least_free_floor) * floor_area_m2));
-  return water_L * T(1 / litres_per_m3) / reached;
+  return water_L * T(1 / m3_L) / reached;
 }
 
 // Share of each segment of a seated person that is under water. Segments are upright boxes between two

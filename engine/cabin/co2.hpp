@@ -7,17 +7,17 @@
 #include "bide/constants/cabin.hpp"
 #include "bide/core/moist_air.hpp"
 #include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::cabin {
 
-inline constexpr double ppm_per_fraction = 1e6;
 // Parts per million from a volume fraction.
 template <class T>
 inline T ppm_of_fraction(T fraction) {
-  return fraction * T(ppm_per_fraction);
+  return fraction * T(ppm);
 }
 
-inline constexpr double outdoor_co2_fraction = constants::outdoor_co2_ppm.value / ppm_per_fraction;
+inline constexpr double outdoor_co2_fraction = constants::outdoor_co2_ppm.value / ppm;
 
 // Volume fraction in the steady state.
 // @param made_m3_s        CO2 breathed out, m3/s at cabin temperature, at least 0

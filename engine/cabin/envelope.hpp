@@ -50,27 +50,9 @@ inline T along_wind(const Sourced& calm, const Sourced& second, const Sourced& t
 }
 }  // namespace detail
 
-// Heat loss coefficient of the canopy from the table, inside to outside air.
-// @param wind_m_s at raft height, m/s; constant outside [0.5, 10]
-// @param skins    one or two skins; not for a raft without a canopy
-// @param position in the unmeasured range, 0 low to 1 high; clamped
-// @return W/(m2 K)
-template <class T>
-inline T canopy_u_W_m2K(T wind_m_s, scenario::CanopyKind skins, T position) {
-  using namespace constants;
-  if (skins != scenario::CanopyKind::two_skins)
-    return detail::along_wind(canopy_u_single_calm, canopy_u_single_2_m_s, canopy_u_single_5_m_s,
-                              canopy_u_single_10_m_s, position, wind_m_s);
-  const T calm = along_range(canopy_u_double_calm, position),
-          at_5 = along_range(canopy_u_double_5_m_s, position);
-  return calm + (at_5 - calm) * ramp(wind_m_s, canopy_calm_m_s, detail::third_wind_m_s) +
-         (along_range(canopy_u_double_10_m_s, position) - at_5) *
-             ramp(wind_m_s, detail::third_wind_m_s, detail::last_wind_m_s);
-}
-
-// Factor on both air films of the canopy with which the layers of the model give the heat loss of the table;
-// the gap's conductance is multiplied by canopy_gap_factor. Derivation: with inner film 5 f, outer film
-// (4 + 4 v) f, radiation 4.7 W/(m2 K) on either side and cloth 0.002 m2 K/W, the series
+// Factor on both air films of the canopy with which the layers of the model give the heat loss of the table
+// (constants/cabin.hpp); the gap's conductance is multiplied by canopy_gap_factor. Derivation: with inner
+// film 5 f, outer film (4 + 4 v) f, radiation 4.7 W/(m2 K) on either side and cloth 0.002 m2 K/W, the series
 //   1/U = 1/(4.7 + 5 f) + 0.002 + 1/(4.7 + (4 + 4 v) f)
 // was solved for f at each wind and end of the single-skin row. f is near 1 in the middle of the range: the
 // published films already explain the similar shelters. The double-skin row then needs the gap's 0.16 m2 K/W

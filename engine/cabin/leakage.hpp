@@ -12,10 +12,9 @@
 #include "bide/constants/weather.hpp"
 #include "bide/core/moist_air.hpp"
 #include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 
 namespace bide::cabin {
-
-inline constexpr double litres_per_m3 = 1000;
 
 // Leakage with everything shut: the larger of a law for calm and one for wind, each per m2 of floor.
 // @param floor_area_m2 m2
@@ -28,7 +27,7 @@ inline T leakage_m3_s(T floor_area_m2, T wind_10m_m_s, T position) {
   using namespace constants;
   const T per_m2_L_s = larger(along_range_log(leakage_calm_L_s_m2, position),
                               T(along_range_log(leakage_per_wind_L_m2, position) * wind_10m_m_s));
-  return floor_area_m2 * per_m2_L_s * T(1 / litres_per_m3);
+  return floor_area_m2 * per_m2_L_s * T(1 / m3_L);
 }
 
 // Air exchange through openings on one side: Q = A/2 sqrt(0.001 U10^2 + 0.0035 H |dT| + 0.01) (de Gids &

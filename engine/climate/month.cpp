@@ -93,8 +93,7 @@ std::variant<Month, std::string> month_at(const Point& place, int month) {
   out.wind_spread_m_s = std::max(component_spread_m_s(of(Field::wind_speed), of(Field::vector_wind)),
                                  constants::steadiest_wind.value * of(Field::wind_speed));
   out.air_temperature_spread_K = by_latitude(&constants::Zone::air_temperature_spread_K, place.latitude_deg);
-  constexpr double hours_per_day = 24;
-  out.rain_mm_h = by_latitude(&constants::Zone::rain_mm_d, place.latitude_deg) / hours_per_day;
+  out.rain_mm_h = by_latitude(&constants::Zone::rain_mm_d, place.latitude_deg) / day_h;
   out.rain_share = by_latitude(&constants::Zone::rain_share, place.latitude_deg);
   return out;
 }

@@ -135,6 +135,7 @@ struct GapResistance {
   double gap_mm;
   Sourced up, level, down;
 };
+// @param value resistance of a gap, m2 K/W, above 0
 constexpr Sourced gap_value(double value) {
   return {value, "m2 K/W", "iso6946", "table of air gaps, 2007; by a public transcription",
           Trust::second_hand};

@@ -103,6 +103,15 @@ inline constexpr Sourced leanest_measured_pct{7.0, "%", "", "lean subjects of th
 inline constexpr Sourced fattest_measured_pct{45.0, "%", "", "above the fat subjects of the trials",
                                               Trust::judgement};
 
+// Mass without fat over height squared, of adults. Outside these a stated body fat contradicts mass and
+// height.
+inline constexpr Sourced least_lean_index_kg_m2{
+    10.0, "kg/m2", "", "adults starved to a body mass index of 10 to 12, with next to no fat (recalled)",
+    Trust::from_memory};
+inline constexpr Sourced greatest_lean_index_kg_m2{
+    32.0, "kg/m2", "", "athletes to 25, with anabolic steroids to 32 (recalled: Kouri 1995)",
+    Trust::from_memory};
+
 // ---- what a body can be: bounds beyond which age, height and mass are refused as no person's. Wide on
 // purpose, and no published limits: the growth charts they were set outside of were recalled.
 inline constexpr Sourced growth_from_years{1.0, "years", "", "where the lines of growth below begin",

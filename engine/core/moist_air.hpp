@@ -140,13 +140,6 @@ inline SaturationDensity<T> saturation_density_and_slope(T t_degC) {
   T one;
   return saturation_density_and_slope(t_degC, T(1), one);
 }
-// The derivative alone.
-// @param t_degC temperature, degC, [-30, 60]
-// @return kg/(m3 K)
-template <class T>
-inline T saturation_density_slope_kg_m3_K(T t_degC) {
-  return saturation_density_and_slope(t_degC).slope_kg_m3_K;
-}
 
 // Dew point over liquid water: the exact inverse of saturation_pressure_Pa (a quadratic in t).
 // @param vapour_pressure_Pa Pa, above 0

@@ -10,8 +10,7 @@
 namespace bide {
 namespace {
 
-constexpr int last_year = 9999, months_per_year = 12, longest_month = 31, hours_per_day = 24,
-              minutes_per_hour = 60;
+constexpr int last_year = 9999, months_per_year = 12, longest_month = 31;
 
 // Takes exactly `digits` decimal digits off the front.
 bool take_number(std::string_view& text, std::size_t digits, int& value) {
@@ -55,7 +54,7 @@ bool take_offset(std::string_view& text, double& offset_s) {
   const double sign = text.front() == '-' ? -1 : 1;
   int hours = 0, minutes = 0;
   if (!take(text, "+-") || !take_number(text, 2, hours) || !take(text, ":") ||
-      !take_number(text, 2, minutes) || hours >= hours_per_day || minutes >= minutes_per_hour)
+      !take_number(text, 2, minutes) || hours >= day_h || minutes >= hour_min)
     return false;
   offset_s = sign * (hours * hour_s + minutes * minute_s);
   return true;
@@ -71,8 +70,8 @@ std::optional<double> unix_s_from_civil(const CivilTime& time) {
     return std::nullopt;
   const year_month_day date{year(time.year), month(static_cast<unsigned>(time.month)),
                             day(static_cast<unsigned>(time.day))};
-  if (!date.ok() || time.hour < 0 || time.hour >= hours_per_day || time.minute < 0 ||
-      time.minute >= minutes_per_hour || !(time.second >= 0 && time.second < minute_s))
+  if (!date.ok() || time.hour < 0 || time.hour >= day_h || time.minute < 0 || time.minute >= hour_min ||
+      !(time.second >= 0 && time.second < minute_s))
     return std::nullopt;
   const double days = static_cast<double>(sys_days(date).time_since_epoch().count());
   return days * day_s + time.hour * hour_s + time.minute * minute_s + time.second;

@@ -18,6 +18,8 @@ enum class Ahead { first, second, indistinguishable };
 
 // Times that may lie beyond a horizon. Later counts as ahead; a time beyond the horizon is later than any
 // that comes well before it, and two such times cannot be separated.
+// @param first_s, second_s                 s; empty beyond the horizon
+// @param first_horizon_s, second_horizon_s until when each was followed, s, above 0
 Ahead later(const std::optional<double>& first_s, double first_horizon_s,
             const std::optional<double>& second_s, double second_horizon_s);
 

@@ -23,7 +23,7 @@ std::vector<double> course_of(quantity::Id of, const Timeline& timeline, const P
     case quantity::osmolality:
       return person.osmolality_mOsm_kg;
     case quantity::co2:
-      for (const double ppm : timeline.co2_ppm) out.push_back(ppm * system::quantities[of].per_stated);
+      for (const double co2 : timeline.co2_ppm) out.push_back(co2 * system::quantities[of].per_stated);
       return out;
     case quantity::fat:
       return person.fat_kg;

@@ -9,6 +9,7 @@
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/injury.hpp"
 #include "bide/constants/people.hpp"
+#include "bide/core/units.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/month_weather.hpp"
 #include "bide/scenario/other_raft.hpp"
@@ -112,6 +113,24 @@ void injuries(Cautions& c, const Person& p, const std::string& here, const std::
                                       "themselves are not computed");
 }
 
+// Where the fat is left out it follows from the body mass index, which has a caution of its own.
+void lean_index(Cautions& c, const Person& p, const std::string& pointer, const std::string& name,
+                double bmi) {
+  namespace k = constants;
+  const auto& defaults = c.valid.defaults;
+  if (p.age_years < k::youngest_measured_years ||
+      std::find(defaults.begin(), defaults.end(), pointer) != defaults.end())
+    return;
+  const double lean = bmi * (1 - p.body_fat_pct / pct);
+  const double least = k::least_lean_index_kg_m2, most = k::greatest_lean_index_kg_m2;
+  if (lean < least || lean > most)
+    c.say(
+        pointer,
+        fmt::format("{} has {:g} % body fat at a body mass index of {:.3g} kg/m²: {} kg/m² of it is not fat; "
+                    "people have {:g} to {:g} (recalled)",
+                    name, p.body_fat_pct, bmi, outside_words(lean, least, most), least, most));
+}
+
 void people(Cautions& c) {
   namespace k = constants;
   constexpr double thin_bmi = 16, heavy_bmi = 40;  // ends of the class names used for adults, from memory
@@ -135,6 +154,7 @@ void people(Cautions& c) {
     if (bmi < thin_bmi || bmi > heavy_bmi)
       c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {} kg/m²: outside {:g} to {:g}", name,
                                            outside_words(bmi, thin_bmi, heavy_bmi), thin_bmi, heavy_bmi));
+    lean_index(c, p, here + "/body_fat_pct", name, bmi);
     if (p.blood_alcohol_mg_dL > 0)
       c.say(here + "/blood_alcohol_mg_dL",
             name + " has drunk alcohol: its effect on heat loss varies widely");

@@ -23,7 +23,7 @@ void describe(As<Design>, V&& v) {
     number("samples", "1", 1, most_samples, stays_empty("required but for grid and points, which have none"),
            "Runs of random, latin_hypercube and sobol; base samples of saltelli, each two runs more "
            "than there are inputs; trajectories of morris, each one run more."));
-  v(&D::levels, number("levels", "1", 2, 1000, stays_empty("4"),
+  v(&D::levels, number("levels", "1", 2, 1000, otherwise(4),
                        "Grid: values of an input that is not a list. Morris: levels of each input, even."));
   v(&D::seed, number("seed", "1", 0, 2'000'000'000, otherwise(1), "Another one gives other samples."));
   v(&D::groups, list("groups", 0, longest_array, stays_empty("each input by itself"),
@@ -32,9 +32,10 @@ void describe(As<Design>, V&& v) {
                      "CSV file, relative to this one: a row for each run, a column for each input, headed by "
                      "its pointer or name."));
   v(&D::scale,
-    word_of("scale", stays_empty("unit for points, refused for every other kind"),
-            "unit: places from 0 to 1 in the distributions of the inputs; natural: values of those "
-            "inputs that are numbers, places of the others."));
+    word_of(
+        "scale", otherwise_word("unit"),
+        "Points only. unit: places from 0 to 1 in the distributions of the inputs; natural: values of those "
+        "inputs that are numbers, places of the others."));
 }
 
 template <class V>

@@ -132,17 +132,17 @@ void describe(As<Uncertain>, V&& v) {
                           "each part."));
   v(&U::launch, object("launch", stays_empty("boarding is as written"),
                        "A launch as a chain of steps, from which boarding is drawn."));
-  v(&U::crew_unknown, yes_or_no("crew_unknown", stays_empty("false"),
+  v(&U::crew_unknown, yes_or_no("crew_unknown", otherwise_false(),
                                 "Height, mass and fat of everybody are drawn from a population survey."));
   v(&U::unknown_persons,
     list("unknown_persons", 0, largest_crew, stays_empty("none"), "People of whom something is unknown."));
   v(&U::person_spread,
-    yes_or_no("person_spread", stays_empty("false"),
+    yes_or_no("person_spread", otherwise_false(),
               "Shivering, resting heat, sweat and cold limits differ from person to person."));
-  v(&U::weather, yes_or_no("weather", stays_empty("false"),
+  v(&U::weather, yes_or_no("weather", otherwise_false(),
                            "Another weather of the same means for each sample; with weather kind variable."));
   v(&U::unmeasured,
-    yes_or_no("unmeasured", stays_empty("false"),
+    yes_or_no("unmeasured", otherwise_false(),
               "Canopy heat loss, leakage, the law of shivering and the model's own error are drawn."));
   v(&U::rescue, object("rescue", stays_empty("help is not considered"), "When help arrives."));
   v(&U::known, object("known", stays_empty("nothing beyond the start"), "Facts at the last contact."));

@@ -129,7 +129,6 @@ std::vector<Due> readiness_list(const ValidScenario& valid) {
   const Readiness& r = *s.readiness;
   List list{s, valid.start_unix_s};
   const auto months = [](double value) { return fmt::format("{:.0f} months", value); };
-  constexpr double percent = 100;
   list.service();
   list.age();
   list.dated("hydrostatic release", r.release_unit_expires,
@@ -138,8 +137,8 @@ std::vector<Due> readiness_list(const ValidScenario& valid) {
              "a disposable one lasts " + months(c::release_lasts_months) + " (recalled)");
   list.dated(
       "pyrotechnics", r.signals_expire,
-      fmt::format("{:.0f} % of such failed when tried ({:.0f} to {:.0f})", percent * c::signals_fail_expired,
-                  percent * c::signals_fail_expired.low, percent * c::signals_fail_expired.high),
+      fmt::format("{:.0f} % of such failed when tried ({:.0f} to {:.0f})", pct * c::signals_fail_expired,
+                  pct * c::signals_fail_expired.low, pct * c::signals_fail_expired.high),
       fmt::format("they last {:.0f} to {}; all are taken to work, except in a neglected raft, in odds",
                   c::signals_last_months.low, months(c::signals_last_months.high)));
   list.dated("water and food of the pack", r.pack_expires, "counted as absent",

@@ -55,7 +55,8 @@ struct LeverList {
 
 const std::vector<Lever>& levers();
 const std::vector<KitOffer>& kit_offers();
-// The lever with so many doses of an offer, [1, most].
+// The lever with so many doses of an offer.
+// @param doses number, [1, most of the offer]
 Lever doses_of(const KitOffer& offer, int doses);
 
 // Weight and room of what a lever brings aboard.

@@ -12,8 +12,6 @@
 namespace bide::scenario {
 namespace {
 
-constexpr double day_h = day_s / hour_s;
-
 Need medicine(const Person& person, const std::string& name, double until_h) {
   const double needed = person.medicine_doses_per_day * until_h / day_h;
   Need out;

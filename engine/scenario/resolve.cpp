@@ -11,6 +11,7 @@
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/rules.hpp"
 #include "bide/scenario/shape.hpp"
+#include "bide/scenario/study_file.hpp"
 
 namespace bide::scenario {
 namespace {
@@ -117,7 +118,6 @@ void fill_person(Filler fill, Person& person) {
 }
 
 void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
-  constexpr double minutes_per_hour = 60;
   const auto persons = static_cast<double>(scenario.crew.size());
   double minutes = 0, shipped_L = constants::shipped_swim_L_per_person * persons, wet = 1;
   switch (boarding.kind) {
@@ -134,7 +134,7 @@ void fill_boarding(Filler fill, const Scenario& scenario, Boarding& boarding) {
           float_free_minutes(boarding.release_depth_m.value(), constants::inflation_min, constants::swim_min);
       break;
     case BoardingKind::none:
-      minutes = scenario.duration_h * minutes_per_hour;
+      minutes = scenario.duration_h * hour_min;
       shipped_L = 0;
       break;
   }
@@ -269,6 +269,11 @@ std::vector<std::string> fill_defaults(const Node& root, Scenario& scenario) {
   object("routine").rule(scenario.routine.desalinator_h_per_day, "desalinator_h_per_day",
                          makes_water ? desalinator_h : 0.0);
   return defaults;
+}
+
+void fill_defaults(const Node& root, StudyFile& study) {
+  std::vector<std::string> defaults;
+  fill_stated(&root, "", shape_of<StudyFile>(), &study, defaults);
 }
 
 }  // namespace bide::scenario

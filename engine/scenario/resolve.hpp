@@ -14,10 +14,14 @@
 
 namespace bide::scenario {
 
+struct StudyFile;
+
 // @param root     the tree that the scenario was read from; what was wrong in it was left as it was
 // @param scenario in which everything is filled in that `root` does not state
 // @return pointers of what was filled in
 std::vector<std::string> fill_defaults(const Node& root, Scenario& scenario);
+// The same for a study file.
+void fill_defaults(const Node& root, StudyFile& study);
 
 // @param weather filled in, and found right by the rules
 ResolvedWeather resolved_weather(const Weather& weather);

@@ -147,8 +147,7 @@ void check_boarding(Rules& r) {
     r.reader.report("/boarding/wet_fraction",
                     fmt::format("found {} with boarding kind {}; allowed 1, since water soaks all clothing",
                                 b.wet_fraction, word(b.kind)));
-  constexpr double minutes_per_hour = 60;
-  const double duration_min = r.scenario.duration_h * minutes_per_hour;
+  const double duration_min = r.scenario.duration_h * hour_min;
   if (b.kind == BoardingKind::none && b.minutes_in_water < duration_min &&
       r.sound({"/boarding/minutes_in_water", "/duration_h"}))
     r.reader.report("/boarding/minutes_in_water",

@@ -13,6 +13,7 @@
 #include "bide/scenario/nearest.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/priors.hpp"
+#include "bide/scenario/weather_ranges.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/writer.hpp"
 
@@ -65,10 +66,9 @@ void check_times(Flags& flags, const Situation& s) {
 Diagnostics wrong_with(const Situation& s) {
   Flags flags;
   check_times(flags, s);
-  if (s.sea_degC && !(*s.sea_degC >= coldest_ocean_degC && *s.sea_degC <= warmest_ocean_degC))
-    flags.refuse("--sea",
-                 fmt::format("found {:g}; allowed {:g} to {:g} degC, the coldest and the warmest ocean",
-                             *s.sea_degC, coldest_ocean_degC, warmest_ocean_degC));
+  if (s.sea_degC && !(*s.sea_degC >= sea_range_degC.low && *s.sea_degC <= sea_range_degC.high))
+    flags.refuse("--sea", fmt::format("found {:g}; allowed {:g} to {:g} degC", *s.sea_degC,
+                                      sea_range_degC.low, sea_range_degC.high));
   if (!without_raft(s)) check_key(flags, "--raft", s.raft, catalogue().rafts, "rafts");
   check_key(flags, "--clothing", s.clothing, catalogue().ensembles, "ensembles");
   if (without_raft(s) && s.boarding)
@@ -130,6 +130,8 @@ void put_raft(Node& document, Uncertain& u, const Situation& s) {
 }
 
 void draw_sea(Uncertain& u, double month_mean_degC) {
+  // Sea warmer than this is in no ocean, and colder than this is ice: none is drawn, whatever may be stated.
+  constexpr double warmest_ocean_degC = 36, coldest_ocean_degC = -2;
   Distribution sea = *prior("sea").distribution;
   sea.mean = *sea.mean + month_mean_degC;
   sea.low = std::max(*sea.low + month_mean_degC, coldest_ocean_degC);

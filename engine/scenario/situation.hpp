@@ -31,9 +31,6 @@ struct Situation {
   std::optional<std::string> boarding;                 // dry, swim or float_free; empty: not known
 };
 
-// Sea warmer than this is in no ocean, and colder than this is ice.
-inline constexpr double warmest_ocean_degC = 36, coldest_ocean_degC = -2;
-
 struct SituationFile {
   Node document;
   Diagnostics cautions;  // on what was stated beside what the climate says

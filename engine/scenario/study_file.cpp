@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "bide/scenario/document.hpp"
+#include "bide/scenario/patch.hpp"
 #include "bide/scenario/reader.hpp"
+#include "bide/scenario/resolve.hpp"
 #include "bide/scenario/text_of_file.hpp"
 #include "bide/scenario/words.hpp"
 
@@ -13,27 +15,29 @@ namespace {
 using Pointer = std::string;
 using enum DesignKind;
 
-void check_design(const Design& design, Reader& reader) {
+// @param stated the design as the file has it
+void check_design(const Design& design, const Node* stated, Reader& reader) {
   const std::string at = "/design";
   if (!reader.sound(at) || !reader.sound(child(at, "kind"))) return;
-  const auto by_kind = [&](const char* key, bool stated, bool allowed, bool needed) {
+  const auto by_kind = [&](const char* key, bool allowed, bool needed) {
     if (!reader.sound(child(at, key))) return;
-    if (stated && !allowed)
+    const bool there = member(stated, key) != nullptr;
+    if (there && !allowed)
       reader.report(child(at, key),
                     fmt::format("found a value; not allowed with kind {}", word(design.kind)));
-    if (!stated && needed)
+    if (!there && needed)
       reader.report(child(at, key), fmt::format("missing; required with kind {}", word(design.kind)));
   };
   const bool is_grid = design.kind == grid, is_morris = design.kind == morris, is_own = design.kind == points,
              counted = !is_grid && !is_own;
-  by_kind("samples", design.samples.has_value(), counted, counted);
-  by_kind("points", design.points.has_value(), is_own, is_own);
-  by_kind("scale", design.scale.has_value(), is_own, false);
-  by_kind("levels", design.levels.has_value(), is_grid || is_morris, false);
-  by_kind("groups", !design.groups.empty(), design.kind == saltelli, false);
-  if (is_morris && design.levels.value_or(default_levels) % 2 != 0)
-    reader.report(child(at, "levels"), fmt::format("found {}; allowed an even number", *design.levels));
-  if ((is_morris || design.kind == saltelli) && design.samples.value_or(2) < 2)
+  by_kind("samples", counted, counted);
+  by_kind("points", is_own, is_own);
+  by_kind("scale", is_own, false);
+  by_kind("levels", has_levels(design.kind), false);
+  by_kind("groups", design.kind == saltelli, false);
+  if (is_morris && design.levels % 2 != 0)
+    reader.report(child(at, "levels"), fmt::format("found {}; allowed an even number", design.levels));
+  if ((is_morris || design.kind == saltelli) && design.samples && *design.samples < 2)
     reader.report(child(at, "samples"),
                   "found 1; allowed 2 or more with kind " + std::string(word(design.kind)));
 }
@@ -65,7 +69,8 @@ std::variant<ValidStudy, Diagnostics> validate_study(const std::filesystem::path
   Reader reader(name, wrong);
   StudyFile study;
   reader.read(root, "", study);
-  if (reader.sound("")) check_design(study.design, reader);
+  fill_defaults(root, study);
+  if (reader.sound("")) check_design(study.design, member(&root, "design"), reader);
   if (reader.sound("/format") && study.format != study_format_word)
     reader.report("/format",
                   fmt::format("found {}; allowed \"{}\"", in_quotes(study.format), study_format_word));

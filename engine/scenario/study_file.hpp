@@ -17,7 +17,6 @@ namespace bide::scenario {
 
 inline constexpr std::string_view study_format_word = "bide study 1";
 inline constexpr int most_samples = 100'000'000;
-inline constexpr int default_levels = 4;
 
 enum class DesignKind {
   grid,             // every combination of listed values, or of levels of what is not listed
@@ -28,6 +27,10 @@ enum class DesignKind {
   morris,           // trajectories that change one input at a time
   points            // the user's own, from a file
 };
+
+constexpr bool has_levels(DesignKind kind) {
+  return kind == DesignKind::grid || kind == DesignKind::morris;
+}
 
 // What the numbers of a user's own points are.
 enum class PointScale {
@@ -45,20 +48,19 @@ struct DesignGroup {
 
 struct Design {
   DesignKind kind = DesignKind::random;
-  std::optional<int> samples;
-  std::optional<int> levels;
-  int seed = 1;
+  std::optional<int> samples;  // none for grid and points
+  int levels = 0;
+  int seed = 0;
   std::vector<DesignGroup> groups;
   std::optional<std::string> points;  // file of points, relative to the study file
-  std::optional<PointScale> scale;    // of points; empty: unit
+  PointScale scale = PointScale::unit;
 
   bool operator==(const Design&) const = default;
 };
 
+// As validate_study() returns it, with the defaults of describe_study.hpp filled in.
 struct StudyFile {
-  std::string format = "bide study 1";
-  std::string name = "unnamed study";
-  std::string setting = "not stated";
+  std::string format, name, setting;
   std::string scenario;  // relative to the study file
   std::optional<Uncertain> uncertain;
   Design design;

@@ -107,11 +107,11 @@ struct Uncertain {
   std::vector<UncertainFailure> events;
   std::optional<RaftChances> readiness;
   std::optional<Launch> launch;
-  std::optional<bool> crew_unknown;
+  bool crew_unknown = false;
   std::vector<UnknownPerson> unknown_persons;
-  std::optional<bool> person_spread;  // the published spread from person to person
-  std::optional<bool> weather;        // another variable weather for each sample
-  std::optional<bool> unmeasured;     // canopy heat loss, leakage, the law of shivering, the model's error
+  bool person_spread = false;  // the published spread from person to person
+  bool weather = false;        // another variable weather for each sample
+  bool unmeasured = false;     // canopy heat loss, leakage, the law of shivering, the model's error
   std::optional<Rescue> rescue;
   std::optional<Known> known;
 

@@ -273,7 +273,7 @@ struct UncertainRules {
         report(child(child(at, i), "pointer"), fmt::format("found {}; allowed /crew/0 to /crew/{}",
                                                            in_quotes(pointer), scenario.crew.size() - 1));
     }
-    if (u.crew_unknown.value_or(false) && !u.unknown_persons.empty())
+    if (u.crew_unknown && !u.unknown_persons.empty())
       report(at, "found people beside crew_unknown, which means everybody; allowed one of the two");
   }
 
@@ -305,7 +305,7 @@ struct UncertainRules {
     alternatives(u);
     people(u);
     if (u.rescue) rescue(*u.rescue);
-    if (u.weather.value_or(false) && scenario.weather.kind != WeatherKind::variable)
+    if (u.weather && scenario.weather.kind != WeatherKind::variable)
       report(child(at, "weather"), fmt::format("found true with weather kind {}; allowed with kind variable",
                                                word(scenario.weather.kind)));
   }

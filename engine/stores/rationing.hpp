@@ -11,6 +11,7 @@
 #include "bide/constants/stores.hpp"
 #include "bide/constants/water.hpp"
 #include "bide/core/scalar.hpp"
+#include "bide/core/units.hpp"
 #include "bide/scenario/scenario.hpp"
 
 namespace bide::stores {
@@ -23,9 +24,6 @@ struct RationPlan {
   bool injured_first = true, food_only_with_water = true;
   bool operator==(const RationPlan&) const = default;
 };
-
-inline constexpr int whole_hours_per_day = 24;
-inline constexpr double hours_per_day = whole_hours_per_day;
 
 // Water that one living, conscious person asks for at an issue.
 //
@@ -56,9 +54,9 @@ inline T water_request_L(const RationPlan& plan, T water_L_per_day, double hours
       return first_day ? T(daily_share * exempt) : daily_share;
     }
     case RationingRule::spread: {
-      const double issue_h = hours_per_day / plan.issues_per_day;
+      const double issue_h = day_h / plan.issues_per_day;
       // Issues at the start and every issue_h after it; the one due now counts among those left.
-      const double left = std::floor((plan.spread_days * hours_per_day - hours_since_start) / issue_h + 0.5);
+      const double left = std::floor((plan.spread_days * day_h - hours_since_start) / issue_h + 0.5);
       return water_left_L / (living * T(left > 1 ? left : 1));
     }
     case RationingRule::by_thirst:

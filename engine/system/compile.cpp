@@ -19,8 +19,6 @@ namespace bide::system {
 
 namespace {
 
-constexpr double ppm = 1e-6;
-
 // Without a raft the "cabin" is a metre or two of the open around people.
 RaftBuild<double> open_water(double persons) {
   RaftBuild<double> r{};
@@ -75,7 +73,7 @@ RaftBuild<double> build_raft(const scenario::ValidScenario& v, double crew_kg) {
   r.flat_seated_m2K_W = flat.seated_m2K_W, r.flat_free_m2K_W = flat.free_m2K_W;
   r.opening_fraction_day = routine.opening_fraction_day;
   r.opening_fraction_night = routine.opening_fraction_night;
-  r.open_above_co2_fraction = routine.open_above_co2_ppm * ppm;
+  r.open_above_co2_fraction = routine.open_above_co2_ppm * (1 / ppm);
   r.open_above_degC = routine.open_above_degC;
   return r;
 }

@@ -74,6 +74,7 @@ Levels<T> levels_of(const Levels<T>& common, const body::Build<T>& person) {
   return out;
 }
 
+// @param value, level what the limit looks at, and where it ends something, in the unit of its quantity
 template <class T>
 Mask<T> beyond(const LimitRow& row, const T& value, const T& level) {
   return row.side == Side::above ? value > level : value < level;
@@ -81,6 +82,7 @@ Mask<T> beyond(const LimitRow& row, const T& value, const T& level) {
 
 // Share of the way from normal to a level that is left: 1 at the normal value, 0 at the level, below 0 past
 // it. Of fat, in which people differ, what the person had at the start counts as normal.
+// @param level      where the limit ends something, in the unit of its quantity
 // @param start, now what the limit looks at, of one person, at the start and now
 template <class T>
 T margin_left(const LimitRow& limit, const T& level, const T& start, const T& now) {

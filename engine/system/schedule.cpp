@@ -91,7 +91,8 @@ void mark_hard(const Structure& s, Stops& sorted) {
 double pumping_share(const ScheduledStop& stop, const Structure& structure) {
   if (!structure.gear.desalinator) return 0;
   // Hours of the day at the pump, from boarding on.
-  return std::clamp(structure.desalinator_h_per_day - (stop.index % stores::whole_hours_per_day), 0.0, 1.0);
+  const int hour = stop.index % static_cast<int>(day_h);
+  return std::clamp(structure.desalinator_h_per_day - hour, 0.0, 1.0);
 }
 
 bool changes_surroundings(StopKind kind) {

@@ -24,7 +24,6 @@ void Recorder::row(double t, const std::vector<double>& x) {
 
   const auto& c = system_->coefficients().cabin;
   const system::Held<double>& held = system_->held;
-  constexpr double ppm = 1e6, litres = 1000, percent = 100;
   out.time_s.push_back(t);
   // In the water without a raft there is no cabin: its columns stay empty.
   if (compiled.structure.has_raft) {
@@ -33,11 +32,11 @@ void Recorder::row(double t, const std::vector<double>& x) {
     out.canopy_degC.push_back(x[canopy]);
     out.floor_water_degC.push_back(x[floor_water]);
     out.inside_vapour_density_kg_m3.push_back(x[vapour]);
-    out.inside_relative_humidity_pct.push_back(percent * inside_pressure / saturation_pressure_Pa(x[air]));
+    out.inside_relative_humidity_pct.push_back(pct * inside_pressure / saturation_pressure_Pa(x[air]));
     out.co2_ppm.push_back(ppm * x[co2]);
     out.floor_water_L.push_back(x[water_mass]);
     out.condensate_L_total.push_back(x[total_condensed]);
-    out.ventilation_L_s.push_back(litres * c.ventilation_m3_s);
+    out.ventilation_L_s.push_back(m3_L * c.ventilation_m3_s);
     out.opening_m2.push_back(held.opening_m2 + held.extra_opening_m2);
     out.cabin_from_bodies_W.push_back(rate[total_from_bodies]);
     out.cabin_from_sun_W.push_back(rate[total_from_sun]);

@@ -23,7 +23,7 @@ namespace {
 using scenario::Diagnostics;
 using scenario::WeatherKind;
 
-constexpr double pascals_per_hPa = 100, percent = 100;
+constexpr double pascals_per_hPa = 100;
 
 double rain_kg_m2_s(double mm_h) {
   return mm_h / hour_s;
@@ -42,8 +42,7 @@ double swing_K(const scenario::SteadyWeather&, double) {
   return 0;
 }
 double swing_K(const scenario::DailyWeather& weather, double hour) {
-  constexpr double hours_per_day = 24;
-  const double phase = (hour - weather.warmest_hour_local_h) * (2 * std::numbers::pi / hours_per_day);
+  const double phase = (hour - weather.warmest_hour_local_h) * (2 * std::numbers::pi / day_h);
   return weather.air_temperature_swing_K * std::cos(phase);
 }
 
@@ -61,7 +60,7 @@ Record stated_weather(const W& weather, const Site& site, const SunTrack& track)
   steady.cloud_cover_fraction = weather.cloud_cover_fraction;
   steady.rain_kg_m2_s = rain_kg_m2_s(weather.rain_mm_h);
   steady.sea = sea_of(weather);
-  const double humidity = weather.relative_humidity_pct / percent;
+  const double humidity = weather.relative_humidity_pct / pct;
 
   std::vector<std::string> notes;
   if (!weather.wave_height_m) notes.push_back("wave height: that of a fully developed sea of the wind");
@@ -169,7 +168,7 @@ Atmosphere atmosphere_of(const Hour& before, const Hour& after, double share,
   air.air_temperature_degC = between(&Hour::air_temperature_degC) + warmer_K;
   air.water_temperature_degC = weather.water_temperature_degC;
   air.vapour_pressure_Pa =
-      saturation_pressure_Pa(air.air_temperature_degC) * between(&Hour::relative_humidity_pct) / percent;
+      saturation_pressure_Pa(air.air_temperature_degC) * between(&Hour::relative_humidity_pct) / pct;
   air.wind_10m_m_s = between(&Hour::wind_10m_m_s);
   air.pressure_Pa = pascals_per_hPa * weather.pressure_hPa;
   air.cloud_cover_fraction = between(&Hour::cloud_cover_fraction);
@@ -218,9 +217,8 @@ std::variant<Record, Problems> record_of(const Observations& file, const scenari
         air.air_temperature_degC = value_at(c.air, now);
         air.water_temperature_degC = value_at(c.water, now);
         const double saturated_Pa = saturation_pressure_Pa(air.air_temperature_degC);
-        const double vapour_Pa = c.humidity.unix_s.empty()
-                                     ? saturation_pressure_Pa(value_at(c.dew, now))
-                                     : saturated_Pa * value_at(c.humidity, now) / percent;
+        const double vapour_Pa = c.humidity.unix_s.empty() ? saturation_pressure_Pa(value_at(c.dew, now))
+                                                           : saturated_Pa * value_at(c.humidity, now) / pct;
         air.vapour_pressure_Pa = std::min(vapour_Pa, saturated_Pa);
         air.wind_10m_m_s = value_at(c.wind, now);
         air.pressure_Pa = pascals_per_hPa * value_at(c.pressure, now);

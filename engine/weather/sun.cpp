@@ -13,7 +13,7 @@ namespace {
 using namespace constants;
 
 constexpr double degrees_in_turn = 360, degrees_per_hour = 15, minutes_per_degree = 4;
-constexpr double hours_per_day = 24, arcmin_per_deg = 60;
+constexpr double arcmin_per_deg = 60;
 
 double radians(double degrees) {
   return degrees * (std::numbers::pi / 180);
@@ -81,13 +81,13 @@ double horizon_elevation_deg() {
 
 double solar_hour(double unix_s, double longitude_deg, double equation_of_time_min) {
   const double utc_h = within_turn(unix_s, day_s) / hour_s;
-  return within_turn(utc_h + longitude_deg / degrees_per_hour + equation_of_time_min / 60, hours_per_day);
+  return within_turn(utc_h + longitude_deg / degrees_per_hour + equation_of_time_min / hour_min, day_h);
 }
 
 SunPosition sun_position(double unix_s, double latitude_deg, double longitude_deg) {
   const Place place = sun_place(unix_s);
-  const double hour_angle = radians(
-      degrees_per_hour * (solar_hour(unix_s, longitude_deg, place.equation_of_time_min) - hours_per_day / 2));
+  const double hour_angle =
+      radians(degrees_per_hour * (solar_hour(unix_s, longitude_deg, place.equation_of_time_min) - day_h / 2));
   const double latitude = radians(latitude_deg), declination = radians(place.declination_deg);
   const double sine = std::sin(latitude) * std::sin(declination) +
                       std::cos(latitude) * std::cos(declination) * std::cos(hour_angle);
@@ -109,7 +109,7 @@ DayArc day_arc(double unix_s, double latitude_deg, double longitude_deg) {
   constexpr int rounds = 3;  // each shrinks the error by the day's share of the sun's motion, 1/365
   for (int round = 0; round < rounds; ++round) {
     const double hour = solar_hour(transit_s, longitude_deg, sun_place(transit_s).equation_of_time_min);
-    transit_s -= hour_s * around_zero(hour - hours_per_day / 2, hours_per_day);
+    transit_s -= hour_s * around_zero(hour - day_h / 2, day_h);
   }
 
   const double latitude = radians(latitude_deg), horizon = radians(horizon_elevation_deg());
@@ -128,8 +128,7 @@ DayArc day_arc(double unix_s, double latitude_deg, double longitude_deg) {
       }
       const double from_noon_h = sign * degrees(std::acos(cosine)) / degrees_per_hour;
       const double now_h = around_zero(
-          solar_hour(at_s, longitude_deg, place.equation_of_time_min) - hours_per_day / 2 - from_noon_h,
-          hours_per_day);
+          solar_hour(at_s, longitude_deg, place.equation_of_time_min) - day_h / 2 - from_noon_h, day_h);
       at_s -= hour_s * now_h;
     }
     crossing_s = at_s;

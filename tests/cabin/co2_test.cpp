@@ -26,7 +26,7 @@ TEST_CASE("steady carbon dioxide above outdoors is g / Q") {
 
 TEST_CASE("perfectly shut: minutes to 5,000, 30,000 and 40,000 ppm by air volume each") {
   const auto minutes = [](double volume_m3, double to_ppm) {
-    return shut_time_s(outdoor_co2_fraction, to_ppm / ppm_per_fraction, seated_man_m3_s, volume_m3) / 60;
+    return shut_time_s(outdoor_co2_fraction, to_ppm / ppm, seated_man_m3_s, volume_m3) / 60;
   };
   CHECK(std::round(minutes(0.3, 5000)) == 6);
   CHECK(std::round(minutes(0.5, 5000)) == 10);

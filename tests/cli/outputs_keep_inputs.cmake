@@ -10,7 +10,19 @@ file(CREATE_LINK u.json ${WORK}/soft.json SYMBOLIC)
 # A scenario with a weather file.
 file(COPY ${HELD_BACK}/gale.json ${HELD_BACK}/gale.csv DESTINATION ${WORK})
 
-file(GLOB files ${WORK}/*.json ${WORK}/gale.csv)
+# A scenario with the name of a chart of its page.
+execute_process(COMMAND ${BIDE} levers s.json --charts charts WORKING_DIRECTORY ${WORK} OUTPUT_QUIET
+                COMMAND_ERROR_IS_FATAL ANY)
+file(GLOB charts ${WORK}/charts/*.svg)
+list(GET charts 0 chart)
+file(COPY_FILE ${MINIMAL} ${chart})
+
+# The records of a study, and what `weather` reads.
+execute_process(COMMAND ${BIDE} study ${STUDY} --out parts --quiet WORKING_DIRECTORY ${WORK} OUTPUT_QUIET
+                COMMAND_ERROR_IS_FATAL ANY)
+file(COPY_FILE ${MINIMAL} ${WORK}/air.nc)
+
+file(GLOB files ${WORK}/*.json ${WORK}/gale.csv ${WORK}/air.nc ${WORK}/charts/* ${WORK}/parts/*)
 foreach(file ${files})
   file(SHA256 ${file} hash)
   list(APPEND before ${hash})
@@ -51,6 +63,16 @@ refuses("${twice}" run s.json --timeline new.csv --plain --json new.csv.notice.t
 refuses("${twice}" odds u.json -n 4 --json new.json --csv new.json)
 refuses("${input}" compare s.json u.json --report u.json)
 refuses("${input}" levers s.json --report s.json)
+refuses("${input}" levers s.json --json s.json)
+refuses("${input}" levers ${chart} --charts charts)
+refuses("${input}" choose gale.json --rafts offshore_4 --help-after 1h --csv gale.csv)
+refuses("${input}" provision u.json --until 1h -o hard.json --force)
+refuses("${input}" provision gale.json --until 1h --json gale.csv)
+refuses("${twice}" provision u.json --until 1h -o new.json --json folder/../new.json)
+refuses("${input}" merge parts/study.records --out parts)
+set(hours --place 58,-12 --from 2031-02-03T00:00Z --to 2031-02-03T03:00Z)
+refuses("${input}" weather air.nc ${hours} -o folder/../air.nc --force)
+refuses("${input}" weather air.nc gale.csv ${hours} -o gale.csv --force)
 refuses("${twice}" choose s.json --rafts offshore_4 --help-after 6h --csv new.csv --plain --report new.csv.notice.txt)
 
 # A study whose file has the name of one of its results; its scenario stands beside it.

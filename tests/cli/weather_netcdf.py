@@ -254,6 +254,36 @@ for name, value in (("--place", "95,0"), ("--place", "here"), ("--from", "yester
     rest = [word for i in range(0, len(ENOUGH), 2) if ENOUGH[i] != name for word in ENOUGH[i:i + 2]]
     weather(["new.nc"], name, value, code=1, says=name, usual=rest)
 
+# Letters that steer a terminal, in names and attributes, come out neither in the table nor in what is said. Names of
+# variables hold no controls below 32.
+MARKS = "\u009bY\u202eZ\u2066\u200b\u2028"
+STEERING = f"\x1b[31mX\x07{MARKS}"
+shown = 0
+for changed in ("file", "variable", "units", "standard_name", "long_name", "time:units", "time:calendar", "coordinates"):
+    name = f"{STEERING}.nc" if changed == "file" else "steering.nc"
+    with netCDF4.Dataset(name, "w") as raw:
+        raw.setncatts({"title": STEERING, "history": STEERING, "institution": STEERING})
+        for axis, places, unit in (("time", hours, "hours since 2020-01-01"), ("latitude", north, "degrees_north"),
+                                   ("longitude", east, "degrees_east")):
+            raw.createDimension(axis, len(places))
+            made = raw.createVariable(axis, "f8", (axis,))
+            made[:] = places
+            made.units = unit
+        air = raw.createVariable(MARKS if changed == "variable" else "t2m", "f8", ("time", "latitude", "longitude"))
+        air[:] = truth["t2m"]
+        air.setncatts({"standard_name": "air_temperature", "units": "K", "comment": STEERING})
+        if changed.startswith("time:"):
+            raw["time"].setncattr(changed[5:], STEERING)
+        elif changed not in ("file", "variable"):
+            air.setncattr(changed, STEERING)
+    done = subprocess.run([bide, "weather", name, *ENOUGH], capture_output=True, timeout=600)
+    assert done.returncode in (0, 2), (changed, done.returncode, done.stderr)
+    text = (done.stdout + done.stderr).decode()
+    bad = sorted({letter for letter in text if letter != "\n" and not letter.isprintable()})
+    assert not bad, (changed, bad)
+    shown += "u202E" in text
+assert shown >= 4, shown
+
 # What it writes: whole, never over an input, over nothing unless asked; the bits are the same; a scenario runs with it.
 command = [bide, "weather", "new.nc", "waves.nc", *ENOUGH, "-o"]
 assert subprocess.run([*command, "w.csv"], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL).returncode == 0

@@ -1,6 +1,9 @@
 #include "bide/report/words/file.hpp"
 
 #include <doctest/doctest.h>
+#include <signal.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -33,7 +36,39 @@ std::string text_of(const fs::path& path) {
   return text.str();
 }
 
+// Writes 100,000 letters over `path` in a process that may write 1,000 to a file: the system ends it half
+// way, or tells it, as on a full disk.
+// @return how the process ended, as waitpid() says
+int cut_off_while_writing(const fs::path& path, bool told) {
+  const pid_t child = ::fork();
+  if (child == 0) {
+    const rlimit least{1000, 1000}, none{0, 0};
+    ::setrlimit(RLIMIT_FSIZE, &least);
+    ::setrlimit(RLIMIT_CORE, &none);
+    ::signal(SIGXFSZ, told ? SIG_IGN : SIG_DFL);
+    ::_exit(write_whole(path, std::string(100000, 'x')) ? 1 : 0);
+  }
+  int status = 0;
+  REQUIRE(::waitpid(child, &status, 0) == child);
+  return status;
+}
+
 }  // namespace
+
+TEST_CASE("a write that is cut off half way leaves the old file") {
+  const Folder folder;
+  const fs::path path = folder.path / "out.csv";
+  CHECK_FALSE(write_whole(path, "old"));
+  const int told = cut_off_while_writing(path, true);
+  CHECK(WIFEXITED(told));
+  CHECK(WEXITSTATUS(told) == 1);  // the reason is given
+  CHECK(text_of(path) == "old");
+  CHECK(std::distance(fs::directory_iterator(folder.path), fs::directory_iterator()) == 1);
+  const int ended = cut_off_while_writing(path, false);
+  CHECK(WIFSIGNALED(ended));
+  CHECK(WTERMSIG(ended) == SIGXFSZ);
+  CHECK(text_of(path) == "old");
+}
 
 TEST_CASE("a file is written whole, over an old one, and nothing else is left") {
   const Folder folder;

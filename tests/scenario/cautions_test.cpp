@@ -87,6 +87,29 @@ TEST_CASE("people outside what was measured") {
   CHECK(with("blood_alcohol_mg_dL", 50) == Places{"/crew/0/blood_alcohol_mg_dL"});
 }
 
+TEST_CASE("body fat that leaves a lean mass nobody has is doubted where it is stated") {
+  const auto with = [](double age_years, double mass_kg, const json& fat_pct) {
+    json scenario = calm_case();
+    json& person = scenario["crew"][0];
+    person["age_years"] = age_years;
+    person["height_m"] = 1.75, person["mass_kg"] = mass_kg;
+    if (!fat_pct.is_null()) person["body_fat_pct"] = fat_pct;
+    std::vector<std::string> out;
+    for (const Diagnostic& each : test::valid(scenario).cautions)
+      if (each.message.find("is not fat") != std::string::npos) out.push_back(each.pointer);
+    return out;
+  };
+  const Places here{"/crew/0/body_fat_pct"};
+  // 3.0625 m2: 122.5 kg is 40 kg/m2, of which 97 % are 38.8 and 79.9 % are 31.96.
+  CHECK(with(35, 122.5, 3) == here);
+  CHECK(with(35, 122.5, 20.1).empty());
+  // 52.1 kg is 17.01 kg/m2, of which 58 % are 9.87; without a stated fat it follows from mass and height.
+  CHECK(with(35, 52.1, 42) == here);
+  CHECK(with(35, 52.1, 41).empty());
+  CHECK(with(35, 122.5, nullptr).empty());
+  CHECK(with(12, 52.1, 42).empty());  // recalled of adults only
+}
+
 TEST_CASE("weather beyond what rafts are made for, and shut openings") {
   const auto with = [](const char* group, const char* key, double value) {
     json scenario = calm_case();

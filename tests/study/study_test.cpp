@@ -80,6 +80,7 @@ TEST_CASE("sizes of designs") {
   CHECK(size(R"({"kind": "morris", "samples": 8})") == 8 * (3 + 1));
   // Three kinds of raft, and five values of each of the two others.
   CHECK(size(R"({"kind": "grid", "levels": 5})") == 3 * 5 * 5);
+  CHECK(size(R"({"kind": "grid"})") == 3 * 4 * 4);  // four levels, as the schema says
   CHECK(size(R"({"kind": "saltelli", "samples": 8,
     "groups": [{"name": "weather", "inputs": ["/weather/air_temperature_degC", "/weather/wind_speed_m_s"]}]})") ==
         8 * (2 + 2));
@@ -99,6 +100,23 @@ TEST_CASE("a grid holds every combination once") {
   // Two levels of a uniform input lie at the middles of its halves: 3 and 9 of 0 to 12.
   CHECK(*study::input_value(study, study.draw(0), 0).number == doctest::Approx(3));
   CHECK(*study::input_value(study, study.draw(11), 0).number == doctest::Approx(9));
+}
+
+TEST_CASE("one design is one study, however much of it is stated") {
+  const Work work("stated");
+  const auto kind = [&](const std::string& design, const std::string& rest = "") {
+    return std::get<study::Study>(work.make(design, rest)).kind();
+  };
+  const std::string grid = R"({"kind": "grid")", morris = R"({"kind": "morris", "samples": 3)";
+  CHECK(kind(grid + "}") == kind(grid + R"(, "levels": 4, "seed": 1})"));
+  CHECK(kind(grid + "}") != kind(grid + R"(, "levels": 6})"));
+  CHECK(kind(morris + "}") == kind(morris + R"(, "levels": 4})"));
+  CHECK(kind(morris + "}") != kind(morris + R"(, "levels": 6})"));
+  // A quarter of the way to a limit is near it, as the schema says, and 0 is only what somebody states.
+  CHECK(kind(grid + "}") == kind(grid + "}", R"(, "near_margin": 0.25)"));
+  CHECK(kind(grid + "}") != kind(grid + "}", R"(, "near_margin": 0)"));
+  const std::string drawn = R"({"kind": "random", "samples": 3})";
+  CHECK(kind(drawn) == kind(drawn, R"(, "name": "unnamed study", "setting": "not stated")"));
 }
 
 TEST_CASE("a Latin hypercube has one sample in each slice of each input") {

@@ -18,7 +18,7 @@ using namespace bide::validation;
 
 namespace {
 
-constexpr double every_min = 10, hour_min = 60, day_min = 1440;
+constexpr double every_min = 10, day_min = 1440;
 constexpr double same_K = 0.02;  // what the step leaves unsure
 
 const Who people[] = {{.age_years = 30, .height_m = 1.77, .mass_kg = 75, .fat_pct = 18},

@@ -15,6 +15,7 @@
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
+#include "bide/core/units.hpp"
 #include "bide/report/words/file.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/scenario/crew_words.hpp"
@@ -180,7 +181,7 @@ std::string boarding_of(const Answers& answers, const Dialogue& dialogue) {
 
 // States what was answered, and leaves the rest to the defaults.
 scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
-  const double usual_days = 5, hours_per_day = 24;
+  const double usual_days = 5;
   const auto check_answered = [&answers](const std::string& text) {
     check_crew(text);
     if (!answers.raft) raft_for(static_cast<int>(crew_of(text).size()));
@@ -236,7 +237,7 @@ scenario::Node build(const Answers& answers, const Dialogue& dialogue) {
        place.words,
        month,
        answers.start ? std::optional(parse_time_utc(*answers.start).value()) : std::nullopt,
-       days * hours_per_day,
+       days * day_h,
        varies ? scenario::WeatherKind::variable : scenario::WeatherKind::constant,
        {answers.air_degC, answers.water_degC, answers.wind_m_s},
        climate});

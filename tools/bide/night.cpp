@@ -96,7 +96,7 @@ void add_setting_flags(Command& command, NightFlags& flags, const Argument& scen
   command.number("--month", flags.month, months, "Month whose climate holds, in place of the clock's")
       .excludes(scenario_file);
   command
-      .number("--sea", flags.sea_degC, {scenario::coldest_ocean_degC, scenario::warmest_ocean_degC},
+      .number("--sea", flags.sea_degC, range_of("/weather/water_temperature_degC"),
               "Sea temperature, degC; drawn about the month's mean if left out")
       .excludes(scenario_file);
   command

@@ -3,6 +3,7 @@
 #include "answers.hpp"
 #include "bide/climate/climate.hpp"
 #include "bide/core/notice.hpp"
+#include "bide/core/units.hpp"
 #include "bide/report/words/glossary.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/input_sources.hpp"
@@ -82,7 +83,6 @@ Json new_scenario(const Json& question) {
   auto crew = scenario::read_crew(question.value("crew", ""));
   if (question.contains("persons")) crew = scenario::usual_crew(question.value("persons", 1));
   if (const auto* why = std::get_if<std::string>(&crew)) return refused(because("/crew", *why));
-  constexpr double hours_per_day = 24;
   const scenario::Node document = scenario::new_scenario({question.value("name", ""),
                                                           std::get<std::vector<scenario::KnownPerson>>(crew),
                                                           question.value("clothing", ""),
@@ -93,7 +93,7 @@ Json new_scenario(const Json& question) {
                                                           words,
                                                           month,
                                                           std::nullopt,
-                                                          hours_per_day * question.value("days", 1.0),
+                                                          day_h * question.value("days", 1.0),
                                                           scenario::WeatherKind::variable,
                                                           {},
                                                           std::get<climate::Month>(climate)});

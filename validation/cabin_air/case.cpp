@@ -170,13 +170,14 @@ Curve shut_curve(const std::vector<Row>& rows) {
   curve.y_label = "time", curve.y_unit = "min";
   curve.y_from_zero = true;
   constexpr double least_m3 = 0.2, most_m3 = 1.2, step_m3 = 0.1;
-  for (const auto& [told, ppm] : {std::pair{"5,000", 5000.0}, {"30,000", 30000.0}, {"40,000", 40000.0}}) {
+  for (const auto& [told, reached_ppm] :
+       {std::pair{"5,000", 5000.0}, {"30,000", 30000.0}, {"40,000", 40000.0}}) {
     Condition condition{std::string(told) + " ppm", {}, {}};
     for (const Row& row : rows_named(rows, std::string("time to ") + told + " ppm, shut, "))
       condition.published.push_back(published_of(row));
     for (double m3 = least_m3; m3 <= most_m3; m3 += step_m3)
       condition.model.push_back(
-          {m3, cabin::shut_time_s(outside, ppm * 1e-6, made_m3_s, m3) / minute_s, {}, {}});
+          {m3, cabin::shut_time_s(outside, reached_ppm * 1e-6, made_m3_s, m3) / minute_s, {}, {}});
     curve.conditions.push_back(condition);
   }
   return curve;

@@ -16,11 +16,10 @@ double manikin_insulation_m2K_W(const RaftTrial& trial, double depth_m, double c
     make_manikin(compiled, 0, skin_degC);
     dress_for_trial(compiled, clothing);
     compiled.fitted = fitted;
-    constexpr double litres_per_m3 = 1000;
     // More than a scenario lets a raft ship: the depth that the trial had around a seated person.
     if (depth_m > 0)
       compiled.amounts.water_shipped_kg =
-          depth_m * (compiled.raft.floor_area_m2 - constants::seated_displaced_m2) * litres_per_m3;
+          depth_m * (compiled.raft.floor_area_m2 - constants::seated_displaced_m2) * m3_L;
   });
   const std::vector<double> rates = run.rates(1, 2);
   const auto rate = [&](int entry) {

@@ -10,7 +10,7 @@ namespace {
 constexpr const char* topic = "rhythm";
 constexpr int rectal = body::at::node(body::trunk, body::core);
 constexpr int head_core = body::at::node(body::head, body::core);
-constexpr double every_min = 10, hour_min = 60, day_min = 1440;
+constexpr double every_min = 10, day_min = 1440;
 
 // From a clock time on, where the sun's time is the clock's; eight hours of sleep from bedtime, or none.
 Trial from(const char* clock, Rest r, bool sleeps) {

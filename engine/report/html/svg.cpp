@@ -9,6 +9,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/core/text.hpp"
+#include "bide/core/units.hpp"
 #include "bide/report/html/escape.hpp"
 #include "bide/report/html/svg_parts.hpp"
 #include "bide/report/words/text.hpp"
@@ -25,7 +26,6 @@ bool across(const Chart& chart) {
 
 // A long run is shown in days; its values stay in hours.
 bool in_days(const Axis& axis) {
-  constexpr double day_h = 24;
   return axis.unit == "h" && axis.tick_every >= day_h;
 }
 
@@ -35,7 +35,6 @@ std::string title_of(const Axis& axis) {
 }
 
 std::string tick_words(const Axis& axis, double value) {
-  constexpr double day_h = 24;
   const double shown = in_days(axis) ? value / day_h : value;
   return fmt::format("{:g}", std::round(shown * 1e6) / 1e6);
 }

@@ -13,7 +13,7 @@ using html::Kind;
 using html::Point;
 
 html::Axis time_axis(double horizon_s) {
-  constexpr double day_h = 24, quarter_day_h = 6, long_h = 48;
+  constexpr double quarter_day_h = 6, long_h = 48;
   const double hours = horizon_s / hour_s;
   return {"time since the start", "h", true, hours >= long_h ? day_h : hours >= day_h ? quarter_day_h : 0};
 }

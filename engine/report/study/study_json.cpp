@@ -157,8 +157,8 @@ Shape<Whole> design_shape() {
       .where([](const Whole& w) { return w.design().samples.has_value(); })
       .with("scale", [](const Whole& w) { return scenario::word(w.study->plan().scale()); })
       .where([](const Whole& w) { return w.study->points_file().has_value(); })
-      .with("levels", [](const Whole& w) { return *w.design().levels; })
-      .where([](const Whole& w) { return w.design().levels.has_value(); });
+      .with("levels", [](const Whole& w) { return w.design().levels; })
+      .where([](const Whole& w) { return scenario::has_levels(w.design().kind); });
 }
 
 const Shape<Whole>& summary_shape() {

@@ -14,8 +14,6 @@ namespace bide::study {
 
 namespace {
 
-constexpr double ppm = 1e6;
-
 // Columns of a row: the cabin's, then each person's.
 enum CabinColumn : std::size_t { inside_air, co2_ppm, water, food, flares, lamp, beacon, cabin_columns };
 enum PersonColumn : std::size_t {

@@ -15,6 +15,7 @@
 #include "bide/scenario/patch.hpp"
 #include "bide/study/questions/future.hpp"
 #include "bide/study/sampling/make_sample.hpp"
+#include "bide/weather/weather.hpp"
 
 namespace bide::study {
 namespace {
@@ -211,6 +212,9 @@ struct Asking {
         if (auto* wrong = std::get_if<scenario::Diagnostics>(&made))
           return Refusal{Refusal::Why::input, std::move(*wrong)};
         auto& scenario = std::get<ValidScenario>(made);
+        const auto weather = weather::load(scenario);
+        if (const auto* wrong = std::get_if<scenario::Diagnostics>(&weather))
+          return Refusal{Refusal::Why::input, *wrong};
         all.push_back(futures_of(scenario));
         if (all.size() == 1) out.scenario = std::move(scenario);
         out.choices.push_back({raft, pack, {}, {}, system::Limit::none, 0});

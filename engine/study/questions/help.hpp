@@ -30,6 +30,7 @@ Help help_in_weather(const weather::Record& weather, const scenario::HeldBackAbo
                      double horizon_h);
 
 // The same as the scenario states it; where it states no limits, help comes after needed_h.
+// @param needed_h, horizon_h as help_in_weather()
 Help help_of(const scenario::Rescue& rescue, double needed_h, const weather::Record& weather,
              double horizon_h);
 

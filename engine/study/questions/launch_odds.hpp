@@ -31,6 +31,8 @@ struct LaunchOdds {
   Chance inverted;                                      // of the rafts reached
 };
 // Empty if no future has a launch.
+// @param horizon_h  end of every future, h, above 0
+// @param confidence of the intervals, (0, 1)
 std::optional<LaunchOdds> launch_odds(const Futures& futures, double horizon_h, double confidence);
 
 struct SignalsLeft {
@@ -39,6 +41,7 @@ struct SignalsLeft {
   double low = 0, middle = 0, high = 0;  // flares and rockets: 10, 50 and 90 %
 };
 // Empty if help comes in no future while somebody is alive.
+// @param confidence of the intervals, (0, 1)
 std::optional<SignalsLeft> signals_left(const Futures& futures, double confidence);
 
 }  // namespace bide::study

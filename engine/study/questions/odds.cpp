@@ -8,6 +8,7 @@
 #include <stdexcept>
 #include <utility>
 
+#include "bide/core/units.hpp"
 #include "bide/study/statistics/ranked.hpp"
 
 namespace bide::study {
@@ -197,7 +198,6 @@ std::optional<Odds> odds_given(const Futures& futures, const KnownSoFar& known, 
 
 std::vector<double> hours_from_now(double now_h, double horizon_h) {
   constexpr std::array first_h{0.0, 1.0, 2.0, 3.0, 6.0, 12.0, 24.0, 36.0, 48.0};
-  constexpr double day_h = 24;
   std::vector<double> out;
   for (const double each : first_h)
     if (now_h + each <= horizon_h) out.push_back(now_h + each);

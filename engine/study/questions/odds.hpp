@@ -81,7 +81,9 @@ struct Odds {
 bool agrees(const Future& future, const KnownSoFar& known);
 
 // `with_help`: the futures say when help comes. Throws std::invalid_argument without futures.
-// @param at_h hours of the table against time, ascending; empty: twelve equal parts of the horizon
+// @param horizon_h  end of every future, h, above 0
+// @param confidence of the intervals, (0, 1)
+// @param at_h       hours of the table against time, ascending; empty: twelve equal parts of the horizon
 Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double confidence,
              std::span<const double> at_h = {});
 // The same of those futures that agree with what is known; left out when none does.

@@ -106,7 +106,8 @@ RecordKind Study::kind() const {
   Hash hash;
   hash.add(fmt::format("{} {} {}", fingerprint(), sample_layout, valid_.study.near_margin));
   hash.add(fmt::format("{:x}", scenario_hash()));
-  hash.add(fmt::format("{} {} {}", word(design.kind), design.seed, design.levels.value_or(0)));
+  hash.add(fmt::format("{} {}", word(design.kind), design.seed));
+  if (scenario::has_levels(design.kind)) hash.add(fmt::format("{}", design.levels));
   if (design.kind == scenario::DesignKind::latin_hypercube) hash.add(fmt::format("{}", *design.samples));
   if (design.kind == scenario::DesignKind::saltelli)
     for (const auto& group : plan_.groups())

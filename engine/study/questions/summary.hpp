@@ -80,6 +80,7 @@ struct InputValue {
   std::optional<double> number;
   std::string words;
 };
+// @param factor place of the input among those of the sampler, from 0
 InputValue input_value(const Study& study, const Drawn& drawn, std::size_t factor);
 
 // The figures a study asks for, or the ordinary ones. Diagnostics for a name that does not exist.

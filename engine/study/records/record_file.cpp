@@ -152,8 +152,7 @@ RecordWriter::RecordWriter(const Path& file, const RecordKind& kind, std::size_t
   while (const Record* record = reader.next()) last_ = record->sample;
   end_ = reader.block_bytes();
   mark_ = reader.end_mark();
-  cut_off_ = reader.file_bytes() - reader.whole_bytes();
-  if (cut_off_ > 0) cut_to(file, descriptor_, reader.whole_bytes());
+  if (reader.file_bytes() > reader.whole_bytes()) cut_to(file, descriptor_, reader.whole_bytes());
   block_.resize(block_head_bytes);
 }
 

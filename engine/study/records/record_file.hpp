@@ -87,7 +87,6 @@ class RecordWriter {
                std::size_t block_records = records_per_block);
   // The last sample that the file held when it was opened, or that was added since.
   std::optional<std::uint64_t> last() const { return last_; }
-  std::uint64_t bytes_cut_off() const { return cut_off_; }
   // Throws when the sample does not come after last() or the payload has another size.
   void add(std::uint64_t sample, std::span<const std::byte> payload);
   // Writes what is waiting as a block and waits for the disk. Nothing else says that this failed: what is not
@@ -105,7 +104,6 @@ class RecordWriter {
   std::size_t per_block_;
   Descriptor descriptor_;
   std::uint64_t end_ = 0;
-  std::uint64_t cut_off_ = 0;
   std::optional<std::uint64_t> last_;
   std::optional<EndMark> mark_;
   std::uint32_t waiting_ = 0;

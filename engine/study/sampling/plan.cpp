@@ -61,6 +61,8 @@ struct Plan::Maker {
 
   const Design& design() const { return study.study.design; }
   std::size_t factors() const { return sampler->factors().size(); }
+  // Of the kinds that have them.
+  std::uint64_t samples() const { return static_cast<std::uint64_t>(design().samples.value()); }
   void report(std::string pointer, std::string message) {
     wrong.push_back({study.file, std::move(pointer), std::move(message)});
   }
@@ -98,9 +100,7 @@ struct Plan::Maker {
       for (const scenario::Alternative& one : u.alternatives) weights.push_back(one.weight);
       out = middles(weights);
     }
-    if (out.empty())
-      out = middles(std::vector<double>(
-          static_cast<std::size_t>(design().levels.value_or(scenario::default_levels)), 1));
+    if (out.empty()) out = middles(std::vector<double>(static_cast<std::size_t>(design().levels), 1));
     return out;
   }
 
@@ -202,14 +202,13 @@ struct Plan::Maker {
       return report("/design/kind",
                     "found morris with correlated inputs; allowed when no inputs are correlated");
     if (!fits_in_memory(trajectories * (factors() + 1))) return;
-    hold(morris_trajectories(trajectories, factors(),
-                             static_cast<std::size_t>(design().levels.value_or(scenario::default_levels)),
+    hold(morris_trajectories(trajectories, factors(), static_cast<std::size_t>(design().levels),
                              chance_of(design().seed, design().kind)));
   }
 
   void own_points() {
     const std::filesystem::path file = points_file_of(study);
-    plan.scale_ = design().scale.value_or(scenario::PointScale::unit);
+    plan.scale_ = design().scale;
     auto read = read_points(file, sampler->factors(), plan.scale_);
     if (auto* errors = std::get_if<Diagnostics>(&read)) {
       wrong = std::move(*errors);
@@ -225,29 +224,28 @@ struct Plan::Maker {
     if (factors() == 0)
       return report("/uncertain",
                     "found nothing that varies, here or in the scenario; allowed at least one input");
-    const auto samples = static_cast<std::uint64_t>(design().samples.value_or(0));
     switch (design().kind) {
       case DesignKind::grid:
         grid();
         break;
       case DesignKind::random:
-        plan.size_ = samples;
+        plan.size_ = samples();
         plan.point_ = [all = sampler, seed = design().seed](std::uint64_t k) {
           return all->point(static_cast<std::uint64_t>(seed), k);
         };
         break;
       case DesignKind::latin_hypercube:
-        if (fits_in_memory(samples))
-          hold(latin_hypercube(samples, factors(), chance_of(design().seed, design().kind)));
+        if (fits_in_memory(samples()))
+          hold(latin_hypercube(samples(), factors(), chance_of(design().seed, design().kind)));
         break;
       case DesignKind::sobol:
-        sobol(samples);
+        sobol(samples());
         break;
       case DesignKind::saltelli:
-        saltelli(samples);
+        saltelli(samples());
         break;
       case DesignKind::morris:
-        morris(samples);
+        morris(samples());
         break;
       case DesignKind::points:
         own_points();

@@ -125,7 +125,7 @@ struct Sampler::Walk {
   }
 
   void unmeasured() {
-    if (!sampler.uncertain_.unmeasured.value_or(false)) return;
+    if (!sampler.uncertain_.unmeasured) return;
     if (sampler.written_.raft)
       for (const char* pointer : {"/raft/canopy_heat_loss_position", "/raft/leakage_position"})
         if (free(pointer)) put(pointer, take(pointer, FactorKind::epistemic));
@@ -137,13 +137,13 @@ struct Sampler::Walk {
 
   void weather() {
     const std::string seed = "/weather/seed";
-    if (!sampler.uncertain_.weather.value_or(false) || !free(seed)) return;
+    if (!sampler.uncertain_.weather || !free(seed)) return;
     constexpr double seeds = 2147483648;  // 0 to the largest
     put(seed, std::floor(take(seed, FactorKind::aleatory) * seeds));
   }
 
   void spread() {
-    if (!sampler.uncertain_.person_spread.value_or(false)) return;
+    if (!sampler.uncertain_.person_spread) return;
     for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) {
       const std::string here = fmt::format("/crew/{}/", i);
       built_in(here + "shivering_drive_factor", 1, k::spread_shivering_drive);
@@ -198,7 +198,7 @@ struct Sampler::Walk {
 
   void people() {
     const scenario::Uncertain& u = sampler.uncertain_;
-    if (u.crew_unknown.value_or(false))
+    if (u.crew_unknown)
       for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) unknown_person(i, {});
     for (const scenario::UnknownPerson& person : u.unknown_persons)
       unknown_person(std::stoul(person.pointer.substr(std::string_view("/crew/").size())), person.unknown);
@@ -432,7 +432,7 @@ std::string Sampler::text_of(const Drawn& sample) const {
 scenario::Diagnostics range_cautions(const scenario::ValidScenario& valid) {
   scenario::Diagnostics out;
   if (!valid.scenario.uncertain) return out;
-  constexpr double tolerated = 0.001, percent = 100;
+  constexpr double tolerated = 0.001;
   const std::vector<scenario::FieldLine> fields = scenario::field_lines();
   const auto look = [&](const scenario::Distribution& d, const std::string& pointer) {
     const auto field = std::find_if(fields.begin(), fields.end(), [&](const scenario::FieldLine& each) {
@@ -447,7 +447,7 @@ scenario::Diagnostics range_cautions(const scenario::ValidScenario& valid) {
           {valid.file, pointer,
            fmt::format("{:.2g} % of its distribution lies outside {:g} to {:g} {}: such samples fail "
                        "and are counted",
-                       percent * outside, field->low, field->high, field->unit)});
+                       pct * outside, field->low, field->high, field->unit)});
   };
   for (const auto& [pointer, d] : valid.scenario.uncertain->inputs.entries) look(d, pointer);
   for (const scenario::SharedInput& group : valid.scenario.uncertain->groups)

@@ -42,7 +42,8 @@ struct RanksBeside {
 // @param p     share of the cases, [0, 1]
 // @param cases number of cases, at least 1
 RanksBeside ranks_beside(double p, std::size_t cases);
-// The quantile, given the values at both ranks.
+// The quantile.
+// @param below, above values at both ranks, in the unit of the quantile
 inline double between(const RanksBeside& ranks, double below, double above) {
   return below + ranks.way * (above - below);
 }

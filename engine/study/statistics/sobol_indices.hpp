@@ -24,6 +24,7 @@ namespace bide::study {
 
 using Groups = std::vector<std::vector<std::size_t>>;  // columns of each group
 // One group for each column.
+// @param factors number of columns
 Groups each_alone(std::size_t factors);
 
 // The rows to run: for each base sample A, B, AB_1, AB_2, ... in turn, so that more base samples only append

@@ -48,8 +48,7 @@ struct UnitName {
   Linear to_ours;
 };
 
-constexpr double kelvin = -constants::zero_celsius_K, hPa_per_Pa = 0.01, hPa_per_kPa = 10, mm_per_m = 1000,
-                 hours_per_day = day_s / hour_s;
+constexpr double kelvin = -constants::zero_celsius_K, hPa_per_Pa = 0.01, hPa_per_kPa = 10, mm_per_m = 1000;
 // International knot: 1852 m an hour, exactly.
 constexpr double knot_m_s = 1852 / hour_s;
 // 1 kg/m2 of water is 1 mm.
@@ -107,9 +106,9 @@ const UnitName unit_names[] = {
     {Kind::rate, "mmhour-1", {}},
     {Kind::rate, "mm/h", {}},
     {Kind::rate, "mm/hr", {}},
-    {Kind::rate, "mmday-1", {1 / hours_per_day, 0}},
-    {Kind::rate, "mmd-1", {1 / hours_per_day, 0}},
-    {Kind::rate, "mm/day", {1 / hours_per_day, 0}},
+    {Kind::rate, "mmday-1", {1 / day_h, 0}},
+    {Kind::rate, "mmd-1", {1 / day_h, 0}},
+    {Kind::rate, "mm/day", {1 / day_h, 0}},
 };
 
 // What is allowed, as people write it.

@@ -81,8 +81,8 @@ std::optional<double> read_zone_s(Reader& in) {
   const std::optional<int> hours = in.whole(2);
   in.take(':');
   const int minutes = in.whole(2).value_or(0);
-  constexpr int longest_h = 14, minutes_per_hour = 60;
-  if (!hours || *hours > longest_h || minutes >= minutes_per_hour || !in.rest.empty()) return std::nullopt;
+  constexpr int longest_h = 14;
+  if (!hours || *hours > longest_h || minutes >= hour_min || !in.rest.empty()) return std::nullopt;
   return sign * (*hours * hour_s + minutes * minute_s);
 }
 

@@ -2,3 +2,4 @@
 #pragma once
 #include "core/low.hpp"
 #include "bide/march/high.hpp"
+#include "bide/study/taken.hpp"
