@@ -19,11 +19,14 @@ using outcome::Evidence;
 using outcome::PersonOutcome;
 
 Json evidence_json(const Evidence& evidence) {
-  Json passed = Json::array();
+  Json left_out = Json::array(), passed = Json::array();
+  for (const auto& each : evidence.left_out)
+    left_out.push_back({{"biased", each.biased}, {"words", plain(each.words)}});
   for (const auto& each : evidence.passed) {
     passed.push_back({{"limit", plain(each.limit)}, {"reason", plain(each.reason)}});
   }
-  return {{"grade", std::string(to_string(evidence.grade))}, {"passed", passed}};
+  return {
+      {"grade", std::string(to_string(evidence.grade))}, {"left_out_studies", left_out}, {"passed", passed}};
 }
 
 // A time since the start that may lie beyond the horizon.

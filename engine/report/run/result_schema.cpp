@@ -35,8 +35,12 @@ Json object(Json properties) {
 }
 
 Json evidence() {
-  return object({{"grade", words({"checked", "biased", "extrapolated", "no data"})},
-                 {"passed", list(object({{"limit", type("string")}, {"reason", type("string")}}))}});
+  return object(
+      {{"grade", words({"checked", "biased", "extrapolated", "no data"})},
+       {"left_out_studies",
+        list(object({{"biased", described(type("boolean"), "false: how many measurements are held")},
+                     {"words", type("string")}}))},
+       {"passed", list(object({{"limit", type("string")}, {"reason", type("string")}}))}});
 }
 
 Json until() {
