@@ -31,7 +31,8 @@ struct Raft {
           "weather": {"kind": "constant", "air_temperature_degC": 15, "water_temperature_degC": 15,
             "wind_speed_m_s": 6},
           "raft": {"kind": "offshore_4"}, "boarding": {"kind": "dry"},
-          "stores": {"pack": "solas_a", "extra": [{"kind": "hand_desalinator_small", "count": 1}]},
+          "routine": {"flares_per_night": 2}, "rationing": {"rule": "fixed_per_day", "water_L_per_day": 1},
+          "stores": {"pack": "solas_a", "extra": [{"kind": "hand_desalinator_small", "quantity": 1}]},
           "crew": [{"sex": "male", "age_years": 35, "height_m": 1.75, "mass_kg": 75},
                    {"sex": "male", "age_years": 35, "height_m": 1.8, "mass_kg": 80}]})")),
         forcings(run.weather),
@@ -106,7 +107,7 @@ const Chore chores[] = {{Task::sachet, true, "water is handed out",
 
 TEST_CASE("cold hands stop what needs them, and are noted") {
   for (const Chore& chore : chores) {
-    CAPTURE(chore.words);
+    CAPTURE(std::string(chore.words));
     Raft warm;
     CHECK(chore.done(warm));
     CHECK_FALSE(warm.noted(chore.task));
@@ -120,7 +121,7 @@ TEST_CASE("cold hands stop what needs them, and are noted") {
 TEST_CASE("a mate with hands that can does it for all") {
   for (const Chore& chore : chores)
     for (const int cold : {0, 1}) {
-      CAPTURE(chore.words);
+      CAPTURE(std::string(chore.words));
       Raft raft;
       raft.set_hands(cold, cold_degC, cold_degC);
       CHECK(chore.done(raft));
@@ -130,7 +131,7 @@ TEST_CASE("a mate with hands that can does it for all") {
 
 TEST_CASE("a mate who is not able is no help") {
   for (const Chore& chore : chores) {
-    CAPTURE(chore.words);
+    CAPTURE(std::string(chore.words));
     Raft raft;
     raft.set_hands(0, cold_degC, cold_degC);
     raft.system.held.persons[1].able = 0;
@@ -141,7 +142,7 @@ TEST_CASE("a mate who is not able is no help") {
 
 TEST_CASE("fine work hangs on the fingers, a grip on the hand") {
   for (const Chore& chore : chores) {
-    CAPTURE(chore.words);
+    CAPTURE(std::string(chore.words));
     Raft fingers, hands;
     for (int p = 0; p < 2; ++p) {
       fingers.set_hands(p, cold_degC, warm_degC);
