@@ -12,6 +12,10 @@ Region region_of(const Conditions& at) {
   return at.degC < warm_air_from_degC ? mild_air : warm_air;
 }
 
+Span span_of(double hours) {
+  return hours < later_from_h ? first_hours : later;
+}
+
 bool is_near(const Conditions& at, const Conditions& study) {
   return at.medium == study.medium && at.dress == study.dress && std::abs(at.degC - study.degC) <= near_K &&
          std::abs(at.fat_pct - study.fat_pct) <= near_fat_pct &&

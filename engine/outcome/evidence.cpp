@@ -117,6 +117,8 @@ const Rule rules[] = {
      [](const Facts& f) { return f.in_raft && f.under_canopy; }},
 };
 
+constexpr int after_rules = static_cast<int>(std::size(rules));
+
 }  // namespace
 
 std::string_view to_string(Grade grade) {
@@ -133,47 +135,54 @@ std::string_view to_string(Grade grade) {
   return "no data";
 }
 
-namespace {
-
-constexpr int after_rules = static_cast<int>(std::size(rules));
-
-// How studies of the region were forecast without themselves.
-void add_bias(const constants::Conditions& at, Evidence& evidence) {
-  const constants::Region region = body::region_of(at);
-  const constants::LeftOut& left_out = constants::left_out[region];
-  const auto add = [&](const char* what, double low, double high, const char* against, int rows) {
-    evidence.grade = std::max(evidence.grade, Grade::biased);
-    evidence.passed.push_back(
-        {fmt::format("{} in {}: {:.2g} to {:.2g} {}", what, constants::region_names[region], low, high,
-                     against),
-         fmt::format("the middle half of {} measurements that the model is not fitted to", rows), true,
-         after_rules});
+std::vector<LeftOutWords> left_out_words(const constants::Forecast& forecast, constants::Region region,
+                                         constants::Span span) {
+  const std::string where =
+      fmt::format("in {} {}", constants::region_names[region], constants::span_names[span]);
+  std::vector<LeftOutWords> out;
+  const auto errs = [&](const char* what, double low, double high, const char* against, int rows) {
+    out.push_back({true, fmt::format("{} {}: {:.2g} to {:.2g} {} ({} measurements)", what, where, low, high,
+                                     against, rows)});
   };
-  const constants::Bias &heat = left_out.heat_made, &core = left_out.core;
+  const constants::Bias &heat = forecast.heat_made, &core = forecast.core;
   if (heat.biased)
-    add(heat.low > 1 ? "the model makes too much heat" : "the model makes too little heat", heat.low,
-        heat.high, "times what was measured", heat.rows);
+    errs(heat.low > 1 ? "the model makes too much heat" : "the model makes too little heat", heat.low,
+         heat.high, "times what was measured", heat.rows);
   if (core.biased && core.low > 0)
-    add("the model keeps the core too warm", core.low, core.high, "K above what was measured", core.rows);
+    errs("the model keeps the core too warm", core.low, core.high, "K above what was measured", core.rows);
   if (core.biased && core.high < 0)
-    add("the model lets the core fall too far", -core.high, -core.low, "K below what was measured",
-        core.rows);
+    errs("the model lets the core fall too far", -core.high, -core.low, "K below what was measured",
+         core.rows);
+  const constants::Covered& covered = forecast.covered;
+  if (covered.rows == 0) return out;
+  const std::string count =
+      fmt::format("{} of {} measurements {} lie in the model's range", covered.of, covered.rows, where);
+  if (covered.rows < constants::covered_from_rows)
+    out.push_back({false, count + ", too few to tell"});
+  else if (covered.of >= constants::covered_from_share * covered.rows)
+    out.push_back({false, "covered: " + count});
+  else
+    out.push_back({false, "not covered: " + count});
+  return out;
 }
-
-}  // namespace
 
 Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& flags) {
   Evidence evidence;
   for (const Rule& rule : rules) {
     if ((rule.topics & topic) == 0 || !rule.applies(facts)) continue;
     evidence.grade = std::max(evidence.grade, rule.grade);
-    evidence.passed.push_back({rule.passed, rule.reason, false, static_cast<int>(&rule - rules)});
+    evidence.passed.push_back({rule.passed, rule.reason, static_cast<int>(&rule - rules)});
   }
-  if ((topic & of_body) != 0 && facts.at) add_bias(*facts.at, evidence);
+  if ((topic & of_body) != 0 && facts.at) {
+    const constants::Region region = body::region_of(*facts.at);
+    const constants::Span span = body::span_of(facts.hours);
+    evidence.left_out = left_out_words(constants::left_out[region].when[span], region, span);
+    for (const LeftOutWords& each : evidence.left_out)
+      if (each.biased) evidence.grade = std::max(evidence.grade, Grade::biased);
+  }
   for (const std::string& flag : flags) {
     evidence.grade = std::max(evidence.grade, Grade::extrapolated);
-    evidence.passed.push_back(
-        {flag, "a published correlation was used outside its range", false, after_rules + 1});
+    evidence.passed.push_back({flag, "a published correlation was used outside its range", after_rules});
   }
   return evidence;
 }
@@ -187,9 +196,17 @@ Evidence merge(const std::vector<Evidence>& parts) {
                                      [&](const Passed& other) { return other.limit == passed.limit; });
       if (!known) whole.passed.push_back(passed);
     }
+    for (const LeftOutWords& words : part.left_out) {
+      const bool known = std::any_of(whole.left_out.begin(), whole.left_out.end(),
+                                     [&](const LeftOutWords& other) { return other.words == words.words; });
+      if (!known) whole.left_out.push_back(words);
+    }
   }
   std::sort(whole.passed.begin(), whole.passed.end(), [](const Passed& a, const Passed& b) {
     return std::tie(a.place, a.limit) < std::tie(b.place, b.limit);
+  });
+  std::sort(whole.left_out.begin(), whole.left_out.end(), [](const auto& a, const auto& b) {
+    return std::tie(b.biased, a.words) < std::tie(a.biased, b.words);
   });
   return whole;
 }

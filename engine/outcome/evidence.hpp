@@ -1,8 +1,9 @@
 // What stands behind a result: measurements, an extension of them, or nothing.
 //
 // States: none. Inputs: facts about one person or the cabin up to the time of the result, and the flags the
-// run raised. Output: a grade with every limit of the data that was passed. Source: the marks in
-// constants/evidence.hpp; the whole table of rules is in evidence.cpp.
+// run raised. Output: a grade, how studies like this were forecast, and every limit of the data that was
+// passed. Source: the marks in constants/evidence.hpp and the table that the judge writes
+// (constants/left_out.hpp); the whole table of rules is in evidence.cpp.
 #pragma once
 
 #include <optional>
@@ -22,12 +23,18 @@ std::string_view to_string(Grade);  // "checked", "biased", "extrapolated", "no 
 struct Passed {
   std::string limit;   // which limit of the data was passed, in plain words
   std::string reason;  // where the data end
-  bool bias = false;   // the model errs to one side here
   int place = 0;       // in the order in which they are told, the same whoever they come from
+};
+
+// How studies like this were forecast without themselves.
+struct LeftOutWords {
+  bool biased;        // the model errs to one side; else: how many measurements its range holds
+  std::string words;  // plain
 };
 
 struct Evidence {
   Grade grade = Grade::checked;
+  std::vector<LeftOutWords> left_out;
   std::vector<Passed> passed;
 };
 
@@ -65,7 +72,13 @@ struct Facts {
 
 Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& flags);
 
-// The worse grade, every limit once, in the order of their places: whatever the order of the parts.
+// The words on one region and span: to which side the model errs and by how much, then how many measurements
+// its range holds. Nothing where nothing was measured.
+std::vector<LeftOutWords> left_out_words(const constants::Forecast& forecast, constants::Region region,
+                                         constants::Span span);
+
+// The worse grade, every limit and every word on left-out studies once, in one order: whatever the order of
+// the parts.
 Evidence merge(const std::vector<Evidence>& parts);
 
 }  // namespace bide::outcome

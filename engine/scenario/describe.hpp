@@ -133,7 +133,10 @@ template <class V>
 void describe(As<Person>, V&& v) {
   using P = Person;
   v(&P::sex, word_of("sex", required, "Sex, for body composition and control."));
-  v(&P::age_years, number("age_years", "years", 2, 100, required, "Age in years."));
+  v(&P::age_years,
+    because(number("age_years", "years", 2, 100, required, "Age in years."),
+            "children under two are not run, for no published body composition, shivering or sweating holds "
+            "for them, and nobody over 100 was measured"));
   v(&P::height_m, number("height_m", "m", 0.6, 2.3, required, "Standing height."));
   v(&P::mass_kg, number("mass_kg", "kg", 8, 250, required, "Body mass without clothes."));
   v(&P::body_fat_pct,
@@ -142,6 +145,10 @@ void describe(As<Person>, V&& v) {
   v(&P::vo2max_mL_kg_min, number("vo2max_mL_kg_min", "mL/(kg min)", 8, 90,
                                  by_rule("from sex and age (survey median)"), "Maximal oxygen uptake."));
   v(&P::clothing, text("clothing", otherwise_word("temperate_sailing"), "Catalogue key of what is worn."));
+  v(&P::gloves, text("gloves", otherwise_word("none"),
+                     "Catalogue key of gloves or mittens, worn unless the clothing's are the warmer."));
+  v(&P::boots, text("boots", otherwise_word("none"),
+                    "Catalogue key of boots, worn unless the clothing's are the warmer."));
   v(&P::lifejacket, yes_or_no("lifejacket", otherwise_true(), "Wears a lifejacket."));
   v(&P::thermal_protective_aid,
     yes_or_no("thermal_protective_aid", otherwise_false(), "Wears a thermal protective aid in the raft."));

@@ -74,6 +74,8 @@ TEST_CASE("regions part at their bounds, and near is near in every respect") {
   using constants::Dress, constants::Medium;
   constants::Conditions at{Medium::water, 17.9, Dress::bare, 15, 25};
   CHECK(region_of(at) == constants::cold_water);
+  CHECK(span_of(1.9) == constants::first_hours);
+  CHECK(span_of(2) == constants::later);
   at.degC = 18;
   CHECK(region_of(at) == constants::cool_water);
   at.medium = Medium::air;

@@ -35,7 +35,9 @@ int main(int count, char** words) try {
   const Judgement judgement = judge();
   fmt::print("{}", judge_text(judgement));
   if (!csv.empty()) write(csv, judge_csv(judgement));
-  if (!table.empty()) write(table, left_out_text(judgement.runs, judgement.widths));
+  if (!table.empty())
+    write(table,
+          left_out_text(judgement.runs, judgement.candidates[model_with_error].scores, judgement.widths));
   return 0;
 } catch (const std::exception& wrong) {
   fmt::print(stderr, "bide_judge: {}\n", wrong.what());

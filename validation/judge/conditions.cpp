@@ -81,7 +81,8 @@ std::vector<JudgedRow> judged(const std::vector<Row>& rows, const std::vector<Pl
       if (row.topic != each.topic || row.quantity != each.quantity) continue;
       found = true;
       if (row.kind == Kind::measured && !row.calibrated)
-        out.push_back({row, each.about, each.at, each.hours, body::region_of(each.at)});
+        out.push_back(
+            {row, each.about, each.at, each.hours, body::region_of(each.at), body::span_of(each.hours)});
     }
     if (!found) throw std::runtime_error(std::string(file) + ": no row " + each.topic + ": " + each.quantity);
   }

@@ -15,9 +15,11 @@ namespace bide::validation {
 
 struct PlacedRow {
   std::string topic, quantity;
-  std::string about;  // heat made, heat lost, heat stored, core, skin, hands, threshold, water
+  // heat made, heat compared (of two groups or two ways, which says nothing of too much), heat lost, heat
+  // stored, core, skin, hands, threshold, water
+  std::string about;
   constants::Conditions at;
-  double hours = 0;  // how long the study lasted
+  double hours = 0;  // since its start, when it was read
 };
 
 // The whole table. Throws std::runtime_error where it cannot be read.
@@ -28,8 +30,9 @@ struct JudgedRow {
   Row row;
   std::string about;
   constants::Conditions at;
-  double hours = 0;  // how long the study lasted
+  double hours = 0;  // since its start, when it was read
   constants::Region region;
+  constants::Span span;
 
   // Half of the interval that counts as holding.
   double half() const { return (row.high - row.low) / 2; }

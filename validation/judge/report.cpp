@@ -63,17 +63,52 @@ void add_differences(std::string& out, const Judgement& j) {
   }
 }
 
+// The names of the free parameters for which `is` holds; "none".
+std::string names_of(const std::function<bool(std::size_t)>& is) {
+  std::string out;
+  for (std::size_t i = 0; i < parameter_count; ++i)
+    if (is(i)) out += (out.empty() ? "" : ", ") + std::string(parameters[i].name);
+  return out.empty() ? "none" : out;
+}
+
 void add_parameters(std::string& out, const Judgement& j) {
   out +=
-      "\n| free parameter | prior, middle 68 % of the multiplier | posterior | where from "
-      "|\n|---|---|---|---|\n";
+      "\n| free parameter | prior, middle 68 % of the multiplier | posterior | leans most on (its mean "
+      "without, in standard deviations) | where from |\n|---|---|---|---|---|\n";
   for (std::size_t i = 0; i < parameter_count; ++i) {
     const Parameter& p = parameters[i];
     const double sd = p.sd, mean = j.posterior.mean[i], spread = j.posterior.sd[i];
-    out += fmt::format("| {} | {:.2f} to {:.2f} | {:.2f} to {:.2f} | {}{} |\n", p.name, std::exp(-sd),
-                       std::exp(sd), std::exp(mean - spread), std::exp(mean + spread),
+    const Leans& leans = j.posterior.leans[i];
+    out += fmt::format("| {} | {:.2f} to {:.2f} | {:.2f} to {:.2f} | {} ({:+.2f}) | {}{} |\n", p.name,
+                       std::exp(-sd), std::exp(sd), std::exp(mean - spread), std::exp(mean + spread),
+                       leans.study, leans.moved,
                        std::string(p.sd.key).empty() ? "" : std::string(p.sd.key) + ": ", p.sd.where);
   }
+  out += "\nParameters near an end of their range: " +
+         names_of([&](std::size_t i) { return j.posterior.near_bound(i); }) +
+         ". Parameters that hang on one study: " +
+         names_of([&](std::size_t i) { return std::abs(j.posterior.leans[i].moved) >= hangs_from; }) + ".\n";
+}
+
+// To which side the model errs, and what its error covers.
+void add_sides(std::string& out, const Judgement& j) {
+  out +=
+      "\n| region | when | heat made over measured | core above measured, K | in the middle 90 % with its "
+      "error |\n|---|---|---|---|---|\n";
+  const auto words = [](const constants::Bias& side) {
+    if (side.rows == 0) return std::string();
+    return fmt::format("{:.2f} to {:.2f} ({} rows){}", side.low, side.high, side.rows,
+                       side.biased ? ", biased" : "");
+  };
+  for (int region = 0; region < constants::region_count; ++region)
+    for (int span = 0; span < constants::span_count; ++span) {
+      const constants::Forecast f =
+          forecast_in(j.runs, j.candidates[model_with_error].scores, static_cast<constants::Region>(region),
+                      static_cast<constants::Span>(span));
+      out += fmt::format("| {} | {} | {} | {} | {} of {} |\n", constants::region_names[region],
+                         constants::span_names[span], words(f.heat_made), words(f.core), f.covered.of,
+                         f.covered.rows);
+    }
 }
 
 }  // namespace
@@ -112,21 +147,14 @@ std::string judge_text(const Judgement& j) {
   add_differences(out, j);
   add_parameters(out, j);
   out +=
-      "\n| region | width of heat made | of conductances | of water lost | heat made over measured | core "
-      "above "
-      "measured, K |\n"
-      "|---|---:|---:|---:|---|---|\n";
+      "\n| region | width of heat made | of conductances | of water lost |\n"
+      "|---|---:|---:|---:|\n";
   for (int region = 0; region < constants::region_count; ++region) {
-    const auto here = static_cast<constants::Region>(region);
     const Widths& w = j.widths[static_cast<std::size_t>(region)];
-    const auto words = [](const Side& side) {
-      return fmt::format("{:.2f} to {:.2f} ({} rows){}", side.low, side.high, side.rows,
-                         side.biased ? ", biased" : "");
-    };
-    out += fmt::format("| {} | {:.2f} | {:.2f} | {:.2f} | {} | {} |\n", constants::region_names[region],
-                       w.heat, w.conductance, w.water, words(heat_made_side(j.runs, here)),
-                       words(core_side(j.runs, here)));
+    out += fmt::format("| {} | {:.2f} | {:.2f} | {:.2f} |\n", constants::region_names[region], w.heat,
+                       w.conductance, w.water);
   }
+  add_sides(out, j);
   out += fmt::format(
       "\n{} runs of the comparison; the surface through them misses half of the rows by less than {:.2f}\n"
       "half-intervals. Chain: {:.0f} % of steps taken, at least {:.0f} effective points of {}.\n\nWhole "
@@ -135,7 +163,7 @@ std::string judge_text(const Judgement& j) {
       j.posterior.points.size());
   for (const Row& row : j.runs.whole_runs)
     out += fmt::format("- {}: {:.2f} {} ({:g} to {:g}){}\n", row.quantity, row.model, row.unit, row.low,
-                       row.high, row.holds() ? "" : ", outside");
+                       row.high, row.holds() ? "" : ", outside: " + row.why);
   return out;
 }
 

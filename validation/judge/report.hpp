@@ -16,11 +16,13 @@ struct Candidate {
 
 struct Judgement {
   Runs runs;
-  std::vector<Candidate> candidates;  // the model in force first
+  std::vector<Candidate> candidates;  // the model in force first, with its own error next
   Posterior posterior;
   WidthsByRegion widths;
   double median_misfit = 0;  // of the surface, in half-intervals
 };
+
+inline constexpr std::size_t model_with_error = 1;  // of the candidates
 
 // Runs everything: minutes.
 // @param draws runs of the comparison, more than Surface::terms

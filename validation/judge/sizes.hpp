@@ -52,16 +52,14 @@ class ErrorGrid {
 // Forecasts by the model with its error, each study's widths sized without it.
 Scores with_error(const Runs& runs, const ErrorGrid& grid);
 
-// To which side the model errs (constants/left_out.hpp has the meaning).
-struct Side {
-  int rows = 0;
-  bool biased = false;
-  double low = 0, high = 0;
-};
-Side heat_made_side(const Runs& runs, constants::Region region);
-Side core_side(const Runs& runs, constants::Region region);
+// To which side the model errs in a region and span, and how many measurements its error covers (regions.hpp
+// has the meaning).
+// @param with_error as above; may be empty, and then nothing is covered
+constants::Forecast forecast_in(const Runs& runs, const Scores& with_error, constants::Region region,
+                                constants::Span span);
 
 // The text of engine/constants/left_out.hpp.
-std::string left_out_text(const Runs& runs, const WidthsByRegion& widths);
+// @param with_error as above
+std::string left_out_text(const Runs& runs, const Scores& with_error, const WidthsByRegion& widths);
 
 }  // namespace bide::validation

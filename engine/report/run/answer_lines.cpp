@@ -78,12 +78,13 @@ std::string central_words(const AnswerBasis& basis, const std::optional<double>&
   return ", central case " + (central_s ? duration(*central_s) : "after " + horizon(horizon_s));
 }
 
-// The sides to which the model errs first, then where the measurements end.
+// How studies like this were forecast, the sides to which the model errs first; then where the measurements
+// end.
 std::vector<std::string> doubts(const Figures& figures) {
   std::vector<std::string> out;
-  for (const bool bias : {true, false})
-    for (const outcome::Passed& each : outcome::merge({figures.able_evidence, figures.alive_evidence}).passed)
-      if (each.bias == bias) out.push_back(each.limit);
+  const outcome::Evidence both = outcome::merge({figures.able_evidence, figures.alive_evidence});
+  for (const outcome::LeftOutWords& each : both.left_out) out.push_back(each.words);
+  for (const outcome::Passed& each : both.passed) out.push_back(each.limit);
   return out;
 }
 

@@ -89,6 +89,10 @@ void print_evidence(Page& page, const Material& m) {
   page.heading("EVIDENCE");
   for (const GradeWords& each : evidence_words(m))
     page.paragraph(each.results, fmt::format("  {:<13} ", each.grade + ":"), "                ");
+  if (const std::vector<std::string> left_out = left_out_sentences(m); !left_out.empty()) {
+    page.line("  Studies like this, forecast without themselves:");
+    for (const std::string& each : left_out) page.item(page.outside(each));
+  }
   const std::vector<std::string> ends = data_ends(m);
   if (ends.empty()) return;
   page.line("  Where the measurements end:");

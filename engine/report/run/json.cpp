@@ -53,14 +53,20 @@ std::vector<std::string> texts(const std::vector<std::string>& all) {
 // ---------------------------------------------------------------------------------------
 
 using Passed = std::remove_cvref_t<decltype(Evidence().passed.front())>;
+using LeftOut = std::remove_cvref_t<decltype(Evidence().left_out.front())>;
 
 Shape<Evidence> evidence_shape() {
   const auto passed = Shape<Passed>()
                           .with("limit", [](const Passed& p) { return plain(p.limit); })
                           .with("reason", [](const Passed& p) { return plain(p.reason); });
+  const auto left_out =
+      Shape<LeftOut>()
+          .with("biased", [](const LeftOut& l) { return l.biased; }, "false: how many measurements are held")
+          .with("words", [](const LeftOut& l) { return plain(l.words); });
   return Shape<Evidence>()
       .word("grade", {"checked", "biased", "extrapolated", "no data"},
             [](const Evidence& e) { return to_string(e.grade); })
+      .parts("left_out_studies", left_out, [](const Evidence& e) { return e.left_out; })
       .parts("passed", passed, [](const Evidence& e) { return e.passed; });
 }
 

@@ -49,6 +49,10 @@ html::Section basis_section(const Material& m) {
   html::Table grades{"How well each result was checked", {{"grade", false}, {"results", false}}, {}};
   for (const GradeWords& each : evidence_words(m)) grades.rows.push_back({each.grade, each.results});
   out.blocks.push_back(std::move(grades));
+  if (std::vector<std::string> left_out = left_out_sentences(m); !left_out.empty()) {
+    out.blocks.push_back(heading("Studies like this, forecast without themselves:"));
+    out.blocks.push_back(html::List{std::move(left_out)});
+  }
   if (std::vector<std::string> ends = data_ends(m); !ends.empty()) {
     out.blocks.push_back(heading("Where the measurements end, and these results go on:"));
     out.blocks.push_back(html::List{std::move(ends)});

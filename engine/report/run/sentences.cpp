@@ -95,6 +95,14 @@ std::vector<GradeWords> evidence_words(const Material& m) {
   return out;
 }
 
+std::vector<std::string> left_out_sentences(const Material& m) {
+  std::vector<std::string> out;
+  for (const outcome::LeftOutWords& each :
+       outcome::merge({m.outcome.able_evidence, m.outcome.alive_evidence}).left_out)
+    out.push_back(each.words);
+  return out;
+}
+
 std::vector<std::string> data_ends(const Material& m) {
   const outcome::Evidence bookkeeping;
   std::vector<outcome::Evidence> all;

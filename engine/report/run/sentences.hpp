@@ -21,6 +21,9 @@ struct GradeWords {
 };
 std::vector<GradeWords> evidence_words(const Material& material);
 
+// How studies like this were forecast without themselves, the sides to which the model errs first.
+std::vector<std::string> left_out_sentences(const Material& material);
+
 // Ends of the measurements that these results went beyond.
 std::vector<std::string> data_ends(const Material& material);
 

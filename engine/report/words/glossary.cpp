@@ -35,8 +35,11 @@ std::span<const Term> glossary() {
       {"ignorance", "What is the same in every case but not measured (epistemic)."},
       {"the model cannot separate them",
        "Two times closer than 5 % or half an hour, or both later than the time followed."},
-      {"checked", "Inside what has been measured; studies the model is not fitted to were met on the whole."},
+      {"checked", "Inside what has been measured; studies like it are not missed to one side."},
       {"biased", "Measured, but such studies are missed to one side; the result says which and by how much."},
+      {"covered, not covered",
+       "How many measurements of the same kind of place and the same hours, each forecast without its own "
+       "study, lie in the model's range, where nine in ten were meant."},
       {"extrapolated", "Beyond what has been measured; the result says which limit of the data was passed."},
       {"no data", "Nobody has published a measurement."},
       {"core", "Temperature deep inside the trunk, 37 °C in a well person."},
