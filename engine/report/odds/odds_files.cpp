@@ -101,8 +101,8 @@ Json of(const study::SignalsLeft& s) {
 }  // namespace
 
 std::string odds_csv(const study::OddsAnswer& m) {
-  std::string out = fmt::format("# {} possible futures, not a forecast\n# {}\n# {}\n", m.odds.futures,
-                                standing_notice, standing_advice);
+  std::string out = fmt::format("# {} possible futures, not a forecast\n# {}\n# {}\n# {}\n", m.odds.futures,
+                                standing_notice, standing_advice, made_by_line());
   if (m.started_h_ago)
     out += fmt::format("# time_h counts from now, {}\n", iso_minute(m.scenario.start_unix_s));
   out +=

@@ -7,9 +7,9 @@
 #include <string>
 
 #include "bide/core/units.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/scenario/validate.hpp"
-#include "bide/study/records/fingerprint.hpp"
 
 namespace bide::report {
 
@@ -36,15 +36,6 @@ inline nlohmann::ordered_json json_cautions(const scenario::Diagnostics& caution
     out.push_back({{"pointer", plain(caution.pointer)},
                    {"message", plain(caution.message, Letters::utf8, most_letters)}});
   return out;
-}
-
-// What made a result, for those who must repeat it.
-inline nlohmann::ordered_json made_by() {
-  const study::Build build = study::build();
-  return {{"version", build.version},
-          {"fingerprint", build.fingerprint},
-          {"compiler", build.compiler},
-          {"instruction_set", build.instruction_set}};
 }
 
 // JSON as text: ASCII only, "<" escaped as well, with a line end at the end.

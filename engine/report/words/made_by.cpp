@@ -1,0 +1,25 @@
+#include "bide/report/words/made_by.hpp"
+
+#include <fmt/format.h>
+
+#include <nlohmann/json.hpp>
+
+#include "bide/study/records/fingerprint.hpp"
+
+namespace bide::report {
+
+std::string made_by_line() {
+  const study::Build build = study::build();
+  return fmt::format("Made by bide {}, model {}, compiled by {} for {}", build.version, build.fingerprint,
+                     build.compiler, build.instruction_set);
+}
+
+nlohmann::ordered_json made_by() {
+  const study::Build build = study::build();
+  return {{"version", build.version},
+          {"fingerprint", build.fingerprint},
+          {"compiler", build.compiler},
+          {"instruction_set", build.instruction_set}};
+}
+
+}  // namespace bide::report
