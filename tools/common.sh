@@ -8,8 +8,12 @@ packages=(cmake g++ ninja-build libeigen3-dev libboost1.81-dev libcli11-dev nloh
 # Bring what draws the charts. Whoever has node and npm from elsewhere keeps those: Debian's would clash.
 command -v node >/dev/null || packages+=(nodejs)
 command -v npm >/dev/null || packages+=(npm)
-# For the test of studies over MPI.
+# For studies over MPI.
 mpi_packages=(libopenmpi-dev openmpi-bin)
+# For the test of an array of jobs on a real scheduler.
+scheduler_packages=(slurmctld slurmd slurm-client munge)
+# For a bare Debian 12, to install the packages in (tools/package --try).
+bare_packages=(mmdebstrap)
 # For the Python module, and for the tests of it: tables, courses and plots.
 python_packages=(python3-dev pybind11-dev python3-numpy python3-pandas python3-xarray python3-matplotlib)
 # For the tests that look at pages in a browser.

@@ -1,13 +1,10 @@
-// Layout of one person's state: place, name and unit of each entry.
+// Layout of one person's state: the place of each entry.
 //
 // States: temperatures of 6 segments x 5 layers, central blood and fingers (solved implicitly); water, salt,
 // fuel, fatigue, seasickness and sweat (non-stiff); running totals (integrals of fluxes, from which the
 // ledgers are made). Inputs: none. Validity: not applicable. Source: segment and layer scheme of Stolwijk
 // 1971 (NASA CR-1855), with a clothing layer and a finger node added.
 #pragma once
-
-#include <array>
-#include <cstddef>
 
 namespace bide::body {
 
@@ -82,12 +79,5 @@ enum : int {
   count
 };
 }  // namespace at
-
-// Name and unit of each entry, in order.
-struct Entry {
-  const char* name;
-  const char* unit;
-};
-const std::array<Entry, at::count>& entries();
 
 }  // namespace bide::body

@@ -23,6 +23,14 @@ interrupted(TERM "interrupted. Nothing is kept of odds" odds ${UNCERTAIN} -n 100
 interrupted(HUP "interrupted. Nothing is kept of odds" odds ${UNCERTAIN} -n 1000000)
 interrupted(TERM "interrupted. Nothing is kept of a comparison" validate)
 interrupted(INT "interrupted. Nothing is kept of a comparison" compare ${UNCERTAIN} ${UNCERTAIN} -n 1000000)
+interrupted(INT "interrupted. Nothing is kept of a table" choose ${UNCERTAIN} --rafts offshore_4,offshore_8
+            --help-after 24h -n 1000000)
+interrupted(INT "interrupted. Nothing is kept of a search" provision ${UNCERTAIN} --until 3d -n 1000000)
+# A hundred people for sixty days: one run of them takes seconds.
+execute_process(COMMAND ${BIDE} new --crew 100 --raft solas_25 --place Biscay --month 2 --days 60 -o many_people.json
+                WORKING_DIRECTORY ${WORK} OUTPUT_QUIET ERROR_QUIET COMMAND_ERROR_IS_FATAL ANY)
+interrupted(INT "interrupted. Nothing is kept of a run" run many_people.json)
+interrupted(INT "interrupted. Nothing is kept of changes" levers many_people.json)
 
 file(SIZE ${WORK}/many_results/study.records first)
 interrupted(TERM "goes on" study many.json)

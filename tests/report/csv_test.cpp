@@ -9,6 +9,7 @@
 
 #include "bide/core/csv.hpp"
 #include "bide/core/notice.hpp"
+#include "bide/study/records/fingerprint.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -75,6 +76,7 @@ TEST_CASE("comments carry the notice and every column its unit") {
   CHECK(parsed.comments[0].find("One case, not a forecast") != std::string::npos);
   CHECK(parsed.comments[1] == "# " + std::string(standing_notice));
   CHECK(parsed.comments[2] == "# " + std::string(standing_advice));
+  CHECK(parsed.comments[3].find(study::fingerprint()) != std::string::npos);
   test::check_no_promise(text);
   for (const std::string& name : parsed.rows[0].fields) {
     bool has_unit = false;
@@ -93,7 +95,7 @@ TEST_CASE("a hostile name stays inside its comment line") {
   scenario.scenario.name = test::hostile;
   const std::string text = report::timeline_csv(test::synthetic_timeline(1), scenario);
   const Parsed parsed = parse(text);
-  CHECK(parsed.comments.size() == 4);
+  CHECK(parsed.comments.size() == 5);
   CHECK(parsed.rows.size() == 722);
   CHECK(text.find('\x1b') == std::string::npos);
 }

@@ -8,6 +8,7 @@
 #include "bide/core/notice.hpp"
 #include "bide/report/html/elements.hpp"
 #include "bide/report/html/escape.hpp"
+#include "bide/study/records/fingerprint.hpp"
 #include "support/presentation.hpp"
 
 using namespace bide::report::html;
@@ -68,6 +69,13 @@ TEST_CASE("the standing notice and advice stand at the top and at the bottom") {
   CHECK(count(html, advice) == 2);
   CHECK(html.find(notice) < html.find("<h1>"));
   CHECK(html.rfind(advice) > html.find("</main>"));
+}
+
+TEST_CASE("the page names the model that made it, once, at its foot") {
+  const std::string html = to_html({"Title", "Lead", {{"One", {Paragraph{"text"}}}}});
+  const std::string model(bide::study::fingerprint());
+  CHECK(count(html, model) == 1);
+  CHECK(html.find(model) > html.find("<footer>"));
 }
 
 TEST_CASE("nothing is fetched, and only the page's own script may run") {

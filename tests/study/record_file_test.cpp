@@ -25,7 +25,7 @@ struct Folder {
   fs::path operator/(const char* name) const { return path / name; }
 };
 
-constexpr RecordKind kind{0x1122334455667788U, 16};
+constexpr RecordKind kind{0x1122334455667788U, 16, 0x99};
 
 std::vector<std::byte> payload(std::uint64_t sample) {
   std::vector<std::byte> bytes(16);
@@ -92,13 +92,14 @@ TEST_CASE("the file is laid out as its description says") {
   const Folder folder;
   write(folder / "a", 0, 5, 1, 3);
   const std::string text = text_of(folder / "a");
-  // Header 24; a block of three and one of two records of 8 + 16 bytes, each with 8 bytes before it.
-  CHECK(text.size() == 24 + 8 + 3 * 24 + 8 + 2 * 24);
-  CHECK(text.substr(0, 8) == "bidestd3");
+  // Header 32; a block of three and one of two records of 8 + 16 bytes, each with 8 bytes before it.
+  CHECK(text.size() == 32 + 8 + 3 * 24 + 8 + 2 * 24);
+  CHECK(text.substr(0, 8) == "bidestd4");
   CHECK(text[8] == '\x88');
-  CHECK(text[16] == '\x10');
-  CHECK(text[24] == '\x03');
-  CHECK(text[24 + 8 + 24] == '\x01');  // sample 1
+  CHECK(text[16] == '\x99');
+  CHECK(text[24] == '\x10');
+  CHECK(text[32] == '\x03');
+  CHECK(text[32 + 8 + 24] == '\x01');  // sample 1
   // Nothing but the file itself: no other name that a link could stand under.
   CHECK(std::distance(fs::directory_iterator(folder.path), fs::directory_iterator()) == 1);
   {
@@ -179,7 +180,7 @@ TEST_CASE("a bit that turned ends the file at the block before") {
     put_text(folder / "b", turned);
     CHECK(samples(folder / "b") == counted(3));
   }
-  for (std::size_t at = 0; at < 24; ++at) {
+  for (std::size_t at = 0; at < 32; ++at) {
     std::string turned = text;
     turned[at] = static_cast<char>(turned[at] ^ 0x10);
     put_text(folder / "b", turned);
@@ -191,7 +192,7 @@ TEST_CASE("a header cut short holds nothing and is made anew; a foreign file sta
   const Folder folder;
   write(folder / "a", 0, 6, 1, 3);
   const std::string text = text_of(folder / "a");
-  for (std::size_t cut = 0; cut < 24; ++cut) {
+  for (std::size_t cut = 0; cut < 32; ++cut) {
     for (const std::string& begun : {text.substr(0, cut), std::string(cut, '\0')}) {
       put_text(folder / "b", begun);
       write(folder / "b", 0, 6, 1, 3);
@@ -263,6 +264,25 @@ TEST_CASE("what is not flushed is not there; a second writer and another study a
   CHECK_THROWS_AS(RecordWriter(folder / "no/such/folder", kind), RecordFileError);
 }
 
+TEST_CASE("what was made where exp and log round differently is neither gone on with nor merged") {
+  const Folder folder;
+  write_part(folder / "here", 0, 500, 1);
+  const RecordKind elsewhere{kind.study, kind.payload_bytes, kind.math + 1};
+  RecordWriter(folder / "there", elsewhere).finish({500, 1000});
+  const std::string before = text_of(folder / "here");
+  std::string why;
+  try {
+    const RecordWriter writer(folder / "here", elsewhere);
+  } catch (const RecordFileError& wrong) {
+    why = wrong.what();
+  }
+  const std::string made = ": was made where the C library rounds exp, log and the like differently";
+  CHECK(why.find((folder / "here").string() + made) == 0);
+  CHECK(text_of(folder / "here") == before);
+  const std::vector<fs::path> parts{folder / "here", folder / "there"};
+  CHECK(refusal(parts, folder / "merged").find((folder / "there").string() + made) == 0);
+}
+
 TEST_CASE("parts are merged in sample order, a sample in two parts once") {
   const Folder folder;
   write_part(folder / "0", 0, 1000, 3, 7);
@@ -313,17 +333,17 @@ TEST_CASE("a part that is cut, damaged or not done is named, and so is what is m
   const std::string text = text_of(folder / "b");
   const std::size_t block = 8 + 64 * 24;
   for (const std::size_t cut :
-       {std::size_t{24}, 24 + block / 2, 24 + block, text.size() - 24, text.size() - 1}) {
+       {std::size_t{32}, 32 + block / 2, 32 + block, text.size() - 24, text.size() - 1}) {
     CAPTURE(cut);
     put_text(folder / "b", text.substr(0, cut));
     const std::string why = refusal(parts, folder / "merged");
     CHECK(why.find((folder / "b").string() + ": ") == 0);
     CHECK(why.find("run this part again") != std::string::npos);
   }
-  put_text(folder / "b", text.substr(0, 24 + block));
+  put_text(folder / "b", text.substr(0, 32 + block));
   CHECK(refusal(parts, folder / "merged").find("ends after sample 463 without an end mark") !=
         std::string::npos);
-  for (std::size_t at = 24; at < text.size(); at += 97) {
+  for (std::size_t at = 32; at < text.size(); at += 97) {
     std::string turned = text;
     turned[at] = static_cast<char>(turned[at] ^ 0x10);
     put_text(folder / "b", turned);

@@ -36,10 +36,10 @@ void put_sum(std::string& text, std::size_t at, std::initializer_list<std::strin
 
 // Puts the sum of the header right, and of every block and end mark as the changed lengths have them.
 void put_sums_right(std::string& text) {
-  if (text.size() < 24) return;
-  put_sum(text, 20, {text.substr(0, 20)});
-  const std::uint64_t record = 8 + std::uint64_t{number_at(text, 16)};
-  for (std::size_t at = 24; at + 8 <= text.size();) {
+  if (text.size() < 32) return;
+  put_sum(text, 28, {text.substr(0, 28)});
+  const std::uint64_t record = 8 + std::uint64_t{number_at(text, 24)};
+  for (std::size_t at = 32; at + 8 <= text.size();) {
     const std::uint64_t records = number_at(text, at), bytes = records == 0 ? 16 : records * record;
     if (bytes > text.size() - at - 8) return;
     put_sum(text, at + 4, {text.substr(at, 4), text.substr(at + 8, bytes)});
@@ -100,7 +100,7 @@ TEST_CASE("whatever a file of records holds, reading it ends in whole results or
   const Folder folder;
   const fs::path changed = folder.path / "changed";
   const std::string text = small_file(folder.path / "small");
-  REQUIRE(text.size() > 24 + 3 * study::sample_bytes(persons));
+  REQUIRE(text.size() > 32 + 3 * study::sample_bytes(persons));
   const auto read = [&](std::string bytes, bool sums_right) {
     if (sums_right) put_sums_right(bytes);
     std::ofstream(changed, std::ios::binary | std::ios::trunc) << bytes;

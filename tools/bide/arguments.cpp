@@ -12,7 +12,6 @@
 #include "bide/scenario/moment.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/records/fingerprint.hpp"
-#include "manual.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -160,7 +159,8 @@ void Command::does(const std::function<int()>& work) {
   app_->callback([work, exit_code = exit_code_] { *exit_code = work(); });
 }
 
-Program::Program(const std::string& name, const std::string& help, std::string_view footer)
+Program::Program(const std::string& name, const std::string& help, std::string_view footer,
+                 std::vector<Example> examples)
     : app_(std::make_unique<CLI::App>(help, name)) {
   app_->footer(std::string(footer));
   app_->require_subcommand(1);
@@ -176,8 +176,9 @@ Program::Program(const std::string& name, const std::string& help, std::string_v
         ->group("For packages");
   };
   prints("--man", "Print the manual page",
-         [this, footer = std::string(footer), version = fmt::format("{} {}", name, build.version)] {
-           return man_page(list(*app_), footer, version);
+         [this, examples = std::move(examples), footer = std::string(footer),
+          version = fmt::format("{} {}", name, build.version)] {
+           return man_page(list(*app_), examples, footer, version);
          });
   prints("--bash-completion", "Print the completion for bash",
          [this] { return bash_completion(list(*app_)); });

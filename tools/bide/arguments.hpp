@@ -12,8 +12,9 @@
 #include <string_view>
 #include <vector>
 
+#include "manual.hpp"
+
 namespace CLI {
-class App;
 class Option;
 }  // namespace CLI
 
@@ -97,7 +98,9 @@ class Command {
 
 class Program {
  public:
-  Program(const std::string& name, const std::string& help, std::string_view footer);
+  // @param examples for the manual page
+  Program(const std::string& name, const std::string& help, std::string_view footer,
+          std::vector<Example> examples);
   ~Program();
   Program(const Program&) = delete;
   Program& operator=(const Program&) = delete;

@@ -4,8 +4,10 @@
 #include <fmt/core.h>
 
 #include <memory>
+#include <nlohmann/json.hpp>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/scenario/sea_areas.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
@@ -120,7 +122,11 @@ std::string seas() {
 }
 
 int show(const std::string& part, bool json) {
-  if (json) return put(scenario::write_catalogue(part), "", false);
+  if (json) {
+    auto entries = nlohmann::ordered_json::parse(scenario::write_catalogue(part));
+    entries["made_by"] = report::made_by();
+    return put(entries.dump(2) + "\n", "", false);
+  }
   std::string text;
   if (part.empty() || part == "rafts") text += rafts();
   if (part.empty() || part == "packs") text += packs();

@@ -16,7 +16,12 @@ int main(int argc, char** argv) {
       fmt::format("Exit codes: {} done; {} wrong usage; {} an input was refused; {} the run "
                   "failed; {} an output could not be written; {} interrupted by a signal.\n\n{}\n{}",
                   +exit_ok, +exit_usage, +exit_input_refused, +exit_run_failed, +exit_cannot_write,
-                  +exit_interrupted, bide::standing_notice, bide::standing_advice));
+                  +exit_interrupted, bide::standing_notice, bide::standing_advice),
+      {{"bide new --crew 4 --place Biscay --month 2 -o crew.json", "Write a scenario."},
+       {"bide check crew.json", "Print what it assumes."},
+       {"bide run crew.json --report crew.html", "Run it, and write a page with charts."},
+       {"bide odds --persons 4 --place 58,-12 --abandoned 9h",
+        "Many possible futures of four people of whom nothing else is known."}});
   add_new(program);
   add_weather(program);
   add_run(program);

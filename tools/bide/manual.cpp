@@ -4,7 +4,6 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <string_view>
 
@@ -12,17 +11,6 @@
 
 namespace bide::tool {
 namespace {
-
-struct Example {
-  std::string_view arguments, does;
-};
-constexpr std::array examples{
-    Example{"new --crew 4 --place Biscay --month 2 -o crew.json", "Write a scenario."},
-    Example{"check crew.json", "Print what it assumes."},
-    Example{"run crew.json --report crew.html", "Run it, and write a page with charts."},
-    Example{"odds --persons 4 --place 58,-12 --abandoned 9h",
-            "Many possible futures of four people of whom nothing else is known."},
-};
 
 ListedArgument listed(const CLI::Option& option) {
   ListedArgument out;
@@ -125,8 +113,8 @@ std::vector<ListedCommand> list(const CLI::App& app) {
   return out;
 }
 
-std::string man_page(const std::vector<ListedCommand>& commands, const std::string& footer,
-                     const std::string& version) {
+std::string man_page(const std::vector<ListedCommand>& commands, const std::vector<Example>& examples,
+                     const std::string& footer, const std::string& version) {
   const ListedCommand& program = commands.front();
   const std::size_t colon = program.help.find(": ");
   std::string what = colon == std::string::npos ? program.help : program.help.substr(colon + 2);
@@ -143,7 +131,7 @@ std::string man_page(const std::vector<ListedCommand>& commands, const std::stri
            section(*command, false);
   out += ".SH EXAMPLES\n";
   for (const Example& example : examples)
-    out += fmt::format(".TP\n.B {} {}\n{}\n", program.name, roff(example.arguments), roff(example.does));
+    out += fmt::format(".TP\n.B {}\n{}\n", roff(example.command), roff(example.does));
   return out + ".SH NOTES\n" + paragraphs(footer);
 }
 

@@ -27,12 +27,17 @@ struct ListedCommand {
 // The program's own arguments first, under its own name, then every command.
 std::vector<ListedCommand> list(const CLI::App& app);
 
+struct Example {
+  std::string command, does;  // as it is typed, and a sentence
+};
+
 // For man(7).
 // @param commands from list()
+// @param examples in the order in which they are tried
 // @param footer   of the program's help
 // @param version  shown at the foot of the page
-std::string man_page(const std::vector<ListedCommand>& commands, const std::string& footer,
-                     const std::string& version);
+std::string man_page(const std::vector<ListedCommand>& commands, const std::vector<Example>& examples,
+                     const std::string& footer, const std::string& version);
 
 // For bash: commands, then the flags of a command, the words of a flag, else files.
 std::string bash_completion(const std::vector<ListedCommand>& commands);

@@ -4,7 +4,12 @@
 #include <cairo.h>
 #include <librsvg/rsvg.h>
 
+#include <boost/crc.hpp>
+#include <boost/endian/conversion.hpp>
 #include <memory>
+#include <string_view>
+
+#include "bide/report/words/made_by.hpp"
 #endif
 
 namespace bide::tool {
@@ -24,6 +29,21 @@ struct Released {
 cairo_status_t append(void* to, const unsigned char* bytes, unsigned int count) {
   static_cast<std::string*>(to)->append(reinterpret_cast<const char*>(bytes), count);
   return CAIRO_STATUS_SUCCESS;
+}
+
+std::string big_endian(std::uint32_t value) {
+  boost::endian::native_to_big_inplace(value);
+  return {reinterpret_cast<const char*>(&value), sizeof value};
+}
+
+// A chunk of text, as PNG has it (W3C PNG, second edition, 5.3 and 11.3.4.3): length, kind, keyword, a zero,
+// text, and the CRC-32 of all but the length.
+std::string text_chunk(std::string_view keyword, std::string_view text) {
+  std::string summed = "tEXt";
+  summed.append(keyword).append(1, '\0').append(text);
+  boost::crc_32_type crc;
+  crc.process_bytes(summed.data(), summed.size());
+  return big_endian(static_cast<std::uint32_t>(summed.size() - 4)) + summed + big_endian(crc.checksum());
 }
 
 PngRefused refused(GError* error, const char* otherwise) {
@@ -56,6 +76,8 @@ std::variant<std::string, PngRefused> png_of(const std::string& svg) {
   std::string out;
   const cairo_status_t status = cairo_surface_write_to_png_stream(surface.get(), append, &out);
   if (status != CAIRO_STATUS_SUCCESS) return PngRefused{cairo_status_to_string(status)};
+  constexpr std::size_t signature_and_header = 8 + 25;  // what must stand first
+  out.insert(signature_and_header, text_chunk("Software", report::made_by_line()));
   return out;
 }
 

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "commands.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
@@ -22,7 +23,10 @@ using validation::Row;
 using validation::word;
 
 std::string as_json(const std::vector<Row>& rows) {
-  nlohmann::ordered_json out = nlohmann::ordered_json::array();
+  nlohmann::ordered_json out{{"format", "bide validation 1"},
+                             {"notice", {standing_notice, standing_advice}},
+                             {"made_by", report::made_by()},
+                             {"rows", nlohmann::ordered_json::array()}};
   for (const Row& r : rows) {
     nlohmann::ordered_json row{{"topic", r.topic},
                                {"study", r.study},
@@ -47,7 +51,7 @@ std::string as_json(const std::vector<Row>& rows) {
     if (const auto e = r.error_over_standard_error()) row["error_over_standard_error"] = *e;
     if (r.trivial) row["trivial"] = *r.trivial;
     if (r.two_node) row["two_node"] = *r.two_node;
-    out.push_back(row);
+    out["rows"].push_back(row);
   }
   return out.dump(2) + "\n";
 }
@@ -77,7 +81,7 @@ int validate(const ValidateArguments& arguments) {
 void add_validate(Program& program) {
   auto arguments = std::make_shared<ValidateArguments>();
   Command command = program.command("validate", "Compare the model with published findings");
-  const Argument json = command.flag("--json", arguments->json, "An array of rows");
+  const Argument json = command.flag("--json", arguments->json, "Every row as JSON");
   command.flag("--studies", arguments->studies, "One line a study, in place of one a row").excludes(json);
   command.text("--report", arguments->report,
                "Write a page for a browser: curves over published points, every row, what is missed and why");

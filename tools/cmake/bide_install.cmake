@@ -1,4 +1,4 @@
-# Installs, in the components `program`, `dev`, `python` and `page`, the program, the public header and the libraries,
+# Installs, in the components `program`, `dev`, `python`, `mpi` and `page`, the program, the public header and the libraries,
 # and what find_package(bide) needs to offer them as bide::<folder>, with bide::bide for all of them.
 include(CMakePackageConfigHelpers)
 include(GNUInstallDirs)
@@ -36,17 +36,26 @@ install(FILES ${PROJECT_SOURCE_DIR}/engine/constants/references.bib DESTINATION 
 # The page with the engine in it, where tools/page has made one.
 bide_install_page(${PROJECT_SOURCE_DIR}/build-browser/bide.html)
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/scenarios DESTINATION ${CMAKE_INSTALL_DATADIR}/bide COMPONENT program)
-# The program writes its own manual page and completion.
-set(manual ${PROJECT_BINARY_DIR}/bide.1 ${PROJECT_BINARY_DIR}/bide.bash)
-add_custom_command(OUTPUT ${manual}
-  COMMAND bide --man > ${PROJECT_BINARY_DIR}/bide.1
-  COMMAND bide --bash-completion > ${PROJECT_BINARY_DIR}/bide.bash
-  DEPENDS bide VERBATIM)
-bide_packed(manual_page ${PROJECT_BINARY_DIR}/bide.1 bide.1)
-add_custom_target(bide_manual ALL DEPENDS ${manual} ${manual_page})
-install(FILES ${manual_page} DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 COMPONENT program)
-install(FILES ${PROJECT_BINARY_DIR}/bide.bash DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions
-  RENAME bide COMPONENT program)
+# A program writes its own manual page and completion.
+add_custom_target(bide_manual ALL)
+function(bide_install_manual program component)
+  set(written ${PROJECT_BINARY_DIR}/${program}.1 ${PROJECT_BINARY_DIR}/${program}.bash)
+  add_custom_command(OUTPUT ${written}
+    COMMAND ${program} --man > ${PROJECT_BINARY_DIR}/${program}.1
+    COMMAND ${program} --bash-completion > ${PROJECT_BINARY_DIR}/${program}.bash
+    DEPENDS ${program} VERBATIM)
+  bide_packed(page ${PROJECT_BINARY_DIR}/${program}.1 ${program}.1)
+  add_custom_target(${program}_manual_page DEPENDS ${written} ${page})
+  add_dependencies(bide_manual ${program}_manual_page)
+  install(FILES ${page} DESTINATION ${CMAKE_INSTALL_MANDIR}/man1 COMPONENT ${component})
+  install(FILES ${PROJECT_BINARY_DIR}/${program}.bash DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions
+    RENAME ${program} COMPONENT ${component})
+endfunction()
+bide_install_manual(bide program)
+if(TARGET bide_mpi)
+  install(TARGETS bide_mpi RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR} COMPONENT mpi)
+  bide_install_manual(bide_mpi mpi)
+endif()
 
 set(package_folder ${CMAKE_INSTALL_LIBDIR}/cmake/bide)
 install(EXPORT bide_targets NAMESPACE bide:: DESTINATION ${package_folder} COMPONENT dev)

@@ -96,7 +96,10 @@ int run(const Ranks& ranks, const tool::StudyArguments& arguments) {
 
 int main(int argc, char** argv) {
   const Ranks ranks(argc, argv);
-  tool::Program program("bide_mpi", "bide_mpi: a study of bide over the ranks of MPI.", standing_notice);
+  tool::Program program("bide_mpi", "bide_mpi: a study of bide over the ranks of MPI.",
+                        fmt::format("{}\n{}", standing_notice, standing_advice),
+                        {{"mpirun -n 8 bide_mpi study T.json --csv",
+                          "Run a study over eight processes; the results are those of bide study T.json."}});
   tool::StudyArguments arguments;
   arguments.threads = 1;  // a rank to a core, unless told otherwise
   tool::Command command = program.command("study", "Many simulations by a design, shared out over the ranks");

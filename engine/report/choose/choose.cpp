@@ -5,6 +5,7 @@
 #include "bide/core/csv.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/report/choose/choose_words.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -63,7 +64,7 @@ std::string choose_text(const study::Chosen& chosen, Letters letters, int width)
 
 std::string choose_csv(const study::Chosen& chosen) {
   std::string out = csv_comment(fmt::format("{} possible futures, not a forecast", chosen.question.futures)) +
-                    csv_comment(standing_notice) + csv_comment(standing_advice);
+                    csv_comment(standing_notice) + csv_comment(standing_advice) + csv_comment(made_by_line());
   out += "water,choice,raft,two_one_lost,pack,help_h,futures";
   for (const char* state : {"able", "alive"})
     out += fmt::format(

@@ -19,7 +19,8 @@ using outcome::Figures;
 std::string comparison_csv(const Comparison& comparison) {
   fmt::memory_buffer out;
   const auto to = std::back_inserter(out);
-  fmt::format_to(to, "# {}\n# {}\n# {}\n", one_case_each(comparison), standing_notice, standing_advice);
+  fmt::format_to(to, "# {}\n# {}\n# {}\n# {}\n", one_case_each(comparison), standing_notice, standing_advice,
+                 made_by_line());
   fmt::format_to(to,
                  "# An empty time is not reached within horizon_h. Earliest and latest are the ends of the "
                  "range, told of own stores.\n");

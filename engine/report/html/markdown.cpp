@@ -5,6 +5,7 @@
 #include "bide/core/notice.hpp"
 #include "bide/report/html/elements.hpp"
 #include "bide/report/html/escape.hpp"
+#include "bide/report/words/made_by.hpp"
 
 namespace bide::report::html {
 namespace {
@@ -77,7 +78,8 @@ std::string to_markdown(const Page& page) {
     out += fmt::format("## {}\n\n", plain_words(section.title));
     for (const Block& block : section.blocks) out += std::visit(WriteMarkdown{}, block);
   }
-  return page.foot.empty() ? out : out + plain_words(page.foot) + '\n';
+  if (!page.foot.empty()) out += plain_words(page.foot) + "\n\n";
+  return out + plain_words(made_by_line()) + '\n';
 }
 
 }  // namespace bide::report::html

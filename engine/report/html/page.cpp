@@ -8,6 +8,7 @@
 #include "bide/report/html/elements.hpp"
 #include "bide/report/html/escape.hpp"
 #include "bide/report/words/glossary.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/text.hpp"
 
 namespace bide::report::html {
@@ -138,8 +139,8 @@ std::string to_html(const Page& page) {
                        escaped(section.title));
     out += blocks_html(section) + "</section>\n";
   }
-  out += fmt::format("</main>\n<footer>\n{}<p class=\"foot\">{}</p>\n{}</footer>\n", glossary_html(),
-                     escaped(page.foot), cautions());
+  out += fmt::format("</main>\n<footer>\n{}<p class=\"foot\">{}</p>\n<p class=\"foot\">{}</p>\n{}</footer>\n",
+                     glossary_html(), escaped(page.foot), escaped(made_by_line()), cautions());
   if (!embedded::charts_script.empty()) out += fmt::format("<script>{}</script>\n", embedded::charts_script);
   return out + "</body>\n</html>\n";
 }

@@ -12,6 +12,7 @@
 #include "bide/core/units.hpp"
 #include "bide/report/html/escape.hpp"
 #include "bide/report/html/svg_parts.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/text.hpp"
 
 namespace bide::report::html {
@@ -297,8 +298,11 @@ std::string svg_of(const Chart& chart) {
   return fmt::format(
       "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{0:.0f}\" height=\"{1:.0f}\" viewBox=\"0 0 {0:.0f} "
       "{1:.0f}\" role=\"img\" font-family=\"DejaVu Sans, Verdana, Arial, sans-serif\">\n<title>{2}</title>\n"
-      "<desc>{3}</desc>\n{4}<rect width=\"{0:.0f}\" height=\"{1:.0f}\" fill=\"{5}\"/>\n{6}</svg>\n",
-      width, y, escaped(chart.title), escaped(chart.sentence), hatches(), style_value("page"), body);
+      "<desc>{3}</desc>\n<metadata>{7}</metadata>\n{4}<rect width=\"{0:.0f}\" height=\"{1:.0f}\" "
+      "fill=\"{5}\"/>\n"
+      "{6}</svg>\n",
+      width, y, escaped(chart.title), escaped(chart.sentence), hatches(), style_value("page"), body,
+      escaped(made_by_line()));
 }
 
 std::vector<NamedChart> charts_of(const Page& page) {

@@ -7,8 +7,8 @@
 namespace bide::report {
 
 std::string odds_csv(const study::OddsAnswer& m) {
-  std::string out = fmt::format("# {} possible futures, not a forecast\n# {}\n# {}\n", m.odds.futures,
-                                standing_notice, standing_advice);
+  std::string out = fmt::format("# {} possible futures, not a forecast\n# {}\n# {}\n# {}\n", m.odds.futures,
+                                standing_notice, standing_advice, made_by_line());
   if (m.started_h_ago)
     out += fmt::format("# time_h counts from now, {}\n", iso_minute(m.scenario.start_unix_s));
   out +=

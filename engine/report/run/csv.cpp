@@ -10,6 +10,7 @@
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
 #include "bide/report/run/timeline_fields.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -20,7 +21,7 @@ std::string timeline_csv(const timeline::Timeline& timeline, const scenario::Val
   const std::vector<TimelineField> fields = timeline_fields(timeline);
   fmt::memory_buffer out;
   const auto to = std::back_inserter(out);
-  fmt::format_to(to, "# {}\n# {}\n# {}\n", one_case, standing_notice, standing_advice);
+  fmt::format_to(to, "# {}\n# {}\n# {}\n# {}\n", one_case, standing_notice, standing_advice, made_by_line());
   fmt::format_to(to, "{}", csv_comment("scenario: " + plain(scenario.scenario.name)));
   fmt::format_to(to, "time_h,time_utc");
   for (const TimelineField& field : fields) fmt::format_to(to, ",{}", field.name);

@@ -8,6 +8,7 @@
 #include "bide/report/run/inputs.hpp"
 #include "bide/report/run/sentences.hpp"
 #include "bide/report/run/timeline_fields.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -25,11 +26,11 @@ SheetCell hours(const std::optional<double>& at_s) {
 }
 
 Sheet sheet(const Material& m, const char* name, std::vector<std::string> columns) {
-  return {
-      name,
-      {plain(m.scenario.scenario.name), one_case, std::string(standing_notice), std::string(standing_advice)},
-      std::move(columns),
-      {}};
+  return {name,
+          {plain(m.scenario.scenario.name), one_case, std::string(standing_notice),
+           std::string(standing_advice), made_by_line()},
+          std::move(columns),
+          {}};
 }
 
 Sheet result(const Material& m, const Answer& answer) {

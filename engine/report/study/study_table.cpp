@@ -14,12 +14,12 @@
 #include "bide/core/text.hpp"
 #include "bide/report/study/study_text.hpp"
 #include "bide/report/words/file.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
 #include "bide/study/questions/outputs.hpp"
-#include "bide/study/records/fingerprint.hpp"
 
 namespace bide::report {
 namespace {
@@ -100,8 +100,7 @@ std::optional<std::string> write_study_csv(const study::Study& study, const std:
   const std::vector<InputColumn> inputs = input_columns(study);
   const std::vector<study::Output> outputs = study::outputs(static_cast<int>(study.persons()));
   const std::string comments =
-      fmt::format("# {}\n# {}\n", standing_notice, standing_advice) +
-      fmt::format("# bide {}, model {}\n", study::build().version, study::fingerprint()) +
+      fmt::format("# {}\n# {}\n# {}\n", standing_notice, standing_advice, made_by_line()) +
       csv_comment("study: " + plain(study.file().name)) +
       csv_comment("scenario: " + plain(study.scenario().scenario.name)) + csv_comment(design_words(study)) +
       fmt::format(

@@ -13,6 +13,7 @@
 #include "bide/core/units.hpp"
 #include "bide/report/study/study_words.hpp"
 #include "bide/report/words/input.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/page.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
@@ -206,6 +207,7 @@ std::string study_text(const study::Study& study, const Summary& summary) {
   fmt::format_to(to, "\n");
   paragraph(to, standing_notice);
   paragraph(to, standing_advice);
+  paragraph(to, made_by_line());
   return printable_lines(text);  // it is kept in a file that people show on a terminal
 }
 

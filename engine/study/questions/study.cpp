@@ -10,6 +10,8 @@
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/study/records/fingerprint.hpp"
+#include "bide/study/records/hash.hpp"
+#include "bide/study/records/math_bits.hpp"
 #include "bide/study/records/sample_bytes.hpp"
 #include "bide/study/sampling/make_sample.hpp"
 #include "bide/weather/weather.hpp"
@@ -17,20 +19,6 @@
 namespace bide::study {
 
 namespace {
-
-// FNV-1a of 64 bits (Fowler, Noll & Vo; offset basis and prime from memory).
-class Hash {
- public:
-  void add(std::string_view text) {
-    for (const char letter : text) byte(static_cast<unsigned char>(letter));
-    byte(0);
-  }
-  std::uint64_t value() const { return value_; }
-
- private:
-  void byte(unsigned char one) { value_ = (value_ ^ one) * 0x100000001b3U; }
-  std::uint64_t value_ = 0xcbf29ce484222325U;
-};
 
 std::string bytes_of(const std::filesystem::path& path) {
   std::ifstream in(path, std::ios::binary);
@@ -118,7 +106,7 @@ RecordKind Study::kind() const {
     hash.add({reinterpret_cast<const char*>(points.data()),
               sizeof(double) * static_cast<std::size_t>(points.size())});
   }
-  return {hash.value(), static_cast<std::uint32_t>(sample_bytes(persons()))};
+  return {hash.value(), static_cast<std::uint32_t>(sample_bytes(persons())), math_bits()};
 }
 
 Progress Study::run(const SampleRange& asked, const std::filesystem::path& file, int threads,
@@ -162,8 +150,7 @@ Progress Study::run(const SampleRange& asked, const std::filesystem::path& file,
 
 void Study::read(const std::filesystem::path& file, const Sink& sink) const {
   RecordReader reader(file);
-  if (reader.kind() != kind())
-    throw RecordFileError(file, "holds another study's results, or those of another version of the program");
+  if (const auto why = why_apart(reader.kind(), kind())) throw RecordFileError(file, *why + " than this one");
   for (std::uint64_t k = 0; k < plan_.size(); ++k) {
     const Record* record = reader.next();
     if (!record || record->sample != k)

@@ -22,8 +22,8 @@ class Parts {
   Parts(std::span<const Path> files, const CheckRecord& check) : files_(files), check_(check) {
     for (const Path& file : files) {
       readers_.emplace_back(file);
-      if (readers_.back().kind() != readers_.front().kind())
-        throw RecordFileError(file, "holds results of another study than " + files.front().string());
+      if (const auto why = why_apart(readers_.back().kind(), readers_.front().kind()))
+        throw RecordFileError(file, *why + " than " + files.front().string());
     }
     for (std::size_t i = 0; i < readers_.size(); ++i) heads_.push_back(next_of(i));
   }

@@ -16,8 +16,8 @@ namespace {
 using Path = std::filesystem::path;
 using Fault = RecordFileError::Fault;
 
-constexpr std::string_view mark_of_format = "bidestd3";
-constexpr std::size_t header_bytes = 24, summed_header_bytes = 20, block_head_bytes = 8,
+constexpr std::string_view mark_of_format = "bidestd4";
+constexpr std::size_t header_bytes = 32, summed_header_bytes = 28, block_head_bytes = 8,
                       sample_number_bytes = 8, end_mark_bytes = 24;
 // A length that no writer makes is a torn or foreign block.
 constexpr std::uint64_t most_block_bytes = std::uint64_t{1} << 28;
@@ -48,7 +48,8 @@ Header header_of(const RecordKind& kind) {
   Header header;
   std::memcpy(header.data(), mark_of_format.data(), mark_of_format.size());
   put(header.data() + 8, kind.study);
-  put(header.data() + 16, kind.payload_bytes);
+  put(header.data() + 16, kind.math);
+  put(header.data() + 24, kind.payload_bytes);
   put(header.data() + summed_header_bytes, sum({header.data(), summed_header_bytes}));
   return header;
 }
@@ -72,6 +73,15 @@ void write_missing_header(const Path& file, const Descriptor& descriptor, const 
 
 }  // namespace
 
+std::optional<std::string> why_apart(const RecordKind& found, const RecordKind& other) {
+  if (found.study != other.study || found.payload_bytes != other.payload_bytes)
+    return "holds results of another study, or of another build of the program,";
+  if (found.math != other.math)
+    return "was made where the C library rounds exp, log and the like differently (another version of it, or "
+           "another kind of processor), and holds other last bits";
+  return std::nullopt;
+}
+
 RecordReader::RecordReader(const Path& file)
     : file_(file), descriptor_(open_to_read(file)), size_(bytes_in(file, descriptor_)) {
   Header header;
@@ -80,7 +90,8 @@ RecordReader::RecordReader(const Path& file)
       std::memcmp(header.data(), mark_of_format.data(), mark_of_format.size()) == 0 &&
       get<std::uint32_t>(header.data() + summed_header_bytes) == sum({header.data(), summed_header_bytes});
   if (!whole) throw RecordFileError(file, "not a file of study results, or its header is damaged");
-  kind_ = {get<std::uint64_t>(header.data() + 8), get<std::uint32_t>(header.data() + 16)};
+  kind_ = {get<std::uint64_t>(header.data() + 8), get<std::uint32_t>(header.data() + 24),
+           get<std::uint64_t>(header.data() + 16)};
   blocks_ = whole_ = header_bytes;
 }
 
@@ -148,7 +159,7 @@ RecordWriter::RecordWriter(const Path& file, const RecordKind& kind, std::size_t
   descriptor_ = open_alone(file);
   write_missing_header(file, descriptor_, kind);
   RecordReader reader(file);
-  if (reader.kind() != kind) throw RecordFileError(file, "holds results of another study");
+  if (const auto why = why_apart(reader.kind(), kind)) throw RecordFileError(file, *why + " than this one");
   while (const Record* record = reader.next()) last_ = record->sample;
   end_ = reader.block_bytes();
   mark_ = reader.end_mark();

@@ -3,7 +3,7 @@
 // reading never holds more than a block of each file.
 //
 // The file: a header, then blocks, then an end mark once all is done. Numbers are little-endian.
-//   header  8 bytes "bidestd3" | 8 study | 4 bytes of a record's payload | 4 CRC-32 of the 20 bytes before
+//   header  8 bytes "bidestd4" | 8 study | 8 math | 4 bytes of a record's payload | 4 CRC-32 of the 28 before
 //   block   4 records n, 1 or more | 4 CRC-32 of n and the records | n records, each 8 sample + payload
 //   end     4 zero | 4 CRC-32 of the zero and of what follows | 8 end | 8 total
 // Samples ascend strictly within a file. A block is whole or it is not there: the first block that is cut or
@@ -27,12 +27,16 @@ namespace bide::study {
 // What is lost at most when a study is killed, beside what is being computed.
 inline constexpr std::size_t records_per_block = 64;
 
+// Records of two kinds never mix.
 struct RecordKind {
-  std::uint64_t study =
-      0;  // stands for everything that the records depend on; records of two studies never mix
+  std::uint64_t study = 0;  // stands for study and build, on which the records depend
   std::uint32_t payload_bytes = 0;
+  std::uint64_t math = 0;  // and for the bits of exp, log and the like where they were made (math_bits.hpp)
   bool operator==(const RecordKind&) const = default;
 };
+
+// In what records differ from others, for a sentence that goes on with "than ..."; nothing where they mix.
+std::optional<std::string> why_apart(const RecordKind& found, const RecordKind& other);
 
 struct Record {
   std::uint64_t sample = 0;

@@ -1,0 +1,24 @@
+// A hash that stands for what records depend on: FNV-1a of 64 bits (Fowler, Noll & Vo; offset basis and prime
+// from memory).
+#pragma once
+
+#include <cstdint>
+#include <string_view>
+
+namespace bide::study {
+
+class Hash {
+ public:
+  // @param text any bytes; two texts are not the same as one that joins them
+  void add(std::string_view text) {
+    for (const char letter : text) byte(static_cast<unsigned char>(letter));
+    byte(0);
+  }
+  std::uint64_t value() const { return value_; }
+
+ private:
+  void byte(unsigned char one) { value_ = (value_ ^ one) * 0x100000001b3U; }
+  std::uint64_t value_ = 0xcbf29ce484222325U;
+};
+
+}  // namespace bide::study
