@@ -1,9 +1,12 @@
 """The Python module against the program, and against what its points say: PROGRAM SOURCE_FOLDER."""
 import ast
 import csv
+import functools
 import json
+import operator
 import pathlib
 import shutil
+import signal
 import subprocess
 import sys
 import threading
@@ -216,6 +219,50 @@ class OwnPoints(unittest.TestCase):
         done.set()
         thread.join()
         self.assertGreater(after - before, 3)
+
+
+class Interrupts(unittest.TestCase):
+    """Ctrl-C ends a long question while it runs, not after it."""
+
+    def ends(self, call, argument):
+        kept = []
+        signal.setitimer(signal.ITIMER_REAL, 0.03)
+        with self.assertRaises(KeyboardInterrupt):
+            # No line of Python stands between the call and what keeps its result, so that an answer that was found
+            # before the signal was looked for is kept.
+            kept.extend(map(call, [argument]))
+            time.sleep(1)  # the signal came after the answer
+        self.assertEqual(kept, [])
+
+    def setUp(self):
+        signal.signal(signal.SIGALRM, signal.default_int_handler)
+        self.addCleanup(signal.signal, signal.SIGALRM, signal.SIG_DFL)
+        crew = [dict(VARIED["crew"][0]) for _ in range(4)]
+        self.long = VARIED | {"crew": crew, "duration_h": 960, "raft": {"kind": "offshore_4"}}
+
+    def test_questions(self):
+        scenario = bide.read(self.long)
+        run = scenario.run()
+        for call, argument in (
+            (bide.Scenario.run, scenario),
+            (operator.attrgetter("json"), run),
+            (bide.levers, scenario),
+            (bide.compare, [scenario, scenario]),
+            (functools.partial(bide.odds, scenario), 100000),
+            (functools.partial(bide.evaluate, scenario), bide.sample(scenario, 10000)),
+        ):
+            with self.subTest(call):
+                self.ends(call, argument)
+
+    def test_study(self):
+        pathlib.Path("varied.json").write_text(json.dumps(VARIED))
+        study = {"format": "bide study 1", "scenario": "varied.json", "design": {"kind": "saltelli", "samples": 256}}
+        pathlib.Path("interrupted.json").write_text(json.dumps(study))
+        shutil.rmtree("interrupted", ignore_errors=True)
+        opened = bide.open_study("interrupted.json")
+        self.ends(opened.run, "interrupted")
+        opened.run("interrupted")
+        self.ends(opened.summary, "interrupted")
 
 
 class Refusals(unittest.TestCase):

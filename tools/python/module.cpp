@@ -72,7 +72,7 @@ struct Run {
     if (!json) {
       auto members = [&] {
         const py::gil_scoped_release free;
-        return study::run_unmeasured(*scenario);
+        return study::run_unmeasured(*scenario, look_for_interrupt);
       }();
       json = report::result_json(run.outcome, run.timeline, *scenario, answer_of(std::move(members)));
     }
@@ -116,7 +116,7 @@ py::object ask_compare(const std::vector<Held>& scenarios, std::uint64_t futures
 py::object ask_levers(const Scenario& scenario) {
   auto answer = [&] {
     const py::gil_scoped_release free;
-    return bide::levers(scenario);
+    return bide::levers(scenario, look_for_interrupt);
   }();
   return from_json(report::levers_json(answer_of(std::move(answer)), scenario));
 }
@@ -186,7 +186,7 @@ py::list output_names(const Scenario& scenario) {
 py::object summary(const study::Study& study, const fs::path& folder) {
   auto answer = [&] {
     const py::gil_scoped_release free;
-    return study::summary_of(study, folder);
+    return study::summary_of(study, folder, look_for_interrupt);
   }();
   return from_json(report::study_json(study, answer_of(std::move(answer))));
 }

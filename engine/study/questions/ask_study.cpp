@@ -67,12 +67,12 @@ std::variant<std::uint64_t, Refusal> join_parts(std::span<const fs::path> parts,
   }
 }
 
-std::variant<Summary, Refusal> summary_of(const Study& study, const fs::path& folder) {
+std::variant<Summary, Refusal> summary_of(const Study& study, const fs::path& folder, const Look& look) {
   const auto outputs = outputs_of(study);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&outputs))
     return Refusal{Refusal::Why::input, *wrong};
   try {
-    return summarise(study, std::get<std::vector<Output>>(outputs), folder / file_name_of({}));
+    return summarise(study, std::get<std::vector<Output>>(outputs), folder / file_name_of({}), look);
   } catch (const RecordFileError& wrong) {
     return refused(wrong);
   }

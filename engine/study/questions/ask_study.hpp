@@ -44,8 +44,10 @@ std::variant<std::uint64_t, Refusal> join_parts(std::span<const std::filesystem:
 // Summarises the whole file of records of a folder.
 // @param study  from open_study()
 // @param folder with the records
+// @param look   see Look
 // @return the summary, or what is missing or wrong in the records
-std::variant<Summary, Refusal> summary_of(const Study& study, const std::filesystem::path& folder);
+std::variant<Summary, Refusal> summary_of(const Study& study, const std::filesystem::path& folder,
+                                          const Look& look = {});
 
 struct StudyQuestion {
   std::filesystem::path file;    // of the study
