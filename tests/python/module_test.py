@@ -315,6 +315,9 @@ class Stub(unittest.TestCase):
                 self.assertEqual(members, found, kind.name)
 
     def test_words(self):
+        for kind in (bide.Scenario, bide.Run, bide.Odds, bide.Study):
+            for name, member in vars(kind).items():
+                self.assertTrue(name.startswith("_") or member.__doc__, f"{kind.__name__}.{name}")
         for name in dir(bide):
             if callable(getattr(bide, name)) and not name.startswith("__"):
                 self.assertTrue(getattr(bide, name).__doc__, name)

@@ -208,8 +208,11 @@ py::object study_frame(const study::Study& study, const fs::path& folder) try {
 
 void add_scenario(py::module_& module) {
   py::class_<Scenario, Held>(module, "Scenario", "A scenario that was read and found valid.")
-      .def_property_readonly("name", [](const Scenario& s) { return text(s.scenario.name); })
-      .def_property_readonly("file", [](const Scenario& s) { return text(s.file); })
+      .def_property_readonly(
+          "name", [](const Scenario& s) { return text(s.scenario.name); }, "Its name, as the file gives it.")
+      .def_property_readonly(
+          "file", [](const Scenario& s) { return text(s.file); },
+          "Path it was read from; \"dict\" or \"text\" where read() was given one.")
       .def_property_readonly(
           "persons", [](const Scenario& s) { return s.scenario.crew.size(); }, "Number of persons.")
       .def_property_readonly(
