@@ -24,12 +24,12 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include <stdexcept>
 #include <vector>
 
+#include "bide/core/file.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/core/people.hpp"
 #include "bide/core/text.hpp"
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
-#include "bide/report/words/file.hpp"
 #include "bide/study/questions/outputs.hpp"
 #include "bide/study/records/fingerprint.hpp"
 #include "bide/system/limits.hpp"
@@ -300,7 +300,7 @@ std::optional<std::string> why_no_netcdf() {
 std::optional<std::string> write_study_netcdf(const study::Study& study, const std::filesystem::path& records,
                                               const std::filesystem::path& path, const std::string& command) {
   try {
-    report::NewFile fresh(path);
+    NewFile fresh(path);
     write(study, records, fresh.beside(), command);
     fresh.keep();
   } catch (const std::exception& error) {

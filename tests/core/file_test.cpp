@@ -1,4 +1,4 @@
-#include "bide/report/words/file.hpp"
+#include "bide/core/file.hpp"
 
 #include <doctest/doctest.h>
 #include <unistd.h>
@@ -9,7 +9,7 @@
 #include <sstream>
 
 namespace fs = std::filesystem;
-using namespace bide::report;
+using namespace bide;
 
 namespace {
 
