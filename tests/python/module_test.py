@@ -91,6 +91,27 @@ class SameAsTheProgram(unittest.TestCase):
         self.assertEqual(compared, len(rows[0]) - 2)  # all but the two columns of time
         self.assertEqual(course["core_degC"].attrs["units"], "degC")
         self.assertEqual(course["cabin_from_bodies_W"].attrs["units"], "W")
+        self.assertEqual(course.attrs["Conventions"], "CF-1.10, ACDD-1.3")
+        self.assertEqual(course.attrs["bide_fingerprint"], bide.fingerprint)
+
+    def test_scenario_hash(self):
+        """One scenario has one hash, however it was read, and any other has another."""
+
+        def hash_of(source):
+            return bide.read(source).run().to_xarray().attrs["scenario_hash"]
+
+        of_file = hash_of(MINIMAL)
+        self.assertRegex(of_file, "^fnv1a64:[0-9a-f]{16}$")
+        self.assertEqual(hash_of(json.loads(MINIMAL.read_text())), of_file)
+        self.assertNotEqual(hash_of(json.loads(MINIMAL.read_text()) | {"duration_h": 25}), of_file)
+        self.assertEqual(bide.evaluate(bide.read(VARIED), [[0.5, 0.5]]).attrs["scenario_hash"], hash_of(VARIED))
+        gale = SOURCE / "tests/cli/held_back"
+        shutil.copy(gale / "gale.json", "gale.json")
+        found = set()
+        for more in ("", "# a line that says nothing\n"):
+            pathlib.Path("gale.csv").write_text((gale / "gale.csv").read_text() + more)
+            found.add(hash_of("gale.json"))
+        self.assertEqual(len(found), 2)
 
     def test_study(self):
         study = {"format": "bide study 1", "scenario": "varied.json", "design": {"kind": "random", "samples": 12, "seed": 5}}

@@ -173,7 +173,7 @@ py::object evaluate_points(const Scenario& scenario, const Table& points, std::v
     return bide::evaluate(scenario, std::move(question),
                           [](const study::Progress&) { look_for_interrupt(); });
   }();
-  return frame(answer_of(std::move(answer)), scenario.scenario.duration_h);
+  return frame(answer_of(std::move(answer)), scenario);
 }
 
 py::list output_names(const Scenario& scenario) {

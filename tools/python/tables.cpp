@@ -14,8 +14,8 @@
 #include "bide/core/units.hpp"
 #include "bide/report/run/columns.hpp"
 #include "bide/report/study/study_table.hpp"
+#include "bide/report/words/attributes.hpp"
 #include "bide/report/words/words.hpp"
-#include "bide/study/records/fingerprint.hpp"
 #include "bide/study/records/record_file.hpp"
 #include "refused.hpp"
 
@@ -105,28 +105,26 @@ struct Frame {
     if (output.is_time) return times(output.name, std::move(values), horizon_h);
     columns[text(output.name)] = array_of(values);
   }
-  // With the unit of each figure in `attrs`, and the standing notice.
-  py::object made(const std::vector<study::Output>& outputs, const py::list& failures) {
+  // With the unit of each figure in `attrs`, and where it comes from.
+  py::object made(const std::vector<study::Output>& outputs, const py::list& failures,
+                  const scenario::ValidScenario& scenario) {
     columns["failure"] = failures;
     py::object frame = py::module_::import("pandas").attr("DataFrame")(columns);
     py::dict units;
     for (const study::Output& each : outputs) units[text(each.name)] = text(each.unit);
     frame.attr("attrs")["units"] = units;
-    frame.attr("attrs").attr("update")(provenance());
+    frame.attr("attrs").attr("update")(provenance(scenario));
     return frame;
   }
 };
 
 }  // namespace
 
-py::dict provenance() {
+py::dict provenance(const scenario::ValidScenario& scenario) {
   py::dict out;
+  for (const auto& [name, value] : report::attributes_of(scenario)) out[text(name)] = text(value);
+  out["scenario_file"] = text(scenario.file);
   out["notice"] = text(standing_notice);
-  const study::Build build = study::build();
-  out["bide_version"] = text(build.version);
-  out["bide_fingerprint"] = text(build.fingerprint);
-  out["bide_compiler"] = text(build.compiler);
-  out["bide_instruction_set"] = text(build.instruction_set);
   return out;
 }
 
@@ -152,24 +150,23 @@ py::object dataset(const study::Run& run, const scenario::ValidScenario& scenari
     people.append(text(report::person_names({static_cast<int>(p)})));
   coordinates["person"] = py::make_tuple("person", people);
 
-  py::dict about = provenance();
+  py::dict about = provenance(scenario);
   about["title"] = text(scenario.scenario.name);
-  about["start_time_utc"] = text(report::iso_minute(timeline.start_unix_s));
-  about["scenario_file"] = text(scenario.file);
+  about["summary"] = "Simulated course of the crew of a life raft: one case, not a forecast.";
   using namespace py::literals;
   return py::module_::import("xarray").attr("Dataset")("data_vars"_a = variables, "coords"_a = coordinates,
                                                        "attrs"_a = about);
 }
 
-py::object frame(const study::Evaluated& evaluated, double horizon_h) {
+py::object frame(const study::Evaluated& evaluated, const scenario::ValidScenario& scenario) {
   Frame out;
   for (std::size_t i = 0; i < evaluated.outputs.size(); ++i) {
     const auto column = evaluated.values.col(static_cast<Eigen::Index>(i));
-    out.figure(evaluated.outputs[i], {column.begin(), column.end()}, horizon_h);
+    out.figure(evaluated.outputs[i], {column.begin(), column.end()}, scenario.scenario.duration_h);
   }
   py::list failures;
   for (const auto& failure : evaluated.failures) failures.append(text(failure.value_or("")));
-  return out.made(evaluated.outputs, failures);
+  return out.made(evaluated.outputs, failures, scenario);
 }
 
 py::object frame(const study::Study& study, const std::filesystem::path& folder) {
@@ -206,7 +203,7 @@ py::object frame(const study::Study& study, const std::filesystem::path& folder)
     out.figure(outputs[i], std::move(figures[i]), study.scenario().scenario.duration_h);
   py::list reasons;
   for (const std::string& each : failures) reasons.append(text(each));
-  return out.made(outputs, reasons);
+  return out.made(outputs, reasons, study.scenario());
 }
 
 }  // namespace bide::python

@@ -10,15 +10,15 @@
 
 namespace bide::python {
 
-// The standing notice, and the build that made a result.
-pybind11::dict provenance();
+// The standing notice, which scenario a result is of, and the build that made it.
+pybind11::dict provenance(const scenario::ValidScenario& scenario);
 
 // A run with dims time and person.
 pybind11::object dataset(const study::Run& run, const scenario::ValidScenario& scenario);
 
 // A row for each point. A time is followed by whether it was reached; one that was not is the time simulated.
-// @param horizon_h time simulated, h
-pybind11::object frame(const study::Evaluated& evaluated, double horizon_h);
+// @param scenario that the points are of
+pybind11::object frame(const study::Evaluated& evaluated, const scenario::ValidScenario& scenario);
 
 // Every sample of a study: its inputs, then its figures as frame() gives them.
 // @param folder with the whole file of records

@@ -3,41 +3,17 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <fstream>
 #include <thread>
 
-#include "bide/scenario/document.hpp"
-#include "bide/scenario/patch.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/study/records/fingerprint.hpp"
+#include "bide/study/records/hash.hpp"
 #include "bide/study/records/sample_bytes.hpp"
+#include "bide/study/records/scenario_hash.hpp"
 #include "bide/study/sampling/make_sample.hpp"
 #include "bide/weather/weather.hpp"
 
 namespace bide::study {
-
-namespace {
-
-// FNV-1a of 64 bits (Fowler, Noll & Vo; offset basis and prime from memory).
-class Hash {
- public:
-  void add(std::string_view text) {
-    for (const char letter : text) byte(static_cast<unsigned char>(letter));
-    byte(0);
-  }
-  std::uint64_t value() const { return value_; }
-
- private:
-  void byte(unsigned char one) { value_ = (value_ ^ one) * 0x100000001b3U; }
-  std::uint64_t value_ = 0xcbf29ce484222325U;
-};
-
-std::string bytes_of(const std::filesystem::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), {}};
-}
-
-}  // namespace
 
 SampleRange range_of(const Shard& shard, std::uint64_t samples) {
   const std::uint64_t each = samples / shard.of, rest = samples % shard.of;
@@ -93,19 +69,11 @@ std::optional<std::filesystem::path> Study::points_file() const {
   return scenario::points_file_of(valid_);
 }
 
-std::uint64_t Study::scenario_hash() const {
-  Hash hash;
-  hash.add(scenario::write_document(*valid_.scenario.document));
-  if (const auto* weather = std::get_if<scenario::FileWeather>(&valid_.scenario.weather))
-    hash.add(bytes_of(valid_.scenario.folder / weather->file));
-  return hash.value();
-}
-
 RecordKind Study::kind() const {
   const scenario::Design& design = valid_.study.design;
   Hash hash;
   hash.add(fmt::format("{} {} {}", fingerprint(), sample_layout, valid_.study.near_margin));
-  hash.add(fmt::format("{:x}", scenario_hash()));
+  hash.add(fmt::format("{:x}", scenario_hash(scenario())));
   hash.add(fmt::format("{} {} {}", word(design.kind), design.seed, design.levels.value_or(0)));
   if (design.kind == scenario::DesignKind::latin_hypercube) hash.add(fmt::format("{}", *design.samples));
   if (design.kind == scenario::DesignKind::saltelli)

@@ -39,8 +39,6 @@ class Study {
   Drawn draw(std::uint64_t k) const { return sampler_->at(plan_.point(k), plan_.scale()); }
   // The user's own file of points, where the design has one.
   std::optional<std::filesystem::path> points_file() const;
-  // Hash of what is run: the scenario with what varies in it, and its weather file.
-  std::uint64_t scenario_hash() const;
 
   // Stands for all that the records depend on: scenario, weather file, what varies, design and program. How
   // many samples are asked for belongs to it only where sample k depends on it.
