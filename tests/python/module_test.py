@@ -19,6 +19,7 @@ import bide
 
 PROGRAM, SOURCE = sys.argv.pop(1), pathlib.Path(sys.argv.pop(1))
 MINIMAL = SOURCE / "tests/scenario/minimal.json"
+FAILED = 3  # exit code when more than 1 % of the runs have no result
 UNKNOWN = SOURCE / "scenarios/unknown_crew_cold_sea.json"
 
 # Two inputs with bounds, so that places and values are each other's by hand: mass = 60 + 40 u, air = 12 u.
@@ -37,8 +38,9 @@ SEA = {key: value for key, value in VARIED.items() if key != "raft"} | {
 }
 
 
-def program(*arguments):
-    subprocess.run([PROGRAM, *map(str, arguments)], check=True, stdout=subprocess.DEVNULL)
+def program(*arguments, due=0):
+    done = subprocess.run([PROGRAM, *map(str, arguments)], stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True)
+    assert done.returncode == due, done
 
 
 def printed(*arguments):
@@ -61,9 +63,6 @@ class SameAsTheProgram(unittest.TestCase):
         program("odds", UNKNOWN, "-n", 16, "--seed", 7, "--json", "odds.json")
         odds = bide.odds(bide.read(str(UNKNOWN)), 16, 7, threads=1)
         self.assertEqual(odds.json, pathlib.Path("odds.json").read_text())
-        table = odds.to_dataframe()
-        self.assertEqual(len(table), len(odds.result["against_time"]))
-        self.assertTrue(table["all_able.share"].between(0, 1).all())
 
     def test_compare_and_levers(self):
         colder = json.loads(MINIMAL.read_text())
@@ -135,6 +134,96 @@ class SameAsTheProgram(unittest.TestCase):
             numpy.testing.assert_allclose(table[name], expected, rtol=1e-9, err_msg=name)
             numpy.testing.assert_array_equal(table[name], evaluated[name], err_msg=name)
         numpy.testing.assert_allclose(table["/crew/0/mass_kg"], [float(row["person_a_mass_kg"]) for row in rows])
+        self.assertEqual(table.attrs["units"]["/crew/0/mass_kg"], "kg")
+
+
+class OddsTables(unittest.TestCase):
+    """Against the tables of the program. Three people in the sea; of every three draws one is refused by its mass."""
+
+    def setUp(self):
+        crew = [SEA["crew"][0], dict(SEA["crew"][0], mass_kg=95), dict(SEA["crew"][0], sex="female", mass_kg=62)]
+        self.scenario = SEA | {
+            "crew": crew,
+            "weather": SEA["weather"] | {"water_temperature_degC": 12},
+            "uncertain": {
+                "inputs": {
+                    "/crew/0/mass_kg": {"kind": "discrete", "values": [70, 90, 8]},
+                    "/weather/water_temperature_degC": {"kind": "uniform", "low": 2, "high": 28},
+                },
+                "rescue": {"kind": "lognormal", "median_h": 12, "geometric_sd": 2},
+            },
+        }
+        pathlib.Path("sea.json").write_text(json.dumps(self.scenario))
+        self.read = bide.read("sea.json")
+
+    def test_shares(self):
+        program("odds", "sea.json", "-n", 90, "--seed", 3, "--csv", "odds.csv", "--no-levers", due=FAILED)
+        table = bide.odds(self.read, 90, 3).to_dataframe()
+        rows = rows_of("odds.csv")
+        self.assertEqual(len(table), len(rows))
+        names = {"at_h": "time_h"}
+        for state in ("all_able", "some_able", "all_alive", "some_alive"):
+            names |= {f"{state}.share": state, f"{state}.low": f"{state}_low", f"{state}.high": f"{state}_high"}
+        for name, column in names.items():
+            numpy.testing.assert_allclose(table[name], [float(row[column]) for row in rows], rtol=1e-5, err_msg=name)
+        self.assertEqual(sorted(rows[0]), sorted(names.values()))
+        self.attributes(table)
+        self.assertEqual(table.attrs["units"]["at_h"], "h")
+        self.assertEqual(set(table.attrs["units"]), set(table))
+
+    def attributes(self, table):
+        self.assertEqual((table.attrs["seed"], table.attrs["samples"]), (3, 90))
+        self.assertEqual(table.attrs["notice"], bide.notice)
+        self.assertEqual(table.attrs["bide_fingerprint"], bide.fingerprint)
+        self.assertEqual(table.attrs["scenario_hash"], self.read.run().to_xarray().attrs["scenario_hash"])
+
+    def test_futures(self):
+        table = bide.odds(self.read, 90, 3).futures()
+        self.attributes(table)
+        study = {"format": "bide study 1", "scenario": "sea.json", "design": {"kind": "random", "samples": 90, "seed": 3}}
+        pathlib.Path("sea_study.json").write_text(json.dumps(study))
+        shutil.rmtree("sea_study", ignore_errors=True)
+        program("study", "sea_study.json", "--out", "sea_study", "--csv", due=FAILED)
+        rows = rows_of("sea_study/results.csv")
+        self.assertEqual(list(table.index), list(range(90)))
+        self.assertEqual([bool(each) for each in table["failure"]], [bool(row["failed_because"]) for row in rows])
+        kept = table["failure"] == ""
+        self.assertGreater(kept.sum(), 30)
+        self.assertLess(kept.sum(), 90)
+        reached = set()
+        for who in ("first", "half", "last"):
+            for state in ("able", "alive"):
+                name = f"{who} {state} until"
+                due = numpy.array([float(row[f"{who}_{state}_until_h"] or "nan") for row in rows])
+                numpy.testing.assert_array_equal(table[name + " reached"], numpy.isfinite(due), err_msg=name)
+                due[kept & ~numpy.isfinite(due)] = 24
+                numpy.testing.assert_allclose(table[name], due, rtol=1e-5, err_msg=name)
+                self.assertEqual(list(table[f"{who} {state} ended by"] != ""), list(table[name + " reached"]), name)
+                self.assertEqual(table.attrs["units"][name], "h")
+                reached |= set(table.loc[kept, name + " reached"])
+        self.assertEqual(reached, {True, False})  # or the table would show one of them only
+
+    def test_futures_and_json(self):
+        program("odds", "sea.json", "-n", 90, "--seed", 3, "--alive-at", 6, "--json", "known.json", "--no-levers", due=FAILED)
+        told = json.loads(pathlib.Path("known.json").read_text())
+        table = bide.odds(self.read, 90, 3, alive_at_h=6).futures()
+        kept = table[table["failure"] == ""]
+        left = kept[kept["agrees with what is known"]]
+        self.assertEqual((len(left), len(kept) - len(left)), (told["futures"], told["ruled_out"]))
+        self.assertGreater(told["ruled_out"], 0)
+        self.assertTrue((left["first alive until"] >= 6).all())
+        self.assertEqual([each["sample"] for each in told["failed"]], list(table.index[table["failure"] != ""]))
+        for who, key in (("first", "first_person"), ("half", "half_of_crew"), ("last", "last_person")):
+            for state in ("able", "alive"):
+                beyond = told[state][key]["not_reached_within_horizon"]["count"]
+                self.assertEqual((~left[f"{who} {state} until reached"]).sum(), beyond, (who, state))
+        causes = left["first able ended by"].replace("", numpy.nan).value_counts(normalize=False) / len(left)
+        self.assertEqual({key: round(value, 6) for key, value in causes.items()},
+                         {key: round(value, 6) for key, value in told["causes"][-1]["first_able_ended_by"].items()})
+        self.assertEqual((~left["help comes reached"]).sum(), told["help"]["none_within_horizon"]["count"])
+        for each in told["against_time"]:
+            self.assertEqual((left["first able until"] > each["at_h"]).sum() if each["at_h"] < 24 else
+                             (~left["first able until reached"]).sum(), each["all_able"]["count"], each["at_h"])
 
 
 class Indices(unittest.TestCase):

@@ -59,7 +59,8 @@ class Odds:
     def json(self) -> str: ...
     @property
     def result(self) -> dict[str, Any]: ...
-    def to_dataframe(self) -> pandas.DataFrame: ...
+    def to_dataframe(self) -> pandas.DataFrame: ...  # shares against time, a row for each hour
+    def futures(self) -> pandas.DataFrame: ...  # a row for each future
 
 class Study:
     @property

@@ -89,17 +89,22 @@ Run run(Held scenario) {
 }
 
 struct Odds {
-  std::string json;
+  study::OddsAnswer answer;
+  std::vector<study::Future> futures;
+
+  std::string json() const { return report::odds_json(answer); }
 };
 
 Odds odds_of(const Scenario& scenario, study::OddsQuestion question) {
   if (question.futures == 0) throw py::value_error("futures: found 0; allowed 1 or more");
+  std::vector<study::Future> futures;
+  question.each = [&futures](const study::Future& future) { futures.push_back(future); };
   auto answer = [&] {
     const py::gil_scoped_release free;
     return bide::odds(scenario, question,
                       [](study::OddsPart, const study::Progress&) { look_for_interrupt(); });
   }();
-  return {report::odds_json(answer_of(std::move(answer)))};
+  return {answer_of(std::move(answer)), std::move(futures)};
 }
 
 py::object ask_compare(const std::vector<Held>& scenarios, std::uint64_t futures, std::uint64_t seed) {
@@ -244,15 +249,20 @@ void add_results(py::module_& module) {
           "its unit in attrs. Ends are given within the time simulated, with whether they were reached.");
   py::class_<Odds>(module, "Odds", "The endurance window over many possible futures.")
       .def_property_readonly(
-          "json", [](const Odds& o) { return text(o.json); }, "The bytes that `bide odds --json` writes.")
+          "json", [](const Odds& o) { return text(o.json()); }, "The bytes that `bide odds --json` writes.")
       .def_property_readonly(
-          "result", [](const Odds& o) { return from_json(o.json); }, "The same as a dict.")
+          "result", [](const Odds& o) { return from_json(o.json()); }, "The same as a dict.")
       .def(
-          "to_dataframe",
-          [](const Odds& o) {
-            return py::module_::import("pandas").attr("json_normalize")(from_json(o.json)["against_time"]);
-          },
-          "Shares against time, a row for each hour, as a pandas.DataFrame.");
+          "to_dataframe", [](const Odds& o) { return shares_frame(o.answer); },
+          "Shares against time as a pandas.DataFrame, a row for each hour: at_h (h since the start), and for "
+          "all_able, some_able, all_alive and some_alive the count of futures, their share, and low and high "
+          "of its interval. attrs has units, the notice and where it comes from.")
+      .def(
+          "futures", [](const Odds& o) { return futures_frame(o.answer, o.futures); },
+          "Every future as a pandas.DataFrame, a row each, in the order of sample(): until when the first, "
+          "half and the last of the crew are able and alive (h within the time simulated, with a column "
+          "\"... reached\") and what ends it, when help comes where the scenario says, whether the future "
+          "agrees with what is known, and why it failed. attrs as in to_dataframe().");
   py::class_<study::Study>(module, "Study", "A study file that was read and found valid.")
       .def_property_readonly(
           "samples", [](const study::Study& s) { return s.plan().size(); }, "Number of simulations.")
