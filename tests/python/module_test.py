@@ -121,7 +121,8 @@ class SameAsTheProgram(unittest.TestCase):
         program("study", "study.json", "--out", "by_program", "--csv")
         opened = bide.open_study("study.json")
         self.assertEqual(opened.samples, 12)
-        self.assertEqual(opened.run("by_module"), json.loads(pathlib.Path("by_program/summary.json").read_text()))
+        summary = json.loads(pathlib.Path("by_program/summary.json").read_text())
+        self.assertEqual(opened.run("by_module"), summary)
         rows = rows_of("by_program/results.csv")
         table = opened.to_dataframe("by_module")
         evaluated = bide.evaluate(bide.read("varied.json"), bide.sample(bide.read("varied.json"), 12, 5))
@@ -135,6 +136,24 @@ class SameAsTheProgram(unittest.TestCase):
             numpy.testing.assert_array_equal(table[name], evaluated[name], err_msg=name)
         numpy.testing.assert_allclose(table["/crew/0/mass_kg"], [float(row["person_a_mass_kg"]) for row in rows])
         self.assertEqual(table.attrs["units"]["/crew/0/mass_kg"], "kg")
+
+        # A folder of results opens by itself, whoever made it and wherever it is moved.
+        with self.assertRaises(ValueError):
+            opened.summary()  # of which folder?
+        for folder in ("by_program", "by_module"):
+            moved = pathlib.Path("moved") / folder
+            shutil.rmtree(moved, ignore_errors=True)
+            moved.parent.mkdir(exist_ok=True)
+            shutil.move(folder, moved)
+        pathlib.Path("study.json").unlink()
+        pathlib.Path("varied.json").unlink()
+        for folder in ("by_program", "by_module"):
+            found = bide.open_study(pathlib.Path("moved") / folder)
+            self.assertEqual(found.summary(), summary)
+            self.assertTrue(found.to_dataframe().equals(table))
+            self.assertEqual(found.run(), summary)
+        with self.assertRaisesRegex(bide.Refused, "without study.inputs"):
+            bide.open_study(SOURCE)
 
 
 class OddsTables(unittest.TestCase):

@@ -188,25 +188,46 @@ py::list output_names(const Scenario& scenario) {
   return out;
 }
 
-py::object summary(const study::Study& study, const fs::path& folder) {
+// A study, and the folder of results that it was opened from, if it was.
+struct OpenedStudy {
+  study::Study study;
+  std::optional<fs::path> folder;
+
+  const fs::path& folder_or(const std::optional<fs::path>& given) const {
+    if (given) return *given;
+    if (folder) return *folder;
+    throw py::value_error("folder: missing; allowed a folder of results, or a study opened from one");
+  }
+};
+
+OpenedStudy open_study(const fs::path& path) {
+  std::error_code error;
+  return {answer_of(study::open_study(path)),
+          fs::is_directory(path, error) ? std::optional(path) : std::nullopt};
+}
+
+py::object summary(const OpenedStudy& opened, const std::optional<fs::path>& given) {
+  const fs::path& folder = opened.folder_or(given);
   auto answer = [&] {
     const py::gil_scoped_release free;
-    return study::summary_of(study, folder, look_for_interrupt);
+    return study::summary_of(opened.study, folder, look_for_interrupt);
   }();
-  return from_json(report::study_json(study, answer_of(std::move(answer))));
+  return from_json(report::study_json(opened.study, answer_of(std::move(answer))));
 }
 
-py::object run_study(const study::Study& study, const fs::path& folder, int threads) {
+py::object run_study(const OpenedStudy& opened, const std::optional<fs::path>& given, int threads) {
+  const fs::path& folder = opened.folder_or(given);
   const auto refusal = [&] {
     const py::gil_scoped_release free;
-    return study::run_part(study, folder, {}, threads, [](const study::Progress&) { look_for_interrupt(); });
+    return study::run_part(opened.study, folder, {}, threads,
+                           [](const study::Progress&) { look_for_interrupt(); });
   }();
   if (refusal) refuse(*refusal);
-  return summary(study, folder);
+  return summary(opened, folder);
 }
 
-py::object study_frame(const study::Study& study, const fs::path& folder) try {
-  return frame(study, folder);
+py::object study_frame(const OpenedStudy& opened, const std::optional<fs::path>& given) try {
+  return frame(opened.study, opened.folder_or(given));
 } catch (const study::RecordFileError& wrong) {
   refuse({study::Refusal::Why::input, {{"records", "", wrong.what()}}});
 }
@@ -263,15 +284,18 @@ void add_results(py::module_& module) {
           "half and the last of the crew are able and alive (h within the time simulated, with a column "
           "\"... reached\") and what ends it, when help comes where the scenario says, whether the future "
           "agrees with what is known, and why it failed. attrs as in to_dataframe().");
-  py::class_<study::Study>(module, "Study", "A study file that was read and found valid.")
+  py::class_<OpenedStudy>(
+      module, "Study",
+      "A study that was read and found valid. folder: of its results; the one that it was "
+      "opened from where it is left out.")
       .def_property_readonly(
-          "samples", [](const study::Study& s) { return s.plan().size(); }, "Number of simulations.")
-      .def("run", &run_study, "folder"_a, "threads"_a = 0,
+          "samples", [](const OpenedStudy& s) { return s.study.plan().size(); }, "Number of simulations.")
+      .def("run", &run_study, "folder"_a = py::none(), "threads"_a = 0,
            "Runs what the folder does not hold yet and gives the summary as a dict. Killed and asked again, "
-           "it "
-           "goes on where it was. threads: 0 for one to a core; results do not depend on it.")
-      .def("summary", &summary, "folder"_a, "The summary of a folder that holds the whole study, as a dict.")
-      .def("to_dataframe", &study_frame, "folder"_a,
+           "it goes on where it was. threads: 0 for one to a core; results do not depend on it.")
+      .def("summary", &summary, "folder"_a = py::none(),
+           "The summary of a folder that holds the whole study, as a dict.")
+      .def("to_dataframe", &study_frame, "folder"_a = py::none(),
            "Every sample, a row each: inputs by pointer, figures by name, why it failed. A time that was not "
            "reached is the time simulated, and False in the column beside it.");
 }
@@ -323,9 +347,9 @@ void add_questions(py::module_& module) {
       "places in (0, 1), \"natural\" for values of those inputs that have one. A time (h) is given within "
       "the time simulated, with a column \"... reached\"; units are in attrs. A point that is refused has "
       "NaN and its reason in the column failure. Ask for many rows at once: they share lanes and threads.");
-  module.def(
-      "open_study", [](const fs::path& file) { return answer_of(study::open_study(file)); }, "file"_a,
-      "Reads a study file and all it depends on.");
+  module.def("open_study", &open_study, "path"_a,
+             "Reads a study and all it depends on. path: a study file, or a folder of results, which keeps "
+             "copies of what its study was read from and so opens by itself, wherever it is moved.");
 }
 
 }  // namespace

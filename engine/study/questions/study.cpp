@@ -89,7 +89,8 @@ RecordKind Study::kind() const {
 }
 
 Progress Study::run(const SampleRange& asked, const std::filesystem::path& file, int threads,
-                    const std::function<void(const Progress&)>& progress) const {
+                    const std::function<void(const Progress&)>& progress,
+                    const std::function<void()>& begun) const {
   SampleRange range = asked;
   RecordWriter writer(file, kind());
   if (writer.last()) {
@@ -101,6 +102,7 @@ Progress Study::run(const SampleRange& asked, const std::filesystem::path& file,
                                         first->sample, range.begin));
     range.begin = *writer.last() + 1;
   }
+  if (begun) begun();
   const auto finish = [&] {
     // A file that goes on beyond what is asked for was made for more samples, and stays as it is.
     if (!writer.last() || *writer.last() < range.end) writer.finish({range.end, plan_.size()});

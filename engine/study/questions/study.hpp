@@ -46,8 +46,10 @@ class Study {
 
   // Runs what the file does not hold yet of the range, and marks it as whole. Throws RecordFileError when the
   // file is another study's or another shard's.
+  // @param begun called before anything runs, when the file is this study's and nobody else writes to it
   Progress run(const SampleRange& asked, const std::filesystem::path& file, int threads,
-               const std::function<void(const Progress&)>& progress = {}) const;
+               const std::function<void(const Progress&)>& progress = {},
+               const std::function<void()>& begun = {}) const;
 
   // Every sample in order. Throws RecordFileError when one is missing.
   void read(const std::filesystem::path& file, const Sink& sink) const;
