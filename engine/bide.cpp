@@ -35,8 +35,9 @@ std::variant<study::Comparison, study::Refusal> compare(std::vector<scenario::Va
   return study::compare(std::move(options), question, progress);
 }
 
-std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidScenario& scenario) {
-  return study::try_levers(scenario);
+std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidScenario& scenario,
+                                                        const study::Look& look) {
+  return study::try_levers(scenario, look);
 }
 
 std::variant<study::Provision, study::Refusal> provision(const scenario::ValidScenario& scenario,

@@ -60,7 +60,9 @@ std::variant<study::Comparison, study::Refusal> compare(
 
 // Practical changes tried one at a time, and what each buys.
 // @param scenario from read()
-std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidScenario& scenario);
+// @param look     called now and then, so that an exception from it ends the question; may be empty
+std::variant<study::LeversTried, study::Refusal> levers(const scenario::ValidScenario& scenario,
+                                                        const study::Look& look = {});
 
 // The least kit with which a crew lasts to a stated time.
 // @param scenario from read()

@@ -14,8 +14,8 @@ mpi_packages=(libopenmpi-dev openmpi-bin)
 scheduler_packages=(slurmctld slurmd slurm-client munge)
 # For a bare Debian 12, to install the packages in (tools/package --try).
 bare_packages=(mmdebstrap)
-# For the Python module, and for the tests of it: tables, courses and plots.
-python_packages=(python3-dev pybind11-dev python3-numpy python3-pandas python3-xarray python3-matplotlib)
+# For the Python module, and for the tests of it: tables, courses, plots and types.
+python_packages=(python3-dev pybind11-dev python3-numpy python3-pandas python3-xarray python3-matplotlib mypy)
 # For the tests that look at pages in a browser.
 browser_packages=(chromium firefox-esr)
 # For the engine in a page (tools/page).

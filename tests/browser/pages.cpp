@@ -2,8 +2,8 @@
 // pages FILE
 #include <string>
 
+#include "bide/core/file.hpp"
 #include "bide/report/html/page.hpp"
-#include "bide/report/words/file.hpp"
 
 namespace {
 
@@ -53,5 +53,5 @@ Page hostile_page() {
 }  // namespace
 
 int main(int count, char** arguments) {
-  return count == 2 && !bide::report::write_whole(arguments[1], to_html(hostile_page())) ? 0 : 1;
+  return count == 2 && !bide::write_whole(arguments[1], to_html(hostile_page())) ? 0 : 1;
 }

@@ -1,5 +1,6 @@
-# python_with(MODULES VARIABLE): the first python3 that can import the modules; without one, the script that asks says
-# so and is left.
+# python_with(MODULES VARIABLE): the first python3 that can import the modules; without one, the script that asks is
+# skipped.
+include(${CMAKE_CURRENT_LIST_DIR}/../support/skip.cmake)
 macro(python_with modules variable)
   foreach(candidate /usr/bin/python3 python3)
     execute_process(COMMAND ${candidate} -c "import ${modules}" RESULT_VARIABLE result OUTPUT_QUIET ERROR_QUIET)
@@ -9,7 +10,6 @@ macro(python_with modules variable)
     endif()
   endforeach()
   if(NOT ${variable})
-    message("skipped: no python3 here has ${modules}")
-    return()
+    skip("no python3 here has ${modules}")
   endif()
 endmacro()

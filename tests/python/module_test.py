@@ -1,9 +1,12 @@
 """The Python module against the program, and against what its points say: PROGRAM SOURCE_FOLDER."""
 import ast
 import csv
+import functools
 import json
+import operator
 import pathlib
 import shutil
+import signal
 import subprocess
 import sys
 import threading
@@ -16,6 +19,7 @@ import bide
 
 PROGRAM, SOURCE = sys.argv.pop(1), pathlib.Path(sys.argv.pop(1))
 MINIMAL = SOURCE / "tests/scenario/minimal.json"
+FAILED = 3  # exit code when more than 1 % of the runs have no result
 UNKNOWN = SOURCE / "scenarios/unknown_crew_cold_sea.json"
 
 # Two inputs with bounds, so that places and values are each other's by hand: mass = 60 + 40 u, air = 12 u.
@@ -34,8 +38,9 @@ SEA = {key: value for key, value in VARIED.items() if key != "raft"} | {
 }
 
 
-def program(*arguments):
-    subprocess.run([PROGRAM, *map(str, arguments)], check=True, stdout=subprocess.DEVNULL)
+def program(*arguments, due=0):
+    done = subprocess.run([PROGRAM, *map(str, arguments)], stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True)
+    assert done.returncode == due, done
 
 
 def printed(*arguments):
@@ -58,9 +63,6 @@ class SameAsTheProgram(unittest.TestCase):
         program("odds", UNKNOWN, "-n", 16, "--seed", 7, "--json", "odds.json")
         odds = bide.odds(bide.read(str(UNKNOWN)), 16, 7, threads=1)
         self.assertEqual(odds.json, pathlib.Path("odds.json").read_text())
-        table = odds.to_dataframe()
-        self.assertEqual(len(table), len(odds.result["against_time"]))
-        self.assertTrue(table["all_able.share"].between(0, 1).all())
 
     def test_compare_and_levers(self):
         colder = json.loads(MINIMAL.read_text())
@@ -88,6 +90,27 @@ class SameAsTheProgram(unittest.TestCase):
         self.assertEqual(compared, len(rows[0]) - 2)  # all but the two columns of time
         self.assertEqual(course["core_degC"].attrs["units"], "degC")
         self.assertEqual(course["cabin_from_bodies_W"].attrs["units"], "W")
+        self.assertEqual(course.attrs["Conventions"], "CF-1.10, ACDD-1.3")
+        self.assertEqual(course.attrs["bide_fingerprint"], bide.fingerprint)
+
+    def test_scenario_hash(self):
+        """One scenario has one hash, however it was read, and any other has another."""
+
+        def hash_of(source):
+            return bide.read(source).run().to_xarray().attrs["scenario_hash"]
+
+        of_file = hash_of(MINIMAL)
+        self.assertRegex(of_file, "^fnv1a64:[0-9a-f]{16}$")
+        self.assertEqual(hash_of(json.loads(MINIMAL.read_text())), of_file)
+        self.assertNotEqual(hash_of(json.loads(MINIMAL.read_text()) | {"duration_h": 25}), of_file)
+        self.assertEqual(bide.evaluate(bide.read(VARIED), [[0.5, 0.5]]).attrs["scenario_hash"], hash_of(VARIED))
+        gale = SOURCE / "tests/cli/held_back"
+        shutil.copy(gale / "gale.json", "gale.json")
+        found = set()
+        for more in ("", "# a line that says nothing\n"):
+            pathlib.Path("gale.csv").write_text((gale / "gale.csv").read_text() + more)
+            found.add(hash_of("gale.json"))
+        self.assertEqual(len(found), 2)
 
     def test_study(self):
         study = {"format": "bide study 1", "scenario": "varied.json", "design": {"kind": "random", "samples": 12, "seed": 5}}
@@ -98,7 +121,8 @@ class SameAsTheProgram(unittest.TestCase):
         program("study", "study.json", "--out", "by_program", "--csv")
         opened = bide.open_study("study.json")
         self.assertEqual(opened.samples, 12)
-        self.assertEqual(opened.run("by_module"), json.loads(pathlib.Path("by_program/summary.json").read_text()))
+        summary = json.loads(pathlib.Path("by_program/summary.json").read_text())
+        self.assertEqual(opened.run("by_module"), summary)
         rows = rows_of("by_program/results.csv")
         table = opened.to_dataframe("by_module")
         evaluated = bide.evaluate(bide.read("varied.json"), bide.sample(bide.read("varied.json"), 12, 5))
@@ -111,6 +135,114 @@ class SameAsTheProgram(unittest.TestCase):
             numpy.testing.assert_allclose(table[name], expected, rtol=1e-9, err_msg=name)
             numpy.testing.assert_array_equal(table[name], evaluated[name], err_msg=name)
         numpy.testing.assert_allclose(table["/crew/0/mass_kg"], [float(row["person_a_mass_kg"]) for row in rows])
+        self.assertEqual(table.attrs["units"]["/crew/0/mass_kg"], "kg")
+
+        # A folder of results opens by itself, whoever made it and wherever it is moved.
+        with self.assertRaises(ValueError):
+            opened.summary()  # of which folder?
+        for folder in ("by_program", "by_module"):
+            moved = pathlib.Path("moved") / folder
+            shutil.rmtree(moved, ignore_errors=True)
+            moved.parent.mkdir(exist_ok=True)
+            shutil.move(folder, moved)
+        pathlib.Path("study.json").unlink()
+        pathlib.Path("varied.json").unlink()
+        for folder in ("by_program", "by_module"):
+            found = bide.open_study(pathlib.Path("moved") / folder)
+            self.assertEqual(found.summary(), summary)
+            self.assertTrue(found.to_dataframe().equals(table))
+            self.assertEqual(found.run(), summary)
+        with self.assertRaisesRegex(bide.Refused, "without study.inputs"):
+            bide.open_study(SOURCE)
+
+
+class OddsTables(unittest.TestCase):
+    """Against the tables of the program. Three people in the sea; of every three draws one is refused by its mass."""
+
+    def setUp(self):
+        crew = [SEA["crew"][0], dict(SEA["crew"][0], mass_kg=95), dict(SEA["crew"][0], sex="female", mass_kg=62)]
+        self.scenario = SEA | {
+            "crew": crew,
+            "weather": SEA["weather"] | {"water_temperature_degC": 12},
+            "uncertain": {
+                "inputs": {
+                    "/crew/0/mass_kg": {"kind": "discrete", "values": [70, 90, 8]},
+                    "/weather/water_temperature_degC": {"kind": "uniform", "low": 2, "high": 28},
+                },
+                "rescue": {"kind": "lognormal", "median_h": 12, "geometric_sd": 2},
+            },
+        }
+        pathlib.Path("sea.json").write_text(json.dumps(self.scenario))
+        self.read = bide.read("sea.json")
+
+    def test_shares(self):
+        program("odds", "sea.json", "-n", 90, "--seed", 3, "--csv", "odds.csv", "--no-levers", due=FAILED)
+        table = bide.odds(self.read, 90, 3).to_dataframe()
+        rows = rows_of("odds.csv")
+        self.assertEqual(len(table), len(rows))
+        names = {"at_h": "time_h"}
+        for state in ("all_able", "some_able", "all_alive", "some_alive"):
+            names |= {f"{state}.share": state, f"{state}.low": f"{state}_low", f"{state}.high": f"{state}_high"}
+        for name, column in names.items():
+            numpy.testing.assert_allclose(table[name], [float(row[column]) for row in rows], rtol=1e-5, err_msg=name)
+        self.assertEqual(sorted(rows[0]), sorted(names.values()))
+        self.attributes(table)
+        self.assertEqual(table.attrs["units"]["at_h"], "h")
+        self.assertEqual(set(table.attrs["units"]), set(table))
+
+    def attributes(self, table):
+        self.assertEqual((table.attrs["seed"], table.attrs["samples"]), (3, 90))
+        self.assertEqual(table.attrs["notice"], bide.notice)
+        self.assertEqual(table.attrs["bide_fingerprint"], bide.fingerprint)
+        self.assertEqual(table.attrs["scenario_hash"], self.read.run().to_xarray().attrs["scenario_hash"])
+
+    def test_futures(self):
+        table = bide.odds(self.read, 90, 3).futures()
+        self.attributes(table)
+        study = {"format": "bide study 1", "scenario": "sea.json", "design": {"kind": "random", "samples": 90, "seed": 3}}
+        pathlib.Path("sea_study.json").write_text(json.dumps(study))
+        shutil.rmtree("sea_study", ignore_errors=True)
+        program("study", "sea_study.json", "--out", "sea_study", "--csv", due=FAILED)
+        rows = rows_of("sea_study/results.csv")
+        self.assertEqual(list(table.index), list(range(90)))
+        self.assertEqual([bool(each) for each in table["failure"]], [bool(row["failed_because"]) for row in rows])
+        kept = table["failure"] == ""
+        self.assertGreater(kept.sum(), 30)
+        self.assertLess(kept.sum(), 90)
+        reached = set()
+        for who in ("first", "half", "last"):
+            for state in ("able", "alive"):
+                name = f"{who} {state} until"
+                due = numpy.array([float(row[f"{who}_{state}_until_h"] or "nan") for row in rows])
+                numpy.testing.assert_array_equal(table[name + " reached"], numpy.isfinite(due), err_msg=name)
+                due[kept & ~numpy.isfinite(due)] = 24
+                numpy.testing.assert_allclose(table[name], due, rtol=1e-5, err_msg=name)
+                self.assertEqual(list(table[f"{who} {state} ended by"] != ""), list(table[name + " reached"]), name)
+                self.assertEqual(table.attrs["units"][name], "h")
+                reached |= set(table.loc[kept, name + " reached"])
+        self.assertEqual(reached, {True, False})  # or the table would show one of them only
+
+    def test_futures_and_json(self):
+        program("odds", "sea.json", "-n", 90, "--seed", 3, "--alive-at", 6, "--json", "known.json", "--no-levers", due=FAILED)
+        told = json.loads(pathlib.Path("known.json").read_text())
+        table = bide.odds(self.read, 90, 3, alive_at_h=6).futures()
+        kept = table[table["failure"] == ""]
+        left = kept[kept["agrees with what is known"]]
+        self.assertEqual((len(left), len(kept) - len(left)), (told["futures"], told["ruled_out"]))
+        self.assertGreater(told["ruled_out"], 0)
+        self.assertTrue((left["first alive until"] >= 6).all())
+        self.assertEqual([each["sample"] for each in told["failed"]], list(table.index[table["failure"] != ""]))
+        for who, key in (("first", "first_person"), ("half", "half_of_crew"), ("last", "last_person")):
+            for state in ("able", "alive"):
+                beyond = told[state][key]["not_reached_within_horizon"]["count"]
+                self.assertEqual((~left[f"{who} {state} until reached"]).sum(), beyond, (who, state))
+        causes = left["first able ended by"].replace("", numpy.nan).value_counts(normalize=False) / len(left)
+        self.assertEqual({key: round(value, 6) for key, value in causes.items()},
+                         {key: round(value, 6) for key, value in told["causes"][-1]["first_able_ended_by"].items()})
+        self.assertEqual((~left["help comes reached"]).sum(), told["help"]["none_within_horizon"]["count"])
+        for each in told["against_time"]:
+            self.assertEqual((left["first able until"] > each["at_h"]).sum() if each["at_h"] < 24 else
+                             (~left["first able until reached"]).sum(), each["all_able"]["count"], each["at_h"])
 
 
 class Indices(unittest.TestCase):
@@ -218,6 +350,50 @@ class OwnPoints(unittest.TestCase):
         self.assertGreater(after - before, 3)
 
 
+class Interrupts(unittest.TestCase):
+    """Ctrl-C ends a long question while it runs, not after it."""
+
+    def ends(self, call, argument):
+        kept = []
+        signal.setitimer(signal.ITIMER_REAL, 0.03)
+        with self.assertRaises(KeyboardInterrupt):
+            # No line of Python stands between the call and what keeps its result, so that an answer that was found
+            # before the signal was looked for is kept.
+            kept.extend(map(call, [argument]))
+            time.sleep(1)  # the signal came after the answer
+        self.assertEqual(kept, [])
+
+    def setUp(self):
+        signal.signal(signal.SIGALRM, signal.default_int_handler)
+        self.addCleanup(signal.signal, signal.SIGALRM, signal.SIG_DFL)
+        crew = [dict(VARIED["crew"][0]) for _ in range(4)]
+        self.long = VARIED | {"crew": crew, "duration_h": 960, "raft": {"kind": "offshore_4"}}
+
+    def test_questions(self):
+        scenario = bide.read(self.long)
+        run = scenario.run()
+        for call, argument in (
+            (bide.Scenario.run, scenario),
+            (operator.attrgetter("json"), run),
+            (bide.levers, scenario),
+            (bide.compare, [scenario, scenario]),
+            (functools.partial(bide.odds, scenario), 100000),
+            (functools.partial(bide.evaluate, scenario), bide.sample(scenario, 10000)),
+        ):
+            with self.subTest(call):
+                self.ends(call, argument)
+
+    def test_study(self):
+        pathlib.Path("varied.json").write_text(json.dumps(VARIED))
+        study = {"format": "bide study 1", "scenario": "varied.json", "design": {"kind": "saltelli", "samples": 256}}
+        pathlib.Path("interrupted.json").write_text(json.dumps(study))
+        shutil.rmtree("interrupted", ignore_errors=True)
+        opened = bide.open_study("interrupted.json")
+        self.ends(opened.run, "interrupted")
+        opened.run("interrupted")
+        self.ends(opened.summary, "interrupted")
+
+
 class Refusals(unittest.TestCase):
     def refused(self, pointer, message, call, *arguments, **named):
         with self.assertRaises(bide.Refused) as caught:
@@ -268,6 +444,9 @@ class Stub(unittest.TestCase):
                 self.assertEqual(members, found, kind.name)
 
     def test_words(self):
+        for kind in (bide.Scenario, bide.Run, bide.Odds, bide.Study):
+            for name, member in vars(kind).items():
+                self.assertTrue(name.startswith("_") or member.__doc__, f"{kind.__name__}.{name}")
         for name in dir(bide):
             if callable(getattr(bide, name)) and not name.startswith("__"):
                 self.assertTrue(getattr(bide, name).__doc__, name)

@@ -1,5 +1,9 @@
-# Runs a script with PYTHON, or says that the modules it needs are not installed.
+# Runs a script with PYTHON, or says that what it needs is not installed.
 cmake_policy(VERSION 3.25)
+include(${CMAKE_CURRENT_LIST_DIR}/../support/skip.cmake)
+if(NOT PYTHON)
+  skip("the Python module was not configured")
+endif()
 set(script)
 math(EXPR last "${CMAKE_ARGC} - 1")
 set(after OFF)
@@ -10,10 +14,8 @@ foreach(i RANGE ${last})
     set(after ON)
   endif()
 endforeach()
-execute_process(COMMAND ${PYTHON} -c "import numpy, pandas, xarray, matplotlib" RESULT_VARIABLE missing
-                OUTPUT_QUIET ERROR_QUIET)
+execute_process(COMMAND ${PYTHON} -c "import ${MODULES}" RESULT_VARIABLE missing OUTPUT_QUIET ERROR_QUIET)
 if(missing)
-  message("skipped: ${PYTHON} lacks numpy, pandas, xarray or matplotlib")
-  return()
+  skip("${PYTHON} lacks one of ${MODULES}")
 endif()
 execute_process(COMMAND ${PYTHON} ${script} COMMAND_ERROR_IS_FATAL ANY)

@@ -5,7 +5,8 @@
 #include <system_error>
 
 #include "arguments.hpp"
-#include "bide/report/words/file.hpp"
+#include "bide/core/file.hpp"
+#include "bide/scenario/weather_files.hpp"
 #include "output.hpp"
 #include "terminal.hpp"
 
@@ -35,27 +36,6 @@ int clash(const fs::path& path, const char* what) {
   return exit_usage;
 }
 
-void add_weather_files(const scenario::ValidScenario& scenario, std::vector<fs::path>& to) {
-  const std::string key = "/weather/file";
-  const auto add = [&](const scenario::Value& value) {
-    if (const auto* name = std::get_if<std::string>(&value)) to.push_back(scenario.folder / *name);
-  };
-  if (const auto* weather = std::get_if<scenario::FileWeather>(&scenario.weather)) add(weather->file);
-  const auto& uncertain = scenario.scenario.uncertain;
-  if (!uncertain) return;
-  const auto add_all = [&](const scenario::Distribution& distribution) {
-    for (const scenario::Value& value : distribution.values) add(value);
-  };
-  for (const auto& [pointer, distribution] : uncertain->inputs.entries)
-    if (pointer == key) add_all(distribution);
-  for (const scenario::SharedInput& group : uncertain->groups)
-    for (const std::string& pointer : group.pointers)
-      if (pointer == key) add_all(group.distribution);
-  for (const scenario::Alternative& alternative : uncertain->alternatives)
-    for (const auto& [pointer, value] : alternative.set.entries)
-      if (pointer == key) add(value);
-}
-
 }  // namespace
 
 int check(const Files& files) {
@@ -70,20 +50,20 @@ int check(const Files& files) {
   }
   for (const fs::path& output : files.written)
     if (!output.empty() && !is_output(output))
-      if (const auto why = report::why_not_writable(output))
+      if (const auto why = why_not_writable(output))
         return cannot_write(output.string(), *why, letters(true));
   return exit_ok;
 }
 
 std::vector<fs::path> files_of(const scenario::ValidScenario& scenario) {
   std::vector<fs::path> out{scenario.file};
-  add_weather_files(scenario, out);
+  for (const std::string& name : scenario::weather_files(scenario)) out.push_back(scenario.folder / name);
   return out;
 }
 
 int write_file(const fs::path& path, std::string_view text) {
   if (path.empty()) return exit_ok;
-  const auto why = report::write_whole(path, text);
+  const auto why = write_whole(path, text);
   return why ? cannot_write(path.string(), *why, letters(true)) : exit_ok;
 }
 

@@ -16,7 +16,7 @@
 #include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
-#include "bide/report/words/file.hpp"
+#include "bide/core/file.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/scenario/crew_words.hpp"
 #include "bide/scenario/nearest.hpp"
@@ -255,7 +255,7 @@ std::string free_name(const Answers& answers, const Dialogue& dialogue) {
   const auto taken = [](const std::string& path) {
     std::error_code error;
     if (std::filesystem::exists(path, error)) return path + " exists; another name, please";
-    return report::why_not_writable(path).value_or("");
+    return why_not_writable(path).value_or("");
   };
   if (!dialogue.asks() || answers.force || answers.output.empty() || taken(answers.output).empty())
     return answers.output;

@@ -100,7 +100,9 @@ int merge(const std::vector<std::string>& places, StudyArguments arguments) {
                                whole.string(), arguments.study, arguments.out));
   std::optional<study::Study> study;
   if (const int code = load_study(arguments, {}, study); code != exit_ok) return code;
-  return write_results(*study, arguments);
+  if (const int code = write_results(*study, arguments); code != exit_ok) return code;
+  const auto refusal = study::keep_study(*study, arguments.out);
+  return refusal ? refuse(*refusal) : exit_ok;
 }
 
 }  // namespace

@@ -24,14 +24,13 @@ std::optional<std::string> write_study_netcdf(const study::Study&, const std::fi
 #include <stdexcept>
 #include <vector>
 
-#include "bide/core/notice.hpp"
+#include "bide/core/file.hpp"
 #include "bide/core/people.hpp"
 #include "bide/core/text.hpp"
 #include "bide/report/study/study_table.hpp"
 #include "bide/report/study/study_text.hpp"
-#include "bide/report/words/file.hpp"
+#include "bide/report/words/attributes.hpp"
 #include "bide/study/questions/outputs.hpp"
-#include "bide/study/records/fingerprint.hpp"
 #include "bide/system/limits.hpp"
 
 namespace bide::tool {
@@ -213,27 +212,15 @@ void put_rows(const File& file, Variable& variable, std::size_t first, std::size
   }
 }
 
-// CF 1.10 and the global attributes of ACDD 1.3 that do not change from day to day: the file of a study is
-// the same bytes whenever it is written.
+// The file of a study is the same bytes whenever it is written.
 void describe(const File& file, const study::Study& study, const std::string& command) {
-  const study::Build build = study::build();
   const auto about = [&](const char* name, std::string_view value) { file.text(NC_GLOBAL, name, value); };
-  about("Conventions", "CF-1.10, ACDD-1.3");
+  for (const auto& [name, value] : report::attributes_of(study.scenario())) about(name.c_str(), value);
   about("title", study.file().name);
   about("summary", fmt::format("Simulated endurance of the crew of a life raft, one run for each sample. {}",
                                study.file().setting));
-  about("keywords", "life raft, crew, endurance, simulation");
-  about("source", fmt::format("bide {}", build.version));
   about("history", command);
-  about("comment", fmt::format("{} {}", standing_notice, standing_advice));
-  about("bide_version", build.version);
-  about("bide_fingerprint", build.fingerprint);
-  about("bide_compiler", build.compiler);
-  about("bide_instruction_set", build.instruction_set);
   about("command", command);
-  about("scenario", study.scenario().scenario.name);
-  about("scenario_hash", fmt::format("fnv1a64:{:016x}", study.scenario_hash()));
-  about("start_time_utc", study.scenario().scenario.start_time_utc);
   about("design", report::design_words(study));
   const int seed = study.file().design.seed;
   must(nc_put_att_int(file.id(), NC_GLOBAL, "seed", NC_INT, 1, &seed));
@@ -300,7 +287,7 @@ std::optional<std::string> why_no_netcdf() {
 std::optional<std::string> write_study_netcdf(const study::Study& study, const std::filesystem::path& records,
                                               const std::filesystem::path& path, const std::string& command) {
   try {
-    report::NewFile fresh(path);
+    NewFile fresh(path);
     write(study, records, fresh.beside(), command);
     fresh.keep();
   } catch (const std::exception& error) {

@@ -61,8 +61,11 @@ void add_table_options(Command& command, StudyArguments& arguments) {
 }
 
 void add_study_options(Command& command, StudyArguments& arguments) {
-  command.text("study", arguments.study, "Study file").required();
-  command.text("--out", arguments.out, "Folder of the results; the study's name with _results if left out");
+  command.text("study", arguments.study, "Study file, or a folder of results that a study has left")
+      .required();
+  command.text(
+      "--out", arguments.out,
+      "Folder of the results; if left out, the folder given, or the study file's name with _results");
   command.number("--threads", arguments.threads, any_threads,
                  "Threads; 0: one to a core. Results do not depend on it");
   command.flag("--progress", arguments.progress, "Report progress even when not on a terminal");
@@ -70,7 +73,11 @@ void add_study_options(Command& command, StudyArguments& arguments) {
 }
 
 fs::path folder_of(const StudyArguments& arguments) {
-  return arguments.out.empty() ? fs::path(arguments.study).stem().string() + "_results" : arguments.out;
+  if (!arguments.out.empty()) return arguments.out;
+  // What was opened as a folder of results goes on there.
+  std::error_code error;
+  const fs::path study = arguments.study;
+  return fs::is_directory(study, error) ? study : fs::path(study.stem().string() + "_results");
 }
 
 int load_study(const StudyArguments& arguments, const study::Shard& shard,
@@ -86,7 +93,7 @@ int load_study(const StudyArguments& arguments, const study::Shard& shard,
   std::error_code error;
   if (!fs::exists(folder, error)) return exit_ok;  // nothing there that could be overwritten
   Files files{files_of(study->scenario()), {folder / study::file_name_of(shard)}};
-  files.read.emplace_back(arguments.study);
+  files.read.emplace_back(study->file_name());
   if (auto points = study->points_file()) files.read.push_back(std::move(*points));
   for (const char* name : result_names) files.written.push_back(folder / name);
   return check(files);
@@ -116,7 +123,7 @@ int write_results(const study::Study& study, const StudyArguments& arguments) {
     const PageFiles pages{arguments.report ? (folder / summary_html).string() : "", arguments.charts};
     if (const int code = ready_pages(pages); code != exit_ok) return code;
     std::vector<fs::path> kept = files_of(study.scenario());
-    kept.emplace_back(arguments.study);
+    kept.emplace_back(study.file_name());
     if (auto points = study.points_file()) kept.push_back(std::move(*points));
     for (const char* name : result_names) kept.push_back(folder / name);
     if (const int code = write_pages(report::pages::study_page(study, summary), pages, kept); code != exit_ok)

@@ -7,8 +7,8 @@
 #include <ctime>
 #include <system_error>
 
+#include "bide/core/file.hpp"
 #include "bide/core/notice.hpp"
-#include "bide/report/words/file.hpp"
 #endif
 
 namespace bide::tool {
@@ -56,7 +56,7 @@ std::optional<std::string> why_no_xlsx() {
 
 std::optional<std::string> write_xlsx(const std::vector<report::Sheet>& sheets,
                                       const std::filesystem::path& path, double made_unix_s) try {
-  report::NewFile fresh(path);
+  NewFile fresh(path);
   lxw_workbook* book = workbook_new(fresh.beside().c_str());
   if (book == nullptr) return "out of memory";
   lxw_doc_properties about{};

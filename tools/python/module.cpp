@@ -72,7 +72,7 @@ struct Run {
     if (!json) {
       auto members = [&] {
         const py::gil_scoped_release free;
-        return study::run_unmeasured(*scenario);
+        return study::run_unmeasured(*scenario, look_for_interrupt);
       }();
       json = report::result_json(run.outcome, run.timeline, *scenario, answer_of(std::move(members)));
     }
@@ -89,17 +89,22 @@ Run run(Held scenario) {
 }
 
 struct Odds {
-  std::string json;
+  study::OddsAnswer answer;
+  std::vector<study::Future> futures;
+
+  std::string json() const { return report::odds_json(answer); }
 };
 
 Odds odds_of(const Scenario& scenario, study::OddsQuestion question) {
   if (question.futures == 0) throw py::value_error("futures: found 0; allowed 1 or more");
+  std::vector<study::Future> futures;
+  question.each = [&futures](const study::Future& future) { futures.push_back(future); };
   auto answer = [&] {
     const py::gil_scoped_release free;
     return bide::odds(scenario, question,
                       [](study::OddsPart, const study::Progress&) { look_for_interrupt(); });
   }();
-  return {report::odds_json(answer_of(std::move(answer)))};
+  return {answer_of(std::move(answer)), std::move(futures)};
 }
 
 py::object ask_compare(const std::vector<Held>& scenarios, std::uint64_t futures, std::uint64_t seed) {
@@ -116,7 +121,7 @@ py::object ask_compare(const std::vector<Held>& scenarios, std::uint64_t futures
 py::object ask_levers(const Scenario& scenario) {
   auto answer = [&] {
     const py::gil_scoped_release free;
-    return bide::levers(scenario);
+    return bide::levers(scenario, look_for_interrupt);
   }();
   return from_json(report::levers_json(answer_of(std::move(answer)), scenario));
 }
@@ -173,7 +178,7 @@ py::object evaluate_points(const Scenario& scenario, const Table& points, std::v
     return bide::evaluate(scenario, std::move(question),
                           [](const study::Progress&) { look_for_interrupt(); });
   }();
-  return frame(answer_of(std::move(answer)), scenario.scenario.duration_h);
+  return frame(answer_of(std::move(answer)), scenario);
 }
 
 py::list output_names(const Scenario& scenario) {
@@ -183,33 +188,57 @@ py::list output_names(const Scenario& scenario) {
   return out;
 }
 
-py::object summary(const study::Study& study, const fs::path& folder) {
+// A study, and the folder of results that it was opened from, if it was.
+struct OpenedStudy {
+  study::Study study;
+  std::optional<fs::path> folder;
+
+  const fs::path& folder_or(const std::optional<fs::path>& given) const {
+    if (given) return *given;
+    if (folder) return *folder;
+    throw py::value_error("folder: missing; allowed a folder of results, or a study opened from one");
+  }
+};
+
+OpenedStudy open_study(const fs::path& path) {
+  std::error_code error;
+  return {answer_of(study::open_study(path)),
+          fs::is_directory(path, error) ? std::optional(path) : std::nullopt};
+}
+
+py::object summary(const OpenedStudy& opened, const std::optional<fs::path>& given) {
+  const fs::path& folder = opened.folder_or(given);
   auto answer = [&] {
     const py::gil_scoped_release free;
-    return study::summary_of(study, folder);
+    return study::summary_of(opened.study, folder, look_for_interrupt);
   }();
-  return from_json(report::study_json(study, answer_of(std::move(answer))));
+  return from_json(report::study_json(opened.study, answer_of(std::move(answer))));
 }
 
-py::object run_study(const study::Study& study, const fs::path& folder, int threads) {
+py::object run_study(const OpenedStudy& opened, const std::optional<fs::path>& given, int threads) {
+  const fs::path& folder = opened.folder_or(given);
   const auto refusal = [&] {
     const py::gil_scoped_release free;
-    return study::run_part(study, folder, {}, threads, [](const study::Progress&) { look_for_interrupt(); });
+    return study::run_part(opened.study, folder, {}, threads,
+                           [](const study::Progress&) { look_for_interrupt(); });
   }();
   if (refusal) refuse(*refusal);
-  return summary(study, folder);
+  return summary(opened, folder);
 }
 
-py::object study_frame(const study::Study& study, const fs::path& folder) try {
-  return frame(study, folder);
+py::object study_frame(const OpenedStudy& opened, const std::optional<fs::path>& given) try {
+  return frame(opened.study, opened.folder_or(given));
 } catch (const study::RecordFileError& wrong) {
   refuse({study::Refusal::Why::input, {{"records", "", wrong.what()}}});
 }
 
 void add_scenario(py::module_& module) {
   py::class_<Scenario, Held>(module, "Scenario", "A scenario that was read and found valid.")
-      .def_property_readonly("name", [](const Scenario& s) { return text(s.scenario.name); })
-      .def_property_readonly("file", [](const Scenario& s) { return text(s.file); })
+      .def_property_readonly(
+          "name", [](const Scenario& s) { return text(s.scenario.name); }, "Its name, as the file gives it.")
+      .def_property_readonly(
+          "file", [](const Scenario& s) { return text(s.file); },
+          "Path it was read from; \"dict\" or \"text\" where read() was given one.")
       .def_property_readonly(
           "persons", [](const Scenario& s) { return s.scenario.crew.size(); }, "Number of persons.")
       .def_property_readonly(
@@ -241,24 +270,32 @@ void add_results(py::module_& module) {
           "its unit in attrs. Ends are given within the time simulated, with whether they were reached.");
   py::class_<Odds>(module, "Odds", "The endurance window over many possible futures.")
       .def_property_readonly(
-          "json", [](const Odds& o) { return text(o.json); }, "The bytes that `bide odds --json` writes.")
+          "json", [](const Odds& o) { return text(o.json()); }, "The bytes that `bide odds --json` writes.")
       .def_property_readonly(
-          "result", [](const Odds& o) { return from_json(o.json); }, "The same as a dict.")
+          "result", [](const Odds& o) { return from_json(o.json()); }, "The same as a dict.")
       .def(
-          "to_dataframe",
-          [](const Odds& o) {
-            return py::module_::import("pandas").attr("json_normalize")(from_json(o.json)["against_time"]);
-          },
-          "Shares against time, a row for each hour, as a pandas.DataFrame.");
-  py::class_<study::Study>(module, "Study", "A study file that was read and found valid.")
+          "to_dataframe", [](const Odds& o) { return shares_frame(o.answer); },
+          "Shares against time as a pandas.DataFrame, a row for each hour: at_h (h since the start), and for "
+          "all_able, some_able, all_alive and some_alive the count of futures, their share, and low and high "
+          "of its interval. attrs has units, the notice and where it comes from.")
+      .def(
+          "futures", [](const Odds& o) { return futures_frame(o.answer, o.futures); },
+          "Every future as a pandas.DataFrame, a row each, in the order of sample(): until when the first, "
+          "half and the last of the crew are able and alive (h within the time simulated, with a column "
+          "\"... reached\") and what ends it, when help comes where the scenario says, whether the future "
+          "agrees with what is known, and why it failed. attrs as in to_dataframe().");
+  py::class_<OpenedStudy>(
+      module, "Study",
+      "A study that was read and found valid. folder: of its results; the one that it was "
+      "opened from where it is left out.")
       .def_property_readonly(
-          "samples", [](const study::Study& s) { return s.plan().size(); }, "Number of simulations.")
-      .def("run", &run_study, "folder"_a, "threads"_a = 0,
+          "samples", [](const OpenedStudy& s) { return s.study.plan().size(); }, "Number of simulations.")
+      .def("run", &run_study, "folder"_a = py::none(), "threads"_a = 0,
            "Runs what the folder does not hold yet and gives the summary as a dict. Killed and asked again, "
-           "it "
-           "goes on where it was. threads: 0 for one to a core; results do not depend on it.")
-      .def("summary", &summary, "folder"_a, "The summary of a folder that holds the whole study, as a dict.")
-      .def("to_dataframe", &study_frame, "folder"_a,
+           "it goes on where it was. threads: 0 for one to a core; results do not depend on it.")
+      .def("summary", &summary, "folder"_a = py::none(),
+           "The summary of a folder that holds the whole study, as a dict.")
+      .def("to_dataframe", &study_frame, "folder"_a = py::none(),
            "Every sample, a row each: inputs by pointer, figures by name, why it failed. A time that was not "
            "reached is the time simulated, and False in the column beside it.");
 }
@@ -310,9 +347,9 @@ void add_questions(py::module_& module) {
       "places in (0, 1), \"natural\" for values of those inputs that have one. A time (h) is given within "
       "the time simulated, with a column \"... reached\"; units are in attrs. A point that is refused has "
       "NaN and its reason in the column failure. Ask for many rows at once: they share lanes and threads.");
-  module.def(
-      "open_study", [](const fs::path& file) { return answer_of(study::open_study(file)); }, "file"_a,
-      "Reads a study file and all it depends on.");
+  module.def("open_study", &open_study, "path"_a,
+             "Reads a study and all it depends on. path: a study file, or a folder of results, which keeps "
+             "copies of what its study was read from and so opens by itself, wherever it is moved.");
 }
 
 }  // namespace

@@ -14,8 +14,8 @@
 #include "bide/core/units.hpp"
 #include "bide/report/run/columns.hpp"
 #include "bide/report/study/study_table.hpp"
+#include "bide/report/words/attributes.hpp"
 #include "bide/report/words/words.hpp"
-#include "bide/study/records/fingerprint.hpp"
 #include "bide/study/records/record_file.hpp"
 #include "refused.hpp"
 
@@ -88,45 +88,54 @@ void add_ends(py::dict& variables, const timeline::Timeline& timeline, const std
       py::make_tuple("person", reached, attributes("1", "whether " + long_name + " was reached"));
 }
 
-// Columns of a DataFrame in order.
+// Columns of a DataFrame in order, with units of those that have one.
 struct Frame {
-  py::dict columns{};
+  py::dict columns{}, units{};
 
+  void numbers(const std::string& name, const std::vector<double>& values, std::string_view unit) {
+    columns[text(name)] = array_of(values);
+    units[text(name)] = text(unit);
+  }
+  void words(const std::string& name, const std::vector<std::string>& values) {
+    py::list column;
+    for (const std::string& each : values) column.append(text(each));
+    columns[text(name)] = column;
+  }
   void times(const std::string& name, std::vector<double> hours, double horizon_h) {
     py::array_t<bool> reached(static_cast<py::ssize_t>(hours.size()));
     for (std::size_t i = 0; i < hours.size(); ++i) {
       reached.mutable_at(static_cast<py::ssize_t>(i)) = std::isfinite(hours[i]);
       if (std::isinf(hours[i])) hours[i] = horizon_h;
     }
-    columns[text(name)] = array_of(hours);
+    numbers(name, hours, "h");
     columns[text(name + " reached")] = reached;
   }
   void figure(const study::Output& output, std::vector<double> values, double horizon_h) {
     if (output.is_time) return times(output.name, std::move(values), horizon_h);
-    columns[text(output.name)] = array_of(values);
+    numbers(output.name, values, output.unit);
   }
-  // With the unit of each figure in `attrs`, and the standing notice.
-  py::object made(const std::vector<study::Output>& outputs, const py::list& failures) {
-    columns["failure"] = failures;
+  // With the units in `attrs`, and where it comes from.
+  py::object made(const scenario::ValidScenario& scenario) const {
     py::object frame = py::module_::import("pandas").attr("DataFrame")(columns);
-    py::dict units;
-    for (const study::Output& each : outputs) units[text(each.name)] = text(each.unit);
     frame.attr("attrs")["units"] = units;
-    frame.attr("attrs").attr("update")(provenance());
+    frame.attr("attrs").attr("update")(provenance(scenario));
+    return frame;
+  }
+  py::object made(const study::OddsAnswer& answer) const {
+    py::object frame = made(answer.scenario);
+    frame.attr("attrs")["seed"] = answer.seed;
+    frame.attr("attrs")["samples"] = answer.samples;
     return frame;
   }
 };
 
 }  // namespace
 
-py::dict provenance() {
+py::dict provenance(const scenario::ValidScenario& scenario) {
   py::dict out;
+  for (const auto& [name, value] : report::attributes_of(scenario)) out[text(name)] = text(value);
+  out["scenario_file"] = text(scenario.file);
   out["notice"] = text(standing_notice);
-  const study::Build build = study::build();
-  out["bide_version"] = text(build.version);
-  out["bide_fingerprint"] = text(build.fingerprint);
-  out["bide_compiler"] = text(build.compiler);
-  out["bide_instruction_set"] = text(build.instruction_set);
   return out;
 }
 
@@ -152,24 +161,24 @@ py::object dataset(const study::Run& run, const scenario::ValidScenario& scenari
     people.append(text(report::person_names({static_cast<int>(p)})));
   coordinates["person"] = py::make_tuple("person", people);
 
-  py::dict about = provenance();
+  py::dict about = provenance(scenario);
   about["title"] = text(scenario.scenario.name);
-  about["start_time_utc"] = text(report::iso_minute(timeline.start_unix_s));
-  about["scenario_file"] = text(scenario.file);
+  about["summary"] = "Simulated course of the crew of a life raft: one case, not a forecast.";
   using namespace py::literals;
   return py::module_::import("xarray").attr("Dataset")("data_vars"_a = variables, "coords"_a = coordinates,
                                                        "attrs"_a = about);
 }
 
-py::object frame(const study::Evaluated& evaluated, double horizon_h) {
+py::object frame(const study::Evaluated& evaluated, const scenario::ValidScenario& scenario) {
   Frame out;
   for (std::size_t i = 0; i < evaluated.outputs.size(); ++i) {
     const auto column = evaluated.values.col(static_cast<Eigen::Index>(i));
-    out.figure(evaluated.outputs[i], {column.begin(), column.end()}, horizon_h);
+    out.figure(evaluated.outputs[i], {column.begin(), column.end()}, scenario.scenario.duration_h);
   }
-  py::list failures;
-  for (const auto& failure : evaluated.failures) failures.append(text(failure.value_or("")));
-  return out.made(evaluated.outputs, failures);
+  std::vector<std::string> failures;
+  for (const auto& failure : evaluated.failures) failures.push_back(failure.value_or(""));
+  out.words("failure", failures);
+  return out.made(scenario);
 }
 
 py::object frame(const study::Study& study, const std::filesystem::path& folder) {
@@ -194,19 +203,86 @@ py::object frame(const study::Study& study, const std::filesystem::path& folder)
   }
   Frame out;
   for (std::size_t i = 0; i < inputs.size(); ++i) {
-    if (inputs[i].is_number) {
-      out.columns[text(inputs[i].name)] = array_of(numbers[i]);
-      continue;
-    }
-    py::list column;
-    for (const std::string& each : words[i]) column.append(text(each));
-    out.columns[text(inputs[i].name)] = column;
+    if (inputs[i].is_number)
+      out.numbers(inputs[i].name, numbers[i], inputs[i].unit);
+    else
+      out.words(inputs[i].name, words[i]);
   }
   for (std::size_t i = 0; i < outputs.size(); ++i)
     out.figure(outputs[i], std::move(figures[i]), study.scenario().scenario.duration_h);
-  py::list reasons;
-  for (const std::string& each : failures) reasons.append(text(each));
-  return out.made(outputs, reasons);
+  out.words("failure", failures);
+  return out.made(study.scenario());
+}
+
+py::object shares_frame(const study::OddsAnswer& answer) {
+  const std::vector<study::AtTime>& times = answer.odds.times;
+  const auto column = [&](const auto& of) {
+    std::vector<double> out;
+    for (const study::AtTime& each : times) out.push_back(of(each));
+    return out;
+  };
+  Frame out;
+  out.numbers("at_h", column([](const study::AtTime& t) { return t.at_h; }), "h");
+  const auto add = [&](const std::string& name, study::Chance study::AtTime::*chance) {
+    py::array_t<std::uint64_t> count(static_cast<py::ssize_t>(times.size()));
+    for (std::size_t i = 0; i < times.size(); ++i)
+      count.mutable_at(static_cast<py::ssize_t>(i)) = (times[i].*chance).count;
+    out.columns[text(name + ".count")] = count;
+    out.units[text(name + ".count")] = "1";
+    out.numbers(name + ".share", column([&](const study::AtTime& t) { return (t.*chance).share; }), "1");
+    out.numbers(name + ".low", column([&](const study::AtTime& t) { return (t.*chance).interval.low; }), "1");
+    out.numbers(name + ".high", column([&](const study::AtTime& t) { return (t.*chance).interval.high; }),
+                "1");
+  };
+  add("all_able", &study::AtTime::all_able);
+  add("some_able", &study::AtTime::some_able);
+  add("all_alive", &study::AtTime::all_alive);
+  add("some_alive", &study::AtTime::some_alive);
+  py::object frame = out.made(answer);
+  frame.attr("attrs")["confidence"] = answer.odds.confidence;
+  return frame;
+}
+
+py::object futures_frame(const study::OddsAnswer& answer, const std::vector<study::Future>& futures) {
+  const std::size_t rows = static_cast<std::size_t>(answer.samples);
+  std::vector<std::string> failures(rows);
+  for (const study::FailedSample& each : answer.failed) failures[each.index] = each.reason;
+  const auto hours = [&](const auto& of) {
+    std::vector<double> out(rows, study::not_there);
+    for (const study::Future& each : futures) out[each.sample] = static_cast<double>(of(each));
+    return out;
+  };
+  Frame out;
+  const double horizon_h = answer.scenario.scenario.duration_h;
+  const auto add_ends = [&](const std::string& state, const auto hour, const auto cause) {
+    constexpr std::array<std::pair<const char*, study::Who>, study::who_count> crew{
+        {{"first ", study::first_person}, {"half ", study::half_of_crew}, {"last ", study::last_person}}};
+    for (const auto& [name, who] : crew) {
+      out.times(name + state + " until", hours([&](const study::Future& f) { return (f.*hour)[who]; }),
+                horizon_h);
+      std::vector<std::string> ended_by(rows);
+      for (const study::Future& each : futures)
+        if (std::isfinite((each.*hour)[who])) ended_by[each.sample] = system::name_of((each.*cause)[who]);
+      out.words(name + state + " ended by", ended_by);
+    }
+  };
+  add_ends("able", &study::Future::able_h, &study::Future::able_cause);
+  add_ends("alive", &study::Future::alive_h, &study::Future::alive_cause);
+  if (answer.odds.help)
+    out.times("help comes", hours([&](const study::Future& f) {
+                const double at_h = static_cast<double>(f.rescue_h);
+                return at_h > horizon_h ? study::beyond_horizon : at_h;
+              }),
+              horizon_h);
+  py::array_t<bool> agrees(static_cast<py::ssize_t>(rows));
+  std::fill_n(agrees.mutable_data(), rows, false);
+  for (const study::Future& each : futures)
+    agrees.mutable_at(static_cast<py::ssize_t>(each.sample)) = study::agrees(each, answer.known);
+  out.columns["agrees with what is known"] = agrees;
+  out.words("failure", failures);
+  py::object frame = out.made(answer);
+  frame.attr("index").attr("name") = "future";
+  return frame;
 }
 
 }  // namespace bide::python

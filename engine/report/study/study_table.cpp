@@ -10,10 +10,10 @@
 #include <system_error>
 
 #include "bide/core/csv.hpp"
+#include "bide/core/file.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/core/text.hpp"
 #include "bide/report/study/study_text.hpp"
-#include "bide/report/words/file.hpp"
 #include "bide/report/words/made_by.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <optional>
 #include <stdexcept>
+#include <thread>
 #include <vector>
 
 #include "bide/study/ensemble/parallel.hpp"
@@ -52,6 +53,7 @@ class SampleWindow {
 
   void run(const EnsembleOptions& options) {
     const std::vector<Block> blocks = blocks_of(samples_);
+    const std::thread::id asked_by = std::this_thread::get_id();
     in_parallel(blocks.size(), options.threads, [&](std::size_t b) {
       const Block& block = blocks[b];
       std::array<const Sample*, block_width> lanes;
@@ -59,6 +61,7 @@ class SampleWindow {
         lanes[l] = &*samples_[block[std::min(l, block.size() - 1)]];
       auto out = run_block(lanes, {options.to_the_end, nullptr, options.near_margin});
       for (std::size_t l = 0; l < block.size(); ++l) results_[block[l]] = std::move(out[l]);
+      if (options.look && std::this_thread::get_id() == asked_by) options.look();
     });
   }
 

@@ -37,11 +37,12 @@ struct EnsembleOptions {
   bool to_the_end = false;                      // go on when everybody is dead; the results are the same
   double near_margin = constants::near_margin;  // share of the margin left where somebody is near a limit
   ToldProgress progress;
+  Look look = {};  // between blocks, more often than progress is told
 };
 
 // Runs the samples of a range. A failed sample is passed to the sink with its reason and counted. Exceptions
-// of `make` and `sink` are passed on; throws std::invalid_argument for an empty window or a range that ends
-// before it begins.
+// of `make`, `sink` and `look` are passed on; throws std::invalid_argument for an empty window or a range
+// that ends before it begins.
 // @param range   numbers of the samples
 // @param make    makes a sample
 // @param sink    takes each result

@@ -13,4 +13,8 @@ struct Progress {
 
 using ToldProgress = std::function<void(const Progress&)>;
 
+// Called now and then on the thread that asked, for whoever may want to end a question early: an exception
+// from it ends the question and is passed on. May be empty.
+using Look = std::function<void()>;
+
 }  // namespace bide::study

@@ -1,5 +1,7 @@
 #include "bide/study/ensemble/run_all.hpp"
 
+#include <thread>
+
 #include "bide/study/ensemble/parallel.hpp"
 #include "bide/timeline/simulate.hpp"
 #include "bide/weather/weather.hpp"
@@ -23,9 +25,15 @@ RunResult run_one(const scenario::ValidScenario& scenario,
   return Run{std::move(timeline), std::move(outcome)};
 }
 
-std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios) {
+std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios,
+                               const Look& look) {
+  const std::thread::id asked_by = std::this_thread::get_id();
   std::vector<RunResult> results(scenarios.size());
-  in_parallel(scenarios.size(), 0, [&](std::size_t i) { results[i] = run_one(*scenarios[i]); });
+  in_parallel(scenarios.size(), 0, [&](std::size_t i) {
+    results[i] = run_one(*scenarios[i], [&](double) {
+      if (look && std::this_thread::get_id() == asked_by) look();
+    });
+  });
   return results;
 }
 

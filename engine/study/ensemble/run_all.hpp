@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "bide/outcome/outcome.hpp"
+#include "bide/study/ensemble/progress.hpp"
 #include "bide/study/ensemble/refusal.hpp"
 
 namespace bide::study {
@@ -27,7 +28,9 @@ RunResult run_one(const scenario::ValidScenario& scenario,
 
 // Runs every scenario; each reads its own weather file.
 // @param scenarios none null
+// @param look      see Look
 // @return in the order given: each as run_one() gives it
-std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios);
+std::vector<RunResult> run_all(const std::vector<const scenario::ValidScenario*>& scenarios,
+                               const Look& look = {});
 
 }  // namespace bide::study

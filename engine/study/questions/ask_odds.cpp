@@ -209,6 +209,7 @@ std::variant<OddsAnswer, Refusal> ask_odds(const scenario::ValidScenario& scenar
   };
   const auto take = [&](const Future& future) {
     kept.add(future);
+    if (question.each) question.each(future);
     tell();
   };
   const auto without_result = [&](const SampleResult& r) {

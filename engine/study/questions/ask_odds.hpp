@@ -35,6 +35,8 @@ struct OddsQuestion {
   // Told the odds of the first 64, 256, 1024... futures while the rest are run; may be empty. Nothing is told
   // while none of them agrees with what is known.
   std::function<void(const Odds&)> so_far;
+  // Told every future that has a result, in order, those too that what is known rules out; may be empty.
+  VisitFuture each = {};
 };
 
 struct FailedSample {

@@ -4,6 +4,7 @@
 #include <utility>
 #include <vector>
 
+#include "bide/study/questions/kept_inputs.hpp"
 #include "bide/study/questions/study.hpp"
 #include "bide/study/records/sample_bytes.hpp"
 
@@ -35,7 +36,10 @@ std::variant<Study, Refusal> open_study(const fs::path& file) {
   const auto input = [](scenario::Diagnostics wrong) {
     return Refusal{Refusal::Why::input, std::move(wrong)};
   };
-  auto valid = scenario::validate_study(file);
+  std::error_code error;
+  auto found = fs::is_directory(file, error) ? kept_study_file(file) : file;
+  if (auto* wrong = std::get_if<scenario::Diagnostics>(&found)) return input(std::move(*wrong));
+  auto valid = scenario::validate_study(std::get<fs::path>(found));
   if (auto* wrong = std::get_if<scenario::Diagnostics>(&valid)) return input(std::move(*wrong));
   auto made = Study::make(std::get<scenario::ValidStudy>(std::move(valid)));
   if (auto* wrong = std::get_if<scenario::Diagnostics>(&made)) return input(std::move(*wrong));
@@ -49,7 +53,17 @@ std::optional<Refusal> run_part(const Study& study, const fs::path& folder, cons
                                 const ToldProgress& progress) {
   if (auto refusal = make_folder(folder)) return refusal;
   try {
-    study.run(range_of(shard, study.plan().size()), folder / file_name_of(shard), threads, progress);
+    study.run(range_of(shard, study.plan().size()), folder / file_name_of(shard), threads, progress,
+              [&] { keep_inputs(study, folder); });
+  } catch (const RecordFileError& wrong) {
+    return refused(wrong);
+  }
+  return std::nullopt;
+}
+
+std::optional<Refusal> keep_study(const Study& study, const fs::path& folder) {
+  try {
+    keep_inputs(study, folder);
   } catch (const RecordFileError& wrong) {
     return refused(wrong);
   }
@@ -67,12 +81,12 @@ std::variant<std::uint64_t, Refusal> join_parts(std::span<const fs::path> parts,
   }
 }
 
-std::variant<Summary, Refusal> summary_of(const Study& study, const fs::path& folder) {
+std::variant<Summary, Refusal> summary_of(const Study& study, const fs::path& folder, const Look& look) {
   const auto outputs = outputs_of(study);
   if (const auto* wrong = std::get_if<scenario::Diagnostics>(&outputs))
     return Refusal{Refusal::Why::input, *wrong};
   try {
-    return summarise(study, std::get<std::vector<Output>>(outputs), folder / file_name_of({}));
+    return summarise(study, std::get<std::vector<Output>>(outputs), folder / file_name_of({}), look);
   } catch (const RecordFileError& wrong) {
     return refused(wrong);
   }

@@ -100,12 +100,15 @@ std::variant<Comparison, Refusal> compare(std::vector<Version> scenarios, const 
     return Refusal{Refusal::Why::input, {{"", "", "found no scenario to compare; allowed one or more"}}};
   Comparison comparison;
   const std::shared_ptr<Planned> planned = plan(std::move(scenarios), comparison);
-  planned->results = run_all(planned->runs);
+  const Look look = [&progress] {
+    if (progress) progress(0);
+  };
+  planned->results = run_all(planned->runs, look);
   for (const RunResult& result : planned->results)
     if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
   std::vector<CrewScenarios> crews;
   for (const ValidScenario& each : planned->given) crews.push_back({&each});
-  auto members = run_unmeasured(crews);
+  auto members = run_unmeasured(crews, look);
   if (auto* refused = std::get_if<Refusal>(&members)) return std::move(*refused);
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Planned::Places& places = planned->options[i];

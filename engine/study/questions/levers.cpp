@@ -54,15 +54,16 @@ Figures figures_of(std::span<const RunResult> rafts) {
   return all;
 }
 
-std::variant<std::vector<Case>, Refusal> run_cases(const std::vector<CrewScenarios>& crews) {
+std::variant<std::vector<Case>, Refusal> run_cases(const std::vector<CrewScenarios>& crews,
+                                                   const Look& look) {
   CrewScenarios all;
   for (const CrewScenarios& crew : crews) all.insert(all.end(), crew.begin(), crew.end());
-  const std::vector<RunResult> central = run_all(all);
+  const std::vector<RunResult> central = run_all(all, look);
   for (const RunResult& result : central)
     if (const auto* refused = std::get_if<Refusal>(&result)) return *refused;
-  auto members = run_unmeasured(crews);
+  auto members = run_unmeasured(crews, look);
   if (auto* refused = std::get_if<Refusal>(&members)) return std::move(*refused);
-  auto tight = run_version(crews, keeping_most_in);
+  auto tight = run_version(crews, keeping_most_in, look);
   if (auto* refused = std::get_if<Refusal>(&tight)) return std::move(*refused);
 
   std::vector<Case> out;
@@ -164,7 +165,7 @@ MarginRange margin_range(const LeverTried& tried) {
   return out;
 }
 
-std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
+std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario, const Look& look) {
   LeversTried out;
   std::deque<ValidScenario> made;  // their places are kept
   std::vector<CrewScenarios> crews{{&scenario}};
@@ -186,7 +187,7 @@ std::variant<LeversTried, Refusal> try_levers(const ValidScenario& scenario) {
     out.tried.push_back(std::move(tried));
   }
 
-  auto ran = run_cases(crews);
+  auto ran = run_cases(crews, look);
   if (auto* refused = std::get_if<Refusal>(&ran)) return std::move(*refused);
   auto& cases = std::get<std::vector<Case>>(ran);
   Case& base = cases.front();

@@ -62,8 +62,9 @@ struct LeversTried {
 
 // Tries every lever of the catalogue.
 // @param scenario a validated scenario
+// @param look     see Look
 // @return the levers, or why a run has no result
-std::variant<LeversTried, Refusal> try_levers(const scenario::ValidScenario& scenario);
+std::variant<LeversTried, Refusal> try_levers(const scenario::ValidScenario& scenario, const Look& look = {});
 
 // Lowest and highest of a gain over the central case and the members. What is reached neither with nor
 // without the lever, and what is indistinguishable, counts as no gain.

@@ -3,29 +3,18 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <fstream>
 #include <thread>
 
-#include "bide/scenario/document.hpp"
-#include "bide/scenario/patch.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/study/records/fingerprint.hpp"
 #include "bide/study/records/hash.hpp"
 #include "bide/study/records/math_bits.hpp"
 #include "bide/study/records/sample_bytes.hpp"
+#include "bide/study/records/scenario_hash.hpp"
 #include "bide/study/sampling/make_sample.hpp"
 #include "bide/weather/weather.hpp"
 
 namespace bide::study {
-
-namespace {
-
-std::string bytes_of(const std::filesystem::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), {}};
-}
-
-}  // namespace
 
 SampleRange range_of(const Shard& shard, std::uint64_t samples) {
   const std::uint64_t each = samples / shard.of, rest = samples % shard.of;
@@ -81,19 +70,11 @@ std::optional<std::filesystem::path> Study::points_file() const {
   return scenario::points_file_of(valid_);
 }
 
-std::uint64_t Study::scenario_hash() const {
-  Hash hash;
-  hash.add(scenario::write_document(*valid_.scenario.document));
-  if (const auto* weather = std::get_if<scenario::FileWeather>(&valid_.scenario.weather))
-    hash.add(bytes_of(valid_.scenario.folder / weather->file));
-  return hash.value();
-}
-
 RecordKind Study::kind() const {
   const scenario::Design& design = valid_.study.design;
   Hash hash;
   hash.add(fmt::format("{} {} {}", fingerprint(), sample_layout, valid_.study.near_margin));
-  hash.add(fmt::format("{:x}", scenario_hash()));
+  hash.add(fmt::format("{:x}", scenario_hash(scenario())));
   hash.add(fmt::format("{} {}", word(design.kind), design.seed));
   if (scenario::has_levels(design.kind)) hash.add(fmt::format("{}", design.levels));
   if (design.kind == scenario::DesignKind::latin_hypercube) hash.add(fmt::format("{}", *design.samples));
@@ -110,7 +91,8 @@ RecordKind Study::kind() const {
 }
 
 Progress Study::run(const SampleRange& asked, const std::filesystem::path& file, int threads,
-                    const std::function<void(const Progress&)>& progress) const {
+                    const std::function<void(const Progress&)>& progress,
+                    const std::function<void()>& begun) const {
   SampleRange range = asked;
   RecordWriter writer(file, kind());
   if (writer.last()) {
@@ -122,6 +104,7 @@ Progress Study::run(const SampleRange& asked, const std::filesystem::path& file,
                                         first->sample, range.begin));
     range.begin = *writer.last() + 1;
   }
+  if (begun) begun();
   const auto finish = [&] {
     // A file that goes on beyond what is asked for was made for more samples, and stays as it is.
     if (!writer.last() || *writer.last() < range.end) writer.finish({range.end, plan_.size()});

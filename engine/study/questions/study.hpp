@@ -39,8 +39,6 @@ class Study {
   Drawn draw(std::uint64_t k) const { return sampler_->at(plan_.point(k), plan_.scale()); }
   // The user's own file of points, where the design has one.
   std::optional<std::filesystem::path> points_file() const;
-  // Hash of what is run: the scenario with what varies in it, and its weather file.
-  std::uint64_t scenario_hash() const;
 
   // Stands for all that the records depend on: scenario, weather file, what varies, design and program. How
   // many samples are asked for belongs to it only where sample k depends on it.
@@ -48,8 +46,10 @@ class Study {
 
   // Runs what the file does not hold yet of the range, and marks it as whole. Throws RecordFileError when the
   // file is another study's or another shard's.
+  // @param begun called before anything runs, when the file is this study's and nobody else writes to it
   Progress run(const SampleRange& asked, const std::filesystem::path& file, int threads,
-               const std::function<void(const Progress&)>& progress = {}) const;
+               const std::function<void(const Progress&)>& progress = {},
+               const std::function<void()>& begun = {}) const;
 
   // Every sample in order. Throws RecordFileError when one is missing.
   void read(const std::filesystem::path& file, const Sink& sink) const;

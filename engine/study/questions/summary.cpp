@@ -34,12 +34,12 @@ struct Figure {
 
 constexpr double not_a_number = not_there;
 
-Bootstrap bootstrap() {
+Bootstrap bootstrap(const Look& look) {
   constexpr std::uint64_t key = 0x626f6f74;
   return {[](std::uint64_t sample, std::uint32_t factor, std::uint32_t draw) {
             return uniform(key, sample, factor, draw);
           },
-          index_replicates, interval_confidence};
+          index_replicates, interval_confidence, look};
 }
 
 struct Finite {
@@ -185,6 +185,7 @@ std::size_t differing(const Numbers& each, std::size_t cases) {
 
 struct Dependences {
   const Study& study;
+  const Look& look;
   std::optional<UnnamedTable> inputs{};  // a column for each input, of the first samples
 
   void read_inputs() {
@@ -253,7 +254,7 @@ struct Dependences {
         break;
       case DesignKind::saltelli:
         if (enough)
-          out.indices = sobol_indices(all_of(figure.each), study.plan().groups().size(), bootstrap());
+          out.indices = sobol_indices(all_of(figure.each), study.plan().groups().size(), bootstrap(look));
         break;
       case DesignKind::morris:
         out.effects = morris_effects(study.plan().held_points(), all_of(figure.each));
@@ -318,14 +319,16 @@ std::vector<double> hours_of(const Study& study) {
 }
 
 Summary summarise(const Study& study, const std::vector<Output>& outputs,
-                  const std::filesystem::path& records) {
+                  const std::filesystem::path& records, const Look& look) {
   constexpr std::size_t most_failures = 10;
   Summary out;
   out.samples = study.plan().size();
   out.horizon_h = study.scenario().scenario.duration_h;
   out.inputs = study.plan().group_names();
   std::vector<Column> columns(outputs.size());
+  constexpr std::uint64_t samples_to_a_look = 1024;
   study.read(records, [&](const SampleResult& result) {
+    if (look && result.index % samples_to_a_look == 0) look();
     const bool failed = !result.failure.empty();
     if (failed && out.failed++ < most_failures) out.first_failures.emplace_back(result.index, result.failure);
     for (std::size_t i = 0; i < outputs.size(); ++i)
@@ -333,13 +336,14 @@ Summary summarise(const Study& study, const std::vector<Output>& outputs,
   });
 
   const std::vector<double> hours = hours_of(study);
-  Dependences dependences{study};
+  Dependences dependences{study, look};
   const DesignKind kind = study.file().design.kind;
   if (kind == DesignKind::random || kind == DesignKind::latin_hypercube || kind == DesignKind::sobol ||
       kind == DesignKind::points)
     dependences.read_inputs();
   for (std::uint64_t k = 0; k < out.samples; ++k) out.futures += stands_for_a_future(study, k) ? 1 : 0;
   for (std::size_t i = 0; i < outputs.size(); ++i) {
+    if (look) look();
     const Output& output = outputs[i];
     const Numbers column = [&file = columns[i]](const Visit& visit) { file.each(visit); };
     if (out.futures > 0) {

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/progress.hpp"
 #include "bide/study/questions/outputs.hpp"
 #include "bide/study/statistics/morris.hpp"
 #include "bide/study/statistics/sobol_indices.hpp"
@@ -92,7 +93,8 @@ std::vector<double> hours_of(const Study& study);
 // @param study   the study
 // @param outputs the figures to summarise
 // @param records its whole file of records
+// @param look    see Look
 Summary summarise(const Study& study, const std::vector<Output>& outputs,
-                  const std::filesystem::path& records);
+                  const std::filesystem::path& records, const Look& look = {});
 
 }  // namespace bide::study

@@ -79,7 +79,8 @@ struct Asked {
 // @param make makes the version of one raft's scenario for a member
 std::variant<RangeMembers, Refusal> run_asked(
     const std::vector<Asked>& asked,
-    const std::function<scenario::Validated(const ValidScenario&, std::size_t member)>& make) {
+    const std::function<scenario::Validated(const ValidScenario&, std::size_t member)>& make,
+    const Look& look) {
   struct Raft {
     const ValidScenario* scenario;
     std::size_t member;
@@ -90,6 +91,8 @@ std::variant<RangeMembers, Refusal> run_asked(
   weather::Cache cache;
   std::vector<SampleResult> results;
   std::optional<Refusal> failed;
+  EnsembleOptions options;
+  options.look = look;
   run_ensemble(
       {0, rafts.size()},
       [&](std::uint64_t i) { return make_sample(make(*rafts[i].scenario, rafts[i].member), cache); },
@@ -97,7 +100,8 @@ std::variant<RangeMembers, Refusal> run_asked(
         if (!r.failure.empty() && !failed)
           failed = Refusal{Refusal::Why::run, {{rafts[r.index].scenario->file, "", r.failure}}};
         results.push_back(r);
-      });
+      },
+      options);
   if (failed) return *std::move(failed);
   RangeMembers out;
   std::size_t at = 0;
@@ -110,13 +114,14 @@ std::variant<RangeMembers, Refusal> run_asked(
 
 }  // namespace
 
-std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vector<CrewScenarios>& crews) {
+std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vector<CrewScenarios>& crews,
+                                                                const Look& look) {
   std::vector<Asked> asked;
   const auto any_open = [](const ValidScenario* each) { return !open_inputs(*each).empty(); };
   for (const CrewScenarios& crew : crews)
     if (std::any_of(crew.begin(), crew.end(), any_open))
       for (std::size_t k = 0; k < member_count; ++k) asked.push_back({&crew, k});
-  auto ran = run_asked(asked, member);
+  auto ran = run_asked(asked, member, look);
   if (auto* refusal = std::get_if<Refusal>(&ran)) return std::move(*refusal);
   const auto& all = std::get<RangeMembers>(ran);
   std::vector<RangeMembers> out(crews.size());
@@ -125,18 +130,19 @@ std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vecto
   return out;
 }
 
-std::variant<RangeMembers, Refusal> run_unmeasured(const ValidScenario& scenario) {
-  auto ran = run_unmeasured(std::vector<CrewScenarios>{{&scenario}});
+std::variant<RangeMembers, Refusal> run_unmeasured(const ValidScenario& scenario, const Look& look) {
+  auto ran = run_unmeasured(std::vector<CrewScenarios>{{&scenario}}, look);
   if (auto* refusal = std::get_if<Refusal>(&ran)) return std::move(*refusal);
   return std::move(std::get<std::vector<RangeMembers>>(ran).front());
 }
 
 std::variant<RangeMembers, Refusal> run_version(
     const std::vector<CrewScenarios>& crews,
-    const std::function<scenario::Validated(const ValidScenario&)>& version) {
+    const std::function<scenario::Validated(const ValidScenario&)>& version, const Look& look) {
   std::vector<Asked> asked;
   for (const CrewScenarios& crew : crews) asked.push_back({&crew, 0});
-  return run_asked(asked, [&](const ValidScenario& raft, std::size_t) { return version(raft); });
+  return run_asked(
+      asked, [&](const ValidScenario& raft, std::size_t) { return version(raft); }, look);
 }
 
 TimeRange range_of(const std::vector<std::optional<double>>& times_s) {

@@ -15,6 +15,7 @@
 
 #include "bide/outcome/compare.hpp"
 #include "bide/scenario/validate.hpp"
+#include "bide/study/ensemble/progress.hpp"
 #include "bide/study/ensemble/refusal.hpp"
 
 namespace bide::study {
@@ -30,18 +31,23 @@ using CrewScenarios = std::vector<const scenario::ValidScenario*>;
 
 // Runs the members of one scenario.
 // @param scenario a validated scenario
+// @param look     see Look
 // @return each member, or why one has no result
-std::variant<RangeMembers, Refusal> run_unmeasured(const scenario::ValidScenario& scenario);
+std::variant<RangeMembers, Refusal> run_unmeasured(const scenario::ValidScenario& scenario,
+                                                   const Look& look = {});
 // The members of several crews, run together, so that like ones share lanes.
 // @param crews each with one scenario or more
+// @param look  see Look
 // @return for each crew its members, in the order given
-std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vector<CrewScenarios>& crews);
+std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vector<CrewScenarios>& crews,
+                                                                const Look& look = {});
 // The same for one version of each crew that the caller makes.
 // @param version makes the version of a scenario
+// @param look    see Look
 // @return for each crew one member
 std::variant<RangeMembers, Refusal> run_version(
     const std::vector<CrewScenarios>& crews,
-    const std::function<scenario::Validated(const scenario::ValidScenario&)>& version);
+    const std::function<scenario::Validated(const scenario::ValidScenario&)>& version, const Look& look = {});
 
 // Earliest and latest of a time over several runs; empty: beyond the horizon.
 struct TimeRange {

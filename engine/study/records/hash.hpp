@@ -1,5 +1,6 @@
-// A hash that stands for what records depend on: FNV-1a of 64 bits (Fowler, Noll & Vo; offset basis and prime
-// from memory).
+// A short name for what a result depends on: the same bytes have the same, other bytes hardly ever.
+//
+// States: the hash so far. Inputs: texts of any bytes; where one ends and the next begins counts too.
 #pragma once
 
 #include <cstdint>
@@ -7,6 +8,7 @@
 
 namespace bide::study {
 
+// FNV-1a of 64 bits (Fowler, Noll & Vo; offset basis and prime from memory).
 class Hash {
  public:
   // @param text any bytes; two texts are not the same as one that joins them

@@ -7,6 +7,7 @@
 #include <span>
 #include <vector>
 
+#include "bide/study/ensemble/progress.hpp"
 #include "bide/study/sampling/draws.hpp"
 
 namespace bide::study {
@@ -23,6 +24,7 @@ struct Bootstrap {
   UniformAt uniform;                        // where the random numbers come from
   std::size_t replicates = 1000;            // at least 1
   double confidence = interval_confidence;  // (0, 1)
+  Look look = {};                           // between replicates
 };
 
 // The cases of one replicate, resampled with replacement.

@@ -104,6 +104,7 @@ std::optional<SobolIndices> sobol_indices(std::span<const double> outputs, std::
 
   std::vector<std::vector<double>> first(groups), total(groups);
   for (std::size_t r = 0; r < bootstrap.replicates; ++r) {
+    if (bootstrap.look) bootstrap.look();
     const Shares again = shares(table, drawn_again(all.size(), r, bootstrap.uniform));
     if (!(again.variance > 0)) continue;  // all draws fell on one value: no shares to speak of
     for (std::size_t i = 0; i < groups; ++i) {

@@ -109,6 +109,7 @@ std::optional<VarianceReduction> expected_variance_reduction(std::span<const dou
   std::vector<double> values(output.size());
   Bins again(bins.size());
   for (std::size_t r = 0; r < bootstrap.replicates; ++r) {
+    if (bootstrap.look) bootstrap.look();
     // Drawn bin by bin, so that every bin keeps its size.
     std::size_t next = 0;
     for (std::size_t b = 0; b < bins.size(); ++b) {

@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace bide::report {
+namespace bide {
 
 // Why a file could not be written, found without touching it: its folder is missing or not writable, or the
 // path is itself a folder.
@@ -36,4 +36,4 @@ class NewFile {
 // @return empty when done; else the reason, and no new file is left behind
 std::optional<std::string> write_whole(const std::filesystem::path& path, std::string_view text);
 
-}  // namespace bide::report
+}  // namespace bide

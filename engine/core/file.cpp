@@ -1,4 +1,4 @@
-#include "bide/report/words/file.hpp"
+#include "bide/core/file.hpp"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -9,7 +9,7 @@
 #include <cstdlib>
 #include <system_error>
 
-namespace bide::report {
+namespace bide {
 namespace {
 
 namespace fs = std::filesystem;
@@ -115,4 +115,4 @@ std::optional<std::string> write_whole(const fs::path& path, std::string_view te
   return {};
 }
 
-}  // namespace bide::report
+}  // namespace bide

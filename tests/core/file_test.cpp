@@ -1,4 +1,4 @@
-#include "bide/report/words/file.hpp"
+#include "bide/core/file.hpp"
 
 #include <doctest/doctest.h>
 #include <signal.h>
@@ -12,7 +12,7 @@
 #include <sstream>
 
 namespace fs = std::filesystem;
-using namespace bide::report;
+using namespace bide;
 
 namespace {
 
