@@ -9,6 +9,7 @@
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/resolve.hpp"
+#include "bide/scenario/words.hpp"
 
 namespace bide::scenario {
 
