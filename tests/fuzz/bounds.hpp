@@ -13,8 +13,12 @@
 #include <string>
 #include <vector>
 
+#include "bide/cabin/bilge.hpp"
+#include "bide/cabin/moisture.hpp"
+#include "bide/constants/clothing.hpp"
 #include "bide/constants/routine.hpp"
 #include "bide/core/moist_air.hpp"
+#include "bide/core/units.hpp"
 #include "bide/report/run/columns.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/weather/weather.hpp"
@@ -106,6 +110,28 @@ inline std::optional<Bounds> bounds_of(const std::string& name, const Around& ar
   return std::nullopt;
 }
 
+// What clothes hold when soaked and drained, and what comes in on them in the ten minutes that the rest takes
+// to run off: spray in the strongest wind and the heaviest rain of the run through the widest opening, and a
+// litre of sweat and drip (judgement).
+inline double most_clothing_water_kg(const timeline::Timeline& t, std::size_t person,
+                                     const scenario::ValidScenario& valid) {
+  constexpr double sweat_and_drip_kg = 1;
+  double out = sweat_and_drip_kg;
+  for (const double drained_kg : valid.ensembles[person]->water_capacity_kg) out += drained_kg;
+  if (!valid.scenario.raft || t.opening_m2.empty()) return out;
+  const auto greatest = [](const std::vector<double>& column) {
+    return *std::max_element(column.begin(), column.end());
+  };
+  const scenario::Raft& raft = *valid.scenario.raft;
+  const double rain_kg_m2_s = greatest(t.rain_mm_h) / hour_s, wind_m_s = greatest(t.wind_m_s);
+  const double opening_m2 = std::max(greatest(t.opening_m2), raft.opening_area_m2);
+  const double in_kg_s =
+      cabin::spray_kg_s(wind_m_s, opening_m2, 1.0) +
+      cabin::rain_inside_kg_s(rain_kg_m2_s, wind_m_s, opening_m2, raft.floor_area_m2, 1.0) +
+      rain_kg_m2_s * raft.floor_area_m2;
+  return out + constants::drain_time_s * in_kg_s * cabin::drip_on_people_share(1.0, raft.floor_area_m2);
+}
+
 // What is wrong with one person at a row: the living are within the lethal limits and make heat, the dead
 // make none and use nothing.
 inline std::vector<std::string> wrong_with(const timeline::Timeline& t, std::size_t person, std::size_t row,
@@ -118,6 +144,9 @@ inline std::vector<std::string> wrong_with(const timeline::Timeline& t, std::siz
       out.push_back(std::string(what) + " of somebody alive is " + std::to_string(value) + ", allowed " +
                     std::to_string(low) + " to " + std::to_string(high));
   };
+  if (const double most_kg = most_clothing_water_kg(t, person, valid); !(p.clothing_water_kg[row] <= most_kg))
+    out.push_back("clothes hold " + std::to_string(p.clothing_water_kg[row]) + " kg of water, allowed " +
+                  std::to_string(most_kg));
   if (t.time_s[row] < died_s) {
     const scenario::Limits& limits = valid.scenario.limits;
     // A limit that is passed and left again between two checks kills nobody.

@@ -9,6 +9,7 @@
 #include "bide/outcome/outcome.hpp"
 #include "bide/report/run/json.hpp"
 #include "bide/study/ensemble/block.hpp"
+#include "bide/study/questions/ask_odds.hpp"
 #include "bide/study/sampling/make_sample.hpp"
 #include "bide/timeline/simulate.hpp"
 #include "fuzz/bounds.hpp"
@@ -91,6 +92,26 @@ std::vector<Crossed> crossings_of(const timeline::Timeline& t, bool move) {
   return out;
 }
 
+// Numbers of an answer of odds, in one list: a quantile left out lies beyond the horizon.
+std::vector<double> numbers_of(const study::Odds& odds) {
+  std::vector<double> out{static_cast<double>(odds.futures)};
+  for (const auto* windows : {&odds.able, &odds.alive})
+    for (const study::Window& window : *windows) {
+      out.push_back(window.beyond.share);
+      for (const study::QuantileByRank& each : window.until)
+        for (const auto& time : {each.time, each.low, each.high}) out.push_back(time.value_or(-1));
+    }
+  for (const study::CausesBy& by : odds.causes)
+    for (const auto& [cause, share] : by.ended) {
+      out.push_back(static_cast<double>(cause));
+      out.push_back(share);
+    }
+  for (const study::AtTime& at : odds.times)
+    for (const study::Chance* chance : {&at.all_able, &at.some_able, &at.all_alive, &at.some_alive})
+      out.push_back(chance->share);
+  return out;
+}
+
 void check_same(const timeline::Fate& a, const timeline::Fate& b) {
   CHECK(a.able_until_s == b.able_until_s);
   CHECK(a.alive_until_s == b.alive_until_s);
@@ -166,4 +187,37 @@ TEST_CASE("in lanes the order of the crew changes nothing but the order of the r
     }
   }
   CHECK(compared > static_cast<int>(number) / 6);
+}
+
+// What is drawn belongs to nobody in particular, so that both crews meet the same futures.
+TEST_CASE("odds do not depend on the order of the crew") {
+  int compared = 0;
+  bool somebody_ended = false;
+  for (std::uint64_t k = 0; k < number; k += 10) {
+    CAPTURE(k);
+    const auto made = test::any_scenario(Mode::ordinary, seed, k);
+    if (!made || made->file["crew"].size() < 2) continue;
+    nlohmann::json file = made->file;
+    file["duration_h"] = 24;
+    file["uncertain"] = {{"unmeasured", true}};
+    const auto asked = [&](const nlohmann::json& of) {
+      const auto valid = scenario::validate_text(of.dump(), "order.json", ".");
+      REQUIRE(std::holds_alternative<scenario::ValidScenario>(valid));
+      study::OddsQuestion question;
+      question.futures = 16;
+      question.nested = false;
+      question.threads = 1;
+      return study::ask_odds(std::get<scenario::ValidScenario>(valid), question);
+    };
+    const auto here = asked(file), there = asked(turned(file));
+    const auto *a = std::get_if<study::OddsAnswer>(&here), *b = std::get_if<study::OddsAnswer>(&there);
+    REQUIRE((a == nullptr) == (b == nullptr));
+    if (!a) continue;  // somebody is dead at the start
+    ++compared;
+    CHECK(a->failed.size() == b->failed.size());
+    CHECK(same_bits(numbers_of(a->odds), numbers_of(b->odds)));
+    somebody_ended = somebody_ended || a->odds.able[0].beyond.share < 1;
+  }
+  CHECK(compared > 5);
+  CHECK(somebody_ended);
 }

@@ -4,7 +4,8 @@
 // the schema cannot say (rules between fields) is met by trial: a draw that is refused is mended where the
 // messages point, by leaving an optional field out or drawing it anew.
 //
-// Not drawn: `uncertain`, which a single run leaves aside, and weather from files, which tests/weather has.
+// Not drawn: `uncertain`, which a single run leaves aside, and weather from files; write_scenarios.cpp adds
+// both.
 #pragma once
 
 #include <algorithm>

@@ -6,10 +6,14 @@
 #include <fstream>
 
 #include "bide/outcome/outcome.hpp"
+#include "bide/report/html/markdown.hpp"
 #include "bide/report/html/page.hpp"
+#include "bide/report/html/svg.hpp"
 #include "bide/report/run/csv.hpp"
 #include "bide/report/run/json.hpp"
+#include "bide/report/run/range.hpp"
 #include "bide/report/run/run_page.hpp"
+#include "bide/report/run/sheets.hpp"
 #include "bide/report/run/terminal.hpp"
 #include "bide/report/study/study_text.hpp"
 #include "bide/timeline/simulate.hpp"
@@ -19,7 +23,7 @@ using namespace bide;
 namespace fs = std::filesystem;
 
 TEST_CASE("writers on generated scenarios") {
-  int written = 0;
+  int written = 0, drawn = 0;
   for (const test::Mode mode : {test::Mode::ordinary, test::Mode::edges})
     for (std::uint64_t k = 0; k < 40; ++k) {
       CAPTURE(k);
@@ -37,11 +41,26 @@ TEST_CASE("writers on generated scenarios") {
       CHECK_FALSE(report::timeline_csv(*t, made->valid).empty());
       CHECK(nlohmann::json::accept(report::result_json(o, *t, made->valid, {})));
       const study::RangeMembers none;
-      const std::string page = report::html::to_html(report::pages::run_page({{o, *t, made->valid}, none}));
-      CHECK(page.find("<!doctype html>") != std::string::npos);
-      CHECK(page.find("<b>&amp;</b>") == std::string::npos);  // a title is escaped
+      const report::Material material{o, *t, made->valid};
+      for (const report::Sheet& sheet : report::run_sheets(material, report::run_answer(material, none, {})))
+        for (const auto& row : sheet.rows) CHECK(row.size() <= sheet.columns.size());
+      const report::html::Page page = report::pages::run_page({material, none});
+      const std::string html = report::html::to_html(page), markdown = report::html::to_markdown(page);
+      CHECK(html.find("<!doctype html>") != std::string::npos);
+      for (const std::string& text : {html, markdown}) {
+        CHECK(text.find("<b>&amp;</b>") == std::string::npos);  // a title is escaped
+        CHECK(text.find("Planning and training aid.") != std::string::npos);
+      }
+      for (const report::html::NamedChart& chart : report::html::charts_of(page)) {
+        ++drawn;
+        const std::string svg = report::html::svg_of(*chart.chart);
+        CHECK(svg.find("<svg") != std::string::npos);
+        for (const char* no_place : {"\"nan\"", "\"inf\"", "\"-inf\""})
+          CHECK_MESSAGE(svg.find(no_place) == std::string::npos, chart.name);
+      }
     }
   CHECK(written > 50);
+  CHECK(drawn > 5 * written);
 }
 
 TEST_CASE("a study's summary on a generated scenario") {

@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "bide/core/notice.hpp"
 #include "bide/report/html/elements.hpp"
@@ -71,6 +72,17 @@ TEST_CASE(
   CHECK(has(svg, "L884.0,"));
   CHECK(has(svg, ">4</text>"));  // 96 h are four days
   CHECK(has(svg, "time, days"));
+}
+
+TEST_CASE("values that differ by rounding alone are drawn as one value") {
+  for (const double value : {37.0, -1e-300, 5e12}) {
+    html::Chart chart = along();
+    const double beside = std::nextafter(value, 1e300);
+    chart.series = {{"same", Kind::line, {{0, value}, {96, beside}}, {}}};
+    const std::string svg = html::svg_of(chart);
+    CHECK(svg.size() < 20000);  // a tick for every step between them would fill the memory
+    CHECK_FALSE(has(svg, "nan"));
+  }
 }
 
 TEST_CASE("bars lie beside their names, with whiskers") {

@@ -40,7 +40,10 @@ void Extent::take(double value) {
 Scale Extent::scale(double from, double to, bool whole) const {
   Scale out{low, high, from, to};
   if (low > high) out.low = 0, out.high = 1;
-  if (out.low == out.high) out.high = out.low + 1;
+  // Values that differ by rounding alone are one value: ticks between them would be none.
+  constexpr double rounding = 1e-9;
+  const double size = std::max(std::abs(out.low), std::abs(out.high));
+  if (out.high - out.low <= rounding * size) out.high = out.low + std::max(1.0, 2 * rounding * size);
   if (!whole) return out;
   constexpr double steps = 6;
   const double every = nice_step(out.high - out.low, steps);
