@@ -1,4 +1,5 @@
 #include "bide/report/compare/compare.hpp"
+#include "bide/report/html/page.hpp"
 
 #include <doctest/doctest.h>
 
@@ -277,20 +278,20 @@ TEST_CASE("two weathers are drawn over each other where they differ") {
     each->timeline.rain_mm_h.assign(rows, 0.2);
   }
   second.timeline.wind_m_s[3] = 15;
-  const report::html::Page page = report::pages::compare_page(of(first, second));
-  const report::html::Chart* wind = nullptr;
-  for (const report::html::Section& section : page.sections)
-    for (const report::html::Block& block : section.blocks)
-      if (const auto* chart = std::get_if<report::html::Chart>(&block)) {
+  const report::document::Page page = report::pages::compare_page(of(first, second));
+  const report::document::Chart* wind = nullptr;
+  for (const report::document::Section& section : page.sections)
+    for (const report::document::Block& block : section.blocks)
+      if (const auto* chart = std::get_if<report::document::Chart>(&block)) {
         if (chart->title == "Wind") wind = chart;
         CHECK(chart->title != "Rain");
         CHECK(chart->title != "Air outside");
       }
   REQUIRE(wind != nullptr);
   REQUIRE(wind->series.size() == 2);
-  const auto most = [](const report::html::Series& series) {
+  const auto most = [](const report::document::Series& series) {
     double out = 0;
-    for (const report::html::Point& point : series.points) out = std::max(out, point.y);
+    for (const report::document::Point& point : series.points) out = std::max(out, point.y);
     return out;
   };
   CHECK(most(wind->series[0]) == 8);
@@ -323,15 +324,15 @@ TEST_CASE("the page of a comparison says what the text says, with the ranges fir
     comparison.options[0].members.push_back(members_of({&member}).front());
     comparison.options[1].members.push_back(members_of({&late}).front());
   }
-  const report::html::Page page = report::pages::compare_page(comparison);
-  const report::html::Section& first = page.sections.front();
+  const report::document::Page page = report::pages::compare_page(comparison);
+  const report::document::Section& first = page.sections.front();
   CHECK(first.first_screen);
-  const auto& answer = std::get<report::html::Paragraph>(first.blocks.front());
+  const auto& answer = std::get<report::document::Paragraph>(first.blocks.front());
   CHECK(answer.large);
   CHECK(answer.text == report::conclusions(comparison).front().verdict.front());
-  const auto* table = [&]() -> const report::html::Table* {
-    for (const report::html::Block& each : first.blocks)
-      if (const auto* found = std::get_if<report::html::Table>(&each)) return found;
+  const auto* table = [&]() -> const report::document::Table* {
+    for (const report::document::Block& each : first.blocks)
+      if (const auto* found = std::get_if<report::document::Table>(&each)) return found;
     return nullptr;
   }();
   REQUIRE(table != nullptr);

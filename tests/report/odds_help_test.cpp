@@ -4,6 +4,7 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 
+#include "bide/report/html/page.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/odds/odds_page.hpp"
 #include "bide/report/odds/odds_words.hpp"
@@ -119,7 +120,11 @@ TEST_CASE("without limits the independence from weather is called an assumption,
 TEST_CASE("help of one future: needed, held back, and the hour; or none within the time followed") {
   scenario::Rescue rescue = weibull();
   const auto text = [&](const study::Help& help) {
-    return test::unwrapped(report::help_text({rescue, 18, 120}, help, 80, report::Letters::ascii));
+    const report::document::Section said = report::help_section({rescue, 18, 120}, help);
+    std::string out;
+    for (const std::string& each : std::get<report::document::List>(said.blocks.front()).items)
+      out += each + " ";
+    return out;
   };
   CHECK(has(text({18, 0, false}), "It comes 18 h after the start."));
   CHECK(has(text({130, 0, false}), "None within 5 d."));

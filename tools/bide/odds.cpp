@@ -64,13 +64,13 @@ int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& a
   options.full = arguments.full;
   options.drawn = true;
   options.members = std::get<study::RangeMembers>(std::move(members));
-  std::string text =
-      report::terminal_summary(replayed.run.outcome, replayed.run.timeline, replayed.scenario, options);
   if (replayed.help)
-    text += report::help_text(
+    options.also.push_back(report::help_section(
         {*uncertain.scenario.uncertain->rescue, replayed.help_needed_h, uncertain.scenario.duration_h},
-        *replayed.help, options.width, shown);
-  return put(text, "", false);
+        *replayed.help));
+  return put(
+      report::terminal_summary(replayed.run.outcome, replayed.run.timeline, replayed.scenario, options), "",
+      false);
 }
 
 std::variant<study::OddsAnswer, study::Refusal> ask(const scenario::ValidScenario& scenario,

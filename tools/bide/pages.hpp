@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "arguments.hpp"
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::tool {
 
@@ -25,7 +25,7 @@ int ready_pages(const PageFiles& files);
 // Writes what was asked for. Each chart is an SVG and, where the program was built with librsvg, a PNG. Says
 // what went wrong and returns an exit code.
 // @param read what the command read, which no drawing may overwrite
-int write_pages(const report::html::Page& page, const PageFiles& files,
+int write_pages(const report::document::Page& page, const PageFiles& files,
                 const std::vector<std::filesystem::path>& read);
 
 }  // namespace bide::tool

@@ -60,14 +60,14 @@ std::optional<double> now_h_of(const scenario::ValidScenario& scenario) {
 }
 
 // Shares from now on, the first hours finely.
-report::html::Section shares_from_now(const study::OddsAnswer& m) {
-  report::html::Table table{"From now on: share of the futures in which",
-                            {{"", false},
-                             {"all are able", true},
-                             {"somebody is able", true},
-                             {"all are alive", true},
-                             {"somebody is alive", true}},
-                            {}};
+report::document::Section shares_from_now(const study::OddsAnswer& m) {
+  report::document::Table table{"From now on: share of the futures in which",
+                                {{"", false},
+                                 {"all are able", true},
+                                 {"somebody is able", true},
+                                 {"all are alive", true},
+                                 {"somebody is alive", true}},
+                                {}};
   const int zone_h = report::zone_hours(m.scenario.scenario.position.longitude_deg);
   for (const study::AtTime& t : m.odds.times) {
     const std::string clock = report::both_clocks(m.scenario.start_unix_s, t.at_h * hour_s, zone_h);
@@ -132,10 +132,10 @@ Json odds(const Json& question) {
   if (const auto* refusal = std::get_if<study::Refusal>(&found)) return refused(refusal->reasons);
   auto& given = std::get<study::OddsAnswer>(found);
   const study::OddsAnswer answer = now_h ? report::from_now(std::move(given)) : std::move(given);
-  report::html::Page page = report::pages::odds_page(answer);
+  report::document::Page page = report::pages::odds_page(answer);
   if (!answer.levers) leave_out(page, "Buys most");
   Json out = sections_of(page);
-  if (now_h) out["from_now"] = blocks_html(shares_from_now(answer));
+  if (now_h) out["from_now"] = report::html::blocks_html(shares_from_now(answer));
   out["until"] = Json::array({until(answer)});
   if (question.value("result", false)) out["result"] = report::odds_json(answer);
   return out;

@@ -4,7 +4,7 @@
 
 #include "bide/core/units.hpp"
 #include "bide/report/choose/choose_words.hpp"
-#include "bide/report/html/window_chart.hpp"
+#include "bide/report/document/window_chart.hpp"
 #include "bide/report/run/foot.hpp"
 
 namespace bide::report::pages {
@@ -15,9 +15,9 @@ using study::ChoiceCell;
 using study::Chosen;
 using study::Water;
 
-html::Chart chart_of(const Chosen& chosen, const Water& water, const char* state,
-                     std::vector<ChoiceCell> Choice::*cells) {
-  html::Chart out;
+document::Chart chart_of(const Chosen& chosen, const Water& water, const char* state,
+                         std::vector<ChoiceCell> Choice::*cells) {
+  document::Chart out;
   out.title = fmt::format("{}: all {} when help comes", water.scenario.scenario.name, state);
   out.sentence = fmt::format(
       "Share of futures in which all are {} when help comes, for every choice; ranges are in the table.",
@@ -27,8 +27,8 @@ html::Chart chart_of(const Chosen& chosen, const Water& water, const char* state
   out.x.label = "help after";
   out.y = {fmt::format("futures with all {}", state), "%", true};
   for (std::size_t c = 0; c < water.choices.size(); ++c) {
-    html::Series series{
-        fmt::format("{} {}", c + 1, choice_name(water.choices[c])), html::Kind::line, {}, std::nullopt};
+    document::Series series{
+        fmt::format("{} {}", c + 1, choice_name(water.choices[c])), document::Kind::line, {}, std::nullopt};
     for (std::size_t h = 0; h < chosen.question.help_h.size(); ++h) {
       const study::Chance& chance = (water.choices[c].*cells)[h].chance;
       series.points.push_back({chosen.question.help_h[h], pct * chance.share, pct * chance.interval.low,
@@ -39,9 +39,9 @@ html::Chart chart_of(const Chosen& chosen, const Water& water, const char* state
   return out;
 }
 
-html::Table table_of(const Chosen& chosen, const Water& water, const char* state,
-                     std::vector<ChoiceCell> Choice::*cells) {
-  html::Table out{
+document::Table table_of(const Chosen& chosen, const Water& water, const char* state,
+                         std::vector<ChoiceCell> Choice::*cells) {
+  document::Table out{
       fmt::format("All {} when help comes, and what ends it most often", state), {{"choice"}}, {}};
   for (const double help_h : chosen.question.help_h) out.columns.push_back({help_words(help_h)});
   for (std::size_t c = 0; c < water.choices.size(); ++c) {
@@ -53,38 +53,38 @@ html::Table table_of(const Chosen& chosen, const Water& water, const char* state
   return out;
 }
 
-html::List list_of(std::vector<std::string> items) {
+document::List list_of(std::vector<std::string> items) {
   return {std::move(items)};
 }
 
 }  // namespace
 
-html::Page choose_page(const Chosen& chosen) {
-  html::Page page;
+document::Page choose_page(const Chosen& chosen) {
+  document::Page page;
   const study::Water& first = chosen.waters.front();
   page.title = choose_title(chosen);
   page.lead =
       fmt::format("The chance that all are able, and alive, when help comes; {} futures of each choice.",
                   chosen.question.futures);
   page.foot = foot_of(first.scenario);
-  html::Section answer{"The answer", {}, false, true};
+  document::Section answer{"The answer", {}, false, true};
   std::vector<std::string> choices;
   for (std::size_t c = 0; c < first.choices.size(); ++c)
     choices.push_back(fmt::format("{}: {}", c + 1, choice_words(first.choices[c])));
   for (const Water& water : chosen.waters) {
-    answer.blocks.push_back(html::Paragraph{water_words(water) + ".", true});
+    answer.blocks.push_back(document::Paragraph{water_words(water) + ".", true});
     answer.blocks.push_back(list_of(verdict_sentences(chosen, water)));
   }
-  answer.blocks.push_back(html::Paragraph{"The choices:"});
+  answer.blocks.push_back(document::Paragraph{"The choices:"});
   answer.blocks.push_back(list_of(std::move(choices)));
   answer.blocks.push_back(chart_of(chosen, first, "able", &Choice::able));
   page.sections.push_back(std::move(answer));
   for (const Water& water : chosen.waters) {
-    html::Section section{water.scenario.scenario.name, {}};
+    document::Section section{water.scenario.scenario.name, {}};
     section.blocks.push_back(table_of(chosen, water, "able", &Choice::able));
     section.blocks.push_back(table_of(chosen, water, "alive", &Choice::alive));
     if (&water != &first) section.blocks.push_back(chart_of(chosen, water, "able", &Choice::able));
-    html::Chart alive = chart_of(chosen, water, "alive", &Choice::alive);
+    document::Chart alive = chart_of(chosen, water, "alive", &Choice::alive);
     alive.folded = true;
     section.blocks.push_back(std::move(alive));
     page.sections.push_back(std::move(section));

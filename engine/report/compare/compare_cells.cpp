@@ -39,8 +39,9 @@ const outcome::Endurance& earliest(const ComparedFigures& shown) {
 
 }  // namespace
 
-html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown, Rows rows) {
-  html::Table out;
+document::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown,
+                              Rows rows) {
+  document::Table out;
   out.caption = caption;
   out.columns = {{"", false}};
   for (const ComparedFigures& each : shown) out.columns.push_back({each.name, false});

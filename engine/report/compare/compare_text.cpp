@@ -43,7 +43,7 @@ void print_table(Page& page, const std::vector<ComparedFigures>& shown, Rows row
   constexpr std::size_t abreast = 3;
   for (std::size_t from = 0; from < shown.size(); from += abreast) {
     const std::size_t to = std::min(from + abreast, shown.size());
-    const html::Table table = figures_table(
+    const document::Table table = figures_table(
         "",
         {shown.begin() + static_cast<std::ptrdiff_t>(from), shown.begin() + static_cast<std::ptrdiff_t>(to)},
         rows_of);
@@ -51,7 +51,7 @@ void print_table(Page& page, const std::vector<ComparedFigures>& shown, Rows row
     for (const std::vector<std::string>& row : table.rows) names = std::max(names, columns(row.front()) + 2);
     const int width = std::max(10, (page.width() - names) / static_cast<int>(to - from));
     std::vector<std::vector<std::string>> rows{{}};
-    for (const html::Column& column : table.columns) rows.front().push_back(column.name);
+    for (const document::Column& column : table.columns) rows.front().push_back(column.name);
     rows.insert(rows.end(), table.rows.begin(), table.rows.end());
     for (const std::vector<std::string>& row : rows) {
       std::vector<std::vector<std::string>> cells;

@@ -6,20 +6,21 @@
 
 namespace bide::report::pages {
 
-html::Page levers_page(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
-  html::Page page;
+document::Page levers_page(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
+  document::Page page;
   page.title = scenario.scenario.name;
   page.lead = scenario.scenario.setting;
   page.foot = foot_of(scenario);
   constexpr std::ptrdiff_t large = 2,
                            before_picture = 5;  // able, alive; what ends it, who first, what buys most
   const Answer all = levers_answer(levers, scenario);
-  html::Section answer{"The answer", {html::Facts{{all.begin(), all.begin() + large}, true}}, false, true};
-  answer.blocks.push_back(html::Facts{{all.begin() + large, all.begin() + before_picture}});
+  document::Section answer{
+      "The answer", {document::Facts{{all.begin(), all.begin() + large}, true}}, false, true};
+  answer.blocks.push_back(document::Facts{{all.begin() + large, all.begin() + before_picture}});
   if (auto picture = levers_picture(levers)) answer.blocks.push_back(std::move(*picture));
-  answer.blocks.push_back(html::Facts{{all.begin() + before_picture, all.end()}});
+  answer.blocks.push_back(document::Facts{{all.begin() + before_picture, all.end()}});
   page.sections = {std::move(answer), levers_section(levers, true)};
-  html::List sources;
+  document::List sources;
   for (const study::LeverTried& each : levers.tried)
     sources.items.push_back(each.lever->title + ": " + each.lever->source);
   page.sections.push_back({"Where the changes come from", {std::move(sources)}});

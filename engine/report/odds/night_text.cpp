@@ -31,7 +31,8 @@ std::string clock_of(const study::OddsAnswer& m, double at_h) {
 // "before now"; "by 30 Nov 08:00 UTC (07:00 local), 11 h from now".
 std::string by(const study::OddsAnswer& m, double at_h) {
   if (at_h <= 0) return "before now";
-  return fmt::format("by {}, {} from now", clock_of(m, at_h), duration(at_h * hour_s));
+  return fmt::format("by {}, {} from now", clock_of(m, as_shown_s(at_h * hour_s) / hour_s),
+                     duration(at_h * hour_s));
 }
 
 // "1 in 10 futures before now; half of them by ...; 1 in 10 or more after ..., where the futures end".

@@ -141,11 +141,8 @@ std::string odds_text(const study::OddsAnswer& m, int width, Letters letters, bo
   return page.text();
 }
 
-std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters) {
-  Page page(width, letters);
-  page.heading("HELP IN THIS FUTURE, AS THE SCENARIO STATES IT");
-  for (const std::string& sentence : help_sentences(drawn, help)) page.item(sentence);
-  return page.text();
+document::Section help_section(const HelpDrawn& drawn, const study::Help& help) {
+  return {"Help in this future, as the scenario states it", {document::List{help_sentences(drawn, help)}}};
 }
 
 std::string odds_line(const study::OddsAnswer& m, Letters letters) {

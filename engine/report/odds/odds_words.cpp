@@ -152,7 +152,7 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
 namespace {
 
 std::string clock_at(const study::OddsAnswer& m, double at_h) {
-  return clock(m.scenario.start_unix_s, at_h * hour_s, 0) + " UTC";
+  return clock(m.scenario.start_unix_s, as_shown_s(at_h * hour_s), 0) + " UTC";
 }
 
 // "1 in 10 futures before 17 h (21 Feb 22:30 UTC), half by 30 h, 1 in 10 after 41 h".

@@ -10,6 +10,7 @@
 #include "bide/outcome/cause.hpp"
 #include "bide/report/levers/levers_words.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/sentences.hpp"
@@ -80,10 +81,8 @@ std::string central_words(const AnswerBasis& basis, const std::optional<double>&
 
 // The sides to which the model errs first, then where the measurements end.
 std::vector<std::string> doubts(const Figures& figures) {
-  std::vector<std::string> out;
-  for (const bool bias : {true, false})
-    for (const outcome::Passed& each : outcome::merge({figures.able_evidence, figures.alive_evidence}).passed)
-      if (each.bias == bias) out.push_back(each.limit);
+  std::vector<std::string> out = known_biases(judged(figures)), ends = data_ends(judged(figures));
+  out.insert(out.end(), ends.begin(), ends.end());
   return out;
 }
 
