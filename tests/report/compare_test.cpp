@@ -10,6 +10,7 @@
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/compare/compare_page.hpp"
+#include "bide/report/document/text.hpp"
 #include "bide/report/words/input.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
@@ -207,17 +208,21 @@ TEST_CASE("equal stores say whether it is the stores") {
   CHECK(has(said(c), "So option 2 is ahead even without its stores."));
 }
 
+std::string text_of(const report::Comparison& comparison, bool full) {
+  return to_text(report::pages::compare_page(comparison), {80, report::Letters::ascii, full});
+}
+
 TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to their forms") {
   Made a, b;
   b.scenario.scenario.name = test::hostile;
   report::Comparison c = of(a, b);
   c.options[1].label = test::hostile;
-  const std::string text = report::comparison_text(c, report::Letters::ascii, 80, true);
+  const std::string text = text_of(c, true);
   CHECK(has(test::unwrapped(text), std::string(standing_notice)));
   CHECK(has(test::unwrapped(text),
             "each option: no range: the file states all that nobody has measured; one case, not a forecast"));
-  CHECK(text.rfind("The model cannot separate option 1 and option 2", 0) == 0);
-  CHECK_FALSE(has(report::comparison_text(c, report::Letters::ascii, 80, false), "INPUTS THAT DIFFER"));
+  CHECK(has(text, "\n\nThe model cannot separate option 1 and option 2"));
+  CHECK_FALSE(has(text_of(c, false), "INPUTS THAT DIFFER"));
   test::check_no_promise(text);
   for (const char letter : text) CHECK((letter == '\n' || (letter >= ' ' && letter <= '~')));
   for (std::size_t at = 0, end; (end = text.find('\n', at)) != std::string::npos; at = end + 1)
@@ -234,6 +239,27 @@ TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to thei
   CHECK(csv.rfind("# Each option: no range", 0) == 0);
   CHECK(has(csv, "\n1,a.json,own,120,40,40,,60,60,,,,,,cold,"));
   CHECK(has(csv, std::string(standing_notice)));
+}
+
+// What holds for one option alone is not said of all.
+TEST_CASE("first hour and how sure stand for each option where they differ, once where not") {
+  Made a, b;
+  const auto lines = [&](const char* asks) {
+    std::vector<std::string> out;
+    bool within = false;
+    for (const report::AnswerLine& line : report::comparison_answer(of(a, b))) {
+      if (!line.asks.empty()) within = line.asks == asks;
+      if (within) out.push_back(line.says);
+    }
+    return out;
+  };
+  CHECK(lines("First hour").size() == 1);
+  REQUIRE(lines("How sure").size() == 1);
+  CHECK(has(lines("How sure").front(), "; each option: no range"));
+  b.scenario = test::valid_scenario(2, false);
+  REQUIRE(lines("First hour").size() == 2);
+  CHECK(has(lines("First hour").front(), "option 1: distress call"));
+  CHECK(has(lines("First hour").back(), "option 2: distress call"));
 }
 
 TEST_CASE("under common futures the sentence turns with what was drawn") {
@@ -303,7 +329,8 @@ TEST_CASE("versions of one scenario are told apart by what was put in, files by 
   first.scenario.scenario.name = "One name";
   second.scenario.scenario.name = "Another";
   report::Comparison comparison = of(first, second);
-  CHECK(report::pages::compare_page(comparison).lead == "Option 1: One name; option 2: Another.");
+  CHECK(report::pages::compare_page(comparison).lead ==
+        "Option 1: One name (a.json); option 2: Another (b.json).");
   second.scenario.scenario.name = "One name";
   comparison.options[0].put_in = {{"/raft/capacity_persons", "4"}};
   comparison.options[1].put_in = {{"/raft/capacity_persons", "12"}};

@@ -4,6 +4,7 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 
+#include "bide/report/document/text.hpp"
 #include "bide/report/html/page.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/odds/odds_page.hpp"
@@ -49,7 +50,7 @@ Said said(const scenario::Rescue& rescue, const std::vector<study::Future>& futu
   scenario.scenario.uncertain.emplace().rescue = rescue;
   const study::OddsAnswer m{
       scenario, 1, futures.size(), {}, {}, study::odds_of(study::all_of(futures), 120, true, 0.95), {}, {}};
-  Said out{test::unwrapped(report::odds_text(m, 80, report::Letters::ascii, true)),
+  Said out{test::unwrapped(to_text(report::pages::odds_page(m), {80, report::Letters::ascii, true})),
            report::html::to_html(report::pages::odds_page(m)),
            nlohmann::json::parse(report::odds_json(m)).at("help")};
   test::check_no_promise(out.text);

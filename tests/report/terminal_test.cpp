@@ -212,9 +212,9 @@ TEST_CASE("no promise, no colour, no line too wide, plain ASCII on demand") {
 
 TEST_CASE("hostile names and texts are printed harmlessly") {
   Case c = a_case(2);
-  std::string utf8 = test::hostile;  // no file is read that is not UTF-8
-  utf8.erase(utf8.find("\xFF\xFE"), 2);
-  c.scenario.scenario.name = c.scenario.scenario.setting = utf8;
+  std::string printable = test::hostile;  // no file is read that is not UTF-8
+  printable.erase(printable.find("\xFF\xFE"), 2);
+  c.scenario.scenario.name = c.scenario.scenario.setting = printable;
   c.timeline.events[0].text = test::hostile;
   c.timeline.assumptions.push_back(test::hostile);
   c.timeline.flags.push_back(test::hostile);

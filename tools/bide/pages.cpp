@@ -4,9 +4,11 @@
 #include <variant>
 
 #include "bide/report/document/markdown.hpp"
+#include "bide/report/document/text.hpp"
 #include "bide/report/html/page.hpp"
 #include "bide/report/html/svg.hpp"
 #include "files.hpp"
+#include "output.hpp"
 #include "png.hpp"
 #include "terminal.hpp"
 
@@ -51,6 +53,10 @@ int ready_pages(const PageFiles& files) {
   if (error) return cannot_write(folder.string(), error.message(), letters(true));
   if (!can_draw_png()) say("{}: SVG only; this program was built without librsvg\n", folder.string());
   return exit_ok;
+}
+
+int print_page(const report::document::Page& page, bool ascii, bool full) {
+  return put(to_text(page, {terminal_width(), letters(ascii), full}), "", false);
 }
 
 int write_pages(const report::document::Page& page, const PageFiles& files,

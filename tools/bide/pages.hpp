@@ -1,4 +1,4 @@
-// Pages and drawings that a command writes beside what it prints: --report and --charts, the same for all.
+// Pages as a command prints them and writes them beside: --full, --report and --charts, the same for all.
 #pragma once
 
 #include <filesystem>
@@ -21,6 +21,9 @@ void add_page_options(Command& command, PageFiles& files);
 // Before anything runs: makes the folder of the drawings if it is not there, and says where this program
 // draws no PNG. Says what went wrong and returns an exit code.
 int ready_pages(const PageFiles& files);
+
+// Prints a page: its first section, or all of it. Says what went wrong and returns an exit code.
+int print_page(const report::document::Page& page, bool ascii, bool full);
 
 // Writes what was asked for. Each chart is an SVG and, where the program was built with librsvg, a PNG. Says
 // what went wrong and returns an exit code.

@@ -6,6 +6,7 @@
 #include "bide/report/choose/choose_words.hpp"
 #include "bide/report/document/window_chart.hpp"
 #include "bide/report/run/foot.hpp"
+#include "bide/report/words/words.hpp"
 
 namespace bide::report::pages {
 namespace {
@@ -36,13 +37,16 @@ document::Chart chart_of(const Chosen& chosen, const Water& water, const char* s
     }
     out.series.push_back(std::move(series));
   }
+  out.told = true;
   return out;
 }
 
-document::Table table_of(const Chosen& chosen, const Water& water, const char* state,
-                         std::vector<ChoiceCell> Choice::*cells) {
+document::Table table_of(const Chosen& chosen, const Water& water, const std::string& where,
+                         const char* state, std::vector<ChoiceCell> Choice::*cells) {
   document::Table out{
-      fmt::format("All {} when help comes, and what ends it most often", state), {{"choice"}}, {}};
+      capitalised(fmt::format("{}all {} when help comes, and what ends it most often", where, state)),
+      {{"choice"}},
+      {}};
   for (const double help_h : chosen.question.help_h) out.columns.push_back({help_words(help_h)});
   for (std::size_t c = 0; c < water.choices.size(); ++c) {
     std::vector<std::string> row{fmt::format("{} {}", c + 1, choice_name(water.choices[c]))};
@@ -53,43 +57,69 @@ document::Table table_of(const Chosen& chosen, const Water& water, const char* s
   return out;
 }
 
-document::List list_of(std::vector<std::string> items) {
-  return {std::move(items)};
-}
-
 }  // namespace
+
+// In how many futures each choice does what the first does not, and the other way round.
+document::Table against_first(const Chosen& chosen, const Water& water, const std::string& where,
+                              const char* state, std::vector<ChoiceCell> Choice::*cells) {
+  document::Table out{
+      capitalised(fmt::format("{}all {} with the choice alone, with choice 1 alone, of {} futures", where,
+                              state, water.futures)),
+      {{"choice"}},
+      {}};
+  for (const double help_h : chosen.question.help_h) out.columns.push_back({help_words(help_h)});
+  for (std::size_t c = 1; c < water.choices.size(); ++c) {
+    std::vector<std::string> row{fmt::format("{} {}", c + 1, choice_name(water.choices[c]))};
+    for (const ChoiceCell& cell : water.choices[c].*cells)
+      row.push_back(fmt::format("{}, {}{}", cell.against_first.more, cell.against_first.fewer,
+                                cell.against_first.apart ? "" : "; not separated"));
+    out.rows.push_back(std::move(row));
+  }
+  return out;
+}
 
 document::Page choose_page(const Chosen& chosen) {
   document::Page page;
   const study::Water& first = chosen.waters.front();
+  const bool several = chosen.waters.size() > 1;
   page.title = choose_title(chosen);
   page.lead =
       fmt::format("The chance that all are able, and alive, when help comes; {} futures of each choice.",
                   chosen.question.futures);
   page.foot = foot_of(first.scenario);
+  page.rest = "Each choice against the first, future by future";
   document::Section answer{"The answer", {}, false, true};
-  std::vector<std::string> choices;
+  document::List choices;
   for (std::size_t c = 0; c < first.choices.size(); ++c)
-    choices.push_back(fmt::format("{}: {}", c + 1, choice_words(first.choices[c])));
+    choices.items.push_back(fmt::format("{}: {}", c + 1, choice_words(first.choices[c])));
   for (const Water& water : chosen.waters) {
     answer.blocks.push_back(document::Paragraph{water_words(water) + ".", true});
-    answer.blocks.push_back(list_of(verdict_sentences(chosen, water)));
+    answer.blocks.push_back(document::List{verdict_sentences(chosen, water)});
   }
   answer.blocks.push_back(document::Paragraph{"The choices:"});
-  answer.blocks.push_back(list_of(std::move(choices)));
+  answer.blocks.push_back(std::move(choices));
   answer.blocks.push_back(chart_of(chosen, first, "able", &Choice::able));
-  page.sections.push_back(std::move(answer));
   for (const Water& water : chosen.waters) {
-    document::Section section{water.scenario.scenario.name, {}};
-    section.blocks.push_back(table_of(chosen, water, "able", &Choice::able));
-    section.blocks.push_back(table_of(chosen, water, "alive", &Choice::alive));
-    if (&water != &first) section.blocks.push_back(chart_of(chosen, water, "able", &Choice::able));
+    const std::string where = several ? water.scenario.scenario.name + ": " : "";
+    answer.blocks.push_back(table_of(chosen, water, where, "able", &Choice::able));
+    answer.blocks.push_back(table_of(chosen, water, where, "alive", &Choice::alive));
+  }
+  page.sections.push_back(std::move(answer));
+  page.sections.push_back({"How to read it", {document::List{about_choices(chosen)}}});
+  page.sections.back().brief = true;
+  document::Section drawn{"Each choice against the first, future by future", {}};
+  for (const Water& water : chosen.waters) {
+    const std::string where = several ? water.scenario.scenario.name + ": " : "";
+    if (water.choices.size() > 1) {
+      drawn.blocks.push_back(against_first(chosen, water, where, "able", &Choice::able));
+      drawn.blocks.push_back(against_first(chosen, water, where, "alive", &Choice::alive));
+    }
+    if (&water != &first) drawn.blocks.push_back(chart_of(chosen, water, "able", &Choice::able));
     document::Chart alive = chart_of(chosen, water, "alive", &Choice::alive);
     alive.folded = true;
-    section.blocks.push_back(std::move(alive));
-    page.sections.push_back(std::move(section));
+    drawn.blocks.push_back(std::move(alive));
   }
-  page.sections.push_back({"How to read it", {list_of(about_choices(chosen))}});
+  page.sections.push_back(std::move(drawn));
   return page;
 }
 

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "bide/core/units.hpp"
@@ -12,9 +13,11 @@
 #include "bide/report/document/values.hpp"
 #include "bide/report/document/window_chart.hpp"
 #include "bide/report/run/answer_lines.hpp"
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/foot.hpp"
 #include "bide/report/run/weather_curves.hpp"
 #include "bide/report/words/input.hpp"
+#include "bide/report/words/units.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
 
@@ -40,7 +43,8 @@ document::Table differences_table(const char* caption, const std::vector<scenari
   out.columns = {{"", false}};
   for (std::size_t i = 0; i < options; ++i) out.columns.push_back({option_name(i), false});
   for (const scenario::Difference& each : differences) {
-    std::vector<std::string> row{input_words(each.pointer) + (each.unit.empty() ? "" : ", " + each.unit)};
+    std::vector<std::string> row{input_words(each.pointer) +
+                                 (each.unit.empty() ? "" : ", " + unit_signs(each.unit))};
     for (const scenario::InForce& value : each.values)
       row.push_back(value.value + (value.filled_in ? " (default)" : ""));
     out.rows.push_back(std::move(row));
@@ -97,6 +101,7 @@ document::Chart picture(const Comparison& comparison) {
     }
   document::Chart out = window_chart(rows, horizon_s);
   out.title = "Until when, first person of each option";
+  out.told = true;
   return out;
 }
 
@@ -359,6 +364,27 @@ document::Section warmth_section(const Comparison& comparison) {
   return out;
 }
 
+// Of each option, or once where it is the same for all.
+document::Section evidence_section(const Comparison& comparison) {
+  document::Section out{"Evidence", {}};
+  const auto key = [](const Option& option) {
+    std::vector<std::string> all{how_sure(option.own.figures)};
+    const std::vector<Judged> results = judged(option.own.figures);
+    for (const std::vector<std::string>& list : std::array{known_biases(results), data_ends(results)})
+      all.insert(all.end(), list.begin(), list.end());
+    return all;
+  };
+  const std::vector<Option>& options = comparison.options;
+  const bool same = std::all_of(options.begin(), options.end(),
+                                [&](const Option& each) { return key(each) == key(options.front()); });
+  for (std::size_t i = 0; i < (same ? 1 : options.size()); ++i) {
+    if (!same) out.blocks.push_back(document::Paragraph{capitalised(option_name(i)) + ":"});
+    for (document::Block& block : evidence_blocks(judged(options[i].own.figures)))
+      out.blocks.push_back(std::move(block));
+  }
+  return out;
+}
+
 std::optional<document::Section> cautions_section(const Comparison& comparison) {
   document::List list;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
@@ -379,15 +405,16 @@ document::Page compare_page(const Comparison& comparison) {
   if (versions) page.lead = first.own.scenario->scenario.name + ". ";
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
-    page.lead += fmt::format("{} {}: {}", i == 0 ? "Option" : "; option", i + 1,
-                             versions ? option_title(option) : option.own.scenario->scenario.name);
+    page.lead += fmt::format("{} {}: {}", i == 0 ? "Option" : "; option", i + 1, option_title(option));
   }
   page.lead += ".";
   page.foot = foot_of(*comparison.options.front().own.scenario);
+  page.rest = "Why, inputs that differ, equal stores, all figures, evidence, cautions";
   page.sections = {answer_section(comparison), apart_section(comparison), equal_section(comparison),
                    options_section(comparison)};
   if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));
   for (auto section : {warmth_section, course_section}) page.sections.push_back(section(comparison));
+  page.sections.push_back(evidence_section(comparison));
   if (auto cautions = cautions_section(comparison)) page.sections.push_back(std::move(*cautions));
   return page;
 }

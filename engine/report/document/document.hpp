@@ -90,6 +90,7 @@ struct Section {
   std::vector<Block> blocks;
   bool own_page = false;      // on paper
   bool first_screen = false;  // its title is not shown, and the list of contents comes after it
+  bool brief = false;         // in the short text too, as the first section is
 };
 
 struct Page {

@@ -96,7 +96,7 @@ std::string to_text(const Page& page, const TextOptions& options) {
   to.paragraph(page.title);
   if (!page.lead.empty()) to.paragraph(page.lead);
   for (std::size_t i = 0; i < page.sections.size(); ++i) {
-    if (i > 0 && options.full) write_section(to, page.sections[i]);
+    if (i > 0 && (options.full || page.sections[i].brief)) write_section(to, page.sections[i]);
     if (i > 0) continue;
     to.apart();
     write_blocks(to, page.sections.front(), "", options.full);

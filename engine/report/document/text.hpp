@@ -13,7 +13,7 @@ namespace bide::report::document {
 struct TextOptions {
   int width = 80;  // of a line, terminal columns; limited to [40, 80]
   Letters letters = Letters::utf8;
-  bool full = false;               // every section; else the first alone, without its charts
+  bool full = false;               // every section; else the first and brief ones, without charts
   std::vector<Section> also = {};  // after it in any case, before the notice
 };
 

@@ -37,10 +37,13 @@ void write_curves(TextLines& to, const Chart& chart, std::string_view indent) {
   const ChartArea area{to.width(), 3, to.letters(), end_h * hour_s};
   constexpr double least_of_range = 0.02;  // smaller changes than this share of the values are not magnified
   bool drawn = false;
+  const auto curves = std::count_if(chart.series.begin(), chart.series.end(), [](const Series& each) {
+    return each.kind == Kind::line && !each.points.empty() && !is_level(each);
+  });
   for (const Series& series : chart.series) {
     if (series.points.empty()) continue;
     const std::string name = to.fit(series.name), unit = to.fit(chart.y.unit);
-    if (series.kind == Kind::band) {
+    if (series.kind == Kind::band && curves == 1) {  // beside several it is the error of each
       double low = series.points.front().low, high = series.points.front().high;
       for (const Point& point : series.points)
         low = std::min(low, point.low), high = std::max(high, point.high);

@@ -25,8 +25,13 @@ std::vector<const LeverTried*> that_matter(const LeversTried& levers) {
   std::vector<const LeverTried*> out;
   for (const LeverTried& each : levers.tried)
     if (tried(each) && study::direction(each) != 0) out.push_back(&each);
-  if (out.size() > most_bars) out.erase(out.begin() + most_bars / 2, out.end() - most_bars / 2);
   return out;
+}
+
+// Of many the largest gains and losses.
+std::vector<const LeverTried*> drawn(std::vector<const LeverTried*> levers) {
+  if (levers.size() > most_bars) levers.erase(levers.begin() + most_bars / 2, levers.end() - most_bars / 2);
+  return levers;
 }
 
 document::Chart chart_of(const std::vector<const LeverTried*>& levers) {
@@ -130,13 +135,18 @@ std::string amount(const LeverTried& lever, double value) {
   return value > 0 ? two_figures(value) : "none";
 }
 
+std::string with_items(const LeverTried& lever) {
+  const std::string& items = lever.burden.items;
+  return lever.lever->title + (items.empty() ? "" : fmt::format(" ({})", items));
+}
+
 document::Table table(const LeversTried& levers, const std::vector<const LeverTried*>& shown) {
   document::Table out;
   out.caption = "What each change brings and costs";
   out.columns = {{"change", false}, {"more, kg", true}, {"room, L", true}, {"brings", false}, {"why", false}};
   for (const LeverTried* each : shown)
     out.rows.push_back(
-        {each->lever->title, amount(*each, each->burden.mass_kg), amount(*each, each->burden.volume_L),
+        {with_items(*each), amount(*each, each->burden.mass_kg), amount(*each, each->burden.volume_L),
          bought_words(*each, levers.base.horizon_s) + air_words(levers, *each), reason_words(levers, *each)});
   return out;
 }
@@ -179,7 +189,7 @@ document::Section levers_section(const LeversTried& levers, bool all_on_paper) {
         document::Paragraph{"The model can separate none of the changes from doing nothing."});
   } else {
     std::vector<const LeverTried*> by_hours, by_margin;
-    for (const LeverTried* each : shown) (in_hours(each) ? by_hours : by_margin).push_back(each);
+    for (const LeverTried* each : drawn(shown)) (in_hours(each) ? by_hours : by_margin).push_back(each);
     if (!by_hours.empty()) out.blocks.push_back(told(hours_chart(by_hours, levers.base.horizon_s)));
     if (!by_margin.empty()) out.blocks.push_back(told(margin_chart(by_margin, levers.base.horizon_s)));
     out.blocks.push_back(table(levers, shown));

@@ -21,11 +21,8 @@ struct HelpDrawn {
   double needed_h = 0, horizon_h = 0;
 };
 
-// The odds as plain text, as one line, as CSV and as JSON.
-// @param width   of a line, terminal columns; limited to [40, 80]
+// The odds as one line, as CSV and as JSON.
 // @param letters what may be printed
-// @param full    shares against time, causes, help, unknowns and what it rests on as well
-std::string odds_text(const study::OddsAnswer& material, int width, Letters letters, bool full);
 std::string odds_line(const study::OddsAnswer& material, Letters letters);  // for --quiet
 // When help comes in one future, for below the summary of its run.
 document::Section help_section(const HelpDrawn& drawn, const study::Help& help);

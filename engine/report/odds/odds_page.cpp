@@ -8,7 +8,9 @@
 #include "bide/outcome/cause.hpp"
 #include "bide/report/document/values.hpp"
 #include "bide/report/document/window_chart.hpp"
+#include "bide/report/odds/night.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/foot.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
@@ -58,6 +60,7 @@ document::Chart windows_chart(const study::OddsAnswer& m) {
   if (middle.points.size() < out.categories.size()) most.name += ", no dot: so does the median future";
   out.series = {most, half};
   if (!middle.points.empty()) out.series.push_back(std::move(middle));
+  out.told = true;
   return out;
 }
 
@@ -73,10 +76,18 @@ document::Section answer_section(const study::OddsAnswer& m) {
   return out;
 }
 
+// " (26 h to 31 h)"
+std::string median_error(const study::QuantileByRank& half, double horizon_h) {
+  const auto end = [&](const std::optional<double>& h, bool known) {
+    return known ? odds_hours(h, horizon_h) : std::string("unknown");
+  };
+  return fmt::format(" ({} to {})", end(half.low, half.low_known), end(half.high, half.high_known));
+}
+
 document::Section window_section(const study::OddsAnswer& m) {
   const double horizon_h = m.odds.horizon_h;
   document::Section out{"The window", {}};
-  document::Table table{"Share of futures in which it is over by then",
+  document::Table table{"Share of futures in which it is over by then; in brackets the sampling error",
                         {{"", false},
                          {"5 %", false},
                          {"25 %", false},
@@ -87,8 +98,10 @@ document::Section window_section(const study::OddsAnswer& m) {
                         {}};
   const auto add = [&](const char* state, std::size_t who, const study::Window& w) {
     std::vector<std::string> row{fmt::format("{}, {}", state, crew_order[who])};
-    for (const std::size_t place : {q05, q25, q50, q75, q95})
+    for (const std::size_t place : {q05, q25, q50, q75, q95}) {
       row.push_back(odds_hours(w.until[place].time, horizon_h));
+      if (place == q50 && w.until[place].time) row.back() += median_error(w.until[place], horizon_h);
+    }
     row.push_back(share(w.beyond));
     table.rows.push_back(std::move(row));
   };
@@ -132,6 +145,7 @@ document::Section still_section(const study::OddsAnswer& m) {
     chart.series.push_back(std::move(line));
     ++style;
   }
+  chart.told = m.started_h_ago.has_value();  // by the table from now on
   return {"Against time", {chart}};
 }
 
@@ -203,6 +217,9 @@ std::vector<document::Block> about_blocks(const study::OddsAnswer& m) {
   std::vector<document::Block> out;
   if (!m.scenario.scenario.setting.empty()) out.push_back(document::Paragraph{m.scenario.scenario.setting});
   out.push_back(document::List{about_sentences(m)});
+  if (!m.as_written) return out;
+  out.push_back(document::Paragraph{"Of the one case, nothing drawn:"});
+  for (document::Block& block : evidence_blocks(judged(*m.as_written))) out.push_back(std::move(block));
   return out;
 }
 
@@ -215,6 +232,7 @@ document::Section nested_section(const study::OddsAnswer& m) {
       "fixed sets of what nobody has measured.";
   chart.x = {"kind"};
   chart.y = time_axis(n.horizon_h * hour_s);
+  chart.told = true;
   chart.categories = {"chance: people, weather, failures", "ignorance: what nobody has measured"};
   chart.series = {
       {"8 in 10",
@@ -236,15 +254,19 @@ document::Page odds_page(const study::OddsAnswer& m) {
   scenario::ValidScenario as_started = m.scenario;  // the foot names the file's own start
   as_started.start_unix_s -= m.started_h_ago.value_or(0) * hour_s;
   page.foot = fmt::format("{}, seed {}, {} futures", foot_of(as_started), m.seed, m.samples);
-  page.sections = {answer_section(m),
-                   window_section(m),
-                   still_section(m),
-                   causes_section(m),
-                   {"Help, as the scenario states it", {document::List{help_sentences(m)}}}};
+  page.rest = m.started_h_ago ? "All questions, what was drawn and what this rests on"
+                              : "Shares against time, causes, help, all unknowns, chance and ignorance";
+  page.sections = {answer_section(m)};
+  if (m.started_h_ago) page.sections.push_back(from_now_section(m));
+  for (auto section : {window_section, still_section, causes_section}) page.sections.push_back(section(m));
+  page.sections.push_back({"Help, as the scenario states it", {document::List{help_sentences(m)}}});
   if (m.launch) page.sections.push_back({"How the raft was reached", {document::List{launch_sentences(m)}}});
   if (m.signals)
     page.sections.push_back({"Signals left when help comes", {document::List{signals_left_sentences(m)}}});
   page.sections.push_back(unknowns_section(m));
+  constexpr std::size_t all = 100;
+  page.sections.push_back({"All questions", {document::Paragraph{capitalised(ask_words(m, all)) + "."}}});
+  if (m.started_h_ago) page.sections.push_back(drawn_section(m));
   if (m.nested) page.sections.push_back(nested_section(m));
   page.sections.push_back({"Evidence", about_blocks(m)});
   return page;

@@ -205,7 +205,9 @@ std::string how_sure(const Figures& figures) {
 
 std::string buys_line(const std::optional<study::LeversTried>& levers,
                       const scenario::ValidScenario& scenario) {
-  return levers ? most_bought_words(*levers, 2) : "not tried; ask: bide levers " + file_alone(scenario.file);
+  if (!levers) return "not tried; ask: bide levers " + file_alone(scenario.file);
+  const std::string bought = most_bought_words(*levers, 2);
+  return bought + what_ranges_are(bought);
 }
 
 Answer answer_of(const AnswerBasis& basis, const std::string& buys) {

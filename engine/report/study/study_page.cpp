@@ -7,6 +7,7 @@
 #include <numeric>
 
 #include "bide/core/units.hpp"
+#include "bide/report/document/values.hpp"
 #include "bide/report/study/study_text.hpp"
 #include "bide/report/study/study_words.hpp"
 #include "bide/report/words/input.hpp"
@@ -22,9 +23,7 @@ using study::Summary;
 
 constexpr std::size_t most_inputs = 16;
 
-std::string with_unit(const std::string& name, const std::string& unit) {
-  return unit.empty() ? name : name + ", " + unit;
-}
+using document::with_unit;
 
 document::Section spreads_section(const Summary& summary) {
   document::Section out{"What may happen", {}};
@@ -54,6 +53,19 @@ document::Section spreads_section(const Summary& summary) {
     table.rows.push_back(std::move(row));
   }
   out.blocks.push_back(std::move(table));
+  document::List more;
+  for (const study::Spread& spread : summary.spreads) {
+    for (const study::Spread::Later& later : spread.later)
+      more.items.push_back(
+          fmt::format("{} after {}: {:.0f} % ({:.0f} % to {:.0f} %) of runs.", figure_words(spread.name),
+                      horizon(later.than_h * hour_s),
+                      pct * static_cast<double>(later.cases) / static_cast<double>(spread.cases),
+                      pct * later.share.low, pct * later.share.high));
+    if (spread.not_there > 0)
+      more.items.push_back(fmt::format("{}: {} of {} runs have no such figure.", figure_words(spread.name),
+                                       spread.not_there, spread.not_there + spread.cases));
+  }
+  if (!more.items.empty()) out.blocks.push_back(std::move(more));
   return out;
 }
 
@@ -67,10 +79,24 @@ std::vector<std::size_t> by_weight(std::size_t count, const std::vector<double>&
   return order;
 }
 
-document::Chart chart_of(const Dependence& d, const char* what, const char* sentence, const char* unit) {
+// What the chart does not hold.
+std::string left_out_words(const Dependence& d, std::size_t inputs) {
+  std::string out;
+  if (inputs > most_inputs)
+    out += fmt::format(" The {} largest of {} inputs; all are in the JSON.", most_inputs, inputs);
+  if (d.indices && d.indices->left_out > 0)
+    out += fmt::format(" {} base samples left out: a row of theirs has no such figure.", d.indices->left_out);
+  if (d.effects && d.effects->left_out > 0)
+    out += fmt::format(" {} trajectories left out: a row of theirs has no such figure.", d.effects->left_out);
+  return out;
+}
+
+document::Chart chart_of(const Dependence& d, std::size_t inputs, const char* what, const char* sentence,
+                         const char* unit) {
   document::Chart out;
   out.title = with_unit(figure_words(d.name), d.unit);
-  out.sentence = fmt::format("{} Mean of the figure: {} {}.", sentence, number_words(d.mean), d.unit);
+  out.sentence = fmt::format("{} Mean of the figure: {} {}.{}", sentence, number_words(d.mean), d.unit,
+                             left_out_words(d, inputs));
   out.x = {"input"};
   out.y = {what, unit, true};
   return out;
@@ -81,7 +107,7 @@ document::Chart indices_chart(const Summary& summary, const Dependence& d) {
   std::vector<double> weight;
   for (const auto& each : all) weight.push_back(each.total.value);
   document::Chart out =
-      chart_of(d, "index",
+      chart_of(d, all.size(), "index",
                "Share of the variance that each input decides: alone (first), and with all that it "
                "does together with others (total); whiskers are 95 % intervals.",
                "");
@@ -103,7 +129,7 @@ document::Chart effects_chart(const Summary& summary, const Dependence& d) {
   std::vector<double> weight;
   for (const auto& each : all) weight.push_back(each.mean_absolute);
   document::Chart out =
-      chart_of(d, "effect",
+      chart_of(d, all.size(), "effect",
                "Mean size of the effect of each input (mu*), and how much the effect differs from "
                "place to place (sigma).",
                d.unit.c_str());
@@ -122,7 +148,7 @@ document::Chart correlations_chart(const Summary& summary, const Dependence& d) 
   std::vector<double> weight;
   for (const auto& each : d.correlations) weight.push_back(each ? std::abs(each->value) : -1);
   document::Chart out =
-      chart_of(d, "rank correlation",
+      chart_of(d, d.correlations.size(), "rank correlation",
                "Rank correlation of each input with the figure; whiskers are 95 % intervals.", "");
   document::Series dots{"rank correlation", Kind::points, {}, 0};
   for (const std::size_t i : by_weight(d.correlations.size(), weight)) {
