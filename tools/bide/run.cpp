@@ -140,8 +140,7 @@ void add_run(Program& program) {
   command.flag("--plain", arguments->plain, "The timeline's notice goes to a file beside it").needs(timeline);
   add_page_options(command, arguments->pages);
   command.flag("--no-levers", arguments->no_levers, "Do not try what would buy more time");
-  command.flag("--full", arguments->full,
-               "Each person, the stay, curves, hands, evidence and cautions as well");
+  command.flag("--full", arguments->full, "Each person, charts, events, evidence and cautions as well");
   command.flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command.flag("--progress", arguments->progress, "Report progress even when not on a terminal");

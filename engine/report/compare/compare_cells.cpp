@@ -58,7 +58,7 @@ document::Table figures_table(const std::string& caption, const std::vector<Comp
   const auto add_until = [&](const std::string& name, study::CrewState state, study::CrewTime which) {
     if (ranges) add(name, [&](const ComparedFigures& s) { return range_cell(*s.ranges, state, which); });
     if (!ranges || !brief)
-      add(ranges ? "  central case" : name,
+      add(ranges ? "- central case" : name,
           [&](const ComparedFigures& s) { return cell((s.figures->*state).*which, s.figures->horizon_s); });
   };
   const bool several = std::any_of(

@@ -409,7 +409,7 @@ document::Page compare_page(const Comparison& comparison) {
   }
   page.lead += ".";
   page.foot = foot_of(*comparison.options.front().own.scenario);
-  page.rest = "Why, inputs that differ, equal stores, all figures, evidence, cautions";
+  page.rest = "Why, inputs that differ, equal stores, all figures, cautions";
   page.sections = {answer_section(comparison), apart_section(comparison), equal_section(comparison),
                    options_section(comparison)};
   if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));

@@ -83,7 +83,16 @@ void write_blocks(TextLines& to, const Section& section, std::string_view indent
   write.name_folded();
 }
 
+// Whether anything of it is written or named.
+bool shows(const Section& section) {
+  return std::any_of(section.blocks.begin(), section.blocks.end(), [](const Block& block) {
+    const auto* chart = std::get_if<Chart>(&block);
+    return !chart || chart->folded || !chart->told;
+  });
+}
+
 void write_section(TextLines& to, const Section& section) {
+  if (!shows(section)) return;
   to.apart();
   to.paragraph(upper(section.title));
   write_blocks(to, section, inner, true);

@@ -11,7 +11,7 @@ document::Page levers_page(const study::LeversTried& levers, const scenario::Val
   document::Page page;
   page.title = scenario.scenario.name;
   page.foot = foot_of(scenario);
-  page.rest = "Every change tried, with weight, room and price in air, and the evidence";
+  page.rest = "Every change tried, with weight, room and price in air";
   constexpr std::ptrdiff_t large = 2,
                            before_picture = 5;  // able, alive; what ends it, who first, what buys most
   const Answer all = levers_answer(levers, scenario);

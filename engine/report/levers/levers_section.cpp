@@ -14,7 +14,7 @@ namespace {
 using study::LeversTried;
 using study::LeverTried;
 
-constexpr std::size_t most_bars = 12;
+constexpr std::size_t most_bars = 12, most_bars_beside_a_run = 6;
 
 bool tried(const LeverTried& each) {
   return each.state == LeverTried::State::tried;
@@ -29,8 +29,10 @@ std::vector<const LeverTried*> that_matter(const LeversTried& levers) {
 }
 
 // Of many the largest gains and losses.
-std::vector<const LeverTried*> drawn(std::vector<const LeverTried*> levers) {
-  if (levers.size() > most_bars) levers.erase(levers.begin() + most_bars / 2, levers.end() - most_bars / 2);
+std::vector<const LeverTried*> drawn(std::vector<const LeverTried*> levers, std::size_t most) {
+  if (levers.size() > most)
+    levers.erase(levers.begin() + static_cast<std::ptrdiff_t>(most / 2),
+                 levers.end() - static_cast<std::ptrdiff_t>(most / 2));
   return levers;
 }
 
@@ -189,7 +191,8 @@ document::Section levers_section(const LeversTried& levers, bool all_on_paper) {
         document::Paragraph{"The model can separate none of the changes from doing nothing."});
   } else {
     std::vector<const LeverTried*> by_hours, by_margin;
-    for (const LeverTried* each : drawn(shown)) (in_hours(each) ? by_hours : by_margin).push_back(each);
+    for (const LeverTried* each : drawn(shown, all_on_paper ? most_bars : most_bars_beside_a_run))
+      (in_hours(each) ? by_hours : by_margin).push_back(each);
     if (!by_hours.empty()) out.blocks.push_back(told(hours_chart(by_hours, levers.base.horizon_s)));
     if (!by_margin.empty()) out.blocks.push_back(told(margin_chart(by_margin, levers.base.horizon_s)));
     out.blocks.push_back(table(levers, shown));

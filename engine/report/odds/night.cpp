@@ -101,14 +101,10 @@ Answer night_answer(const study::OddsAnswer& m) {
 }
 
 document::Section from_now_section(const study::OddsAnswer& m) {
-  document::Table table{"Share of futures",
-                        {{"", true},
-                         {"all able", true},
-                         {"any able", true},
-                         {"all alive", true},
-                         {"any alive", true},
-                         {"at", false}},
-                        {}};
+  document::Table table{
+      "Share of futures",
+      {{"", true}, {"able: all", true}, {"any", true}, {"alive: all", true}, {"any", true}, {"at", false}},
+      {}};
   double widest = 0;
   for (const study::AtTime& t : m.odds.times) {
     std::vector<std::string> row{t.at_h > 0 ? fmt::format("{:.0f} h", t.at_h) : "now"};

@@ -110,7 +110,8 @@ document::Section window_section(const study::OddsAnswer& m) {
   out.blocks.push_back(std::move(table));
   const int zone_h = zone_hours(m.scenario.scenario.position.longitude_deg);
   const auto clock = [&](const std::optional<double>& h) {
-    return h ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone_h) : odds_hours(h, m.odds.horizon_h);
+    return h && *h >= 0 ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone_h)
+                        : odds_hours(h, m.odds.horizon_h);
   };
   const study::Window& first = m.odds.able[study::first_person];
   out.blocks.push_back(document::Paragraph{

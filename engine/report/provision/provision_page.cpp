@@ -33,9 +33,12 @@ using study::KitTried;
 using study::Provision;
 using study::ProvisionItem;
 
+std::string share_of(const KitTried& tried) {
+  return percent(pct * static_cast<double>(tried.met) / static_cast<double>(tried.of));
+}
+
 std::string share_words(const KitTried& tried) {
-  return fmt::format("{} of {} futures ({})", tried.met, tried.of,
-                     percent(100.0 * static_cast<double>(tried.met) / static_cast<double>(tried.of)));
+  return fmt::format("{} of {} futures ({})", tried.met, tried.of, share_of(tried));
 }
 
 std::string ended_words(const KitTried& tried) {
@@ -99,8 +102,8 @@ Answer found_lines(const Provision& in) {
            {"In date", fmt::format("each item's expiry date after {}, when the time asked for ends; so for "
                                    "what the raft's own pack holds",
                                    last_day_utc(in))}};
-  out.push_back({"Met", fmt::format("on {} fresh futures it is met in {}: at least {}, with 95 % confidence",
-                                    fresh.of, share_words(fresh), percent(pct * fresh.at_least))});
+  out.push_back({"Met", fmt::format("in {} of {} fresh futures ({}): at least {}, with 95 % confidence",
+                                    fresh.met, fresh.of, share_of(fresh), percent(pct * fresh.at_least))});
   out.push_back({"Without it", share_words(in.without)});
   out.push_back({"Still ends", fresh.ended.empty() ? "nothing in these futures" : ended_words(fresh)});
   return out;

@@ -22,6 +22,7 @@ std::string extreme(const Material& m, const outcome::Extreme& of) {
 document::Table cabin_table(const Material& m) {
   const outcome::CabinOutcome& cabin = m.outcome.cabin;
   document::Table out{"Inside, and signals", {{"", false}, {"", false}}, {}};
+  out.on_paper = false;
   const auto add = [&out](std::string what, std::string says) {
     out.rows.push_back({std::move(what), std::move(says)});
   };

@@ -62,7 +62,8 @@ document::Section margins_section(const Material& m) {
   chart.series.push_back({"the limit", document::Kind::points, {}, 5});
   for (std::size_t i = 0; i < all.size(); ++i)
     chart.series.back().points.push_back({static_cast<double>(i), percent});
-  return {"How near to each limit", {chart}};
+  chart.folded = true;
+  return {"How near to each limit", {std::move(chart)}};
 }
 
 }  // namespace bide::report::pages

@@ -68,7 +68,7 @@ document::Page run_page(const RunMaterial& material) {
   page.title = m.scenario.scenario.name;
   page.lead = head_sentence(m);
   page.foot = foot_of(m.scenario);
-  page.rest = "each person, the stay, curves, hands, evidence";
+  page.rest = "charts, events, evidence";
   if (const std::size_t count = caution_sentences(m.scenario).size(); count > 0)
     page.rest = fmt::format("{} {}, ", count, count == 1 ? "caution" : "cautions") + page.rest;
   page.sections.push_back(answer_section(material));
