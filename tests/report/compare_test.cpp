@@ -222,7 +222,7 @@ TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to thei
   CHECK(has(test::unwrapped(text),
             "each option: no range: the file states all that nobody has measured; one case, not a forecast"));
   CHECK(has(text, "\n\nThe model cannot separate option 1 and option 2"));
-  CHECK_FALSE(has(text_of(c, false), "INPUTS THAT DIFFER"));
+  CHECK_FALSE(has(text_of(c, false), "Inputs that differ"));
   test::check_no_promise(text);
   for (const char letter : text) CHECK((letter == '\n' || (letter >= ' ' && letter <= '~')));
   for (std::size_t at = 0, end; (end = text.find('\n', at)) != std::string::npos; at = end + 1)

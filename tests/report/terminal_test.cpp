@@ -69,7 +69,7 @@ TEST_CASE("the answer comes first and is all that is printed unless more is aske
   CHECK(has(line, "Not in it Drowning"));
   CHECK(has(line, std::string(standing_notice)));
   CHECK(has(line, std::string(standing_advice)));
-  CHECK_FALSE(has(text, "EVENTS"));
+  CHECK_FALSE(has(text, "Events, "));
   CHECK(std::count(text.begin(), text.end(), '\n') <= 30);
 }
 
@@ -145,7 +145,6 @@ TEST_CASE("the answer stands in the summary once") {
   const std::string_view top = "Able until first person: 40 h";
   CHECK(line.find(top) != std::string::npos);
   CHECK(line.find(top, line.find(top) + 1) == std::string::npos);
-  CHECK_FALSE(has(line, "ABLE UNTIL"));
   CHECK(has(line, "While each is alive, in the central case"));
 }
 

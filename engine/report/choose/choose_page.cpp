@@ -49,7 +49,7 @@ document::Table table_of(const Chosen& chosen, const Water& water, const std::st
       {}};
   for (const double help_h : chosen.question.help_h) out.columns.push_back({help_words(help_h)});
   for (std::size_t c = 0; c < water.choices.size(); ++c) {
-    std::vector<std::string> row{fmt::format("{} {}", c + 1, choice_name(water.choices[c]))};
+    std::vector<std::string> row{std::to_string(c + 1)};  // by its place in the list of choices
     for (const ChoiceCell& cell : water.choices[c].*cells)
       row.push_back(fmt::format("{}; {}", range_words(cell.chance), cause_words(cell)));
     out.rows.push_back(std::move(row));
@@ -63,13 +63,14 @@ document::Table table_of(const Chosen& chosen, const Water& water, const std::st
 document::Table against_first(const Chosen& chosen, const Water& water, const std::string& where,
                               const char* state, std::vector<ChoiceCell> Choice::*cells) {
   document::Table out{
-      capitalised(fmt::format("{}all {} with the choice alone, with choice 1 alone, of {} futures", where,
-                              state, water.futures)),
+      capitalised(fmt::format("{}of {} futures, in how many all are {} with this choice alone, and with "
+                              "choice 1 alone",
+                              where, water.futures, state)),
       {{"choice"}},
       {}};
   for (const double help_h : chosen.question.help_h) out.columns.push_back({help_words(help_h)});
   for (std::size_t c = 1; c < water.choices.size(); ++c) {
-    std::vector<std::string> row{fmt::format("{} {}", c + 1, choice_name(water.choices[c]))};
+    std::vector<std::string> row{std::to_string(c + 1)};
     for (const ChoiceCell& cell : water.choices[c].*cells)
       row.push_back(fmt::format("{}, {}{}", cell.against_first.more, cell.against_first.fewer,
                                 cell.against_first.apart ? "" : "; not separated"));

@@ -1,7 +1,10 @@
 // The lines of a comparison that hold for all options, or stand for each.
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 #include "bide/report/compare/compare.hpp"
 #include "bide/report/compare/compare_futures.hpp"
@@ -19,21 +22,26 @@ std::string buys_words(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     if (const auto& levers = comparison.options[i].levers)
       out += fmt::format("{}in option {}: {}", out.empty() ? "" : "; ", i + 1, most_bought_words(*levers, 1));
-  return out.empty() ? buys_line(std::nullopt, *comparison.options.front().own.scenario)
-                     : out + what_ranges_are(out);
+  if (out.empty()) return buys_line(std::nullopt, *comparison.options.front().own.scenario);
+  return (what_ranges_are(out).empty() ? "" : "ranges are over what nobody has measured; ") + out;
 }
 
-// Lines of one thing asked: one where all options say the same, else one for each option.
+// Lines of one thing asked: options that say the same share one, which names them unless it is all of them.
 template <class Says>
 void add_by_option(Answer& to, const char* asks, const Comparison& comparison, const Says& says) {
-  std::vector<std::string> all;
-  for (const Option& option : comparison.options) all.push_back(says(option.own));
-  if (std::adjacent_find(all.begin(), all.end(), std::not_equal_to<>()) == all.end()) {
-    to.push_back({asks, all.front()});
-    return;
+  std::vector<std::pair<std::string, std::vector<std::size_t>>> lines;
+  for (std::size_t i = 0; i < comparison.options.size(); ++i) {
+    std::string words = says(comparison.options[i].own);
+    auto known =
+        std::find_if(lines.begin(), lines.end(), [&](const auto& each) { return each.first == words; });
+    if (known == lines.end()) known = lines.insert(lines.end(), {std::move(words), {}});
+    known->second.push_back(i + 1);
   }
-  for (std::size_t i = 0; i < all.size(); ++i)
-    to.push_back({i == 0 ? asks : "", fmt::format("option {}: {}", i + 1, all[i])});
+  for (const auto& [words, options] : lines)
+    to.push_back({&words == &lines.front().first ? asks : "",
+                  lines.size() == 1 ? words
+                                    : fmt::format("option{} {}: {}", options.size() > 1 ? "s" : "",
+                                                  fmt::join(options, ", "), words)});
 }
 
 }  // namespace

@@ -145,13 +145,13 @@ document::Chart curve_chart(const Provision& in) {
   out.title = "Confidence against weight";
   out.sentence =
       "What the lightest kit of the same items weighs, for each share of futures in which the target is met. "
-      "A share without a bar is not reached.";
+      "Shares that none reaches are left out.";
   out.x = {"share of futures"};
   out.y = {"weight", "kg", true};
   document::Series bars{"lightest kit", document::Kind::bars, {}, 0};
   for (const study::KitForShare& point : in.curve) {
-    if (point.least)
-      bars.points.push_back({static_cast<double>(out.categories.size()), point.least->cost.mass_kg});
+    if (!point.least) continue;
+    bars.points.push_back({static_cast<double>(out.categories.size()), point.least->cost.mass_kg});
     out.categories.push_back(percent(pct * point.share));
   }
   if (!bars.points.empty()) out.series.push_back(std::move(bars));
@@ -183,8 +183,8 @@ document::Section doses_section(const Provision& in) {
   const KitTried& least = *in.least;
   document::Section out{"One dose less or more", {}};
   if (least.cost.count > 0) {
-    document::Table less{"One dose less of each",
-                         {{"dose", false}, {"futures in which it is met", false}, {"ended by", false}},
+    document::Table less{"One dose less of each: futures in which the target is met",
+                         {{"dose", false}, {"met", false}, {"ended by", false}},
                          {}};
     for (const DoseChanged& each : in.one_less)
       less.rows.push_back({in.items[each.item].one_dose,
@@ -192,10 +192,9 @@ document::Section doses_section(const Provision& in) {
                            ended_words(each.tried)});
     out.blocks.push_back(std::move(less));
   }
-  document::Table more{
-      "One dose more of each",
-      {{"dose", false}, {"more weight and room", false}, {"futures in which it is met", false}},
-      {}};
+  document::Table more{"One dose more of each: futures in which the target is met",
+                       {{"dose", false}, {"adds", false}, {"met", false}},
+                       {}};
   for (const DoseChanged& each : in.one_more)
     more.rows.push_back({in.items[each.item].one_dose, cost_words(in.items[each.item].item.each),
                          dose_words(least, each.tried, in.items[each.item].offer->why)});

@@ -10,7 +10,7 @@
 
 namespace bide::report {
 
-// A result and what stands behind it.
+// A result and its evidence.
 struct Judged {
   std::string result;  // "able until"
   outcome::Evidence evidence;
