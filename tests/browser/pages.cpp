@@ -3,11 +3,12 @@
 #include <string>
 
 #include "bide/core/file.hpp"
+#include "bide/report/document/values.hpp"
 #include "bide/report/html/page.hpp"
 
 namespace {
 
-using namespace bide::report::html;
+using namespace bide::report::document;
 
 Page hostile_page() {
   const std::string text =
@@ -53,5 +54,7 @@ Page hostile_page() {
 }  // namespace
 
 int main(int count, char** arguments) {
-  return count == 2 && !bide::write_whole(arguments[1], to_html(hostile_page())) ? 0 : 1;
+  return count == 2 && !bide::write_whole(arguments[1], bide::report::html::to_html(hostile_page()))
+             ? 0
+             : 1;
 }

@@ -43,7 +43,7 @@ foreach(drawing ${drawings})
   endif()
 endforeach()
 
-# The workbook: five sheets, texts as texts, the same bytes again.
+# The workbook: six sheets, texts as texts, the same bytes again.
 file(SHA256 ${WORK}/first.xlsx a)
 file(SHA256 ${WORK}/second.xlsx b)
 if(NOT a STREQUAL b)
@@ -51,7 +51,7 @@ if(NOT a STREQUAL b)
 endif()
 file(ARCHIVE_EXTRACT INPUT ${WORK}/first.xlsx DESTINATION ${WORK}/book)
 file(READ ${WORK}/book/xl/workbook.xml book)
-foreach(sheet result people timeline stores assumptions)
+foreach(sheet result people cabin timeline stores assumptions)
   if(NOT book MATCHES "name=\"${sheet}\"")
     message(FATAL_ERROR "no sheet ${sheet}: ${book}")
   endif()

@@ -39,5 +39,11 @@ file(GLOB drawings ${WORK}/choose/*.svg)
 if(NOT header MATCHES "^water,choice," OR NOT notice MATCHES "Planning and training aid" OR NOT drawings)
   message(FATAL_ERROR "choose: table begins ${header}; notice: ${notice}; drawings: ${drawings}")
 endif()
+page(provision.html "Target: everybody able;Confidence against weight;How this was found" provision ${MINIMAL} --until 6h -n 32
+     --fresh 64 --report ${WORK}/provision.html --charts ${WORK}/provision)
+file(GLOB drawings ${WORK}/provision/*.svg)
+if(NOT drawings)
+  message(FATAL_ERROR "provision --charts draws nothing")
+endif()
 page(results/summary.html "What may happen;What it depends on;What was run" study ${STUDY} --out ${WORK}/results
      --report --quiet)

@@ -15,6 +15,6 @@ endif()
 # What is found is no lighter than the file says: the same question of the scenario with the kit aboard needs nothing.
 execute_process(COMMAND ${BIDE} provision ${WORK}/kit.json --until 7d --confidence 0.8 -n 64 --fresh 128
                 OUTPUT_VARIABLE again COMMAND_ERROR_IS_FATAL ANY)
-if(NOT again MATCHES "^What is aboard already is enough")
+if(NOT again MATCHES "\nWhat is aboard already is enough")
   message(FATAL_ERROR "with ${lever} aboard:\n${again}")
 endif()

@@ -1,4 +1,5 @@
 #include "bide/report/compare/compare.hpp"
+#include "bide/report/html/page.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,6 +10,7 @@
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/compare/compare_page.hpp"
+#include "bide/report/document/text.hpp"
 #include "bide/report/words/input.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
@@ -206,17 +208,21 @@ TEST_CASE("equal stores say whether it is the stores") {
   CHECK(has(said(c), "So option 2 is ahead even without its stores."));
 }
 
+std::string text_of(const report::Comparison& comparison, bool full) {
+  return to_text(report::pages::compare_page(comparison), {80, report::Letters::ascii, full});
+}
+
 TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to their forms") {
   Made a, b;
   b.scenario.scenario.name = test::hostile;
   report::Comparison c = of(a, b);
   c.options[1].label = test::hostile;
-  const std::string text = report::comparison_text(c, report::Letters::ascii, 80, true);
+  const std::string text = text_of(c, true);
   CHECK(has(test::unwrapped(text), std::string(standing_notice)));
   CHECK(has(test::unwrapped(text),
             "each option: no range: the file states all that nobody has measured; one case, not a forecast"));
-  CHECK(text.rfind("The model cannot separate option 1 and option 2", 0) == 0);
-  CHECK_FALSE(has(report::comparison_text(c, report::Letters::ascii, 80, false), "INPUTS THAT DIFFER"));
+  CHECK(has(text, "\n\nThe model cannot separate option 1 and option 2"));
+  CHECK_FALSE(has(text_of(c, false), "Inputs that differ"));
   test::check_no_promise(text);
   for (const char letter : text) CHECK((letter == '\n' || (letter >= ' ' && letter <= '~')));
   for (std::size_t at = 0, end; (end = text.find('\n', at)) != std::string::npos; at = end + 1)
@@ -233,6 +239,27 @@ TEST_CASE("text, JSON and CSV carry the notice, promise nothing and keep to thei
   CHECK(csv.rfind("# Each option: no range", 0) == 0);
   CHECK(has(csv, "\n1,a.json,own,120,40,40,,60,60,,,,,,cold,"));
   CHECK(has(csv, std::string(standing_notice)));
+}
+
+// What holds for one option alone is not said of all.
+TEST_CASE("first hour and how sure stand for each option where they differ, once where not") {
+  Made a, b;
+  const auto lines = [&](const char* asks) {
+    std::vector<std::string> out;
+    bool within = false;
+    for (const report::AnswerLine& line : report::comparison_answer(of(a, b))) {
+      if (!line.asks.empty()) within = line.asks == asks;
+      if (within) out.push_back(line.says);
+    }
+    return out;
+  };
+  CHECK(lines("First hour").size() == 1);
+  REQUIRE(lines("How sure").size() == 1);
+  CHECK(has(lines("How sure").front(), "; each option: no range"));
+  b.scenario = test::valid_scenario(2, false);
+  REQUIRE(lines("First hour").size() == 2);
+  CHECK(has(lines("First hour").front(), "option 1: distress call"));
+  CHECK(has(lines("First hour").back(), "option 2: distress call"));
 }
 
 TEST_CASE("under common futures the sentence turns with what was drawn") {
@@ -277,20 +304,20 @@ TEST_CASE("two weathers are drawn over each other where they differ") {
     each->timeline.rain_mm_h.assign(rows, 0.2);
   }
   second.timeline.wind_m_s[3] = 15;
-  const report::html::Page page = report::pages::compare_page(of(first, second));
-  const report::html::Chart* wind = nullptr;
-  for (const report::html::Section& section : page.sections)
-    for (const report::html::Block& block : section.blocks)
-      if (const auto* chart = std::get_if<report::html::Chart>(&block)) {
+  const report::document::Page page = report::pages::compare_page(of(first, second));
+  const report::document::Chart* wind = nullptr;
+  for (const report::document::Section& section : page.sections)
+    for (const report::document::Block& block : section.blocks)
+      if (const auto* chart = std::get_if<report::document::Chart>(&block)) {
         if (chart->title == "Wind") wind = chart;
         CHECK(chart->title != "Rain");
         CHECK(chart->title != "Air outside");
       }
   REQUIRE(wind != nullptr);
   REQUIRE(wind->series.size() == 2);
-  const auto most = [](const report::html::Series& series) {
+  const auto most = [](const report::document::Series& series) {
     double out = 0;
-    for (const report::html::Point& point : series.points) out = std::max(out, point.y);
+    for (const report::document::Point& point : series.points) out = std::max(out, point.y);
     return out;
   };
   CHECK(most(wind->series[0]) == 8);
@@ -302,7 +329,8 @@ TEST_CASE("versions of one scenario are told apart by what was put in, files by 
   first.scenario.scenario.name = "One name";
   second.scenario.scenario.name = "Another";
   report::Comparison comparison = of(first, second);
-  CHECK(report::pages::compare_page(comparison).lead == "Option 1: One name; option 2: Another.");
+  CHECK(report::pages::compare_page(comparison).lead ==
+        "Option 1: One name (a.json); option 2: Another (b.json).");
   second.scenario.scenario.name = "One name";
   comparison.options[0].put_in = {{"/raft/capacity_persons", "4"}};
   comparison.options[1].put_in = {{"/raft/capacity_persons", "12"}};
@@ -323,15 +351,15 @@ TEST_CASE("the page of a comparison says what the text says, with the ranges fir
     comparison.options[0].members.push_back(members_of({&member}).front());
     comparison.options[1].members.push_back(members_of({&late}).front());
   }
-  const report::html::Page page = report::pages::compare_page(comparison);
-  const report::html::Section& first = page.sections.front();
+  const report::document::Page page = report::pages::compare_page(comparison);
+  const report::document::Section& first = page.sections.front();
   CHECK(first.first_screen);
-  const auto& answer = std::get<report::html::Paragraph>(first.blocks.front());
+  const auto& answer = std::get<report::document::Paragraph>(first.blocks.front());
   CHECK(answer.large);
   CHECK(answer.text == report::conclusions(comparison).front().verdict.front());
-  const auto* table = [&]() -> const report::html::Table* {
-    for (const report::html::Block& each : first.blocks)
-      if (const auto* found = std::get_if<report::html::Table>(&each)) return found;
+  const auto* table = [&]() -> const report::document::Table* {
+    for (const report::document::Block& each : first.blocks)
+      if (const auto* found = std::get_if<report::document::Table>(&each)) return found;
     return nullptr;
   }();
   REQUIRE(table != nullptr);

@@ -5,8 +5,8 @@
 #include <cmath>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/document/markdown.hpp"
 #include "bide/report/html/elements.hpp"
-#include "bide/report/html/markdown.hpp"
 #include "bide/report/html/svg.hpp"
 #include "bide/report/html/svg_parts.hpp"
 #include "bide/report/run/sheets.hpp"
@@ -17,7 +17,7 @@
 
 using namespace bide;
 using namespace bide::report;
-using html::Kind;
+using document::Kind;
 
 namespace {
 
@@ -31,20 +31,21 @@ std::size_t count(const std::string& text, const std::string& part) {
   return out;
 }
 
-html::Chart along() {
-  html::Chart out;
+document::Chart along() {
+  document::Chart out;
   out.title = "Core & skin";
   out.sentence = "What it shows.";
   out.x = {"time", "h", true, 24};
   out.y = {"core", "degC"};
-  out.series = {{"first", Kind::line, {{0, 37}, {48, 36}, {96, 35}}, {}},
-                {"range", Kind::band, {{0, html::Point::none, 36, 38}, {96, html::Point::none, 34, 36}}, {}},
-                {"night", Kind::spans, {{0, html::Point::none, 10, 20}}, {}}};
+  out.series = {
+      {"first", Kind::line, {{0, 37}, {48, 36}, {96, 35}}, {}},
+      {"range", Kind::band, {{0, document::Point::none, 36, 38}, {96, document::Point::none, 34, 36}}, {}},
+      {"night", Kind::spans, {{0, document::Point::none, 10, 20}}, {}}};
   return out;
 }
 
-html::Chart across() {
-  html::Chart out;
+document::Chart across() {
+  document::Chart out;
   out.title = "Until when";
   out.x = {"who"};
   out.y = {"time", "h", true};
@@ -95,8 +96,8 @@ TEST_CASE("bars lie beside their names, with whiskers") {
 }
 
 TEST_CASE("a bar that goes on after the end has an arrow, and its value says so") {
-  html::Chart chart = across();
-  chart.series = {{"range", html::Kind::spans, {{0, html::Point::none, 2, 8, "", true}}, 0}};
+  document::Chart chart = across();
+  chart.series = {{"range", document::Kind::spans, {{0, document::Point::none, 2, 8, "", true}}, 0}};
   const auto arrows = [&] { return count(html::svg_of(chart), "M0,-5L9,0L0,5Z"); };
   CHECK(arrows() == 1);
   CHECK(has(html::chart_html(chart), "2 to 8 or later"));
@@ -113,11 +114,12 @@ TEST_CASE("steps of an axis are 1, 2 or 5 times a power of ten") {
 }
 
 TEST_CASE("hostile text in a drawing and in Markdown is text") {
-  html::Chart chart = along();
+  document::Chart chart = along();
   chart.title = chart.sentence = chart.series[0].name = "</text><script>x</script>|*";
   CHECK_FALSE(has(html::svg_of(chart), "<script"));
-  html::Page page{chart.title, chart.title, {{chart.title, {chart, html::Paragraph{chart.title}}}}, "foot"};
-  const std::string markdown = html::to_markdown(page);
+  document::Page page{
+      chart.title, chart.title, {{chart.title, {chart, document::Paragraph{chart.title}}}}, "foot"};
+  const std::string markdown = document::to_markdown(page);
   CHECK_FALSE(has(markdown, "<script"));
   CHECK(has(markdown, "&lt;script&gt;"));
   CHECK(has(markdown, std::string(standing_notice)));
@@ -125,20 +127,20 @@ TEST_CASE("hostile text in a drawing and in Markdown is text") {
 }
 
 TEST_CASE("charts of a page are named by their place and title, empty ones left out") {
-  const html::Page page{"", "", {{"", {along(), html::Chart{}, across()}}}, ""};
+  const document::Page page{"", "", {{"", {along(), document::Chart{}, across()}}}, ""};
   const auto charts = html::charts_of(page);
   REQUIRE(charts.size() == 2);
   CHECK(charts[0].name == "01_core_skin");
   CHECK(charts[1].name == "02_until_when");
 }
 
-TEST_CASE("a run as sheets: answer, people, timeline, stores, assumptions, each with the notice") {
+TEST_CASE("a run as sheets: answer, people, cabin, timeline, stores, assumptions, each with the notice") {
   auto scenario = test::valid_scenario(2);
   scenario.scenario.name = "=1+1 \x1b[2J";
   const timeline::Timeline timeline = test::synthetic_timeline(2);
   const outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
   const auto sheets = run_sheets({outcome, timeline, scenario}, {{"Able until", "=1+1"}});
-  REQUIRE(sheets.size() == 5);
+  REQUIRE(sheets.size() == 6);
   for (const Sheet& sheet : sheets) {
     CHECK(std::count(sheet.notes.begin(), sheet.notes.end(), std::string(standing_notice)) == 1);
     for (const auto& row : sheet.rows) CHECK(row.size() == sheet.columns.size());
@@ -151,9 +153,13 @@ TEST_CASE("a run as sheets: answer, people, timeline, stores, assumptions, each 
   CHECK(std::get<double>(sheets[1].rows[0][1]) == doctest::Approx(40));
   CHECK(std::get<double>(sheets[1].rows[0][3]) == doctest::Approx(60));
   CHECK(std::get<std::string>(sheets[1].rows[1][1]).empty());
-  CHECK(sheets[2].columns[0] == "time_h");
-  CHECK(sheets[2].rows.size() == timeline.time_s.size());
-  CHECK(sheets[3].columns[3] == "out_after_h");
+  CHECK(sheets[2].name == "cabin");
+  // The synthetic cabin warms from 10 to 22 °C.
+  CHECK(std::get<std::string>(sheets[2].rows[1][0]) == "warmest_inside");
+  CHECK(std::get<double>(sheets[2].rows[1][1]) == doctest::Approx(22).epsilon(0.03));
+  CHECK(sheets[3].columns[0] == "time_h");
+  CHECK(sheets[3].rows.size() == timeline.time_s.size());
+  CHECK(sheets[4].columns[3] == "out_after_h");
 }
 
 TEST_CASE("columns of a study are plain words with their unit") {

@@ -6,8 +6,9 @@
 #include <nlohmann/json.hpp>
 
 #include "bide/core/units.hpp"
-#include "bide/report/odds/night_text.hpp"
+#include "bide/report/document/text.hpp"
 #include "bide/report/odds/odds.hpp"
+#include "bide/report/odds/odds_page.hpp"
 #include "support/presentation.hpp"
 #include "support/synthetic_timeline.hpp"
 
@@ -55,7 +56,7 @@ TEST_CASE("times count from now, and what is over by then is before now") {
   CHECK(json["known"]["alive_at_h"] == -6.0);
   CHECK(nlohmann::json::parse(report::odds_json(start))["hours_count_from"] == "start");
   CHECK(has(report::odds_csv(now), "# time_h counts from now, 2031-02-04T03:00Z\n"));
-  const std::string text = test::unwrapped(report::night_text(now, 80, report::Letters::utf8, false));
+  const std::string text = test::unwrapped(to_text(report::pages::odds_page(now), {}));
   INFO(text);
   // Synthetic runs start on 3 Feb at 18:00 UTC, at 30 W.
   CHECK(has(text, "Abandoned 3 Feb 18:00 UTC (16:00 local), 9.0 h ago. Now 4 Feb 03:00 UTC (01:00 local)"));

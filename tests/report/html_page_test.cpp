@@ -6,11 +6,13 @@
 #include <string>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/document/values.hpp"
 #include "bide/report/html/elements.hpp"
 #include "bide/report/html/escape.hpp"
 #include "bide/study/records/fingerprint.hpp"
 #include "support/presentation.hpp"
 
+using namespace bide::report::document;
 using namespace bide::report::html;
 
 namespace {

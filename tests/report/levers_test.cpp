@@ -1,6 +1,10 @@
 #include "bide/report/levers/levers.hpp"
+#include "bide/report/document/text.hpp"
+#include "bide/report/levers/levers_page.hpp"
 
 #include <doctest/doctest.h>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <nlohmann/json.hpp>
 
@@ -44,20 +48,36 @@ bool has(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
+// The cells of a change in the table of the page.
+std::string cells(const study::LeversTried& list, const scenario::ValidScenario& scenario,
+                  const std::string& title) {
+  for (const report::document::Section& section : report::pages::levers_page(list, scenario).sections)
+    for (const report::document::Block& block : section.blocks)
+      if (const auto* table = std::get_if<report::document::Table>(&block))
+        for (const auto& row : table->rows)
+          if (row.front() == title) return fmt::format("{}", fmt::join(row, " | "));
+  return "";
+}
+
+std::string in_full(const study::LeversTried& list, const scenario::ValidScenario& scenario,
+                    report::Letters letters) {
+  return to_text(report::pages::levers_page(list, scenario), {80, letters, true});
+}
+
 }  // namespace
 
 TEST_CASE("levers say what they gain or cost, what they weigh, and closing its price in air") {
   auto scenario = test::valid_scenario(2);
   scenario.scenario.name = test::hostile;
   const auto list = levers(tried(litre, 80), tried(shut, -12));
-  const std::string printed = report::levers_text(list, scenario, report::Letters::ascii, 80, true);
+  const std::string printed = in_full(list, scenario, report::Letters::ascii);
   const std::string text = test::unwrapped(printed);
   CHECK(has(text, "Able until first person: 40 h, 5 Feb 10:00 UTC (08:00 local); last"));
   CHECK(has(text, "Ends it cold: core temperature below 33 C"));
   CHECK(has(text, "Buys most one more litre each: able at least +80 h"));
-  CHECK(has(text,
-            "one more litre each (2.2 kg more aboard, takes up 2.4 L): able at least +80 h; alive none."));
-  CHECK(has(text, "COST TIME OR MARGIN HERE - entrance nearly shut: able -12 h; alive none"));
+  CHECK(
+      has(cells(list, scenario, "one more litre each"), " | 2.2 | 2.4 | able at least +80 h; alive none | "));
+  CHECK(has(cells(list, scenario, "entrance nearly shut"), " | none | none | able -12 h; alive none"));
   CHECK(has(text, "Its price in air: CO2 at most 2,000 to 3,000 ppm"));
   CHECK(has(text, std::string(standing_notice)));
   test::check_no_promise(printed);
@@ -74,10 +94,11 @@ TEST_CASE("what a lever buys is told over what nobody has measured") {
   turns.members = {{{30, true, false, true}, turns.gained.alive},
                    {{-5, false, false, true}, {7, false, false, true}}};
   steady.members = {steady.gained, steady.gained};
-  const std::string text = test::unwrapped(
-      report::levers_text(levers(turns, steady), test::valid_scenario(2), report::Letters::ascii, 80, true));
-  CHECK(has(text, "able +20 h (-5.0 h to at least +30 h); alive 0 h to +7.0 h."));
-  CHECK(has(text, "entrance nearly shut: able -12 h; alive none."));
+  const auto list = levers(turns, steady);
+  const auto scenario = test::valid_scenario(2);
+  CHECK(has(cells(list, scenario, "one more litre each"),
+            "able +20 h (-5.0 h to at least +30 h); alive 0 h to +7.0 h"));
+  CHECK(has(cells(list, scenario, "entrance nearly shut"), "able -12 h; alive none"));
   // No limit as it is, but one where the raft loses most.
   LeverTried far = tried(litre, 0);
   far.gained = {{0, false, true, false}, {0, false, true, false}, 0.04};
@@ -100,9 +121,8 @@ TEST_CASE("a lever that is withheld gives its reason and no hours") {
   withheld.state = LeverTried::State::withheld;
   withheld.reason = "carbon dioxide reaches 5000 to 60000 ppm";
   const auto list = levers(tried(litre, 20), withheld);
-  const std::string text =
-      test::unwrapped(report::levers_text(list, test::valid_scenario(2), report::Letters::utf8, 80, true));
-  CHECK(has(text, "WITHHELD - entrance nearly shut: carbon dioxide reaches 5000 to 60000 ppm."));
+  const std::string text = test::unwrapped(in_full(list, test::valid_scenario(2), report::Letters::utf8));
+  CHECK(has(text, "Withheld: - entrance nearly shut: carbon dioxide reaches 5000 to 60000 ppm."));
   CHECK_FALSE(has(text, "gains 30 h"));
   CHECK_FALSE(nlohmann::json::parse(report::levers_json(list, test::valid_scenario(2)))["levers"][1].contains(
       "able_gain"));
@@ -127,8 +147,13 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   dry.gained = {{0, false, true, false}, {0, false, true, false}, 0.01};
   dry.members = {dry.gained, {{0, false, true, false}, {9.5, false, false, true}, 0}};
   list.tried = {dry, far};
-  CHECK(report::most_bought_words(list, 1) ==
-        "a pump: alive 0 h to +9.5 h (a range over what nobody has measured)");
+  CHECK(report::most_bought_words(list, 1) == "a pump: alive 0 h to +9.5 h");
+  CHECK(report::what_ranges_are("a pump: alive 0 h to +9.5 h") == " (a range over what nobody has measured)");
+  CHECK(report::what_ranges_are("a pump: alive +9.5 h").empty());
+  // A loss that goes on after the end of the runs is larger than its hours, not smaller.
+  LeverTried worse = tried(litre, -14);
+  worse.members = {{{-66, true, false, true}, worse.gained.alive}, {{0, false, true, false}, {}}};
+  CHECK(has(report::bought_words(worse, 120 * 3600.0), "able -14 h (-66 h or worse to 0 h)"));
   // Not where another part loses some.
   dry.members[0].alive = {-3, false, false, true};
   list.tried = {far, dry};

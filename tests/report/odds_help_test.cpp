@@ -4,6 +4,8 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 
+#include "bide/report/document/text.hpp"
+#include "bide/report/html/page.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/odds/odds_page.hpp"
 #include "bide/report/odds/odds_words.hpp"
@@ -48,7 +50,7 @@ Said said(const scenario::Rescue& rescue, const std::vector<study::Future>& futu
   scenario.scenario.uncertain.emplace().rescue = rescue;
   const study::OddsAnswer m{
       scenario, 1, futures.size(), {}, {}, study::odds_of(study::all_of(futures), 120, true, 0.95), {}, {}};
-  Said out{test::unwrapped(report::odds_text(m, 80, report::Letters::ascii, true)),
+  Said out{test::unwrapped(to_text(report::pages::odds_page(m), {80, report::Letters::ascii, true})),
            report::html::to_html(report::pages::odds_page(m)),
            nlohmann::json::parse(report::odds_json(m)).at("help")};
   test::check_no_promise(out.text);
@@ -119,7 +121,11 @@ TEST_CASE("without limits the independence from weather is called an assumption,
 TEST_CASE("help of one future: needed, held back, and the hour; or none within the time followed") {
   scenario::Rescue rescue = weibull();
   const auto text = [&](const study::Help& help) {
-    return test::unwrapped(report::help_text({rescue, 18, 120}, help, 80, report::Letters::ascii));
+    const report::document::Section said = report::help_section({rescue, 18, 120}, help);
+    std::string out;
+    for (const std::string& each : std::get<report::document::List>(said.blocks.front()).items)
+      out += each + " ";
+    return out;
   };
   CHECK(has(text({18, 0, false}), "It comes 18 h after the start."));
   CHECK(has(text({130, 0, false}), "None within 5 d."));

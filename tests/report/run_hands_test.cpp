@@ -9,18 +9,18 @@
 #include "support/synthetic_timeline.hpp"
 
 using namespace bide;
-namespace html = report::html;
+namespace document = report::document;
 
 namespace {
 
-html::Chart tasks_of(const timeline::Timeline& timeline, int persons) {
+document::Chart tasks_of(const timeline::Timeline& timeline, int persons) {
   const scenario::ValidScenario scenario = test::valid_scenario(persons);
   const outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
-  const html::Page page = report::pages::run_page({{outcome, timeline, scenario}, {}});
+  const document::Page page = report::pages::run_page({{outcome, timeline, scenario}, {}});
   const auto at = std::find_if(page.sections.begin(), page.sections.end(),
-                               [](const html::Section& each) { return each.title == "Hands and feet"; });
+                               [](const document::Section& each) { return each.title == "Hands and feet"; });
   REQUIRE(at != page.sections.end());
-  return std::get<html::Chart>(at->blocks.front());
+  return std::get<document::Chart>(at->blocks.front());
 }
 
 // Fine work is not possible from the first hour to before the second.
@@ -33,14 +33,14 @@ struct Piece {
   double from_h, to_h;
   bool operator==(const Piece&) const = default;
 };
-std::vector<Piece> pieces(const html::Chart& chart, const std::string& state, const std::string& row) {
+std::vector<Piece> pieces(const document::Chart& chart, const std::string& state, const std::string& row) {
   const auto category = std::find(chart.categories.begin(), chart.categories.end(), row);
   REQUIRE(category != chart.categories.end());
   const auto place = static_cast<double>(category - chart.categories.begin());
   std::vector<Piece> out;
-  for (const html::Series& series : chart.series)
+  for (const document::Series& series : chart.series)
     if (series.name == state)
-      for (const html::Point& point : series.points)
+      for (const document::Point& point : series.points)
         if (point.x == place) out.push_back({point.low, point.high});
   return out;
 }
@@ -53,7 +53,7 @@ TEST_CASE("bars show when fingers and hands can do a task, and what ends it") {
   fails(t.persons[0], t.time_s, 10, 20);
   fails(t.persons[0], t.time_s, 40, 120);
   fails(t.persons[1], t.time_s, 15, 30);
-  const html::Chart chart = tasks_of(t, 2);
+  const document::Chart chart = tasks_of(t, 2);
   CHECK_FALSE(chart.folded);
   CHECK(pieces(chart, "possible", "Person A, fingers") == Pieces{{0, 10}, {20, 40}});
   CHECK(pieces(chart, "hands too cold or hurt", "Person A, fingers") == Pieces{{10, 20}});
@@ -67,6 +67,6 @@ TEST_CASE("bars show when fingers and hands can do a task, and what ends it") {
 
 TEST_CASE("where hands never fail the bars are folded; a large crew has one row for each grip") {
   CHECK(tasks_of(test::synthetic_timeline(1), 1).folded);
-  const html::Chart crew = tasks_of(test::synthetic_timeline(25), 25);
+  const document::Chart crew = tasks_of(test::synthetic_timeline(25), 25);
   CHECK(crew.categories == std::vector<std::string>{"anybody, fingers", "anybody, hand"});
 }

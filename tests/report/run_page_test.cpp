@@ -1,4 +1,5 @@
 #include "bide/report/run/run_page.hpp"
+#include "bide/report/html/page.hpp"
 
 #include <doctest/doctest.h>
 
@@ -11,6 +12,7 @@
 #include "support/synthetic_timeline.hpp"
 
 using namespace bide;
+namespace document = report::document;
 namespace html = report::html;
 
 namespace {
@@ -34,42 +36,42 @@ struct Case {
     member.alive = outcome.alive;
     unmeasured.push_back(member);
   }
-  html::Page page() const { return report::pages::run_page({{outcome, timeline, scenario}, unmeasured}); }
+  document::Page page() const { return report::pages::run_page({{outcome, timeline, scenario}, unmeasured}); }
 };
 
-const html::Section& section(const html::Page& page, const std::string& title) {
+const document::Section& section(const document::Page& page, const std::string& title) {
   const auto at = std::find_if(page.sections.begin(), page.sections.end(),
-                               [&](const html::Section& each) { return each.title == title; });
+                               [&](const document::Section& each) { return each.title == title; });
   REQUIRE(at != page.sections.end());
   return *at;
 }
 
 template <class Block>
-const Block& block(const html::Section& section, std::size_t number = 0) {
-  for (const html::Block& each : section.blocks)
+const Block& block(const document::Section& section, std::size_t number = 0) {
+  for (const document::Block& each : section.blocks)
     if (const Block* found = std::get_if<Block>(&each); found && number-- == 0) return *found;
   FAIL("no such block in " << section.title);
   std::abort();
 }
 
-const html::Series& series(const html::Chart& chart, const std::string& name) {
+const document::Series& series(const document::Chart& chart, const std::string& name) {
   const auto at = std::find_if(chart.series.begin(), chart.series.end(),
-                               [&](const html::Series& each) { return each.name == name; });
+                               [&](const document::Series& each) { return each.name == name; });
   REQUIRE(at != chart.series.end());
   return *at;
 }
 
-std::vector<std::string> texts(const html::Page& page) {
+std::vector<std::string> texts(const document::Page& page) {
   std::vector<std::string> out{page.lead};
-  for (const html::Section& each : page.sections) {
+  for (const document::Section& each : page.sections) {
     out.push_back(each.title);
-    for (const html::Block& one : each.blocks) {
-      if (const auto* paragraph = std::get_if<html::Paragraph>(&one)) out.push_back(paragraph->text);
-      if (const auto* list = std::get_if<html::List>(&one))
+    for (const document::Block& one : each.blocks) {
+      if (const auto* paragraph = std::get_if<document::Paragraph>(&one)) out.push_back(paragraph->text);
+      if (const auto* list = std::get_if<document::List>(&one))
         out.insert(out.end(), list->items.begin(), list->items.end());
-      if (const auto* facts = std::get_if<html::Facts>(&one))
+      if (const auto* facts = std::get_if<document::Facts>(&one))
         for (const report::AnswerLine& line : facts->lines) out.push_back(line.says);
-      if (const auto* chart = std::get_if<html::Chart>(&one))
+      if (const auto* chart = std::get_if<document::Chart>(&one))
         out.insert(out.end(), {chart->title, chart->sentence});
     }
   }
@@ -82,9 +84,9 @@ bool has(const std::string& text, std::string_view part) {
 
 }  // namespace
 
-std::string said(const html::Page& page, const std::string& asks) {
-  for (const html::Block& each : section(page, "The answer").blocks)
-    if (const auto* facts = std::get_if<html::Facts>(&each))
+std::string said(const document::Page& page, const std::string& asks) {
+  for (const document::Block& each : section(page, "The answer").blocks)
+    if (const auto* facts = std::get_if<document::Facts>(&each))
       for (const report::AnswerLine& line : facts->lines)
         if (line.asks == asks) return line.says;
   FAIL("nothing is said of " << asks);
@@ -108,16 +110,16 @@ TEST_CASE("the first screen leads with the range over what nobody has measured, 
   Case c(2);
   c.with_able_first_at(30 * 3600.0);
   c.with_able_first_at(50 * 3600.0);
-  html::Page page = c.page();
+  document::Page page = c.page();
   CHECK(page.sections.front().first_screen);
-  const auto& large = block<html::Facts>(section(page, "The answer"));
+  const auto& large = block<document::Facts>(section(page, "The answer"));
   CHECK(large.large);
   CHECK(large.lines.front().asks == "Able until");
   // 30 h after 3 Feb 18:00 UTC is midnight.
   CHECK(has(said(page, "Able until"),
             "first person: 30 h (5 Feb 00:00 UTC) to 50 h, central case 40 h; last person:"));
   CHECK(has(said(page, "How sure"), "; 3 runs of one case over what nobody has measured"));
-  const html::Chart& picture = block<html::Chart>(section(page, "The answer"));
+  const document::Chart& picture = block<document::Chart>(section(page, "The answer"));
   CHECK(picture.categories.front() == "able: first person");
   const char* ranges = "range, arrow: goes on after 5 d, no dot: so does the central case";
   CHECK(series(picture, ranges).points.front().low == doctest::Approx(30));
@@ -128,7 +130,7 @@ TEST_CASE("the first screen leads with the range over what nobody has measured, 
 }
 
 TEST_CASE("without a range the page says that it is one case") {
-  const html::Page page = Case(2).page();
+  const document::Page page = Case(2).page();
   CHECK(has(said(page, "How sure"), "no range: the file states all that nobody has measured"));
   CHECK(has(said(page, "Able until"), "first person: 40 h, 5 Feb 10:00 UTC"));
 }
@@ -152,21 +154,21 @@ TEST_CASE("the answer says what would buy time where levers were tried, and how 
 
 TEST_CASE("people whose courses are the same are drawn once") {
   Case c(4);  // Persons B, C and D are alike
-  const html::Page page = c.page();
-  const html::Chart& core = block<html::Chart>(section(page, "How it goes"), 1);
-  CHECK(series(core, "Persons B, C and D").kind == html::Kind::line);
-  const html::Chart& stay = block<html::Chart>(section(page, "The stay, hour by hour"));
+  const document::Page page = c.page();
+  const document::Chart& core = block<document::Chart>(section(page, "How it goes"), 1);
+  CHECK(series(core, "Persons B, C and D").kind == document::Kind::line);
+  const document::Chart& stay = block<document::Chart>(section(page, "The stay, hour by hour"));
   CHECK(std::count(stay.categories.begin(), stay.categories.end(), "Persons B, C and D") == 1);
 }
 
 TEST_CASE("the stay shows who is able until when") {
-  const html::Page page = Case(2).page();
-  const html::Chart& stay = block<html::Chart>(section(page, "The stay, hour by hour"));
+  const document::Page page = Case(2).page();
+  const document::Chart& stay = block<document::Chart>(section(page, "The stay, hour by hour"));
   const auto row =
       std::find(stay.categories.begin(), stay.categories.end(), "Person A") - stay.categories.begin();
-  const html::Series& able = series(stay, "able");
+  const document::Series& able = series(stay, "able");
   const auto at = std::find_if(able.points.begin(), able.points.end(),
-                               [row](const html::Point& p) { return p.x == static_cast<double>(row); });
+                               [row](const document::Point& p) { return p.x == static_cast<double>(row); });
   REQUIRE(at != able.points.end());
   CHECK(at->low == 0);
   CHECK(at->high == doctest::Approx(40));
@@ -174,11 +176,11 @@ TEST_CASE("the stay shows who is able until when") {
 
 TEST_CASE("every line of a chart keeps its extremes and its end") {
   const Case c(2);
-  const html::Page page = c.page();
-  const html::Chart& core = block<html::Chart>(section(page, "How it goes"), 1);
+  const document::Page page = c.page();
+  const document::Chart& core = block<document::Chart>(section(page, "How it goes"), 1);
   REQUIRE(core.title == "Core temperature");
   // From 37 down to 31 at 60 h, where Person A dies; the column goes on.
-  const html::Series& line = series(core, "Person A");
+  const document::Series& line = series(core, "Person A");
   CHECK(line.points.size() < 170);
   CHECK(line.points.front().y == doctest::Approx(37));
   CHECK(line.points.back().y == doctest::Approx(31));
@@ -193,9 +195,9 @@ TEST_CASE("weather that varies is drawn, weather that does not is not") {
   c.timeline.rain_mm_h.assign(rows, 0);
   const auto titles = [&] {
     std::string all;
-    const html::Page page = c.page();
-    for (const html::Block& each : section(page, "How it goes").blocks)
-      if (const auto* chart = std::get_if<html::Chart>(&each)) all += chart->title + ";";
+    const document::Page page = c.page();
+    for (const document::Block& each : section(page, "How it goes").blocks)
+      if (const auto* chart = std::get_if<document::Chart>(&each)) all += chart->title + ";";
     return all;
   };
   CHECK_FALSE(has(titles(), "Wind"));
@@ -204,11 +206,11 @@ TEST_CASE("weather that varies is drawn, weather that does not is not") {
   CHECK(has(titles(), "Inside, outside and the sea;Wind;Rain;Core temperature;"));
   c.timeline.wave_height_m.back() = 3;
   CHECK(has(titles(), ";Wind;Waves;Rain;"));
-  const html::Page page = c.page();
-  const html::Chart& wind = block<html::Chart>(section(page, "How it goes"), 1);
+  const document::Page page = c.page();
+  const document::Chart& wind = block<document::Chart>(section(page, "How it goes"), 1);
   CHECK(wind.y.unit == "m/s");
   double most = 0;
-  for (const html::Point& point : series(wind, "at sea").points) most = std::max(most, point.y);
+  for (const document::Point& point : series(wind, "at sea").points) most = std::max(most, point.y);
   CHECK(most == 17);
 }
 
@@ -216,21 +218,21 @@ TEST_CASE("many people are drawn as a band, not as many lines") {
   Case c(25);
   for (std::size_t p = 0; p < c.timeline.persons.size(); ++p)
     c.timeline.persons[p].core_degC.front() += 0.01 * static_cast<double>(p);
-  const html::Page page = c.page();
-  const html::Chart& core = block<html::Chart>(section(page, "How it goes"), 1);
-  CHECK(series(core, "lowest to highest of the crew").kind == html::Kind::band);
+  const document::Page page = c.page();
+  const document::Chart& core = block<document::Chart>(section(page, "How it goes"), 1);
+  CHECK(series(core, "lowest to highest of the crew").kind == document::Kind::band);
   CHECK(core.series.size() <= 4);
 }
 
 TEST_CASE("card and list are sheets of their own, and say what they must") {
-  const html::Page page = Case(2).page();
-  const html::Section &card = section(page, "Ration card"), &list = section(page, "The first hour");
+  const document::Page page = Case(2).page();
+  const document::Section &card = section(page, "Ration card"), &list = section(page, "The first hour");
   CHECK(card.own_page);
   CHECK(list.own_page);
-  const auto& rules = block<html::List>(card).items;
+  const auto& rules = block<document::List>(card).items;
   CHECK(std::count(rules.begin(), rules.end(), "Sea water and urine are not drinking water.") == 1);
-  CHECK(has(block<html::Paragraph>(list).text, "Common practice, no source."));
-  CHECK(block<html::List>(list).to_tick);
+  CHECK(has(block<document::Paragraph>(list).text, "Common practice, no source."));
+  CHECK(block<document::List>(list).to_tick);
 }
 
 TEST_CASE("the page carries notice and advice, promises nothing and escapes what comes from outside") {

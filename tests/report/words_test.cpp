@@ -83,13 +83,16 @@ TEST_CASE("people are letters") {
   CHECK(person_column_prefix(1) == "person_b_");
 }
 
-TEST_CASE("a clock time is the start plus the time as its duration shows it") {
-  const double start = 1927908000;  // 2031-02-03T18:00:00Z
+TEST_CASE("a clock is exact to the minute; beside a duration it is the time as that shows it") {
+  const double start = 1927908000;                         // 2031-02-03T18:00:00Z
+  CHECK(clock(start, 214.5 * 3600, 0) == "12 Feb 16:30");  // 8 d 22.5 h
+  CHECK(clock(start, 3 * 3600 + 7 * 60 + 29, 0) == "3 Feb 21:07");
+  const auto beside = [start](double since_start_s) { return clock(start, as_shown_s(since_start_s), 0); };
   CHECK(clock(start, 0, 0) == "3 Feb 18:00");
-  CHECK(clock(start, 62 * 60, 0) == "3 Feb 19:02");            // "62 min"
-  CHECK(clock(start, 3 * 3600 + 7 * 60, 0) == "3 Feb 21:06");  // "3.1 h"
-  CHECK(clock(start, 14.4 * 3600, 0) == "4 Feb 08:00");        // "14 h"
-  CHECK(clock(start, 176.2 * 3600, 0) == "11 Feb 06:00");      // "180 h": seven and a half days
+  CHECK(beside(62 * 60) == "3 Feb 19:02");            // "62 min"
+  CHECK(beside(3 * 3600 + 7 * 60) == "3 Feb 21:06");  // "3.1 h"
+  CHECK(beside(14.4 * 3600) == "4 Feb 08:00");        // "14 h"
+  CHECK(beside(176.2 * 3600) == "11 Feb 06:00");      // "180 h": seven and a half days
 }
 
 TEST_CASE("UTC and ship's time side by side") {

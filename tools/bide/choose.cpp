@@ -39,7 +39,7 @@ struct ChooseArguments {
   std::vector<std::string> places;
   NightFlags setting;
   study::ChooseQuestion question;
-  bool ascii = false, progress = false, plain = false;
+  bool full = false, ascii = false, progress = false, plain = false;
 };
 
 // Fills the question; says what is wrong with a flag.
@@ -140,14 +140,12 @@ int show_choice(const ChooseArguments& a) {
   const auto& chosen = std::get<study::Chosen>(answer);
   if (!a.csv.empty())
     if (const int code = write_csv(a.csv, report::choose_csv(chosen), a.plain); code != exit_ok) return code;
+  const report::document::Page page = report::pages::choose_page(chosen);
   if (a.pages.any()) {
     files.read.insert(files.read.end(), files.written.begin(), files.written.end());
-    if (const int code = write_pages(report::pages::choose_page(chosen), a.pages, files.read);
-        code != exit_ok)
-      return code;
+    if (const int code = write_pages(page, a.pages, files.read); code != exit_ok) return code;
   }
-  if (is_output(a.csv)) return exit_ok;
-  return put(report::choose_text(chosen, shown, terminal_width()), "", false);
+  return is_output(a.csv) ? exit_ok : print_page(page, a.ascii, a.full);
 }
 
 }  // namespace
@@ -176,6 +174,7 @@ void add_choose(Program& program) {
   const Argument csv = command.result("--csv", a.csv, "Write the table as CSV");
   command.flag("--plain", a.plain, "The table's notice goes to a file beside it").needs(csv);
   add_page_options(command, a.pages);
+  command.flag("--full", a.full, "Each choice against the first, future by future, as well");
   command.flag("--ascii", a.ascii, "No letters beyond ASCII");
   command.flag("--progress", a.progress, "Report progress even when not on a terminal");
   command.footer(standing_notice);

@@ -107,11 +107,10 @@ int compare(const CompareArguments& arguments) {
   if (arguments.pages.any() || !alone)
     for (std::size_t i = 0; i < std::min(comparison.options.size(), most_with_levers); ++i)
       comparison.options[i].levers = study::try_levers_quickly(*comparison.options[i].own.scenario);
+  const report::document::Page page = report::pages::compare_page(comparison);
   if (arguments.pages.any()) {
     files.read.insert(files.read.end(), files.written.begin(), files.written.end());
-    if (const int code = write_pages(report::pages::compare_page(comparison), arguments.pages, files.read);
-        code != exit_ok)
-      return code;
+    if (const int code = write_pages(page, arguments.pages, files.read); code != exit_ok) return code;
   }
   if (!arguments.json.empty())
     if (const int code = put_result(report::comparison_json(comparison), arguments.json); code != exit_ok)
@@ -121,8 +120,7 @@ int compare(const CompareArguments& arguments) {
         code != exit_ok)
       return code;
   if (alone) return exit_ok;
-  return put(report::comparison_text(comparison, letters(arguments.ascii), terminal_width(), arguments.full),
-             "", false);
+  return print_page(page, arguments.ascii, arguments.full);
 }
 
 }  // namespace

@@ -36,20 +36,18 @@ int show_levers(const LeversArguments& arguments) {
   const auto result = study::try_levers(scenario);
   if (const auto* refusal = std::get_if<study::Refusal>(&result)) return refuse(*refusal);
   const auto& tried = std::get<study::LeversTried>(result);
+  const report::document::Page page = report::pages::levers_page(tried, scenario);
   if (arguments.pages.any()) {
     std::vector<std::filesystem::path> kept = files_of(scenario);
     kept.emplace_back(arguments.json);
     kept.emplace_back(arguments.pages.report);
-    if (const int code = write_pages(report::pages::levers_page(tried, scenario), arguments.pages, kept);
-        code != exit_ok)
-      return code;
+    if (const int code = write_pages(page, arguments.pages, kept); code != exit_ok) return code;
   }
   if (!arguments.json.empty())
     if (const int code = put_result(report::levers_json(tried, scenario), arguments.json);
         code != exit_ok || is_output(arguments.json))
       return code;
-  return put(report::levers_text(tried, scenario, letters(arguments.ascii), terminal_width(), arguments.full),
-             "", false);
+  return print_page(page, arguments.ascii, arguments.full);
 }
 
 }  // namespace

@@ -13,7 +13,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/report/odds/from_now.hpp"
-#include "bide/report/odds/night_text.hpp"
+#include "bide/report/odds/night.hpp"
 #include "bide/report/odds/odds.hpp"
 #include "bide/report/odds/odds_page.hpp"
 #include "bide/report/run/terminal.hpp"
@@ -64,13 +64,13 @@ int show_replay(const scenario::ValidScenario& uncertain, const OddsArguments& a
   options.full = arguments.full;
   options.drawn = true;
   options.members = std::get<study::RangeMembers>(std::move(members));
-  std::string text =
-      report::terminal_summary(replayed.run.outcome, replayed.run.timeline, replayed.scenario, options);
   if (replayed.help)
-    text += report::help_text(
+    options.also.push_back(report::help_section(
         {*uncertain.scenario.uncertain->rescue, replayed.help_needed_h, uncertain.scenario.duration_h},
-        *replayed.help, options.width, shown);
-  return put(text, "", false);
+        *replayed.help));
+  return put(
+      report::terminal_summary(replayed.run.outcome, replayed.run.timeline, replayed.scenario, options), "",
+      false);
 }
 
 std::variant<study::OddsAnswer, study::Refusal> ask(const scenario::ValidScenario& scenario,
@@ -96,7 +96,9 @@ study::OddsQuestion question_of(const OddsArguments& arguments) {
 }
 
 // Writes the files asked for.
-int write_files(const study::OddsAnswer& answer, const OddsArguments& arguments) {
+// @param page of the answer
+int write_files(const study::OddsAnswer& answer, const report::document::Page& page,
+                const OddsArguments& arguments) {
   if (!arguments.csv.empty())
     if (const int code = write_csv(arguments.csv, report::odds_csv(answer), arguments.plain); code != exit_ok)
       return code;
@@ -107,13 +109,15 @@ int write_files(const study::OddsAnswer& answer, const OddsArguments& arguments)
   if (!arguments.scenario.empty())
     for (std::filesystem::path& each : files_of(answer.scenario)) kept.push_back(std::move(each));
   if (!arguments.output.empty()) kept.emplace_back(arguments.output);
-  return write_pages(report::pages::odds_page(answer), arguments.pages, kept);
+  return write_pages(page, arguments.pages, kept);
 }
 
 // Prints the answer, unless JSON or a table is alone there; exit code 3 when too many samples have no result.
-int show(const study::OddsAnswer& answer, const OddsArguments& arguments, const std::string& text,
+int show(const study::OddsAnswer& answer, const report::document::Page& page, const OddsArguments& arguments,
          report::Letters shown) {
-  const int written = arguments.alone() ? exit_ok : put(text, "", false);
+  const int written = arguments.alone() ? exit_ok
+                      : arguments.quiet ? put(report::odds_line(answer, shown), "", false)
+                                        : print_page(page, arguments.ascii, arguments.full);
   if (!answer.too_many_failed() || written != exit_ok) return written;
   say("{}: {} of {} samples have no result, more than 1 %\n", report::plain(answer.scenario.file, shown),
       answer.failed.size(), answer.samples);
@@ -147,12 +151,10 @@ int odds_of_file(const OddsArguments& arguments) {
   auto& answer = std::get<study::OddsAnswer>(asked);
   if (!arguments.no_levers && (!(arguments.quiet || arguments.alone()) || arguments.pages.any()))
     answer.levers = study::try_levers_quickly(scenario);
-  if (const int code = write_files(answer, arguments); code != exit_ok) return code;
+  const report::document::Page page = report::pages::odds_page(answer);
+  if (const int code = write_files(answer, page, arguments); code != exit_ok) return code;
   if (arguments.quiet) print(scenario.cautions, shown, "caution: ");
-  return show(answer, arguments,
-              arguments.quiet ? report::odds_line(answer, shown)
-                              : report::odds_text(answer, terminal_width(), shown, arguments.full),
-              shown);
+  return show(answer, page, arguments, shown);
 }
 
 // Without cautions for single runs, and on the pack of a raft that is drawn.
@@ -205,11 +207,9 @@ int odds_from_now(const OddsArguments& arguments) {
   auto asked = ask(scenario, question, arguments.progress);
   if (const auto* refusal = std::get_if<study::Refusal>(&asked)) return refuse(*refusal);
   const study::OddsAnswer answer = report::from_now(std::get<study::OddsAnswer>(std::move(asked)));
-  if (const int code = write_files(answer, arguments); code != exit_ok) return code;
-  return show(answer, arguments,
-              arguments.quiet ? report::odds_line(answer, shown)
-                              : report::night_text(answer, terminal_width(), shown, arguments.full),
-              shown);
+  const report::document::Page page = report::pages::odds_page(answer);
+  if (const int code = write_files(answer, page, arguments); code != exit_ok) return code;
+  return show(answer, page, arguments, shown);
 }
 
 // "--now" of a file: hours after its start.

@@ -3,9 +3,12 @@
 #include <system_error>
 #include <variant>
 
-#include "bide/report/html/markdown.hpp"
+#include "bide/report/document/markdown.hpp"
+#include "bide/report/document/text.hpp"
+#include "bide/report/html/page.hpp"
 #include "bide/report/html/svg.hpp"
 #include "files.hpp"
+#include "output.hpp"
 #include "png.hpp"
 #include "terminal.hpp"
 
@@ -14,8 +17,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-int write_charts(const report::html::Page& page, const fs::path& folder, const std::vector<fs::path>& read) {
-  const std::vector<report::html::NamedChart> charts = charts_of(page);
+int write_charts(const report::document::Page& page, const fs::path& folder,
+                 const std::vector<fs::path>& read) {
+  const std::vector<report::html::NamedChart> charts = report::html::charts_of(page);
   Files files{read, {}};
   for (const report::html::NamedChart& each : charts)
     for (const char* ending : {".svg", ".png"}) files.written.push_back(folder / (each.name + ending));
@@ -51,10 +55,15 @@ int ready_pages(const PageFiles& files) {
   return exit_ok;
 }
 
-int write_pages(const report::html::Page& page, const PageFiles& files, const std::vector<fs::path>& read) {
+int print_page(const report::document::Page& page, bool ascii, bool full) {
+  return put(to_text(page, {terminal_width(), letters(ascii), full}), "", false);
+}
+
+int write_pages(const report::document::Page& page, const PageFiles& files,
+                const std::vector<fs::path>& read) {
   if (!files.report.empty()) {
     const bool markdown = fs::path(files.report).extension() == ".md";
-    const std::string text = markdown ? to_markdown(page) : to_html(page);
+    const std::string text = markdown ? to_markdown(page) : report::html::to_html(page);
     if (const int code = write_file(files.report, text); code != exit_ok) return code;
   }
   return files.charts.empty() ? exit_ok : write_charts(page, files.charts, read);

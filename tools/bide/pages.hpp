@@ -1,4 +1,4 @@
-// Pages and drawings that a command writes beside what it prints: --report and --charts, the same for all.
+// Pages as a command prints them and writes them beside: --full, --report and --charts, the same for all.
 #pragma once
 
 #include <filesystem>
@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "arguments.hpp"
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::tool {
 
@@ -22,10 +22,13 @@ void add_page_options(Command& command, PageFiles& files);
 // draws no PNG. Says what went wrong and returns an exit code.
 int ready_pages(const PageFiles& files);
 
+// Prints a page: its first section, or all of it. Says what went wrong and returns an exit code.
+int print_page(const report::document::Page& page, bool ascii, bool full);
+
 // Writes what was asked for. Each chart is an SVG and, where the program was built with librsvg, a PNG. Says
 // what went wrong and returns an exit code.
 // @param read what the command read, which no drawing may overwrite
-int write_pages(const report::html::Page& page, const PageFiles& files,
+int write_pages(const report::document::Page& page, const PageFiles& files,
                 const std::vector<std::filesystem::path>& read);
 
 }  // namespace bide::tool

@@ -8,10 +8,12 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/report/provision/provision.hpp"
+#include "bide/report/provision/provision_page.hpp"
 #include "commands.hpp"
 #include "files.hpp"
 #include "interrupt.hpp"
 #include "output.hpp"
+#include "pages.hpp"
 #include "terminal.hpp"
 
 namespace bide::tool {
@@ -19,9 +21,10 @@ namespace {
 
 struct ProvisionArguments {
   std::string scenario, output, json;
+  PageFiles pages;
   std::optional<double> until_h, confidence, mass_kg, volume_L;
   study::ProvisionQuestion question;
-  bool ascii = false, force = false, progress = false;
+  bool full = false, ascii = false, force = false, progress = false;
 };
 
 int provide(const ProvisionArguments& arguments) {
@@ -31,8 +34,9 @@ int provide(const ProvisionArguments& arguments) {
     return exit_input_refused;
   }
   const auto& scenario = std::get<scenario::ValidScenario>(validated);
-  if (const int code = check({files_of(scenario), {arguments.output, arguments.json}}); code != exit_ok)
-    return code;
+  Files files{files_of(scenario), {arguments.output, arguments.json, arguments.pages.report}};
+  if (const int code = check(files); code != exit_ok) return code;
+  if (const int code = ready_pages(arguments.pages); code != exit_ok) return code;
 
   study::ProvisionQuestion question = arguments.question;
   question.until_h = *arguments.until_h;
@@ -54,8 +58,13 @@ int provide(const ProvisionArguments& arguments) {
   if (!arguments.output.empty() && found.least)
     if (const int code = put(found.scenario_text, arguments.output, arguments.force); code != exit_ok)
       return code;
+  const report::document::Page page = report::pages::provision_page(found);
+  if (arguments.pages.any()) {
+    files.read.insert(files.read.end(), files.written.begin(), files.written.end());
+    if (const int code = write_pages(page, arguments.pages, files.read); code != exit_ok) return code;
+  }
   if (is_output(arguments.json) || is_output(arguments.output)) return exit_ok;
-  return put(report::provision_text(found, letters(arguments.ascii), terminal_width()), "", false);
+  return print_page(page, arguments.ascii, arguments.full);
 }
 
 }  // namespace
@@ -83,6 +92,8 @@ void add_provision(Program& program) {
                  "Threads; 0: one to a core. Results do not depend on it");
   command.text("-o,--output", a.output, "Write the scenario with the kit aboard");
   command.flag("--force", a.force, "Let -o write over a file");
+  add_page_options(command, a.pages);
+  command.flag("--full", a.full, "One dose less or more, confidence against weight, other kits as well");
   command.result("--json", a.json, "Write everything as JSON");
   command.flag("--ascii", a.ascii, "No letters beyond ASCII");
   command.flag("--progress", a.progress, "Report progress even when not on a terminal");

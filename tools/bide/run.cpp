@@ -13,7 +13,6 @@
 #include "bide/report/run/json.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/run_page.hpp"
-#include "bide/report/run/sections.hpp"
 #include "bide/report/run/sheets.hpp"
 #include "bide/report/run/terminal.hpp"
 #include "bide/scenario/validate.hpp"
@@ -85,14 +84,16 @@ int run(const RunArguments& arguments) {
   shown.levers = std::get<std::optional<study::LeversTried>>(std::move(levers));
 
   const report::Material material{outcome, timeline, scenario};
-  const auto list = [&shown](const char* what, const std::string& path) {
-    if (!path.empty()) shown.files.push_back({what, path});
+  report::document::List written;
+  const auto list = [&written](const char* what, const std::string& path) {
+    if (!path.empty()) written.items.push_back(fmt::format("{}: {}", what, path));
   };
   list("timeline", arguments.timeline_csv);
   list("result", arguments.result_json);
   list("workbook", arguments.workbook);
   list("report", arguments.pages.report);
   list("charts", arguments.pages.charts);
+  if (!written.items.empty()) shown.also.push_back({"Files", {std::move(written)}});
   if (!arguments.timeline_csv.empty())
     if (const int code =
             write_csv(arguments.timeline_csv, report::timeline_csv(timeline, scenario), arguments.plain);
@@ -135,11 +136,11 @@ void add_run(Program& program) {
       command.result("--timeline", arguments->timeline_csv, "Write the timeline as CSV");
   command.result("--json", arguments->result_json, "Write the result as JSON");
   command.text("--xlsx", arguments->workbook,
-               "Write result, people, timeline, stores and assumptions as a workbook");
+               "Write result, people, cabin, timeline, stores and assumptions as a workbook");
   command.flag("--plain", arguments->plain, "The timeline's notice goes to a file beside it").needs(timeline);
   add_page_options(command, arguments->pages);
   command.flag("--no-levers", arguments->no_levers, "Do not try what would buy more time");
-  command.flag("--full", arguments->full, "Figures, charts, events, evidence and cautions as well");
+  command.flag("--full", arguments->full, "Each person, charts, events, evidence and cautions as well");
   command.flag("--quiet", arguments->quiet, "One line only; cautions go to the error stream");
   command.flag("--ascii", arguments->ascii, "No letters beyond ASCII");
   command.flag("--progress", arguments->progress, "Report progress even when not on a terminal");

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "bide/core/notice.hpp"
+#include "bide/report/html/page.hpp"
 #include "bide/report/words/made_by.hpp"
 #include "commands.hpp"
 #include "files.hpp"
@@ -66,7 +67,7 @@ int validate(const ValidateArguments& arguments) {
   when_interrupted("Nothing is kept of a comparison that is not finished; the same command begins anew.");
   const std::vector<Row> rows = validation::all_rows();
   if (!arguments.report.empty()) {
-    const report::html::Page page = validation_page(rows, validation::all_curves(rows));
+    const report::document::Page page = validation_page(rows, validation::all_curves(rows));
     if (const int code = write_file(arguments.report, report::html::to_html(page)); code != exit_ok)
       return code;
   }

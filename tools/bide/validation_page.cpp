@@ -18,7 +18,7 @@ namespace bide::tool {
 
 namespace {
 
-using namespace report::html;
+using namespace report::document;
 using validation::Row;
 
 Table table_of(const validation::Cells& cells, const std::string& caption, bool folded) {

@@ -3,12 +3,12 @@
 
 #include <vector>
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 #include "validation/curve.hpp"
 
 namespace bide::tool {
 
-report::html::Page validation_page(const std::vector<validation::Row>& rows,
-                                   const std::vector<validation::Curve>& curves);
+report::document::Page validation_page(const std::vector<validation::Row>& rows,
+                                       const std::vector<validation::Curve>& curves);
 
 }  // namespace bide::tool

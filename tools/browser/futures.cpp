@@ -59,27 +59,6 @@ std::optional<double> now_h_of(const scenario::ValidScenario& scenario) {
   return uncertain && uncertain->known ? uncertain->known->now_h : std::nullopt;
 }
 
-// Shares from now on, the first hours finely.
-report::html::Section shares_from_now(const study::OddsAnswer& m) {
-  report::html::Table table{"From now on: share of the futures in which",
-                            {{"", false},
-                             {"all are able", true},
-                             {"somebody is able", true},
-                             {"all are alive", true},
-                             {"somebody is alive", true}},
-                            {}};
-  const int zone_h = report::zone_hours(m.scenario.scenario.position.longitude_deg);
-  for (const study::AtTime& t : m.odds.times) {
-    const std::string clock = report::both_clocks(m.scenario.start_unix_s, t.at_h * hour_s, zone_h);
-    std::vector<std::string> row{(t.at_h > 0 ? fmt::format("in {:.0f} h", t.at_h) : std::string("now")) +
-                                 ", " + clock};
-    for (const study::Chance* each : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive})
-      row.push_back(report::share(each->share));
-    table.rows.push_back(std::move(row));
-  }
-  return {"From now on", {std::move(table)}};
-}
-
 // Until when the first person is able: 8 futures in 10, and the median one.
 Json until(const study::OddsAnswer& m) {
   const auto& of = m.odds.able[study::first_person].until;
@@ -132,10 +111,15 @@ Json odds(const Json& question) {
   if (const auto* refusal = std::get_if<study::Refusal>(&found)) return refused(refusal->reasons);
   auto& given = std::get<study::OddsAnswer>(found);
   const study::OddsAnswer answer = now_h ? report::from_now(std::move(given)) : std::move(given);
-  report::html::Page page = report::pages::odds_page(answer);
+  report::document::Page page = report::pages::odds_page(answer);
   if (!answer.levers) leave_out(page, "Buys most");
+  Json from_now;  // shown in a place of its own
+  std::erase_if(page.sections, [&](const report::document::Section& each) {
+    if (each.brief) from_now = report::html::blocks_html(each);
+    return each.brief;
+  });
   Json out = sections_of(page);
-  if (now_h) out["from_now"] = blocks_html(shares_from_now(answer));
+  if (!from_now.is_null()) out["from_now"] = std::move(from_now);
   out["until"] = Json::array({until(answer)});
   if (question.value("result", false)) out["result"] = report::odds_json(answer);
   return out;

@@ -68,10 +68,10 @@ Json hours(const std::optional<double>& time_s) {
   return time_s ? Json(*time_s / hour_s) : Json();
 }
 
-void leave_out(report::html::Page& page, const std::string& asks) {
-  for (report::html::Section& section : page.sections)
-    for (report::html::Block& block : section.blocks) {
-      auto* const facts = std::get_if<report::html::Facts>(&block);
+void leave_out(report::document::Page& page, const std::string& asks) {
+  for (report::document::Section& section : page.sections)
+    for (report::document::Block& block : section.blocks) {
+      auto* const facts = std::get_if<report::document::Facts>(&block);
       if (!facts) continue;
       report::Answer& lines = facts->lines;
       const auto from =
@@ -82,11 +82,11 @@ void leave_out(report::html::Page& page, const std::string& asks) {
     }
 }
 
-Json sections_of(const report::html::Page& page) {
+Json sections_of(const report::document::Page& page) {
   Json sections = Json::array();
-  for (const report::html::Section& each : page.sections)
+  for (const report::document::Section& each : page.sections)
     sections.push_back({{"title", each.title},
-                        {"html", blocks_html(each)},
+                        {"html", report::html::blocks_html(each)},
                         {"first", each.first_screen},
                         {"own_page", each.own_page}});
   return {{"title", page.title}, {"lead", page.lead}, {"foot", page.foot}, {"sections", sections}};

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "answers.hpp"
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 #include "bide/scenario/validate.hpp"
 #include "bide/study/ensemble/run_all.hpp"
 #include "bide/study/questions/unmeasured.hpp"
@@ -38,8 +38,8 @@ Json hours(const std::optional<double>& time_s);
 
 // Leaves a line of its answers out, such as one that asks for a command of the program.
 // @param asks what the line answers: "Buys most"
-void leave_out(report::html::Page& page, const std::string& asks);
+void leave_out(report::document::Page& page, const std::string& asks);
 // Title, lead and sections as HTML; "own_page" marks the sheets that are made for paper.
-Json sections_of(const report::html::Page& page);
+Json sections_of(const report::document::Page& page);
 
 }  // namespace bide::browser

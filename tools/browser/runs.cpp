@@ -7,6 +7,7 @@
 #include "bide/outcome/cause.hpp"
 #include "bide/report/compare/compare_page.hpp"
 #include "bide/report/html/elements.hpp"
+#include "bide/report/html/page.hpp"
 #include "bide/report/levers/levers_section.hpp"
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/csv.hpp"
@@ -26,7 +27,7 @@
 namespace bide::browser {
 namespace {
 
-using report::html::Page;
+using report::document::Page;
 
 // Every so many rows, so that a drawing has at most a few hundred.
 Json thinned(const std::vector<double>& values, std::size_t every, double per_unit = 1) {
@@ -167,10 +168,10 @@ Json report(const Json& question) {
     if (!levers) return wrong;
   }
   const bool to_come = question.value("levers_to_come", false);
-  report::html::Page page = report::pages::run_page({material, *ran->members, levers, to_come});
+  report::document::Page page = report::pages::run_page({material, *ran->members, levers, to_come});
   if (!levers && !to_come) leave_out(page, "Buys most");
   Json out = sections_of(page);
-  if (levers) out["levers"] = blocks_html(report::pages::levers_section(*levers, false));
+  if (levers) out["levers"] = report::html::blocks_html(report::pages::levers_section(*levers, false));
   out["until"] = Json::array({first_until(outcome.able, *ran->members, outcome.horizon_s)});
   if (question.value("result", false))
     out["result"] = report::result_json(outcome, timeline, ran->scenario, *ran->members);
@@ -184,8 +185,8 @@ Json report_file(const Json& question) {
   const auto levers = levers_of(ran->scenario, wrong);
   if (!levers) return wrong;
   const auto& [timeline, outcome] = ran->run;
-  return {{"text",
-           to_html(report::pages::run_page({{outcome, timeline, ran->scenario}, *ran->members, levers}))}};
+  return {{"text", report::html::to_html(report::pages::run_page(
+                       {{outcome, timeline, ran->scenario}, *ran->members, levers}))}};
 }
 
 Json timeline_file(const Json& question) {
@@ -237,7 +238,7 @@ Json compare(const Json& question) {
   const auto compared = study::compare(std::move(scenarios), asked);
   if (const auto* refusal = std::get_if<study::Refusal>(&compared)) return refused(refusal->reasons);
   const auto& comparison = std::get<study::Comparison>(compared);
-  report::html::Page page = report::pages::compare_page(comparison);
+  report::document::Page page = report::pages::compare_page(comparison);
   if (!comparison.no_futures.empty()) leave_out(page, "Odds");
   if (!comparison.options.front().levers) leave_out(page, "Buys most");
   Json out = sections_of(page);

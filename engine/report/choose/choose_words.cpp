@@ -100,7 +100,7 @@ std::vector<std::string> about_choices(const study::Chosen& chosen) {
       "Each range is that of {} futures, at 95 %; all choices meet the same ones. Ahead or behind: the exact "
       "sign test at 5 %.",
       chosen.question.futures));
-  out.emplace_back("What ends it is what most often ended it first by that hour; \"none\": nothing did.");
+  out.emplace_back("What ends it is what most often ended it first by that hour.");
   const bool made_uncertain = std::any_of(chosen.waters.begin(), chosen.waters.end(),
                                           [](const study::Water& each) { return each.made_uncertain; });
   if (made_uncertain)

@@ -1,4 +1,4 @@
-// Comparison of scenarios as text, JSON and CSV.
+// Comparison of scenarios: its sentences, JSON and CSV.
 //
 // Inputs: the runs: each scenario with its own stores, with those of the first, and over what nobody has
 // measured. Every sentence is made from the results; none is assumed.
@@ -8,7 +8,6 @@
 #include <vector>
 
 #include "bide/report/words/answer.hpp"
-#include "bide/report/words/text.hpp"
 #include "bide/study/questions/compare.hpp"
 
 namespace bide::report {
@@ -35,15 +34,10 @@ struct Conclusion {
 std::vector<Conclusion> conclusions(const Comparison& comparison);
 std::vector<std::string> all_of(const Conclusion& conclusion);
 
-// What holds for all options: what buys most, the first hour, how sure, what is not in it.
+// Odds, what buys most, the first hour, how sure, what is not in it; by option where they differ.
 Answer comparison_answer(const Comparison& comparison);
 
-// The comparison as plain text.
-// @param letters what may be printed
-// @param width   of a line, terminal columns; limited to [40, 80]
-// @param full    inputs that differ, equal stores, all sentences and cautions as well
-std::string comparison_text(const Comparison& comparison, Letters letters, int width, bool full);
-// The same as JSON and as CSV.
+// The comparison as JSON and as CSV.
 std::string comparison_json(const Comparison& comparison);
 std::string comparison_schema();
 std::string comparison_csv(const Comparison& comparison);

@@ -39,8 +39,9 @@ const outcome::Endurance& earliest(const ComparedFigures& shown) {
 
 }  // namespace
 
-html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown, Rows rows) {
-  html::Table out;
+document::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown,
+                              Rows rows) {
+  document::Table out;
   out.caption = caption;
   out.columns = {{"", false}};
   for (const ComparedFigures& each : shown) out.columns.push_back({each.name, false});
@@ -57,7 +58,7 @@ html::Table figures_table(const std::string& caption, const std::vector<Compared
   const auto add_until = [&](const std::string& name, study::CrewState state, study::CrewTime which) {
     if (ranges) add(name, [&](const ComparedFigures& s) { return range_cell(*s.ranges, state, which); });
     if (!ranges || !brief)
-      add(ranges ? "  central case" : name,
+      add(ranges ? "- central case" : name,
           [&](const ComparedFigures& s) { return cell((s.figures->*state).*which, s.figures->horizon_s); });
   };
   const bool several = std::any_of(

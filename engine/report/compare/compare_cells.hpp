@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "bide/outcome/compare.hpp"
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 #include "bide/study/questions/compare.hpp"
 
 namespace bide::report {
@@ -18,7 +18,8 @@ struct ComparedFigures {
   const study::Option* ranges;  // null: none to show
 };
 enum class Rows { asked_first, all };
-html::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown, Rows rows);
+document::Table figures_table(const std::string& caption, const std::vector<ComparedFigures>& shown,
+                              Rows rows);
 
 // "Four in a raft (four.json)"; of a version of one file what was put in: "raft: capacity 4 persons".
 std::string option_title(const study::Option& option);

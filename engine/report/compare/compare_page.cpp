@@ -3,17 +3,21 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "bide/core/units.hpp"
 #include "bide/report/compare/compare_cells.hpp"
 #include "bide/report/compare/compare_futures.hpp"
-#include "bide/report/html/lines.hpp"
-#include "bide/report/html/window_chart.hpp"
+#include "bide/report/document/lines.hpp"
+#include "bide/report/document/values.hpp"
+#include "bide/report/document/window_chart.hpp"
 #include "bide/report/run/answer_lines.hpp"
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/foot.hpp"
 #include "bide/report/run/weather_curves.hpp"
 #include "bide/report/words/input.hpp"
+#include "bide/report/words/units.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
 
@@ -32,14 +36,15 @@ std::size_t drawn(const Comparison& comparison) {
   return std::min(comparison.options.size(), most_options);
 }
 
-html::Table differences_table(const char* caption, const std::vector<scenario::Difference>& differences,
-                              std::size_t options) {
-  html::Table out;
+document::Table differences_table(const char* caption, const std::vector<scenario::Difference>& differences,
+                                  std::size_t options) {
+  document::Table out;
   out.caption = caption;
   out.columns = {{"", false}};
   for (std::size_t i = 0; i < options; ++i) out.columns.push_back({option_name(i), false});
   for (const scenario::Difference& each : differences) {
-    std::vector<std::string> row{input_words(each.pointer) + (each.unit.empty() ? "" : ", " + each.unit)};
+    std::vector<std::string> row{input_words(each.pointer) +
+                                 (each.unit.empty() ? "" : ", " + unit_signs(each.unit))};
     for (const scenario::InForce& value : each.values)
       row.push_back(value.value + (value.filled_in ? " (default)" : ""));
     out.rows.push_back(std::move(row));
@@ -47,25 +52,25 @@ html::Table differences_table(const char* caption, const std::vector<scenario::D
   return out;
 }
 
-html::Section options_section(const Comparison& comparison) {
+document::Section options_section(const Comparison& comparison) {
   std::vector<const scenario::ValidScenario*> all;
-  html::List names;
+  document::List names;
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
     all.push_back(option.own.scenario);
     names.items.push_back(fmt::format("Option {}: {}.", i + 1, option_title(option)));
   }
-  html::Section out{"What is compared", {names}};
+  document::Section out{"What is compared", {names}};
   out.blocks.push_back(differences_table("Inputs that differ", scenario::differences(all), all.size()));
   if (const auto aboard = scenario::differences_aboard(all); !aboard.empty())
     out.blocks.push_back(differences_table("Stores aboard that differ", aboard, all.size()));
   return out;
 }
 
-html::Section equal_section(const Comparison& comparison) {
-  html::Section out{"With equal stores", {}};
+document::Section equal_section(const Comparison& comparison) {
+  document::Section out{"With equal stores", {}};
   if (comparison.same_stores) {
-    out.blocks.push_back(html::Paragraph{"All options carry the same stores."});
+    out.blocks.push_back(document::Paragraph{"All options carry the same stores."});
     return out;
   }
   std::vector<ComparedFigures> equal{{option_name(0), &comparison.options.front().own.figures, nullptr}};
@@ -77,13 +82,13 @@ html::Section equal_section(const Comparison& comparison) {
         figures_table("The stores of option 1 in every option: the central case alone", equal, Rows::all));
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
     if (!comparison.options[i].equal_refused.empty())
-      out.blocks.push_back(html::Paragraph{fmt::format("Option {} cannot carry the stores of option 1: {}",
-                                                       i + 1, comparison.options[i].equal_refused)});
+      out.blocks.push_back(document::Paragraph{fmt::format(
+          "Option {} cannot carry the stores of option 1: {}", i + 1, comparison.options[i].equal_refused)});
   return out;
 }
 
 // Until when in each option; every option is drawn.
-html::Chart picture(const Comparison& comparison) {
+document::Chart picture(const Comparison& comparison) {
   std::vector<WindowRow> rows;
   double horizon_s = 0;
   for (const auto& [name, state] :
@@ -94,8 +99,9 @@ html::Chart picture(const Comparison& comparison) {
                                 option.members, state, &outcome::CrewTimes::first_s));
       horizon_s = std::max(horizon_s, option.own.figures.horizon_s);
     }
-  html::Chart out = window_chart(rows, horizon_s);
+  document::Chart out = window_chart(rows, horizon_s);
   out.title = "Until when, first person of each option";
+  out.told = true;
   return out;
 }
 
@@ -107,22 +113,22 @@ std::vector<ComparedFigures> own_figures(const Comparison& comparison) {
 }
 
 // The first screen: the verdict, the picture, which is warmer, one table.
-html::Section answer_section(const Comparison& comparison) {
-  html::Section out{"The answer", {}, false, true};
+document::Section answer_section(const Comparison& comparison) {
+  document::Section out{"The answer", {}, false, true};
   for (const Conclusion& each : conclusions(comparison))
     for (std::size_t i = 0; i < each.brief.size(); ++i)
-      out.blocks.push_back(html::Paragraph{each.brief[i], i == 0});
+      out.blocks.push_back(document::Paragraph{each.brief[i], i == 0});
   out.blocks.push_back(picture(comparison));
   out.blocks.push_back(
       figures_table("Each with the water and food it carries", own_figures(comparison), Rows::asked_first));
-  out.blocks.push_back(html::Facts{comparison_answer(comparison)});
+  out.blocks.push_back(document::Facts{comparison_answer(comparison)});
   return out;
 }
 
-html::Section apart_section(const Comparison& comparison) {
-  html::Section out{"What sets them apart", {html::Paragraph{one_case_each(comparison)}}};
+document::Section apart_section(const Comparison& comparison) {
+  document::Section out{"What sets them apart", {document::Paragraph{one_case_each(comparison)}}};
   for (const Conclusion& each : conclusions(comparison)) {
-    html::List list{{each.verdict.begin() + 1, each.verdict.end()}};
+    document::List list{{each.verdict.begin() + 1, each.verdict.end()}};
     for (const auto* more : {&each.warmth, &each.others})
       list.items.insert(list.items.end(), more->begin(), more->end());
     out.blocks.push_back(std::move(list));
@@ -133,8 +139,8 @@ html::Section apart_section(const Comparison& comparison) {
 }
 
 // In how many futures each option lasts longer than the first.
-html::Chart futures_chart(const Comparison& comparison) {
-  html::Chart out;
+document::Chart futures_chart(const Comparison& comparison) {
+  document::Chart out;
   out.title = "Who is able longer, future by future";
   out.sentence =
       "Of the futures drawn, under the same weather, people and failures: in how many the first person of "
@@ -153,20 +159,20 @@ html::Chart futures_chart(const Comparison& comparison) {
       counts[part].push_back(static_cast<double>(parts[part]));
   }
   out.series =
-      html::stack({"longer than option 1", "shorter", "the same time", "both after the end"}, counts);
+      document::stack({"longer than option 1", "shorter", "the same time", "both after the end"}, counts);
   return out;
 }
 
-html::Section futures_section(const Comparison& comparison) {
-  html::Section out{"Under common futures", {}};
-  html::List list;
+document::Section futures_section(const Comparison& comparison) {
+  document::Section out{"Under common futures", {}};
+  document::List list;
   for (std::size_t i = 1; i < comparison.options.size(); ++i)
     if (comparison.options[i].futures)
       for (std::string& sentence :
            futures_sentences(*comparison.options[i].futures, "option 1", option_name(i)))
         list.items.push_back(std::move(sentence));
   out.blocks.push_back(std::move(list));
-  if (html::Chart chart = futures_chart(comparison); !chart.categories.empty())
+  if (document::Chart chart = futures_chart(comparison); !chart.categories.empty())
     out.blocks.push_back(std::move(chart));
   return out;
 }
@@ -183,9 +189,9 @@ std::size_t first_to_fail(const timeline::Timeline& timeline) {
       fates.begin());
 }
 
-html::Chart overlay(const char* title, const char* sentence, html::Axis y, const std::vector<Curve>& curves,
-                    double horizon_s) {
-  html::Chart out;
+document::Chart overlay(const char* title, const char* sentence, document::Axis y,
+                        const std::vector<Curve>& curves, double horizon_s) {
+  document::Chart out;
   out.title = title;
   out.sentence = sentence;
   out.x = time_axis(horizon_s);
@@ -195,8 +201,8 @@ html::Chart overlay(const char* title, const char* sentence, html::Axis y, const
 }
 
 // The weather of each option, where it is not the same in all.
-void add_weather(html::Section& section, const Comparison& comparison, double horizon_s) {
-  const auto add = [&](const char* title, const char* sentence, const html::Axis& y, auto values) {
+void add_weather(document::Section& section, const Comparison& comparison, double horizon_s) {
+  const auto add = [&](const char* title, const char* sentence, const document::Axis& y, auto values) {
     std::vector<Curve> curves;
     bool differs = false;
     for (std::size_t i = 0; i < drawn(comparison); ++i) {
@@ -211,7 +217,7 @@ void add_weather(html::Section& section, const Comparison& comparison, double ho
   for (const WeatherCurve& curve : weather_curves) add(curve.title, curve.sentence, curve.y, curve.values);
 }
 
-html::Section course_section(const Comparison& comparison) {
+document::Section course_section(const Comparison& comparison) {
   std::vector<Curve> inside, air, core, deficit;
   double horizon_s = 0;
   for (std::size_t i = 0; i < drawn(comparison); ++i) {
@@ -230,9 +236,9 @@ html::Section course_section(const Comparison& comparison) {
     core.push_back({name, &t.time_s, &t.persons[person].core_degC, until_s});
     deficit.push_back({name, &t.time_s, &t.persons[person].water_deficit_pct, until_s});
   }
-  html::Section out{"The stays, one over the other", {}};
+  document::Section out{"The stays, one over the other", {}};
   if (comparison.options.size() > drawn(comparison))
-    out.blocks.push_back(html::Paragraph{
+    out.blocks.push_back(document::Paragraph{
         fmt::format("The first {} of {} options are drawn.", drawn(comparison), comparison.options.size())});
   if (!inside.empty())
     out.blocks.push_back(overlay("Inside the raft", "Air inside the raft of each option against time.",
@@ -266,13 +272,13 @@ outcome::Window window_of(const Comparison& comparison) {
   return out;
 }
 
-html::Chart body_chart(const Comparison& comparison, const outcome::Window& window) {
+document::Chart body_chart(const Comparison& comparison, const outcome::Window& window) {
   using outcome::BodyHeat;
   static constexpr std::pair<const char*, double BodyHeat::*> parts[] = {
       {"to the air", &BodyHeat::air_W},        {"to canopy or sky", &BodyHeat::canopy_W},
       {"to the floor", &BodyHeat::floor_W},    {"to water", &BodyHeat::water_W},
       {"by drying", &BodyHeat::evaporation_W}, {"with the breath", &BodyHeat::breath_W}};
-  html::Chart out;
+  document::Chart out;
   out.title = "Where one person's warmth goes";
   out.sentence = fmt::format(
       "Heat that a person loses by each way, mean over the crew and over {} in which all are "
@@ -293,13 +299,13 @@ html::Chart body_chart(const Comparison& comparison, const outcome::Window& wind
   }
   for (std::size_t i = 0; i < drawn(comparison); ++i) out.categories.push_back(option_name(i));
   if (!gained) {
-    out.series = html::stack(names, watts);
+    out.series = document::stack(names, watts);
     return out;
   }
   // Heat gained has no place in a stack: a dot for each flow, then.
   out.sentence += " Below zero is heat gained.";
   for (std::size_t part = 0; part < names.size(); ++part) {
-    html::Series dots{names[part], html::Kind::points, {}, {}};
+    document::Series dots{names[part], document::Kind::points, {}, {}};
     for (std::size_t i = 0; i < watts[part].size(); ++i)
       dots.points.push_back({static_cast<double>(i), watts[part][i]});
     out.series.push_back(std::move(dots));
@@ -308,7 +314,7 @@ html::Chart body_chart(const Comparison& comparison, const outcome::Window& wind
 }
 
 // Kelvins by which each option is warmer inside than the first, and what makes them.
-html::Chart warmer_chart(const Comparison& comparison, const outcome::Window& window) {
+document::Chart warmer_chart(const Comparison& comparison, const outcome::Window& window) {
   using outcome::WarmerBecause;
   static constexpr std::pair<const char*, double WarmerBecause::*> parts[] = {
       {"what the canopy passes for each kelvin", &WarmerBecause::canopy_K},
@@ -318,7 +324,7 @@ html::Chart warmer_chart(const Comparison& comparison, const outcome::Window& wi
       {"heat lost to the sea", &WarmerBecause::sea_K},
       {"air outside", &WarmerBecause::outside_K},
       {"condensation and heat stored", &WarmerBecause::rest_K}};
-  html::Chart out;
+  document::Chart out;
   out.title = "What makes it warmer or colder inside than in option 1";
   out.sentence =
       "Each part of the difference in inside temperature, in kelvins that add up to it. Above zero makes "
@@ -330,10 +336,10 @@ html::Chart warmer_chart(const Comparison& comparison, const outcome::Window& wi
   for (std::size_t i = 1; i < drawn(comparison); ++i) {
     const auto because = warmer_because(base, cabin_heat(*comparison.options[i].own.timeline, window));
     if (!because) continue;
-    html::Series series{option_name(i),
-                        drawn(comparison) == 2 ? html::Kind::bars : html::Kind::points,
-                        {},
-                        static_cast<int>(i)};
+    document::Series series{option_name(i),
+                            drawn(comparison) == 2 ? document::Kind::bars : document::Kind::points,
+                            {},
+                            static_cast<int>(i)};
     for (std::size_t part = 0; part < std::size(parts); ++part)
       series.points.push_back({static_cast<double>(part), (*because).*parts[part].second});
     out.series.push_back(std::move(series));
@@ -341,52 +347,74 @@ html::Chart warmer_chart(const Comparison& comparison, const outcome::Window& wi
   return out;
 }
 
-html::Section warmth_section(const Comparison& comparison) {
-  html::Section out{"Where does the warmth go?", {}};
+document::Section warmth_section(const Comparison& comparison) {
+  document::Section out{"Where does the warmth go?", {}};
   const outcome::Window window = window_of(comparison);
   if (window.to_s <= window.from_s) {
     out.blocks.push_back(
-        html::Paragraph{"There is no time in which all are aboard and alive in every option."});
+        document::Paragraph{"There is no time in which all are aboard and alive in every option."});
     return out;
   }
   out.blocks.push_back(body_chart(comparison, window));
   const bool rafts = std::all_of(comparison.options.begin(), comparison.options.end(),
                                  [](const Option& option) { return option.own.timeline->in_raft; });
   if (!rafts) return out;
-  if (html::Chart chart = warmer_chart(comparison, window); !chart.series.empty())
+  if (document::Chart chart = warmer_chart(comparison, window); !chart.series.empty())
     out.blocks.push_back(std::move(chart));
   return out;
 }
 
-std::optional<html::Section> cautions_section(const Comparison& comparison) {
-  html::List list;
+// Of each option, or once where it is the same for all.
+document::Section evidence_section(const Comparison& comparison) {
+  document::Section out{"Evidence", {}};
+  const auto key = [](const Option& option) {
+    std::vector<std::string> all{how_sure(option.own.figures)};
+    const std::vector<Judged> results = judged(option.own.figures);
+    for (const std::vector<std::string>& list : std::array{left_out_sentences(results), data_ends(results)})
+      all.insert(all.end(), list.begin(), list.end());
+    return all;
+  };
+  const std::vector<Option>& options = comparison.options;
+  const bool same = std::all_of(options.begin(), options.end(),
+                                [&](const Option& each) { return key(each) == key(options.front()); });
+  for (std::size_t i = 0; i < (same ? 1 : options.size()); ++i) {
+    if (!same) out.blocks.push_back(document::Paragraph{capitalised(option_name(i)) + ":"});
+    for (document::Block& block : evidence_blocks(judged(options[i].own.figures)))
+      out.blocks.push_back(std::move(block));
+  }
+  return out;
+}
+
+std::optional<document::Section> cautions_section(const Comparison& comparison) {
+  document::List list;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     for (const scenario::Diagnostic& caution : comparison.options[i].own.scenario->cautions)
       list.items.push_back(
           fmt::format("Option {}: {}: {}", i + 1, input_words(caution.pointer), caution.message));
   if (list.items.empty()) return std::nullopt;
-  return html::Section{"Cautions", {list}};
+  return document::Section{"Cautions", {list}};
 }
 
 }  // namespace
 
-html::Page compare_page(const Comparison& comparison) {
-  html::Page page;
+document::Page compare_page(const Comparison& comparison) {
+  document::Page page;
   page.title = "Options side by side";
   const Option& first = comparison.options.front();
   const bool versions = !first.put_in.empty();  // of one scenario, which have its name
   if (versions) page.lead = first.own.scenario->scenario.name + ". ";
   for (std::size_t i = 0; i < comparison.options.size(); ++i) {
     const Option& option = comparison.options[i];
-    page.lead += fmt::format("{} {}: {}", i == 0 ? "Option" : "; option", i + 1,
-                             versions ? option_title(option) : option.own.scenario->scenario.name);
+    page.lead += fmt::format("{} {}: {}", i == 0 ? "Option" : "; option", i + 1, option_title(option));
   }
   page.lead += ".";
   page.foot = foot_of(*comparison.options.front().own.scenario);
+  page.rest = "Why, inputs that differ, equal stores, all figures, cautions";
   page.sections = {answer_section(comparison), apart_section(comparison), equal_section(comparison),
                    options_section(comparison)};
   if (comparison.no_futures.empty()) page.sections.push_back(futures_section(comparison));
   for (auto section : {warmth_section, course_section}) page.sections.push_back(section(comparison));
+  page.sections.push_back(evidence_section(comparison));
   if (auto cautions = cautions_section(comparison)) page.sections.push_back(std::move(*cautions));
   return page;
 }

@@ -3,10 +3,10 @@
 #pragma once
 
 #include "bide/report/compare/compare.hpp"
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::report::pages {
 
-html::Page compare_page(const Comparison& comparison);
+document::Page compare_page(const Comparison& comparison);
 
 }  // namespace bide::report::pages

@@ -1,20 +1,17 @@
 // The parts of a page as HTML text.
 #pragma once
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::report::html {
 
 // What stands in a section, without its title.
-std::string blocks_html(const Section& section);
+std::string blocks_html(const document::Section& section);
 
 // A table with its caption.
-std::string table_html(const Table& table);
+std::string table_html(const document::Table& table);
 
 // A figure: title, the place where the script draws, the sentence, the table of values, the data.
-std::string chart_html(const Chart& chart);
-
-// Table of every value of a chart: a row for each x (or category), a column for each series.
-Table values_of(const Chart& chart);
+std::string chart_html(const document::Chart& chart);
 
 }  // namespace bide::report::html

@@ -13,6 +13,15 @@
 
 namespace bide::report::html {
 
+using document::Block;
+using document::Chart;
+using document::Facts;
+using document::List;
+using document::Page;
+using document::Paragraph;
+using document::Section;
+using document::Table;
+
 // Written at build time: see engine/report/html/charts/bundle.mjs and CMakeLists.txt.
 namespace embedded {
 extern const std::string_view style;
@@ -78,7 +87,10 @@ bool all_folded(const Section& section) {
   return !section.blocks.empty() &&
          std::all_of(section.blocks.begin(), section.blocks.end(), [](const Block& block) {
            const auto* chart = std::get_if<Chart>(&block);
-           return chart && chart->folded;
+           const auto* table = std::get_if<Table>(&block);
+           const auto* paragraph = std::get_if<Paragraph>(&block);
+           return (chart && chart->folded) || (table && (table->folded || !table->on_paper)) ||
+                  (paragraph && !paragraph->on_paper);
          });
 }
 

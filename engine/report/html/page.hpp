@@ -1,112 +1,17 @@
-// A page for a browser, put together from plain structs and written as one self-contained HTML file: style,
-// script and data are inside it, nothing is fetched, and every chart has its values in a table behind it.
+// A document as one self-contained HTML file: style, script and data are inside it, nothing is fetched, and
+// every chart has its values in a table behind it.
 //
-// Inputs: texts of any origin (they are made printable and escaped here), numbers in the unit that the axis
-// names. Validity: a value that is not finite leaves a gap in a line and is otherwise left out. A page whose
-// series hold some 20,000 points together stays within 1.5 MB; callers with more thin them out.
+// Validity: a page whose series hold some 20,000 points together stays within 1.5 MB; callers with more thin
+// them out.
 #pragma once
 
-#include <limits>
-#include <optional>
 #include <string>
-#include <variant>
-#include <vector>
 
-#include "bide/report/words/answer.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::report::html {
 
-struct Axis {
-  std::string label = {}, unit = {};
-  bool from_zero = false;
-  double tick_every = 0;  // in the axis's unit, a multiple of it where ticks would crowd; 0: automatic
-};
-
-// `low` and `high` are the spread about y; a band has nothing else.
-struct Point {
-  static constexpr double none = std::numeric_limits<double>::quiet_NaN();
-  double x = 0, y = none, low = none, high = none;
-  std::string label = {};  // shown with the point's values
-  bool open = false;       // of a span: it goes on after `high`, and ends in an arrow
-};
-
-// Bars are for charts of categories; a mark is a moment or a place on the x axis, drawn across the chart.
-// A span reaches from `low` to `high`: along the values in a chart of categories (y, where given, is its
-// size: see stack()), else along the x axis, as a shade behind everything.
-enum class Kind { line, points, band, bars, marks, spans };
-
-struct Series {
-  std::string name;
-  Kind kind = Kind::line;
-  std::vector<Point> points;
-  std::optional<int>
-      style;  // colour, dash and symbol go together; without it, the series' place in the chart
-};
-
-// With categories, x is a position in that list; they run down the page and values to the right.
-struct Chart {
-  std::string title;
-  std::string sentence;  // what the chart shows, for those who cannot see it
-  Axis x, y;
-  std::vector<std::string> categories;
-  std::vector<Series> series;
-  bool folded = false;  // hidden behind its title until opened; not printed on paper
-};
-
-// Stacked bars, made of spans.
-// @param parts  names, from the first drawn to the last
-// @param values values[i][k] is the size of part i in category k, at least 0
-std::vector<Series> stack(const std::vector<std::string>& parts,
-                          const std::vector<std::vector<double>>& values);
-
-struct Column {
-  std::string name;
-  bool number = false;
-};
-
-struct Table {
-  std::string caption;
-  std::vector<Column> columns;
-  std::vector<std::vector<std::string>> rows;
-  bool folded = false;   // hidden behind its caption until opened; not printed on paper
-  bool on_paper = true;  // printed too
-};
-
-struct Paragraph {
-  std::string text;
-  bool large = false;    // an answer, to be read first
-  bool on_paper = true;  // printed too
-};
-
-struct List {
-  std::vector<std::string> items;
-  bool to_tick = false;  // with a box before each item
-};
-
-// Lines of an answer: what is asked beside what is said.
-struct Facts {
-  Answer lines;
-  bool large = false;  // to be read first
-};
-
-using Block = std::variant<Paragraph, List, Table, Chart, Facts>;
-
-struct Section {
-  std::string title;
-  std::vector<Block> blocks;
-  bool own_page = false;      // on paper
-  bool first_screen = false;  // its title is not shown, and the list of contents comes after it
-};
-
-struct Page {
-  std::string title;
-  std::string lead;
-  std::vector<Section> sections;
-  std::string foot = {};  // file, start and seed: at the foot of each printed page
-};
-
-// The page as one HTML file, with the standing notice and advice at the top and at the bottom, and the
-// glossary at the foot.
-std::string to_html(const Page& page);
+// With the standing notice and advice at the top and at the bottom, and the glossary at the foot.
+std::string to_html(const document::Page& page);
 
 }  // namespace bide::report::html

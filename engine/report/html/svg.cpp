@@ -16,6 +16,15 @@
 #include "bide/report/words/text.hpp"
 
 namespace bide::report::html {
+
+using document::Axis;
+using document::Block;
+using document::Chart;
+using document::Kind;
+using document::Page;
+using document::Point;
+using document::Section;
+using document::Series;
 namespace {
 
 constexpr double width = 900, side = 16, line_height = 17, small_line = 14;

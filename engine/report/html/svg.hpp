@@ -8,18 +8,18 @@
 #include <string>
 #include <vector>
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::report::html {
 
-std::string svg_of(const Chart& chart);
+std::string svg_of(const document::Chart& chart);
 
 // A chart of a page, with a name for its file: "01_until_when".
 struct NamedChart {
   std::string name;
-  const Chart* chart = nullptr;
+  const document::Chart* chart = nullptr;
 };
 // Every chart of a page that has something in it, in order. Points into the page.
-std::vector<NamedChart> charts_of(const Page& page);
+std::vector<NamedChart> charts_of(const document::Page& page);
 
 }  // namespace bide::report::html

@@ -10,6 +10,8 @@
 
 namespace bide::report::html {
 
+using document::Kind;
+
 namespace embedded {
 extern const std::string_view style;
 }

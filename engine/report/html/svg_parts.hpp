@@ -5,7 +5,7 @@
 #include <string>
 #include <string_view>
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::report::html {
 
@@ -41,6 +41,6 @@ std::string words(double x, double y, int size, std::string_view colour, std::st
                   std::string_view anchor = "start", bool bold = false);
 std::string symbol(int style, double x, double y);
 // What a series looks like, in a legend.
-std::string sample(Kind kind, bool across, int style, double x, double y, double wide);
+std::string sample(document::Kind kind, bool across, int style, double x, double y, double wide);
 
 }  // namespace bide::report::html

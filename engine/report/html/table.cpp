@@ -5,6 +5,9 @@
 
 namespace bide::report::html {
 
+using document::Column;
+using document::Table;
+
 namespace {
 
 // More columns than this do not fit a phone: there each row becomes a small list of names and values. That

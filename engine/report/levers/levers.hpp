@@ -1,4 +1,4 @@
-// Gain of each practical change, as text and JSON.
+// Gain of each practical change: the answer, and JSON.
 //
 // Inputs: the levers as they were tried. Gains are against the scenario as it is. Levers that cost time are
 // listed apart; for one that is withheld or does not apply the reason is given. Carbon dioxide is given with
@@ -8,21 +8,13 @@
 #include <string>
 
 #include "bide/report/words/answer.hpp"
-#include "bide/report/words/text.hpp"
+#include "bide/scenario/validate.hpp"
 #include "bide/study/questions/levers.hpp"
 
 namespace bide::report {
 
 inline constexpr const char* levers_format = "bide levers 1";
 
-// The levers as plain text and as JSON.
-// @param levers   as tried on the scenario
-// @param scenario the scenario as it is
-// @param letters  what may be printed
-// @param width    of a line, terminal columns; limited to [40, 80]
-// @param full     every lever, after the answer
-std::string levers_text(const study::LeversTried& levers, const scenario::ValidScenario& scenario,
-                        Letters letters, int width, bool full);
 // The answer of the scenario as it is, with what buys most.
 Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScenario& scenario);
 std::string levers_json(const study::LeversTried& levers, const scenario::ValidScenario& scenario);

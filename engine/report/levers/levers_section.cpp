@@ -14,7 +14,7 @@ namespace {
 using study::LeversTried;
 using study::LeverTried;
 
-constexpr std::size_t most_bars = 12;
+constexpr std::size_t most_bars = 12, most_bars_beside_a_run = 6;
 
 bool tried(const LeverTried& each) {
   return each.state == LeverTried::State::tried;
@@ -25,12 +25,19 @@ std::vector<const LeverTried*> that_matter(const LeversTried& levers) {
   std::vector<const LeverTried*> out;
   for (const LeverTried& each : levers.tried)
     if (tried(each) && study::direction(each) != 0) out.push_back(&each);
-  if (out.size() > most_bars) out.erase(out.begin() + most_bars / 2, out.end() - most_bars / 2);
   return out;
 }
 
-html::Chart chart_of(const std::vector<const LeverTried*>& levers) {
-  html::Chart out;
+// Of many the largest gains and losses.
+std::vector<const LeverTried*> drawn(std::vector<const LeverTried*> levers, std::size_t most) {
+  if (levers.size() > most)
+    levers.erase(levers.begin() + static_cast<std::ptrdiff_t>(most / 2),
+                 levers.end() - static_cast<std::ptrdiff_t>(most / 2));
+  return levers;
+}
+
+document::Chart chart_of(const std::vector<const LeverTried*>& levers) {
+  document::Chart out;
   out.x = {"change"};
   for (const LeverTried* each : levers) out.categories.push_back(each->lever->title);
   return out;
@@ -59,16 +66,16 @@ std::optional<HoursGained> hours_gained(const LeverTried& lever, study::Gain stu
 }
 
 // "Time that each change wins", or loses where one does.
-std::string title_of(const char* what, const std::vector<html::Series>& series) {
-  const auto below = [](const html::Point& point) { return point.y < 0 || point.low < 0; };
-  const bool loses = std::any_of(series.begin(), series.end(), [&](const html::Series& each) {
+std::string title_of(const char* what, const std::vector<document::Series>& series) {
+  const auto below = [](const document::Point& point) { return point.y < 0 || point.low < 0; };
+  const bool loses = std::any_of(series.begin(), series.end(), [&](const document::Series& each) {
     return std::any_of(each.points.begin(), each.points.end(), below);
   });
   return fmt::format("{} that each change wins{}", what, loses ? " or loses" : "");
 }
 
-html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
-  html::Chart out;
+document::Chart hours_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
+  document::Chart out;
   out.x = {"change"};
   out.sentence = fmt::format(
       "Hours by which the first person is able and alive longer with each change: the bar is the range, the "
@@ -76,7 +83,8 @@ html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double hor
       "lost.",
       horizon(horizon_s));
   out.y = {"hours gained by the first person", "h", true};
-  html::Series range{"range", html::Kind::spans, {}, 0}, central{"central case", html::Kind::points, {}, 1};
+  document::Series range{"range", document::Kind::spans, {}, 0},
+      central{"central case", document::Kind::points, {}, 1};
   for (const LeverTried* lever : levers)
     for (const auto& [name, which] :
          {std::pair{"able", &study::Gains::able}, {"alive", &study::Gains::alive}}) {
@@ -86,32 +94,37 @@ html::Chart hours_chart(const std::vector<const LeverTried*>& levers, double hor
       out.categories.push_back(fmt::format("{}: {}", name, lever->lever->title));
       const auto& [low, high] = gained->range;
       if (low.hours < high.hours || high.at_least)
-        range.points.push_back({row, html::Point::none, low.hours, high.hours, "", high.at_least});
+        range.points.push_back({row, document::Point::none, low.hours, high.hours, "", high.at_least});
       if (high.at_least) range.name = "range, arrow: or more";
       if (gained->central_h) central.points.push_back({row, *gained->central_h});
     }
-  for (html::Series* each : {&range, &central})
+  for (document::Series* each : {&range, &central})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
   out.title = title_of("Time", out.series);
   return out;
 }
 
-html::Point margin_point(std::size_t place, const LeverTried& lever) {
-  html::Point out{static_cast<double>(place), 100 * lever.gained.margin};
+document::Chart told(document::Chart chart) {
+  chart.told = true;
+  return chart;
+}
+
+document::Point margin_point(std::size_t place, const LeverTried& lever) {
+  document::Point out{static_cast<double>(place), 100 * lever.gained.margin};
   const study::MarginRange range = study::margin_range(lever);
   if (range.low < range.high) out.low = 100 * range.low, out.high = 100 * range.high;
   return out;
 }
 
-html::Chart margin_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
-  html::Chart out = chart_of(levers);
+document::Chart margin_chart(const std::vector<const LeverTried*>& levers, double horizon_s) {
+  document::Chart out = chart_of(levers);
   out.sentence = fmt::format(
       "No limit is reached within {} with or without these changes; the bars are what they add to the "
       "margin left to the nearest limit, in % of the whole margin; the whiskers reach over the range. Below "
       "zero is lost.",
       horizon(horizon_s));
   out.y = {"margin gained", "% of the margin", true};
-  html::Series bars{"margin", html::Kind::bars, {}, 0};
+  document::Series bars{"margin", document::Kind::bars, {}, 0};
   for (std::size_t i = 0; i < levers.size(); ++i) bars.points.push_back(margin_point(i, *levers[i]));
   out.series = {bars};
   out.title = title_of("Margin", out.series);
@@ -124,19 +137,24 @@ std::string amount(const LeverTried& lever, double value) {
   return value > 0 ? two_figures(value) : "none";
 }
 
-html::Table table(const LeversTried& levers, const std::vector<const LeverTried*>& shown) {
-  html::Table out;
+std::string with_items(const LeverTried& lever) {
+  const std::string& items = lever.burden.items;
+  return lever.lever->title + (items.empty() ? "" : fmt::format(" ({})", items));
+}
+
+document::Table table(const LeversTried& levers, const std::vector<const LeverTried*>& shown) {
+  document::Table out;
   out.caption = "What each change brings and costs";
-  out.columns = {{"change", false}, {"kg", true}, {"L", true}, {"able, alive", false}, {"why", false}};
+  out.columns = {{"change", false}, {"more, kg", true}, {"room, L", true}, {"brings", false}, {"why", false}};
   for (const LeverTried* each : shown)
     out.rows.push_back(
-        {each->lever->title, amount(*each, each->burden.mass_kg), amount(*each, each->burden.volume_L),
+        {with_items(*each), amount(*each, each->burden.mass_kg), amount(*each, each->burden.volume_L),
          bought_words(*each, levers.base.horizon_s) + air_words(levers, *each), reason_words(levers, *each)});
   return out;
 }
 
-html::List reasons(const LeversTried& levers, LeverTried::State state) {
-  html::List out;
+document::List reasons(const LeversTried& levers, LeverTried::State state) {
+  document::List out;
   for (const LeverTried& each : levers.tried)
     if (each.state == state) out.items.push_back(each.lever->title + ": " + each.reason + ".");
   return out;
@@ -152,7 +170,7 @@ std::string listed(const LeversTried& levers) {
 }  // namespace
 
 // The largest gains, in hours where there are any.
-std::optional<html::Chart> levers_picture(const LeversTried& levers) {
+std::optional<document::Chart> levers_picture(const LeversTried& levers) {
   constexpr std::size_t most = 4;
   const std::vector<const LeverTried*> gains = most_bought(levers, most);
   std::vector<const LeverTried*> by_hours;
@@ -163,27 +181,29 @@ std::optional<html::Chart> levers_picture(const LeversTried& levers) {
   return hours_chart(by_hours, levers.base.horizon_s);
 }
 
-html::Section levers_section(const LeversTried& levers, bool all_on_paper) {
-  html::Section out{"What would buy more time", {}};
-  out.blocks.push_back(html::Paragraph{one_change_each});
-  out.blocks.push_back(html::Paragraph{what_gains_are, false, all_on_paper});
+document::Section levers_section(const LeversTried& levers, bool all_on_paper) {
+  document::Section out{"What would buy more time", {}};
+  out.blocks.push_back(document::Paragraph{one_change_each});
+  out.blocks.push_back(document::Paragraph{what_gains_are, false, all_on_paper});
   const std::vector<const LeverTried*> shown = that_matter(levers);
   if (shown.empty()) {
-    out.blocks.push_back(html::Paragraph{"The model can separate none of the changes from doing nothing."});
+    out.blocks.push_back(
+        document::Paragraph{"The model can separate none of the changes from doing nothing."});
   } else {
     std::vector<const LeverTried*> by_hours, by_margin;
-    for (const LeverTried* each : shown) (in_hours(each) ? by_hours : by_margin).push_back(each);
-    if (!by_hours.empty()) out.blocks.push_back(hours_chart(by_hours, levers.base.horizon_s));
-    if (!by_margin.empty()) out.blocks.push_back(margin_chart(by_margin, levers.base.horizon_s));
+    for (const LeverTried* each : drawn(shown, all_on_paper ? most_bars : most_bars_beside_a_run))
+      (in_hours(each) ? by_hours : by_margin).push_back(each);
+    if (!by_hours.empty()) out.blocks.push_back(told(hours_chart(by_hours, levers.base.horizon_s)));
+    if (!by_margin.empty()) out.blocks.push_back(told(margin_chart(by_margin, levers.base.horizon_s)));
     out.blocks.push_back(table(levers, shown));
-    std::get<html::Table>(out.blocks.back()).on_paper = all_on_paper;
+    std::get<document::Table>(out.blocks.back()).on_paper = all_on_paper;
   }
   if (const std::string same = listed(levers); !same.empty())
     out.blocks.push_back(
-        html::Paragraph{"No gain or loss that the model can separate from doing nothing: " + same + ".",
-                        false, all_on_paper});
-  if (html::List held = reasons(levers, LeverTried::State::withheld); !held.items.empty()) {
-    out.blocks.push_back(html::Paragraph{"Withheld:"});
+        document::Paragraph{"No gain or loss that the model can separate from doing nothing: " + same + ".",
+                            false, all_on_paper});
+  if (document::List held = reasons(levers, LeverTried::State::withheld); !held.items.empty()) {
+    out.blocks.push_back(document::Paragraph{"Withheld:"});
     out.blocks.push_back(std::move(held));
   }
   std::string not_applicable;
@@ -192,7 +212,7 @@ html::Section levers_section(const LeversTried& levers, bool all_on_paper) {
       not_applicable += (not_applicable.empty() ? "" : "; ") + each.lever->title + " (" + each.reason + ")";
   if (!not_applicable.empty())
     out.blocks.push_back(
-        html::Paragraph{"Already done, or does not apply: " + not_applicable + ".", false, all_on_paper});
+        document::Paragraph{"Already done, or does not apply: " + not_applicable + ".", false, all_on_paper});
   return out;
 }
 

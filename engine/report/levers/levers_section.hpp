@@ -4,15 +4,15 @@
 
 #include <optional>
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 #include "bide/study/questions/levers.hpp"
 
 namespace bide::report::pages {
 
 // The largest gains; empty where nothing gains.
-std::optional<html::Chart> levers_picture(const study::LeversTried& levers);
+std::optional<document::Chart> levers_picture(const study::LeversTried& levers);
 
 // @param all_on_paper the table too, and what gains nothing
-html::Section levers_section(const study::LeversTried& levers, bool all_on_paper);
+document::Section levers_section(const study::LeversTried& levers, bool all_on_paper);
 
 }  // namespace bide::report::pages

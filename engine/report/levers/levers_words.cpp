@@ -22,11 +22,12 @@ std::string ppm(double value) {
   return two_figures(value);
 }
 
-// Hours gained: later is positive.
+// Hours gained: later is positive. Of a loss that goes on after the end of the runs, "-66 h or worse".
 std::string hours_words(const Gain& gain) {
   if (!study::told(gain)) return "none";
-  return fmt::format("{}{}{}", gain.at_least ? "at least " : "", gain.hours > 0 ? "+" : "-",
-                     duration(std::abs(gain.hours) * hour_s));
+  const std::string hours = duration(std::abs(gain.hours) * hour_s);
+  if (gain.hours > 0) return fmt::format("{}+{}", gain.at_least ? "at least " : "", hours);
+  return fmt::format("-{}{}", hours, gain.at_least ? " or worse" : "");
 }
 
 // "+20 h (-5.0 h to at least +30 h)"; the bracket only where the range says something else than the central
@@ -98,15 +99,12 @@ std::vector<const LeverTried*> most_bought(const study::LeversTried& levers, std
 }
 
 std::string most_bought_words(const study::LeversTried& levers, std::size_t most) {
-  bool ranged = false;
   std::string out;
   for (const LeverTried* each : most_bought(levers, most)) {
     std::string gain;
     for (const auto& [name, which] : {std::pair{"able ", &Gains::able}, {"alive ", &Gains::alive}})
-      if (study::hours_bought(*each, which) > 0) {
+      if (study::hours_bought(*each, which) > 0)
         gain += (gain.empty() ? "" : ", ") + (name + time_words(*each, which));
-        ranged = ranged || gain.find(" to ") != std::string::npos;
-      }
     if (gain.empty()) gain = margin_gained(each->gained.margin);
     out += fmt::format("{}{}: {}{}", out.empty() ? "" : "; ", each->lever->title, gain,
                        each->lever->closes_openings
@@ -114,8 +112,11 @@ std::string most_bought_words(const study::LeversTried& levers, std::size_t most
                                          ppm(levers.base_co2_high_ppm))
                            : "");
   }
-  if (out.empty()) return "none of the practical changes tried, one at a time";
-  return out + (ranged ? " (a range over what nobody has measured)" : "");
+  return out.empty() ? "none of the practical changes tried, one at a time" : out;
+}
+
+std::string what_ranges_are(const std::string& bought) {
+  return bought.find(" h to ") == std::string::npos ? "" : " (a range over what nobody has measured)";
 }
 
 std::string reason_words(const study::LeversTried& levers, const LeverTried& tried) {
@@ -143,13 +144,6 @@ std::string air_words(const study::LeversTried& levers, const LeverTried& tried)
       ". Its price in air: CO2 at most {} to {} ppm over what nobody has measured, {} to {} without it",
       ppm(tried.co2_low_ppm), ppm(tried.co2_high_ppm), ppm(levers.base_co2_low_ppm),
       ppm(levers.base_co2_high_ppm));
-}
-
-std::string burden_words(const scenario::Burden& burden) {
-  if (burden.mass_kg <= 0 && burden.volume_L <= 0) return "";
-  const std::string items = burden.items.empty() ? "" : burden.items + ", ";
-  return fmt::format(" ({}{} kg more aboard, takes up {} L)", items, two_figures(burden.mass_kg),
-                     two_figures(burden.volume_L));
 }
 
 }  // namespace bide::report

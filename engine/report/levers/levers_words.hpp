@@ -27,6 +27,8 @@ std::string bought_words(const study::LeverTried& tried, double horizon_s);
 std::vector<const study::LeverTried*> most_bought(const study::LeversTried& levers, std::size_t most);
 // The same in words, each with its hours, or the margin it gains.
 std::string most_bought_words(const study::LeversTried& levers, std::size_t most);
+// Explains the ranges in such words, to be said once after them; empty where there are none.
+std::string what_ranges_are(const std::string& bought);
 
 // Why it gains or loses here: "More to drink makes up for... (worst water deficit 6.1 %, 7.7 % without)";
 // empty where it does neither.
@@ -34,8 +36,5 @@ std::string reason_words(const study::LeversTried& levers, const study::LeverTri
 
 // Carbon dioxide with a lever that closes openings or makes the air worse; else empty.
 std::string air_words(const study::LeversTried& levers, const study::LeverTried& tried);
-
-// " (1.2 kg more aboard, takes up 2.5 L)"; empty where a lever adds nothing.
-std::string burden_words(const scenario::Burden& burden);
 
 }  // namespace bide::report

@@ -7,6 +7,7 @@
 
 #include <string>
 
+#include "bide/report/document/document.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/study/questions/ask_odds.hpp"
 
@@ -20,14 +21,11 @@ struct HelpDrawn {
   double needed_h = 0, horizon_h = 0;
 };
 
-// The odds as plain text, as one line, as CSV and as JSON.
-// @param width   of a line, terminal columns; limited to [40, 80]
+// The odds as one line, as CSV and as JSON.
 // @param letters what may be printed
-// @param full    shares against time, causes, help, unknowns and what it rests on as well
-std::string odds_text(const study::OddsAnswer& material, int width, Letters letters, bool full);
 std::string odds_line(const study::OddsAnswer& material, Letters letters);  // for --quiet
-// When help comes in one future, printed below the summary of its run.
-std::string help_text(const HelpDrawn& drawn, const study::Help& help, int width, Letters letters);
+// When help comes in one future, for below the summary of its run.
+document::Section help_section(const HelpDrawn& drawn, const study::Help& help);
 std::string odds_csv(const study::OddsAnswer& material);
 std::string odds_json(const study::OddsAnswer& material);
 std::string odds_schema();

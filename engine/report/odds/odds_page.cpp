@@ -6,8 +6,11 @@
 
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
-#include "bide/report/html/window_chart.hpp"
+#include "bide/report/document/values.hpp"
+#include "bide/report/document/window_chart.hpp"
+#include "bide/report/odds/night.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/foot.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
@@ -15,21 +18,21 @@
 namespace bide::report::pages {
 namespace {
 
-using html::Kind;
-using html::Point;
+using document::Kind;
+using document::Point;
 
 using enum study::QuantilePlace;
 
-html::Axis axis_of(const study::OddsAnswer& m) {
-  html::Axis out = time_axis(m.odds.horizon_h * hour_s);
+document::Axis axis_of(const study::OddsAnswer& m) {
+  document::Axis out = time_axis(m.odds.horizon_h * hour_s);
   if (m.started_h_ago) out.label = "time from now";
   return out;
 }
 
 // First person, half of the crew and last person: the span of 8 in 10 futures, of half of them, and the
 // middle one.
-html::Chart windows_chart(const study::OddsAnswer& m) {
-  html::Chart out;
+document::Chart windows_chart(const study::OddsAnswer& m) {
+  document::Chart out;
   const double horizon_h = m.odds.horizon_h;
   out.title = "The endurance window";
   out.sentence = fmt::format(
@@ -38,7 +41,7 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
       horizon(horizon_h * hour_s));
   out.x = {"person"};
   out.y = axis_of(m);
-  html::Series most{"8 in 10 futures", Kind::spans, {}, 0},
+  document::Series most{"8 in 10 futures", Kind::spans, {}, 0},
       half{"middle half of the futures", Kind::spans, {}, 3}, middle{"median future", Kind::points, {}, 1};
   const std::string after = horizon(horizon_h * hour_s);
   const auto add = [&](const char* state, const char* who, const study::Window& w) {
@@ -57,37 +60,48 @@ html::Chart windows_chart(const study::OddsAnswer& m) {
   if (middle.points.size() < out.categories.size()) most.name += ", no dot: so does the median future";
   out.series = {most, half};
   if (!middle.points.empty()) out.series.push_back(std::move(middle));
+  out.told = true;
   return out;
 }
 
 // The first screen.
-html::Section answer_section(const study::OddsAnswer& m) {
+document::Section answer_section(const study::OddsAnswer& m) {
   constexpr std::ptrdiff_t read_first = 2;  // able, alive
   const Answer all = odds_answer(m);
-  html::Section out{"The answer", {}, false, true};
-  for (std::string& given : given_sentences(m)) out.blocks.push_back(html::Paragraph{std::move(given)});
-  out.blocks.push_back(html::Facts{{all.begin(), all.begin() + read_first}, true});
+  document::Section out{"The answer", {}, false, true};
+  for (std::string& given : given_sentences(m)) out.blocks.push_back(document::Paragraph{std::move(given)});
+  out.blocks.push_back(document::Facts{{all.begin(), all.begin() + read_first}, true});
   out.blocks.push_back(windows_chart(m));
-  out.blocks.push_back(html::Facts{{all.begin() + read_first, all.end()}});
+  out.blocks.push_back(document::Facts{{all.begin() + read_first, all.end()}});
   return out;
 }
 
-html::Section window_section(const study::OddsAnswer& m) {
+// " (26 h to 31 h)"
+std::string median_error(const study::QuantileByRank& half, double horizon_h) {
+  const auto end = [&](const std::optional<double>& h, bool known) {
+    return known ? odds_hours(h, horizon_h) : std::string("unknown");
+  };
+  return fmt::format(" ({} to {})", end(half.low, half.low_known), end(half.high, half.high_known));
+}
+
+document::Section window_section(const study::OddsAnswer& m) {
   const double horizon_h = m.odds.horizon_h;
-  html::Section out{"The window", {}};
-  html::Table table{"Share of futures in which it is over by then",
-                    {{"", false},
-                     {"5 %", false},
-                     {"25 %", false},
-                     {"50 %", false},
-                     {"75 %", false},
-                     {"95 %", false},
-                     {"not reached", false}},
-                    {}};
+  document::Section out{"The window", {}};
+  document::Table table{"Share of futures in which it is over by then; in brackets the sampling error",
+                        {{"", false},
+                         {"5 %", false},
+                         {"25 %", false},
+                         {"50 %", false},
+                         {"75 %", false},
+                         {"95 %", false},
+                         {"not reached", false}},
+                        {}};
   const auto add = [&](const char* state, std::size_t who, const study::Window& w) {
     std::vector<std::string> row{fmt::format("{}, {}", state, crew_order[who])};
-    for (const std::size_t place : {q05, q25, q50, q75, q95})
+    for (const std::size_t place : {q05, q25, q50, q75, q95}) {
       row.push_back(odds_hours(w.until[place].time, horizon_h));
+      if (place == q50 && w.until[place].time) row.back() += median_error(w.until[place], horizon_h);
+    }
     row.push_back(share(w.beyond));
     table.rows.push_back(std::move(row));
   };
@@ -96,17 +110,18 @@ html::Section window_section(const study::OddsAnswer& m) {
   out.blocks.push_back(std::move(table));
   const int zone_h = zone_hours(m.scenario.scenario.position.longitude_deg);
   const auto clock = [&](const std::optional<double>& h) {
-    return h ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone_h) : odds_hours(h, m.odds.horizon_h);
+    return h && *h >= 0 ? both_clocks(m.scenario.start_unix_s, *h * hour_s, zone_h)
+                        : odds_hours(h, m.odds.horizon_h);
   };
   const study::Window& first = m.odds.able[study::first_person];
-  out.blocks.push_back(html::Paragraph{
+  out.blocks.push_back(document::Paragraph{
       fmt::format("By the clock, first person able until: 5 %: {}; half: {}; 95 %: {}.",
                   clock(first.until[q05].time), clock(first.until[q50].time), clock(first.until[q95].time))});
   return out;
 }
 
-html::Section still_section(const study::OddsAnswer& m) {
-  html::Chart chart;
+document::Section still_section(const study::OddsAnswer& m) {
+  document::Chart chart;
   chart.title = "Who is still able, and alive";
   chart.sentence =
       "Share of futures in which all are able, somebody is able, all are alive and somebody is alive, "
@@ -120,7 +135,7 @@ html::Section still_section(const study::OddsAnswer& m) {
       {"somebody alive", &study::AtTime::some_alive}};
   int style = 0;
   for (const auto& [name, which] : shares) {
-    html::Series band{fmt::format("{}, sampling error", name), Kind::band, {}, style},
+    document::Series band{fmt::format("{}, sampling error", name), Kind::band, {}, style},
         line{name, Kind::line, {}, style};
     for (const study::AtTime& t : m.odds.times) {
       const study::Chance& c = t.*which;
@@ -131,11 +146,12 @@ html::Section still_section(const study::OddsAnswer& m) {
     chart.series.push_back(std::move(line));
     ++style;
   }
+  chart.told = m.started_h_ago.has_value();  // by the table from now on
   return {"Against time", {chart}};
 }
 
-html::Section causes_section(const study::OddsAnswer& m) {
-  html::Chart chart;
+document::Section causes_section(const study::OddsAnswer& m) {
+  document::Chart chart;
   chart.title = "What ends the first person's ability, by when";
   chart.sentence =
       "Share of all futures in which the first person's ability has ended by then, by what ended it.";
@@ -147,10 +163,10 @@ html::Section causes_section(const study::OddsAnswer& m) {
       if (const std::string name = outcome::short_cause(limit);
           std::find(names.begin(), names.end(), name) == names.end())
         names.push_back(name);
-  html::Section out{"What ends it", {}};
+  document::Section out{"What ends it", {}};
   if (names.empty()) {
-    out.blocks.push_back(html::Paragraph{"In no future does the first person's ability end within " +
-                                         horizon(m.odds.horizon_h * hour_s) + "."});
+    out.blocks.push_back(document::Paragraph{"In no future does the first person's ability end within " +
+                                             horizon(m.odds.horizon_h * hour_s) + "."});
     return out;
   }
   std::vector<std::vector<double>> shares(names.size());
@@ -162,18 +178,18 @@ html::Section causes_section(const study::OddsAnswer& m) {
       shares[static_cast<std::size_t>(at)].back() += pct * part;
     }
   }
-  chart.series = html::stack(names, shares);
+  chart.series = document::stack(names, shares);
   out.blocks.push_back(std::move(chart));
   return out;
 }
 
-html::Section unknowns_section(const study::OddsAnswer& m) {
-  html::Section out{"Which unknowns make the range wide", {}};
+document::Section unknowns_section(const study::OddsAnswer& m) {
+  document::Section out{"Which unknowns make the range wide", {}};
   if (m.unknowns.empty()) {
-    out.blocks.push_back(html::Paragraph{"Too few futures, or too little spread, to tell."});
+    out.blocks.push_back(document::Paragraph{"Too few futures, or too little spread, to tell."});
     return out;
   }
-  html::Chart chart;
+  document::Chart chart;
   constexpr std::size_t most = 10;
   chart.title = "What knowing it would take away";
   chart.sentence =
@@ -182,7 +198,7 @@ html::Section unknowns_section(const study::OddsAnswer& m) {
       "sampling error; below zero is scatter.";
   chart.x = {"input"};
   chart.y = {"of the variance", "%", true};
-  html::Series aleatory{"differs from case to case", Kind::bars, {}, 0},
+  document::Series aleatory{"differs from case to case", Kind::bars, {}, 0},
       epistemic{"nobody has measured it", Kind::bars, {}, 1};
   for (std::size_t i = 0; i < std::min(most, m.unknowns.size()); ++i) {
     const study::Unknown& u = m.unknowns[i];
@@ -192,42 +208,46 @@ html::Section unknowns_section(const study::OddsAnswer& m) {
         .points.push_back({static_cast<double>(i), pct * u.reduction.of_variance, pct * interval.low,
                            pct * interval.high, ""});
   }
-  for (html::Series* each : {&aleatory, &epistemic})
+  for (document::Series* each : {&aleatory, &epistemic})
     if (!each->points.empty()) chart.series.push_back(std::move(*each));
   out.blocks.push_back(std::move(chart));
   return out;
 }
 
-std::vector<html::Block> about_blocks(const study::OddsAnswer& m) {
-  std::vector<html::Block> out;
-  if (!m.scenario.scenario.setting.empty()) out.push_back(html::Paragraph{m.scenario.scenario.setting});
-  out.push_back(html::List{about_sentences(m)});
+std::vector<document::Block> about_blocks(const study::OddsAnswer& m) {
+  std::vector<document::Block> out;
+  if (!m.scenario.scenario.setting.empty()) out.push_back(document::Paragraph{m.scenario.scenario.setting});
+  out.push_back(document::List{about_sentences(m)});
+  if (!m.as_written) return out;
+  out.push_back(document::Paragraph{"Of the one case, nothing drawn:"});
+  for (document::Block& block : evidence_blocks(judged(*m.as_written))) out.push_back(std::move(block));
   return out;
 }
 
-html::Section nested_section(const study::OddsAnswer& m) {
+document::Section nested_section(const study::OddsAnswer& m) {
   const study::NestedBands& n = *m.nested;
-  html::Chart chart;
+  document::Chart chart;
   chart.title = "First person able until: chance, and ignorance";
   chart.sentence =
       "Chance: 8 in 10 cases with what nobody has measured held fixed. Ignorance: 8 in 10 median cases, over "
       "fixed sets of what nobody has measured.";
   chart.x = {"kind"};
   chart.y = time_axis(n.horizon_h * hour_s);
+  chart.told = true;
   chart.categories = {"chance: people, weather, failures", "ignorance: what nobody has measured"};
   chart.series = {
       {"8 in 10",
        Kind::spans,
        {{0, Point::none, n.cases_low, n.cases_high, ""}, {1, Point::none, n.truths_low, n.truths_high, ""}},
        0}};
-  return {nested_title(m), {chart, html::List{nested_sentences(m)}}};
+  return {nested_title(m), {chart, document::List{nested_sentences(m)}}};
 }
 
 }  // namespace
 
-html::Page odds_page(const study::OddsAnswer& m) {
+document::Page odds_page(const study::OddsAnswer& m) {
   const scenario::Scenario& s = m.scenario.scenario;
-  html::Page page;
+  document::Page page;
   page.title = s.name;
   page.lead = fmt::format("{} possible futures followed for {} from {}{}; not a forecast.", m.odds.futures,
                           horizon(m.odds.horizon_h * hour_s), m.started_h_ago ? "now, " : "",
@@ -235,15 +255,19 @@ html::Page odds_page(const study::OddsAnswer& m) {
   scenario::ValidScenario as_started = m.scenario;  // the foot names the file's own start
   as_started.start_unix_s -= m.started_h_ago.value_or(0) * hour_s;
   page.foot = fmt::format("{}, seed {}, {} futures", foot_of(as_started), m.seed, m.samples);
-  page.sections = {answer_section(m),
-                   window_section(m),
-                   still_section(m),
-                   causes_section(m),
-                   {"Help, as the scenario states it", {html::List{help_sentences(m)}}}};
-  if (m.launch) page.sections.push_back({"How the raft was reached", {html::List{launch_sentences(m)}}});
+  page.rest = m.started_h_ago ? "All questions, what was drawn and what this rests on"
+                              : "Shares against time, causes, help, all unknowns, chance and ignorance";
+  page.sections = {answer_section(m)};
+  if (m.started_h_ago) page.sections.push_back(from_now_section(m));
+  for (auto section : {window_section, still_section, causes_section}) page.sections.push_back(section(m));
+  page.sections.push_back({"Help, as the scenario states it", {document::List{help_sentences(m)}}});
+  if (m.launch) page.sections.push_back({"How the raft was reached", {document::List{launch_sentences(m)}}});
   if (m.signals)
-    page.sections.push_back({"Signals left when help comes", {html::List{signals_left_sentences(m)}}});
+    page.sections.push_back({"Signals left when help comes", {document::List{signals_left_sentences(m)}}});
   page.sections.push_back(unknowns_section(m));
+  constexpr std::size_t all = 100;
+  page.sections.push_back({"All questions", {document::Paragraph{capitalised(ask_words(m, all)) + "."}}});
+  if (m.started_h_ago) page.sections.push_back(drawn_section(m));
   if (m.nested) page.sections.push_back(nested_section(m));
   page.sections.push_back({"Evidence", about_blocks(m)});
   return page;

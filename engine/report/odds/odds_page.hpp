@@ -2,11 +2,11 @@
 // the unknowns by expected variance reduction, and aleatory and epistemic spread.
 #pragma once
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 #include "bide/report/odds/odds.hpp"
 
 namespace bide::report::pages {
 
-html::Page odds_page(const study::OddsAnswer& material);
+document::Page odds_page(const study::OddsAnswer& material);
 
 }  // namespace bide::report::pages

@@ -4,9 +4,10 @@
 
 #include <algorithm>
 
+#include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
-#include "bide/report/odds/night_text.hpp"
+#include "bide/report/odds/night.hpp"
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/sentences.hpp"
@@ -76,24 +77,6 @@ std::vector<std::string> given_sentences(const study::OddsAnswer& m) {
   return out;
 }
 
-std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h) {
-  std::vector<std::string> out{fmt::format("{}: {}.", who, odds_range(window, horizon_h))};
-  std::string times;
-  for (const auto& [place, word] : {std::pair{q05, "5"}, {q25, "25"}, {q50, "50"}, {q75, "75"}, {q95, "95"}})
-    if (const auto& at = window.until[place].time)
-      times += fmt::format("{} % by {}, ", word, odds_hours(at, horizon_h));
-  out.push_back(fmt::format("{}{} within {}: {}.", times, times.empty() ? "not reached" : "and not reached",
-                            horizon(horizon_h * hour_s), share(window.beyond)));
-  const study::QuantileByRank& half = window.until[q50];
-  const auto end = [&](const std::optional<double>& h, bool known_end) {
-    return known_end ? odds_hours(h, horizon_h) : std::string("unknown");
-  };
-  if (half.time)
-    out.push_back(fmt::format("Sampling error of the median: {} to {}.", end(half.low, half.low_known),
-                              end(half.high, half.high_known)));
-  return out;
-}
-
 std::string nested_title(const study::OddsAnswer& m) {
   return m.known.alive_at_h || m.known.now_h ? "Chance and ignorance, before anything was known"
                                              : "Chance and ignorance";
@@ -152,7 +135,7 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
 namespace {
 
 std::string clock_at(const study::OddsAnswer& m, double at_h) {
-  return clock(m.scenario.start_unix_s, at_h * hour_s, 0) + " UTC";
+  return clock(m.scenario.start_unix_s, as_shown_s(at_h * hour_s), 0) + " UTC";
 }
 
 // "1 in 10 futures before 17 h (21 Feb 22:30 UTC), half by 30 h, 1 in 10 after 41 h".
@@ -195,6 +178,18 @@ std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
                        std::min(pct, pct * asks[i].of_variance));
   out.pop_back();
   return out;
+}
+
+document::Section help_section(const HelpDrawn& drawn, const study::Help& help) {
+  return {"Help in this future, as the scenario states it", {document::List{help_sentences(drawn, help)}}};
+}
+
+std::string odds_line(const study::OddsAnswer& m, Letters letters) {
+  return fmt::format("{}: first person able: {}; last person alive: {}{}. {} futures, not a forecast. {}\n",
+                     plain(m.scenario.scenario.name, letters),
+                     odds_range(m.odds.able[study::first_person], m.odds.horizon_h),
+                     odds_range(m.odds.alive[study::last_person], m.odds.horizon_h),
+                     m.started_h_ago ? ", from now" : "", m.odds.futures, standing_notice);
 }
 
 Answer odds_answer(const study::OddsAnswer& m) {

@@ -22,9 +22,6 @@ std::string share(const study::Chance& chance);  // with its interval
 std::string rescue_words(const scenario::Rescue& rescue);
 std::string odds_range(const study::Window& window, double horizon_h);  // "14 h to 41 h (8 in 10 futures)"
 
-// The window of one person: the range, the times, the sampling error of the median.
-std::vector<std::string> window_sentences(const study::Window& window, const char* who, double horizon_h);
-
 // "the first person is no longer able: cold in 39 % (34 % to 45 %) of futures within 3 d".
 // @param end what is said of the time looked at: "within 3 d"
 std::string ends_by(const study::OddsAnswer& material, const std::string& end);

@@ -2,6 +2,7 @@
 #include "bide/outcome/cause.hpp"
 #include "bide/report/json/common.hpp"
 #include "bide/report/provision/provision.hpp"
+#include "bide/report/provision/provision_words.hpp"
 #include "bide/report/words/text.hpp"
 #include "bide/scenario/needs.hpp"
 
@@ -42,7 +43,7 @@ Shape<Kit> kit_shape() {
                 .items;
           });
   const auto ended = Shape<study::EndedBy>()
-                         .with("cause", [](const study::EndedBy& e) { return ended_by_words(e.limit); })
+                         .with("cause", [](const study::EndedBy& e) { return cause_words(e.limit); })
                          .with("futures", [](const study::EndedBy& e) { return e.futures; });
   return Shape<Kit>()
       .parts("kit", doses,

@@ -10,6 +10,7 @@
 #include "bide/outcome/cause.hpp"
 #include "bide/report/levers/levers_words.hpp"
 #include "bide/report/odds/odds_words.hpp"
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/sentences.hpp"
@@ -81,10 +82,8 @@ std::string central_words(const AnswerBasis& basis, const std::optional<double>&
 // How studies like this were forecast, the sides to which the model errs first; then where the measurements
 // end.
 std::vector<std::string> doubts(const Figures& figures) {
-  std::vector<std::string> out;
-  const outcome::Evidence both = outcome::merge({figures.able_evidence, figures.alive_evidence});
-  for (const outcome::LeftOutWords& each : both.left_out) out.push_back(each.words);
-  for (const outcome::Passed& each : both.passed) out.push_back(each.limit);
+  std::vector<std::string> out = left_out_sentences(judged(figures)), ends = data_ends(judged(figures));
+  out.insert(out.end(), ends.begin(), ends.end());
   return out;
 }
 
@@ -207,7 +206,9 @@ std::string how_sure(const Figures& figures) {
 
 std::string buys_line(const std::optional<study::LeversTried>& levers,
                       const scenario::ValidScenario& scenario) {
-  return levers ? most_bought_words(*levers, 2) : "not tried; ask: bide levers " + file_alone(scenario.file);
+  if (!levers) return "not tried; ask: bide levers " + file_alone(scenario.file);
+  const std::string bought = most_bought_words(*levers, 2);
+  return bought + what_ranges_are(bought);
 }
 
 Answer answer_of(const AnswerBasis& basis, const std::string& buys) {

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "bide/outcome/outcome.hpp"
-#include "bide/report/run/sections.hpp"
+#include "bide/report/run/material.hpp"
 #include "bide/report/words/answer.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 

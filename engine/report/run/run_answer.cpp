@@ -1,17 +1,16 @@
 #include <algorithm>
 
-#include "bide/report/html/window_chart.hpp"
+#include "bide/report/document/window_chart.hpp"
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/run/run_parts.hpp"
-#include "bide/report/run/sentences.hpp"
 
 namespace bide::report::pages {
 namespace {
 
 using outcome::CrewTimes;
 
-html::Chart picture(const RunMaterial& material) {
+document::Chart picture(const RunMaterial& material) {
   const Material& m = material.run;
   std::vector<WindowRow> rows;
   const bool crew = m.outcome.persons.size() > 1;
@@ -24,28 +23,28 @@ html::Chart picture(const RunMaterial& material) {
   };
   add("able", m.outcome.able, &outcome::Endurance::able);
   add("alive", m.outcome.alive, &outcome::Endurance::alive);
-  return window_chart(rows, m.outcome.horizon_s);
+  document::Chart out = window_chart(rows, m.outcome.horizon_s);
+  out.told = true;
+  return out;
 }
 
 }  // namespace
 
-html::Section answer_section(const RunMaterial& material) {
+document::Section answer_section(const RunMaterial& material) {
   const Material& m = material.run;
   constexpr std::ptrdiff_t large = 2;  // able, alive
   Answer all = run_answer(m, material.unmeasured,
-                          material.levers_to_come ? "being tried" : buys_line(material.levers, m.scenario));
+                          material.levers_to_come ? "being tried"
+                          : material.drawn ? "not tried; --dump writes this future, bide levers asks of it"
+                                           : buys_line(material.levers, m.scenario));
   // Before the picture: what ends it, who first, help, what buys most.
   const auto after_picture =
       std::find_if(all.begin(), all.end(), [](const AnswerLine& each) { return each.asks == "Inside"; });
-  html::Section out{"The answer", {}, false, true};
-  out.blocks.push_back(html::Facts{{all.begin(), all.begin() + large}, true});
-  out.blocks.push_back(html::Facts{{all.begin() + large, after_picture}});
+  document::Section out{"The answer", {}, false, true};
+  out.blocks.push_back(document::Facts{{all.begin(), all.begin() + large}, true});
+  out.blocks.push_back(document::Facts{{all.begin() + large, after_picture}});
   out.blocks.push_back(picture(material));
-  out.blocks.push_back(html::Facts{{after_picture, all.end()}});
-  if (m.outcome.persons.size() > 1) {
-    if (!material.unmeasured.empty()) out.blocks.push_back(html::Paragraph{"In the central case:"});
-    out.blocks.push_back(html::List{person_sentences(m)});
-  }
+  out.blocks.push_back(document::Facts{{after_picture, all.end()}});
   return out;
 }
 

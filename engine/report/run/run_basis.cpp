@@ -1,19 +1,21 @@
 #include <algorithm>
 
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/inputs.hpp"
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/run/sentences.hpp"
+#include "bide/report/words/units.hpp"
 
 namespace bide::report::pages {
 namespace {
 
-html::Block heading(const char* text) {
-  return html::Paragraph{text};
+document::Block heading(const char* text) {
+  return document::Paragraph{text};
 }
 
 // Sources of each kind aboard, every source once.
-html::Table sources(const scenario::ValidScenario& s) {
-  html::Table out;
+document::Table sources(const scenario::ValidScenario& s) {
+  document::Table out;
   out.caption = "Sources of what is aboard and worn";
   out.columns = {{"kind", false}, {"source", false}};
   out.folded = true;
@@ -29,48 +31,40 @@ html::Table sources(const scenario::ValidScenario& s) {
   return out;
 }
 
-html::Table inputs(const Material& m) {
-  html::Table table{
+document::Table inputs(const Material& m) {
+  document::Table table{
       "Every input in force",
       {{"input", false}, {"value", false}, {"unit", false}, {"stated", false}, {"in the file", false}},
       {}};
   table.folded = true;
   for (const InputInForce& each : inputs_in_force(m.scenario))
-    table.rows.push_back({each.words, each.value, each.unit, each.stated ? "yes" : "default", each.pointer});
+    table.rows.push_back(
+        {each.words, each.value, unit_signs(each.unit), each.stated ? "yes" : "default", each.pointer});
   return table;
 }
 
 }  // namespace
 
-html::Section basis_section(const Material& m) {
-  html::Section out{"Evidence", {}};
+document::Section basis_section(const Material& m) {
+  document::Section out{"Evidence", {}};
   if (const std::string& setting = m.scenario.scenario.setting; !setting.empty())
-    out.blocks.push_back(html::Paragraph{setting, false, false});
-  html::Table grades{"How well each result was checked", {{"grade", false}, {"results", false}}, {}};
-  for (const GradeWords& each : evidence_words(m)) grades.rows.push_back({each.grade, each.results});
-  out.blocks.push_back(std::move(grades));
-  if (std::vector<std::string> left_out = left_out_sentences(m); !left_out.empty()) {
-    out.blocks.push_back(heading("Studies like this, forecast without themselves:"));
-    out.blocks.push_back(html::List{std::move(left_out)});
-  }
-  if (std::vector<std::string> ends = data_ends(m); !ends.empty()) {
-    out.blocks.push_back(heading("Where the measurements end, and these results go on:"));
-    out.blocks.push_back(html::List{std::move(ends)});
-  }
+    out.blocks.push_back(document::Paragraph{setting, false, false});
+  for (document::Block& block : evidence_blocks(judged(m))) out.blocks.push_back(std::move(block));
   if (!m.timeline.assumptions.empty()) {
     out.blocks.push_back(heading("Assumed:"));
-    out.blocks.push_back(html::List{m.timeline.assumptions});
-  }
-  out.blocks.push_back(html::Paragraph{std::string("Not in the model: ") + not_in_the_model, false, false});
-  if (std::vector<std::string> cautions = caution_sentences(m.scenario); !cautions.empty()) {
-    out.blocks.push_back(heading("Cautions:"));
-    out.blocks.push_back(html::List{std::move(cautions)});
+    out.blocks.push_back(document::List{m.timeline.assumptions});
   }
   out.blocks.push_back(
-      html::Paragraph{"The validate command sets the model beside every published finding it was held "
-                      "against, misses with their "
-                      "reasons among them.",
-                      false, false});
+      document::Paragraph{std::string("Not in the model: ") + not_in_the_model, false, false});
+  if (std::vector<std::string> cautions = caution_sentences(m.scenario); !cautions.empty()) {
+    out.blocks.push_back(heading("Cautions:"));
+    out.blocks.push_back(document::List{std::move(cautions)});
+  }
+  out.blocks.push_back(
+      document::Paragraph{"The validate command sets the model beside every published finding it was held "
+                          "against, misses with their "
+                          "reasons among them.",
+                          false, false});
   out.blocks.push_back(inputs(m));
   out.blocks.push_back(sources(m.scenario));
   return out;

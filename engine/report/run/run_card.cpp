@@ -49,10 +49,10 @@ std::string starts(const Material& m, int day) {
   return clock(m.timeline.start_unix_s + day * day_s, 0, 0) + " UTC";
 }
 
-html::Table by_day(const Material& m) {
+document::Table by_day(const Material& m) {
   const auto days = given(m);
   const std::size_t persons = m.outcome.persons.size();
-  html::Table out;
+  document::Table out;
   out.caption = "What this run gives to each person, water and food";
   out.columns = {{"day", false}};
   const bool each_person = persons <= most_columns;
@@ -111,9 +111,9 @@ std::string rule_words(const scenario::Rationing& r) {
   return "";
 }
 
-html::List rules(const Material& m) {
+document::List rules(const Material& m) {
   const scenario::Rationing& r = m.scenario.scenario.rationing;
-  html::List out;
+  document::List out;
   out.items.push_back(rule_words(r));
   out.items.push_back(fmt::format(
       "Food: {} kJ a day for each person{}.", two_figures(r.food_kJ_per_day),
@@ -125,8 +125,9 @@ html::List rules(const Material& m) {
   return out;
 }
 
-html::List stock(const Material& m) {
-  html::List out;
+document::List stock(const Material& m) {
+  document::List out;
+  const Clocks clocks{m.timeline.start_unix_s, zone_hours(m.scenario.scenario.position.longitude_deg)};
   for (const outcome::StoreOutcome& store : m.outcome.stores) {
     if (store.state == outcome::StoreState::none_aboard) {
       out.items.push_back(store.store + ": none aboard.");
@@ -137,7 +138,8 @@ html::List stock(const Material& m) {
     };
     std::string text = fmt::format("{}: {} at the start", store.store, amount(store.at_start));
     text += store.state == outcome::StoreState::runs_out
-                ? ", out after " + duration(store.at_s)
+                ? fmt::format(", out after {}, {}{}", duration(store.at_s), clocks.both(store.at_s),
+                              store.left > 0 ? "; filled again, " + amount(store.left) + " left" : "")
                 : fmt::format(", {} left at {}{}", amount(store.left), horizon(m.outcome.horizon_s),
                               store.left > store.at_start ? ", with what rain or a desalinator gave" : "");
     out.items.push_back(text + ".");
@@ -147,18 +149,18 @@ html::List stock(const Material& m) {
 
 }  // namespace
 
-html::Section ration_card(const Material& m) {
-  html::Section out{"Ration card", {}, true};
-  out.blocks.push_back(
-      html::Paragraph{"The plan as it was entered and what it comes to in this run. It is one case: rain, "
-                      "sickness and a crew "
-                      "that differs change it."});
+document::Section ration_card(const Material& m) {
+  document::Section out{"Ration card", {}, true};
+  out.blocks.push_back(document::Paragraph{
+      "The plan as it was entered and what it comes to in this run. It is one case: rain, "
+      "sickness and a crew "
+      "that differs change it."});
   out.blocks.push_back(rules(m));
   out.blocks.push_back(by_day(m));
   if (m.timeline.horizon_s > most_days * day_s)
-    out.blocks.push_back(
-        html::Paragraph{fmt::format("The first {} days of {}.", most_days, horizon(m.timeline.horizon_s))});
-  out.blocks.push_back(html::Paragraph{"Aboard:"});
+    out.blocks.push_back(document::Paragraph{
+        fmt::format("The first {} days of {}.", most_days, horizon(m.timeline.horizon_s))});
+  out.blocks.push_back(document::Paragraph{"Aboard:"});
   out.blocks.push_back(stock(m));
   return out;
 }

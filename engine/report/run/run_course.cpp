@@ -6,7 +6,7 @@
 
 #include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
-#include "bide/report/html/lines.hpp"
+#include "bide/report/document/lines.hpp"
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/run/weather_curves.hpp"
 #include "bide/report/words/words.hpp"
@@ -14,11 +14,11 @@
 namespace bide::report::pages {
 namespace {
 
-using html::Axis;
-using html::Chart;
-using html::Kind;
-using html::Point;
-using html::Series;
+using document::Axis;
+using document::Chart;
+using document::Kind;
+using document::Point;
+using document::Series;
 using timeline::PersonSeries;
 
 Chart base(const Material& m, const char* title, const char* sentence, const Axis& y) {
@@ -115,18 +115,18 @@ Chart deficit(const Material& m) {
   return out;
 }
 
-// Weather that stays the same is among the inputs and needs no chart.
-void add_weather(html::Section& section, const Material& m) {
+// Weather that stays the same is among the inputs and needs no chart; no limit is stated on any of it.
+void add_weather(document::Section& section, const Material& m) {
   for (const WeatherCurve& curve : weather_curves) {
     const std::vector<double>& values = m.timeline.*curve.values;
     if (std::adjacent_find(values.begin(), values.end(), std::not_equal_to<>()) == values.end()) continue;
     Chart out = base(m, curve.title, curve.sentence, curve.y);
     add_lines(out, {{"at sea", &m.timeline.time_s, &values, m.outcome.watched_s}});
-    section.blocks.push_back(std::move(out));
+    section.blocks.push_back(folded(std::move(out)));
   }
 }
 
-void add_store(html::Section& section, const Material& m, const char* title, const char* sentence,
+void add_store(document::Section& section, const Material& m, const char* title, const char* sentence,
                const Axis& y, const std::vector<double>& values) {
   if (values.empty() || *std::max_element(values.begin(), values.end()) <= 0) return;
   Chart out = base(m, title, sentence, y);
@@ -145,8 +145,8 @@ Chart foul_air(const Material& m) {
 
 }  // namespace
 
-html::Chart of_persons(const Material& m, const char* title, const char* sentence, const Axis& y,
-                       std::vector<double> PersonSeries::*column) {
+document::Chart of_persons(const Material& m, const char* title, const char* sentence, const Axis& y,
+                           std::vector<double> PersonSeries::*column) {
   Chart out = base(m, title, sentence, y);
   std::vector<Curve> curves;
   for (const std::vector<int>& group : alike(m)) {
@@ -162,17 +162,20 @@ html::Chart of_persons(const Material& m, const char* title, const char* sentenc
   return out;
 }
 
-html::Section course_section(const Material& m) {
-  html::Section out{"How it goes", {}};
-  out.blocks.push_back(html::Paragraph{
-      "What came half of the way to a limit of being able is drawn; the other charts open by their titles."});
+document::Section course_section(const Material& m) {
+  document::Section out{"How it goes", {}};
+  out.blocks.push_back(document::Paragraph{
+      "What came half of the way to a limit of being able is drawn; the other charts open by their titles.",
+      false, false});
   if (m.timeline.persons.size() > most_lines)
-    out.blocks.push_back(html::Paragraph{
+    out.blocks.push_back(document::Paragraph{
         fmt::format("For a crew of {} the charts show the lowest, the middle and the highest of those alive.",
                     m.timeline.persons.size())});
-  out.blocks.push_back(temperatures(m));
+  Chart cores = core(m), around = temperatures(m);
+  around.folded = cores.folded;  // what is around people matters where cold or heat comes near
+  out.blocks.push_back(std::move(around));
   add_weather(out, m);
-  out.blocks.push_back(core(m));
+  out.blocks.push_back(std::move(cores));
   out.blocks.push_back(folded(of_persons(m, "Skin", "Mean skin temperature of each person while alive.",
                                          {"mean skin", "°C"}, &PersonSeries::mean_skin_degC)));
   out.blocks.push_back(deficit(m));

@@ -15,9 +15,9 @@
 namespace bide::report::pages {
 namespace {
 
-using html::Kind;
-using html::Point;
-using html::Series;
+using document::Kind;
+using document::Point;
+using document::Series;
 using timeline::PersonSeries;
 
 constexpr std::size_t most_with_bars = 6;
@@ -67,8 +67,8 @@ double alive_until_s(const Material& m, std::size_t p) {
   return m.outcome.persons[p].alive.at_s.value_or(m.outcome.horizon_s);
 }
 
-html::Chart tasks_chart(const Material& m) {
-  html::Chart out;
+document::Chart tasks_chart(const Material& m) {
+  document::Chart out;
   out.title = "Who can use their hands, and when";
   out.sentence = fmt::format(
       "Hours in which a task is possible. With the fingers: {}. With the hand: {}. Below {:g} °C of fingers "
@@ -109,8 +109,8 @@ html::Chart tasks_chart(const Material& m) {
 }
 
 // Folded unless somebody came below the level, which is then drawn across.
-html::Chart with_level(html::Chart chart, const Material& m, std::vector<double> PersonSeries::*column,
-                       double level_degC, const char* name) {
+document::Chart with_level(document::Chart chart, const Material& m,
+                           std::vector<double> PersonSeries::*column, double level_degC, const char* name) {
   bool below = false;
   for (std::size_t p = 0; p < m.timeline.persons.size(); ++p)
     for (std::size_t i = 0; i < m.timeline.time_s.size() && m.timeline.time_s[i] <= alive_until_s(m, p); ++i)
@@ -124,9 +124,9 @@ html::Chart with_level(html::Chart chart, const Material& m, std::vector<double>
 
 }  // namespace
 
-html::Section hands_section(const Material& m) {
+document::Section hands_section(const Material& m) {
   const double lost_degC = constants::hand_function_lost_degC, injury_degC = constants::wet_cold_injury_degC;
-  html::Section out{"Hands and feet", {}};
+  document::Section out{"Hands and feet", {}};
   out.blocks.push_back(tasks_chart(m));
   out.blocks.push_back(with_level(
       of_persons(m, "Fingers",

@@ -18,9 +18,9 @@ std::string title_of(system::Limit limit) {
 
 }  // namespace
 
-html::Section margins_section(const Material& m) {
+document::Section margins_section(const Material& m) {
   constexpr double percent = 100;
-  html::Chart chart;
+  document::Chart chart;
   chart.title = "The most of the margin used, by limit";
   chart.sentence =
       "How much of the margin each person used, at the worst moment while alive: 0 is a well person (of fat, "
@@ -36,32 +36,34 @@ html::Section margins_section(const Material& m) {
                        [](double used) { return used < worth_a_row; });
   });
   if (all.empty())
-    return {"How near to each limit", {html::Paragraph{"Nobody came a twentieth of the way to any limit."}}};
+    return {"How near to each limit",
+            {document::Paragraph{"Nobody came a twentieth of the way to any limit."}}};
   for (const outcome::Margin& each : all) chart.categories.push_back(title_of(each.limit));
   const std::size_t persons = m.outcome.persons.size();
   const std::vector<std::vector<int>> groups = alike(m);
   if (persons <= most_lines || groups.size() == 1) {
     for (const std::vector<int>& group : groups) {
       const auto p = static_cast<std::size_t>(group.front());
-      html::Series series{person_names(group), html::Kind::points, {}, group.front()};
+      document::Series series{person_names(group), document::Kind::points, {}, group.front()};
       for (std::size_t i = 0; i < all.size(); ++i)
         series.points.push_back({static_cast<double>(i), percent * all[i].used_fraction[p]});
       chart.series.push_back(std::move(series));
     }
   } else {
-    html::Series series{"least to most of the crew", html::Kind::spans, {}, 0};
+    document::Series series{"least to most of the crew", document::Kind::spans, {}, 0};
     for (std::size_t i = 0; i < all.size(); ++i) {
       const auto [least, most] =
           std::minmax_element(all[i].used_fraction.begin(), all[i].used_fraction.end());
       series.points.push_back(
-          {static_cast<double>(i), html::Point::none, percent * *least, percent * *most, ""});
+          {static_cast<double>(i), document::Point::none, percent * *least, percent * *most, ""});
     }
     chart.series.push_back(std::move(series));
   }
-  chart.series.push_back({"the limit", html::Kind::points, {}, 5});
+  chart.series.push_back({"the limit", document::Kind::points, {}, 5});
   for (std::size_t i = 0; i < all.size(); ++i)
     chart.series.back().points.push_back({static_cast<double>(i), percent});
-  return {"How near to each limit", {chart}};
+  chart.folded = true;
+  return {"How near to each limit", {std::move(chart)}};
 }
 
 }  // namespace bide::report::pages

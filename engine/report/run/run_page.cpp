@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "bide/core/units.hpp"
-#include "bide/report/html/window_chart.hpp"
+#include "bide/report/document/window_chart.hpp"
 #include "bide/report/levers/levers_section.hpp"
 #include "bide/report/run/foot.hpp"
 #include "bide/report/run/run_parts.hpp"
@@ -14,7 +14,7 @@
 
 namespace bide::report::pages {
 
-html::Axis hours_axis(const Material& material) {
+document::Axis hours_axis(const Material& material) {
   return time_axis(material.timeline.horizon_s);
 }
 
@@ -38,12 +38,13 @@ std::vector<std::vector<int>> alike(const Material& m) {
   return out;
 }
 
-html::Series nights(const Material& material) {
-  html::Series out{"night", html::Kind::spans, {}, {}};
+document::Series nights(const Material& material) {
+  document::Series out{"night", document::Kind::spans, {}, {}};
   bool dark = false, first = true;
   double from_s = 0;
   const auto add = [&out](double from, double to) {
-    if (to > from) out.points.push_back({from / hour_s, html::Point::none, from / hour_s, to / hour_s, ""});
+    if (to > from)
+      out.points.push_back({from / hour_s, document::Point::none, from / hour_s, to / hour_s, ""});
   };
   for (const timeline::Event& event : material.timeline.events) {
     if (event.kind == system::NoteKind::darkness) {
@@ -61,14 +62,18 @@ html::Series nights(const Material& material) {
   return out;
 }
 
-html::Page run_page(const RunMaterial& material) {
+document::Page run_page(const RunMaterial& material) {
   const Material& m = material.run;
-  html::Page page;
+  document::Page page;
   page.title = m.scenario.scenario.name;
   page.lead = head_sentence(m);
   page.foot = foot_of(m.scenario);
+  page.rest = "charts, events, evidence";
+  if (const std::size_t count = caution_sentences(m.scenario).size(); count > 0)
+    page.rest = fmt::format("{} {}, ", count, count == 1 ? "caution" : "cautions") + page.rest;
   page.sections.push_back(answer_section(material));
   if (material.levers) page.sections.push_back(levers_section(*material.levers, false));
+  page.sections.push_back(people_section(m));
   page.sections.push_back(stay_section(m));
   page.sections.push_back(course_section(m));
   page.sections.push_back(hands_section(m));

@@ -2,14 +2,14 @@
 // would gain time, and two sheets to print: a ration card and a list for the first hour.
 //
 // Inputs: one run; the same scenario over its unmeasured inputs (may be empty); the levers as they were tried
-// (may be none). Output: a page for html::to_html().
+// (may be none).
 #pragma once
 
 #include <optional>
 #include <vector>
 
-#include "bide/report/html/page.hpp"
-#include "bide/report/run/sections.hpp"
+#include "bide/report/document/document.hpp"
+#include "bide/report/run/material.hpp"
 #include "bide/study/questions/levers.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 
@@ -20,8 +20,9 @@ struct RunMaterial {
   const study::RangeMembers& unmeasured;
   std::optional<study::LeversTried> levers = {};
   bool levers_to_come = false;  // they are tried while the page is read, and the page will be shown again
+  bool drawn = false;           // a future that was drawn: it has no file to ask about
 };
 
-html::Page run_page(const RunMaterial& material);
+document::Page run_page(const RunMaterial& material);
 
 }  // namespace bide::report::pages

@@ -11,9 +11,9 @@
 namespace bide::report::pages {
 namespace {
 
-using html::Kind;
-using html::Point;
-using html::Series;
+using document::Kind;
+using document::Point;
+using document::Series;
 
 constexpr std::size_t most_persons = 6, most_events = 12;
 
@@ -88,8 +88,8 @@ void add_air(const Material& m, Rows& rows, Series& open) {
   if (is_open) add(open, rows.row("opened for air"), from_s, m.outcome.watched_s);
 }
 
-html::Chart chart(const Material& m) {
-  html::Chart out;
+document::Chart chart(const Material& m) {
+  document::Chart out;
   Rows rows;
   Series light{"daylight", Kind::spans, {}, 4}, able{"able", Kind::spans, {}, 0},
       unable{"alive, not able", Kind::spans, {}, 1}, aboard{"some left aboard", Kind::spans, {}, 3},
@@ -110,27 +110,27 @@ html::Chart chart(const Material& m) {
   return out;
 }
 
-html::Table events(const Material& m) {
+document::Table events(const Material& m) {
   const int zone_h = zone_hours(m.scenario.scenario.position.longitude_deg);
   const auto picked = pick_events(m.timeline.events, most_events);
-  html::Table out;
+  document::Table out;
   out.caption = fmt::format("Events, {} of {}", picked.size(), m.timeline.events.size());
-  out.columns = {{"when", false}, {"hours", true}, {"what", false}};
+  out.columns = {{"when", false}, {"h", true}, {"what", false}};
   out.on_paper = false;
   for (const PickedEvent& pick : picked) {
     const timeline::Event& event = *pick.event;
     std::string text = event.text;
     if (pick.of_its_kind > 1) text += fmt::format(" (first of {})", pick.of_its_kind);
     out.rows.push_back({both_clocks(m.timeline.start_unix_s, event.time_s, zone_h),
-                        two_figures(event.time_s / hour_s), text});
+                        fmt::format("{:.1f}", event.time_s / hour_s), text});
   }
   return out;
 }
 
 }  // namespace
 
-html::Section stay_section(const Material& m) {
-  return {"The stay, hour by hour", {chart(m), events(m)}};
+document::Section stay_section(const Material& m) {
+  return {"The stay, hour by hour", {chart(m), cabin_table(m), events(m)}};
 }
 
 }  // namespace bide::report::pages

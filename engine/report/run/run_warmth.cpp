@@ -15,7 +15,7 @@ using timeline::Timeline;
 // 1 for output times at night, 0 for those by day.
 std::vector<char> by_night(const Material& m) {
   std::vector<char> out(m.timeline.time_s.size(), 0);
-  for (const html::Point& night : nights(m).points)
+  for (const document::Point& night : nights(m).points)
     for (std::size_t i = 0; i < out.size(); ++i) {
       const double hours = m.timeline.time_s[i] / hour_s;
       if (hours >= night.low && hours < night.high) out[i] = 1;
@@ -53,14 +53,15 @@ std::optional<double> mean_person(const Material& m, std::vector<double> PersonS
 }
 
 template <class MeanOf>
-html::Chart flows(const char* title, const char* sentence, const std::vector<std::string>& names,
-                  const MeanOf& mean_of) {
-  html::Chart out;
+document::Chart flows(const char* title, const char* sentence, const std::vector<std::string>& names,
+                      const MeanOf& mean_of) {
+  document::Chart out;
   out.title = title;
   out.sentence = sentence;
   out.x = {"flow"};
   out.y = {"heat", "W", true};
-  html::Series night{"by night", html::Kind::bars, {}, 0}, day{"by day", html::Kind::points, {}, 1};
+  document::Series night{"by night", document::Kind::bars, {}, 0},
+      day{"by day", document::Kind::points, {}, 1};
   constexpr double worth_a_row_W = 0.5;
   for (std::size_t i = 0; i < names.size(); ++i) {
     const auto dark = mean_of(i, char{1}), light = mean_of(i, char{0});
@@ -70,12 +71,12 @@ html::Chart flows(const char* title, const char* sentence, const std::vector<std
     if (dark) night.points.push_back({x, *dark});
     if (light) day.points.push_back({x, *light});
   }
-  for (html::Series* each : {&night, &day})
+  for (document::Series* each : {&night, &day})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
   return out;
 }
 
-html::Chart body(const Material& m, const std::vector<char>& marks) {
+document::Chart body(const Material& m, const std::vector<char>& marks) {
   static constexpr std::pair<const char*, std::vector<double> PersonSeries::*> rows[] = {
       {"made by the body", &PersonSeries::metabolic_W},
       {"of it by shivering", &PersonSeries::shivering_W},
@@ -94,7 +95,7 @@ html::Chart body(const Material& m, const std::vector<char>& marks) {
       names, [&](std::size_t i, char wanted) { return mean_person(m, rows[i].second, marks, wanted); });
 }
 
-html::Chart cabin(const Material& m, const std::vector<char>& marks) {
+document::Chart cabin(const Material& m, const std::vector<char>& marks) {
   static constexpr std::pair<const char*, std::vector<double> Timeline::*> rows[] = {
       {"from the people", &Timeline::cabin_from_bodies_W},
       {"from the sun", &Timeline::cabin_from_sun_W},
@@ -114,12 +115,12 @@ html::Chart cabin(const Material& m, const std::vector<char>& marks) {
 
 }  // namespace
 
-html::Section warmth_section(const Material& m) {
+document::Section warmth_section(const Material& m) {
   const std::vector<char> marks = by_night(m);
-  std::vector<html::Chart> charts{body(m, marks)};
+  std::vector<document::Chart> charts{body(m, marks)};
   if (m.timeline.in_raft) charts.push_back(cabin(m, marks));
-  html::Section out{"Where does the warmth go?", {}};
-  for (html::Chart& chart : charts) {
+  document::Section out{"Where does the warmth go?", {}};
+  for (document::Chart& chart : charts) {
     chart.folded = true;
     out.blocks.push_back(std::move(chart));
   }

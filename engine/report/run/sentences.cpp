@@ -35,26 +35,6 @@ std::string words_of(const PersonOutcome& person, double horizon_s, const scenar
          until_words(person.alive, horizon_s, limits) + "." + next_words(person);
 }
 
-struct Result {
-  const char* name;
-  const outcome::Evidence* evidence;
-};
-
-std::vector<Result> results(const Material& m, const outcome::Evidence& bookkeeping) {
-  const outcome::Outcome& o = m.outcome;
-  std::vector<Result> out{{"able until", &o.able_evidence},
-                          {"alive until", &o.alive_evidence},
-                          {"water loss", &o.thirst_evidence},
-                          {"hands", &o.hands_evidence},
-                          {"stores (bookkeeping)", &bookkeeping}};
-  if (m.timeline.in_raft) {
-    out.push_back({"inside temperature", &o.cabin.temperature_evidence});
-    out.push_back({"CO2", &o.cabin.co2_evidence});
-    out.push_back({"condensate", &o.cabin.condensate_evidence});
-  }
-  return out;
-}
-
 }  // namespace
 
 std::string head_sentence(const Material& m) {
@@ -79,40 +59,6 @@ std::vector<std::string> person_sentences(const Material& m) {
   }
   std::vector<std::string> out;
   for (const auto& [words, persons] : groups) out.push_back(person_names(persons) + ": " + words);
-  return out;
-}
-
-std::vector<GradeWords> evidence_words(const Material& m) {
-  const outcome::Evidence bookkeeping;
-  std::vector<GradeWords> out;
-  for (const outcome::Grade grade : {outcome::Grade::checked, outcome::Grade::biased,
-                                     outcome::Grade::extrapolated, outcome::Grade::no_data}) {
-    std::string all;
-    for (const Result& result : results(m, bookkeeping))
-      if (result.evidence->grade == grade) all += (all.empty() ? "" : ", ") + std::string(result.name);
-    if (!all.empty()) out.push_back({std::string(outcome::to_string(grade)), all});
-  }
-  return out;
-}
-
-std::vector<std::string> left_out_sentences(const Material& m) {
-  std::vector<std::string> out;
-  for (const outcome::LeftOutWords& each :
-       outcome::merge({m.outcome.able_evidence, m.outcome.alive_evidence}).left_out)
-    out.push_back(each.words);
-  return out;
-}
-
-std::vector<std::string> data_ends(const Material& m) {
-  const outcome::Evidence bookkeeping;
-  std::vector<outcome::Evidence> all;
-  // The graver grades last, as they are listed.
-  for (const outcome::Grade grade : {outcome::Grade::checked, outcome::Grade::biased,
-                                     outcome::Grade::extrapolated, outcome::Grade::no_data})
-    for (const Result& result : results(m, bookkeeping))
-      if (result.evidence->grade == grade) all.push_back(*result.evidence);
-  std::vector<std::string> out;
-  for (const outcome::Passed& each : merge(all).passed) out.push_back(each.limit);
   return out;
 }
 

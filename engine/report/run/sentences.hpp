@@ -1,10 +1,10 @@
-// Sentences about persons and evidence, for terminal and pages.
+// Sentences about a run.
 #pragma once
 
 #include <string>
 #include <vector>
 
-#include "bide/report/run/sections.hpp"
+#include "bide/report/run/material.hpp"
 
 namespace bide::report {
 
@@ -14,18 +14,6 @@ std::string head_sentence(const Material& material);
 
 // Cause of the end for each person, and the next limit; persons with the same words share a sentence.
 std::vector<std::string> person_sentences(const Material& material);
-
-// The results of each grade: "extrapolated", "able until, hands". Grades without results are left out.
-struct GradeWords {
-  std::string grade, results;
-};
-std::vector<GradeWords> evidence_words(const Material& material);
-
-// How studies like this were forecast without themselves, the sides to which the model errs first.
-std::vector<std::string> left_out_sentences(const Material& material);
-
-// Ends of the measurements that these results went beyond.
-std::vector<std::string> data_ends(const Material& material);
 
 inline constexpr const char* not_in_the_model =
     "Drowning, the first minutes in cold water, despair, collapse at or after rescue; injury, illness, "

@@ -1,5 +1,7 @@
 #include "bide/report/run/sheets.hpp"
 
+#include <fmt/format.h>
+
 #include "bide/core/notice.hpp"
 #include "bide/core/people.hpp"
 #include "bide/core/time_utc.hpp"
@@ -44,15 +46,44 @@ Sheet result(const Material& m, const Answer& answer) {
 Sheet people(const Material& m) {
   Sheet out = sheet(m, "people",
                     {"person", "able_until_h", "able_ended_by", "alive_until_h", "alive_ended_by",
-                     "next_limit", "margin_left_fraction", "lowest_core_degC", "worst_water_deficit_pct"});
+                     "next_limit", "margin_left_fraction", "lowest_core_degC", "worst_water_deficit_pct",
+                     "shivering_h", "hand_task_possible_h", "cold_injuries_possible"});
   out.notes.emplace_back("An empty time is not reached within " + horizon(m.outcome.horizon_s) + ".");
   for (std::size_t i = 0; i < m.outcome.persons.size(); ++i) {
     const outcome::PersonOutcome& p = m.outcome.persons[i];
+    std::string injuries;
+    for (const timeline::Injury& each : p.injuries)
+      injuries += fmt::format("{}{} from {:.6g} h", injuries.empty() ? "" : "; ",
+                              outcome::short_cause(each.limit), each.time_s / hour_s);
     out.rows.push_back({person_label(static_cast<int>(i)), hours(p.able.at_s),
                         outcome::short_cause(p.able.limit), hours(p.alive.at_s),
                         outcome::short_cause(p.alive.limit), outcome::short_cause(p.next_limit),
-                        p.next_margin_fraction, p.lowest_core_degC, p.worst_water_deficit_pct});
+                        p.next_margin_fraction, p.lowest_core_degC, p.worst_water_deficit_pct, p.shivering_h,
+                        p.hands_h, text(injuries)});
   }
+  return out;
+}
+
+Sheet cabin(const Material& m) {
+  Sheet out = sheet(m, "cabin", {"figure", "value", "unit", "at_h"});
+  const auto add = [&out](const char* figure, const std::optional<double>& value, const char* unit,
+                          const std::optional<double>& at_s = {}) {
+    if (value) out.rows.push_back({figure, *value, unit, hours(at_s)});
+  };
+  const outcome::CabinOutcome& c = m.outcome.cabin;
+  if (const auto& coldest = c.coldest_inside_degC)
+    add("coldest_inside", coldest->value, "degC", coldest->time_s);
+  if (const auto& warmest = c.warmest_inside_degC)
+    add("warmest_inside", warmest->value, "degC", warmest->time_s);
+  if (m.timeline.in_raft) {
+    add("co2_above_5000_ppm", c.co2_above_5000_ppm_h, "h");
+    add("co2_above_15000_ppm", c.co2_above_15000_ppm_h, "h");
+    add("co2_above_30000_ppm", c.co2_above_30000_ppm_h, "h");
+  }
+  add("condensate", c.condensate_L_day, "L a day");
+  add("flares_left", m.outcome.signals.flares, "");
+  add("lamp_left", m.outcome.signals.lamp_h, "h");
+  add("beacon_left", m.outcome.signals.beacon_h, "h");
   return out;
 }
 
@@ -92,7 +123,7 @@ Sheet assumptions(const Material& m) {
 }  // namespace
 
 std::vector<Sheet> run_sheets(const Material& m, const Answer& answer) {
-  return {result(m, answer), people(m), timeline(m), stores(m), assumptions(m)};
+  return {result(m, answer), people(m), cabin(m), timeline(m), stores(m), assumptions(m)};
 }
 
 }  // namespace bide::report

@@ -1,4 +1,4 @@
-// One run as sheets of a spreadsheet: result, people, timeline, stores, assumptions.
+// One run as sheets of a spreadsheet: result, people, cabin, timeline, stores, assumptions.
 //
 // Inputs: the run and its members, as for the summary. Texts of any origin are made printable here; whoever
 // writes them must write them as text, never as formulas.
@@ -6,7 +6,7 @@
 
 #include <vector>
 
-#include "bide/report/run/sections.hpp"
+#include "bide/report/run/material.hpp"
 #include "bide/report/words/answer.hpp"
 #include "bide/report/words/sheet.hpp"
 

@@ -1,14 +1,14 @@
 // What a page shows of the weather of a run, besides temperatures.
 #pragma once
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 #include "bide/timeline/series.hpp"
 
 namespace bide::report::pages {
 
 struct WeatherCurve {
   const char *title, *sentence;
-  html::Axis y;
+  document::Axis y;
   std::vector<double> timeline::Timeline::*values;
 };
 

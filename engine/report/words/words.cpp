@@ -20,18 +20,11 @@ double rounded_to_two(double value) {
   return std::round(value / unit) * unit;
 }
 
-// As `duration` shows it.
-double as_shown_s(double seconds) {
-  if (seconds >= 2 * hour_s) return rounded_to_two(seconds / hour_s) * hour_s;
-  const double minutes = std::round(seconds / minute_s);
-  return (minutes < 10 ? minutes : rounded_to_two(minutes)) * minute_s;
-}
-
 constexpr const char* months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                   "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 
 CivilTime clock_of(double start_unix_s, double since_start_s, int zone_h) {
-  return civil_from_unix_s(std::round((start_unix_s + as_shown_s(since_start_s)) / minute_s) * minute_s +
+  return civil_from_unix_s(std::round((start_unix_s + since_start_s) / minute_s) * minute_s +
                            zone_h * hour_s);
 }
 
@@ -102,6 +95,12 @@ std::string duration(double seconds) {
     return (minutes < 10 ? fmt::format("{:.0f}", minutes) : two_figures(minutes)) + " min";
   }
   return two_figures(seconds / hour_s) + " h";
+}
+
+double as_shown_s(double seconds) {
+  if (seconds >= 2 * hour_s) return rounded_to_two(seconds / hour_s) * hour_s;
+  const double minutes = std::round(seconds / minute_s);
+  return (minutes < 10 ? minutes : rounded_to_two(minutes)) * minute_s;
 }
 
 std::string horizon(double seconds) {

@@ -1,8 +1,8 @@
 // How results are put into words, so that no number looks better than it is.
 //
 // Rules: two significant figures; temperatures in whole degrees; minutes only under two hours; a limit not
-// reached says "not reached within 5 d"; people are Person A, B...; a clock time is the start plus the time
-// as its duration shows it, so that the two on one line agree.
+// reached says "not reached within 5 d"; people are Person A, B...; a clock time is exact to the minute, but
+// beside a duration it is the start plus the time as that duration shows it, so that the two agree.
 #pragma once
 
 #include <optional>
@@ -24,6 +24,7 @@ std::string percent(double value);             // value in %: "6.2 %"
 std::string margin_left(double fraction);      // "a third of the margin left"; 0..1 of the way to a limit
 std::string margin_left_pct(double fraction);  // "34 % of the margin left", where two are set side by side
 std::string duration(double seconds);          // "95 min", "14 h", "100 h"
+double as_shown_s(double seconds);             // as duration() shows it, for a clock beside it
 std::string horizon(double seconds);           // "5 d", "36 h"
 std::string not_reached(double horizon_s);     // "not reached within 5 d"
 std::string capitalised(std::string words);    // begins with a capital letter
@@ -39,16 +40,20 @@ std::string person_names(const std::vector<int>& persons);
 int zone_hours(double longitude_deg);
 std::string zone_name(int zone_h);  // "UTC+3"
 
-// The start plus `since_start_s` as duration() shows it: "3 Feb 18:05".
+// The instant `since_start_s` after the start, to the minute: "3 Feb 18:05".
 std::string clock(double start_unix_s, double since_start_s, int zone_h);
 // "3 Feb 18:05 UTC (21:05 local)"; the local date only where it differs.
 std::string both_clocks(double start_unix_s, double since_start_s, int zone_h);
-// Both clocks of one stay.
+// The clocks of one stay, beside a duration.
 struct Clocks {
   double start_unix_s;
   int zone_h;  // whole hours ahead of UTC
-  std::string both(double since_start_s) const { return both_clocks(start_unix_s, since_start_s, zone_h); }
-  std::string utc(double since_start_s) const { return clock(start_unix_s, since_start_s, 0) + " UTC"; }
+  std::string both(double since_start_s) const {
+    return both_clocks(start_unix_s, as_shown_s(since_start_s), zone_h);
+  }
+  std::string utc(double since_start_s) const {
+    return clock(start_unix_s, as_shown_s(since_start_s), 0) + " UTC";
+  }
 };
 // An instant rounded to the minute: "2031-02-03T18:05Z".
 // @param unix_s s since 1970-01-01 UTC

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 
 namespace bide::report::pages {
 
@@ -23,6 +23,6 @@ struct Curve {
 std::set<double> drawn_times(const std::vector<Curve>& curves);
 
 // A line for each curve; x is the time in h.
-std::vector<html::Series> lines(const std::vector<Curve>& curves);
+std::vector<document::Series> lines(const std::vector<Curve>& curves);
 
 }  // namespace bide::report::pages

@@ -1,4 +1,4 @@
-#include "bide/report/odds/night_text.hpp"
+#include "bide/report/odds/night.hpp"
 
 #include <fmt/format.h>
 
@@ -7,13 +7,12 @@
 #include <tuple>
 #include <utility>
 
-#include "bide/core/notice.hpp"
 #include "bide/core/units.hpp"
 #include "bide/report/odds/odds_words.hpp"
 #include "bide/report/run/answer_lines.hpp"
+#include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/first_hour.hpp"
 #include "bide/report/run/sentences.hpp"
-#include "bide/report/words/page.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/priors.hpp"
 #include "bide/scenario/write.hpp"
@@ -31,7 +30,8 @@ std::string clock_of(const study::OddsAnswer& m, double at_h) {
 // "before now"; "by 30 Nov 08:00 UTC (07:00 local), 11 h from now".
 std::string by(const study::OddsAnswer& m, double at_h) {
   if (at_h <= 0) return "before now";
-  return fmt::format("by {}, {} from now", clock_of(m, at_h), duration(at_h * hour_s));
+  return fmt::format("by {}, {} from now", clock_of(m, as_shown_s(at_h * hour_s) / hour_s),
+                     duration(at_h * hour_s));
 }
 
 // "1 in 10 futures before now; half of them by ...; 1 in 10 or more after ..., where the futures end".
@@ -49,24 +49,6 @@ std::string end_of(const study::OddsAnswer& m, const study::Window& window) {
   return out;
 }
 
-void table(Page& page, const study::OddsAnswer& m) {
-  page.heading("FROM NOW (share of futures)");
-  page.line("        all   any    all    any");
-  page.line("       able  able  alive  alive   at");
-  double widest = 0;
-  for (const study::AtTime& t : m.odds.times) {
-    page.line(fmt::format("{:>5} {:>4.0f}% {:>4.0f}% {:>5.0f}% {:>5.0f}%   {}",
-                          t.at_h > 0 ? fmt::format("{:.0f} h", t.at_h) : "now", pct * t.all_able.share,
-                          pct * t.some_able.share, pct * t.all_alive.share, pct * t.some_alive.share,
-                          clock_of(m, t.at_h)));
-    for (const study::Chance* c : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive})
-      widest = std::max({widest, c->interval.high - c->share, c->share - c->interval.low});
-  }
-  page.paragraph(fmt::format("Sampling error of these shares: {:.0f} percentage points at most either way.",
-                             std::ceil(pct * widest)),
-                 "  ", "  ");
-}
-
 bool is_drawn(const scenario::Prior& prior, const scenario::Uncertain& u) {
   const auto of_prior = [&](const std::string& name) {
     return std::find(prior.inputs.begin(), prior.inputs.end(), scenario::any_index(name)) !=
@@ -79,24 +61,6 @@ bool is_drawn(const scenario::Prior& prior, const scenario::Uncertain& u) {
          (!u.alternatives.empty() && of_prior("alternatives")) ||
          std::any_of(u.unknown_persons.begin(), u.unknown_persons.end(),
                      [&](const auto& each) { return of_prior(each.pointer + "/height_m"); });
-}
-
-void drawn(Page& page, const study::OddsAnswer& m) {
-  page.heading("NOT KNOWN, AND DRAWN");
-  const scenario::Uncertain& u = *m.scenario.scenario.uncertain;
-  std::string titles;
-  for (const scenario::Prior& prior : scenario::priors().priors)
-    if (is_drawn(prior, u)) titles += prior.title + "; ";
-  page.item(titles +
-            "weather from hour to hour; what differs from person to person; what nobody has "
-            "measured, the model's own error too.");
-  double sum = 0;
-  std::string ways;
-  for (const scenario::Alternative& way : u.alternatives) sum += way.weight;
-  for (const scenario::Alternative& way : u.alternatives)
-    ways += fmt::format("{}{} {}", ways.empty() ? "" : ", ", page.outside(way.name), share(way.weight / sum));
-  if (!ways.empty()) page.item("How the raft was reached: " + ways + ".");
-  page.item("The priors and their sources: scenarios/catalogue/priors.json.");
 }
 
 // Of the file as it was made, from when the ship was abandoned; people of whom nothing is known are told by
@@ -125,36 +89,56 @@ Answer night_answer(const study::OddsAnswer& m) {
              {"Ask next", ask_words(m, most_asked)}};
   if (m.as_written) out.push_back({"One case", case_as_made(m)});
   if (m.started_h_ago && *m.started_h_ago < 1) out.push_back({"First hour", first_hour_line(m.scenario)});
-  out.push_back(
-      {"How sure",
-       fmt::format("{} futures, not a forecast; what is not known is drawn from priors, most of them "
-                   "judgement: what is known on the spot goes before them",
-                   m.odds.futures)});
+  std::string sure = fmt::format(
+      "{} futures, not a forecast; what is not known is drawn from priors, most of them judgement: what is "
+      "known on the spot goes before them",
+      m.odds.futures);
+  if (m.as_written)
+    for (const std::string& each : left_out_sentences(judged(*m.as_written))) sure += "; " + each;
+  out.push_back({"How sure", sure});
   out.push_back({"Not in it", not_in_the_model});
   return out;
 }
 
-std::string night_text(const study::OddsAnswer& m, int width, Letters letters, bool full) {
-  Page page(width, letters);
-  page.paragraph(page.outside(m.scenario.scenario.name));
-  for (const std::string& each : given_sentences(m)) page.paragraph(each);
-  page.line();
-  page.answer(night_answer(m));
-  table(page, m);
-  if (full) {
-    page.heading("ALL QUESTIONS");
-    constexpr std::size_t all = 100;
-    page.paragraph(ask_words(m, all), "  ", "  ");
-    drawn(page, m);
-    page.heading("WHAT THIS RESTS ON");
-    for (const std::string& sentence : about_sentences(m)) page.item(page.outside(sentence, 2000));
-  } else {
-    page.paragraph("All questions, what was drawn and what this rests on: --full.");
+document::Section from_now_section(const study::OddsAnswer& m) {
+  document::Table table{
+      "Share of futures",
+      {{"", true}, {"able: all", true}, {"any", true}, {"alive: all", true}, {"any", true}, {"at", false}},
+      {}};
+  double widest = 0;
+  for (const study::AtTime& t : m.odds.times) {
+    std::vector<std::string> row{t.at_h > 0 ? fmt::format("{:.0f} h", t.at_h) : "now"};
+    for (const study::Chance* c : {&t.all_able, &t.some_able, &t.all_alive, &t.some_alive}) {
+      row.push_back(fmt::format("{:.0f} %", pct * c->share));
+      widest = std::max({widest, c->interval.high - c->share, c->share - c->interval.low});
+    }
+    row.push_back(clock_of(m, t.at_h));
+    table.rows.push_back(std::move(row));
   }
-  page.line();
-  page.paragraph(standing_notice);
-  page.paragraph(standing_advice);
-  return page.text();
+  document::Section out{"From now", {std::move(table)}};
+  out.brief = true;
+  out.blocks.push_back(document::Paragraph{
+      fmt::format("Sampling error of these shares: {:.0f} percentage points at most either way.",
+                  std::ceil(pct * widest))});
+  return out;
+}
+
+document::Section drawn_section(const study::OddsAnswer& m) {
+  const scenario::Uncertain& u = *m.scenario.scenario.uncertain;
+  std::string titles;
+  for (const scenario::Prior& prior : scenario::priors().priors)
+    if (is_drawn(prior, u)) titles += prior.title + "; ";
+  document::List list{{titles +
+                       "weather from hour to hour; what differs from person to person; what nobody has "
+                       "measured, the model's own error too."}};
+  double sum = 0;
+  std::string ways;
+  for (const scenario::Alternative& way : u.alternatives) sum += way.weight;
+  for (const scenario::Alternative& way : u.alternatives)
+    ways += fmt::format("{}{} {}", ways.empty() ? "" : ", ", way.name, share(way.weight / sum));
+  if (!ways.empty()) list.items.push_back("How the raft was reached: " + ways + ".");
+  list.items.emplace_back("The priors and their sources: scenarios/catalogue/priors.json.");
+  return {"Not known, and drawn", {std::move(list)}};
 }
 
 std::string night_so_far(const study::Odds& odds, double now_h) {

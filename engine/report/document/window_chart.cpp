@@ -1,4 +1,4 @@
-#include "bide/report/html/window_chart.hpp"
+#include "bide/report/document/window_chart.hpp"
 
 #include <fmt/format.h>
 
@@ -9,10 +9,10 @@
 
 namespace bide::report::pages {
 
-using html::Kind;
-using html::Point;
+using document::Kind;
+using document::Point;
 
-html::Axis time_axis(double horizon_s) {
+document::Axis time_axis(double horizon_s) {
   constexpr double quarter_day_h = 6, long_h = 48;
   const double hours = horizon_s / hour_s;
   return {"time since the start", "h", true, hours >= long_h ? day_h : hours >= day_h ? quarter_day_h : 0};
@@ -25,8 +25,8 @@ WindowRow window_row(std::string name, const outcome::CrewTimes& central, const 
   return out;
 }
 
-html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
-  html::Chart out;
+document::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
+  document::Chart out;
   const double horizon_h = horizon_s / hour_s;
   const std::string onward = "goes on after " + horizon(horizon_s);
   out.title = "Until when";
@@ -36,7 +36,7 @@ html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
       onward);
   out.x = {"who"};
   out.y = time_axis(horizon_s);
-  html::Series range{"range", Kind::spans, {}, 0}, central{"central case", Kind::points, {}, 1};
+  document::Series range{"range", Kind::spans, {}, 0}, central{"central case", Kind::points, {}, 1};
   bool all_central = true;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const WindowRow& row = rows[i];
@@ -55,7 +55,7 @@ html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s) {
       range.points.push_back({x, Point::none, horizon_h, horizon_h, "", true});
   }
   if (!all_central) range.name += ", no dot: so does the central case";
-  for (html::Series* each : {&range, &central})
+  for (document::Series* each : {&range, &central})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
   return out;
 }

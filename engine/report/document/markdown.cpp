@@ -1,19 +1,20 @@
-#include "bide/report/html/markdown.hpp"
+#include "bide/report/document/markdown.hpp"
 
 #include <fmt/format.h>
 
 #include "bide/core/notice.hpp"
-#include "bide/report/html/elements.hpp"
-#include "bide/report/html/escape.hpp"
+#include "bide/report/document/values.hpp"
 #include "bide/report/words/made_by.hpp"
+#include "bide/report/words/text.hpp"
 
-namespace bide::report::html {
+namespace bide::report::document {
 namespace {
 
 // Text of any origin as plain words of Markdown: nothing in it is a mark.
 std::string plain_words(std::string_view text) {
+  constexpr std::size_t most_letters = 5000;
   std::string out;
-  for (const char letter : printable(text)) {
+  for (const char letter : plain(text, Letters::utf8, most_letters)) {
     if (letter == '<' || letter == '>' || letter == '&') {  // Markdown lets HTML through
       out += letter == '<' ? "&lt;" : letter == '>' ? "&gt;" : "&amp;";
       continue;
@@ -41,6 +42,17 @@ std::string table(const Table& table) {
   return out + '\n';
 }
 
+// Of a long curve some values, evenly spaced, with the last.
+Table some_of(Table values) {
+  constexpr std::size_t most = 12;
+  const std::size_t every = (values.rows.size() + most - 1) / most;
+  std::vector<std::vector<std::string>> kept;
+  for (std::size_t i = 0; i < values.rows.size(); ++i)
+    if (i % every == 0 || i + 1 == values.rows.size()) kept.push_back(std::move(values.rows[i]));
+  values.rows = std::move(kept);
+  return values;
+}
+
 struct WriteMarkdown {
   std::string operator()(const Paragraph& paragraph) const {
     const char* mark = paragraph.large ? "**" : "";
@@ -54,8 +66,9 @@ struct WriteMarkdown {
   }
   std::string operator()(const Table& each) const { return table(each); }
   std::string operator()(const Chart& chart) const {
+    if (chart.folded || chart.told) return "";
     return fmt::format("### {}\n\n{}\n\n{}", plain_words(chart.title), plain_words(chart.sentence),
-                       table(values_of(chart)));
+                       table(some_of(values_of(chart))));
   }
   std::string operator()(const Facts& facts) const {
     std::string out;
@@ -82,4 +95,4 @@ std::string to_markdown(const Page& page) {
   return out + plain_words(made_by_line()) + '\n';
 }
 
-}  // namespace bide::report::html
+}  // namespace bide::report::document

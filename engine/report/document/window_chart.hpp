@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "bide/report/html/page.hpp"
+#include "bide/report/document/document.hpp"
 #include "bide/study/questions/unmeasured.hpp"
 
 namespace bide::report::pages {
@@ -25,9 +25,9 @@ WindowRow window_row(std::string name, const outcome::CrewTimes& central, const 
 
 // @param rows      at least one
 // @param horizon_s end of the runs, s
-html::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s);
+document::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_s);
 
 // Time since the start, in days where the run is long.
-html::Axis time_axis(double horizon_s);
+document::Axis time_axis(double horizon_s);
 
 }  // namespace bide::report::pages

@@ -1,4 +1,4 @@
-#include "bide/report/html/lines.hpp"
+#include "bide/report/document/lines.hpp"
 #include "bide/core/units.hpp"
 
 #include <algorithm>
@@ -26,12 +26,12 @@ std::set<double> drawn_times(const std::vector<Curve>& curves) {
   return out;
 }
 
-std::vector<html::Series> lines(const std::vector<Curve>& curves) {
+std::vector<document::Series> lines(const std::vector<Curve>& curves) {
   const std::set<double> times = drawn_times(curves);
-  std::vector<html::Series> out;
+  std::vector<document::Series> out;
   int style = 0;
   for (const Curve& curve : curves) {
-    html::Series line{curve.name, html::Kind::line, {}, style++};
+    document::Series line{curve.name, document::Kind::line, {}, style++};
     for (std::size_t i = 0; i < curve.time_s->size() && (*curve.time_s)[i] <= curve.until_s; ++i)
       if (times.contains((*curve.time_s)[i]))
         line.points.push_back({(*curve.time_s)[i] / hour_s, (*curve.values)[i]});

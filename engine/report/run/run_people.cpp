@@ -1,0 +1,60 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "bide/core/people.hpp"
+#include "bide/core/units.hpp"
+#include "bide/outcome/cause.hpp"
+#include "bide/report/run/run_parts.hpp"
+#include "bide/report/run/sentences.hpp"
+#include "bide/report/words/words.hpp"
+
+namespace bide::report::pages {
+namespace {
+
+constexpr std::size_t most_rows = 8;  // a longer table is folded
+
+std::string hours(double value_h) {
+  return value_h > 0 ? duration(value_h * hour_s) : "none";
+}
+
+std::string injuries(const outcome::PersonOutcome& person) {
+  std::string out;
+  for (const timeline::Injury& each : person.injuries)
+    out += fmt::format("{}{} from {} on", out.empty() ? "" : "; ", outcome::short_cause(each.limit),
+                       duration(each.time_s));
+  return out.empty() ? "none" : out;
+}
+
+document::Table figures(const Material& m) {
+  document::Table out{"While each is alive, in the central case",
+                      {{"", false},
+                       {"lowest core", true},
+                       {"shivering", true},
+                       {"most water lost", true},
+                       {"a hand task possible", true}},
+                      {}};
+  const bool hurt = std::any_of(m.outcome.persons.begin(), m.outcome.persons.end(),
+                                [](const auto& each) { return !each.injuries.empty(); });
+  if (hurt)
+    out.columns.push_back({"cold injury possible", false});
+  else
+    out.caption += "; no cold injury";
+  for (std::size_t i = 0; i < m.outcome.persons.size(); ++i) {
+    const outcome::PersonOutcome& p = m.outcome.persons[i];
+    out.rows.push_back({person_label(static_cast<int>(i)), temperature(p.lowest_core_degC),
+                        hours(p.shivering_h), percent(p.worst_water_deficit_pct),
+                        fmt::format("{} of {} able", hours(p.hands_h), duration(p.able_h * hour_s))});
+    if (hurt) out.rows.back().push_back(injuries(p));
+  }
+  out.folded = out.rows.size() > most_rows;
+  return out;
+}
+
+}  // namespace
+
+document::Section people_section(const Material& m) {
+  return {"Each person", {document::List{person_sentences(m)}, figures(m)}};
+}
+
+}  // namespace bide::report::pages
