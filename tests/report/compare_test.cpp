@@ -262,6 +262,29 @@ TEST_CASE("first hour and how sure stand for each option where they differ, once
   CHECK(has(lines("First hour").back(), "option 2: distress call"));
 }
 
+// "and N more under Evidence" points at something: every end of the data of both options stands there.
+TEST_CASE("what the answer leaves to the evidence stands in it") {
+  Made a, b;
+  b.scenario = test::valid_scenario(2, false);
+  const report::Comparison compared = of(a, b);
+  std::vector<std::string> listed;
+  for (const report::document::Section& section : report::pages::compare_page(compared).sections)
+    if (section.title == "Evidence")
+      for (const report::document::Block& block : section.blocks)
+        if (const auto* list = std::get_if<report::document::List>(&block))
+          listed.insert(listed.end(), list->items.begin(), list->items.end());
+  std::size_t ends = 0;
+  for (const report::Option& option : compared.options)
+    for (const outcome::Evidence* evidence :
+         {&option.own.figures.able_evidence, &option.own.figures.alive_evidence})
+      for (const outcome::Passed& each : evidence->passed) {
+        INFO(each.limit);
+        CHECK(std::count(listed.begin(), listed.end(), each.limit) >= 1);
+        ++ends;
+      }
+  CHECK(ends > 3);  // more than the answer itself tells
+}
+
 TEST_CASE("under common futures the sentence turns with what was drawn") {
   const auto future = [](float able_h) {
     study::Future out;
