@@ -54,7 +54,5 @@ Page hostile_page() {
 }  // namespace
 
 int main(int count, char** arguments) {
-  return count == 2 && !bide::write_whole(arguments[1], bide::report::html::to_html(hostile_page()))
-             ? 0
-             : 1;
+  return count == 2 && !bide::write_whole(arguments[1], bide::report::html::to_html(hostile_page())) ? 0 : 1;
 }

@@ -6,7 +6,7 @@
 #include <fstream>
 
 #include "bide/outcome/outcome.hpp"
-#include "bide/report/html/markdown.hpp"
+#include "bide/report/document/markdown.hpp"
 #include "bide/report/html/page.hpp"
 #include "bide/report/html/svg.hpp"
 #include "bide/report/run/csv.hpp"
@@ -44,8 +44,8 @@ TEST_CASE("writers on generated scenarios") {
       const report::Material material{o, *t, made->valid};
       for (const report::Sheet& sheet : report::run_sheets(material, report::run_answer(material, none, {})))
         for (const auto& row : sheet.rows) CHECK(row.size() <= sheet.columns.size());
-      const report::html::Page page = report::pages::run_page({material, none});
-      const std::string html = report::html::to_html(page), markdown = report::html::to_markdown(page);
+      const report::document::Page page = report::pages::run_page({material, none});
+      const std::string html = report::html::to_html(page), markdown = report::document::to_markdown(page);
       CHECK(html.find("<!doctype html>") != std::string::npos);
       for (const std::string& text : {html, markdown}) {
         CHECK(text.find("<b>&amp;</b>") == std::string::npos);  // a title is escaped

@@ -77,7 +77,7 @@ TEST_CASE(
 
 TEST_CASE("values that differ by rounding alone are drawn as one value") {
   for (const double value : {37.0, -1e-300, 5e12}) {
-    html::Chart chart = along();
+    document::Chart chart = along();
     const double beside = std::nextafter(value, 1e300);
     chart.series = {{"same", Kind::line, {{0, value}, {96, beside}}, {}}};
     const std::string svg = html::svg_of(chart);

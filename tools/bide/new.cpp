@@ -12,11 +12,11 @@
 #include <variant>
 
 #include "bide/climate/month.hpp"
+#include "bide/core/file.hpp"
 #include "bide/core/notice.hpp"
 #include "bide/core/printable.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
-#include "bide/core/file.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/scenario/crew_words.hpp"
 #include "bide/scenario/nearest.hpp"

@@ -10,6 +10,8 @@
 #include "bide/report/compare/compare.hpp"
 #include "bide/report/compare/compare_futures.hpp"
 #include "bide/report/run/range.hpp"
+#include "bide/report/words/made_by.hpp"
+#include "bide/report/words/text.hpp"
 #include "bide/report/words/words.hpp"
 #include "bide/scenario/differences.hpp"
 

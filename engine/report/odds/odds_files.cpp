@@ -2,6 +2,7 @@
 
 #include "bide/core/notice.hpp"
 #include "bide/report/odds/odds.hpp"
+#include "bide/report/words/made_by.hpp"
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {

@@ -150,7 +150,7 @@ const Shape<Provision>& provision_shape() {
 }  // namespace
 }  // namespace provision_result
 
-std::string provision_json(const Provision& provision) {
+std::string provision_json(const study::Provision& provision) {
   return json_text(provision_result::provision_shape().of(provision));
 }
 

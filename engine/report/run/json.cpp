@@ -61,7 +61,8 @@ Shape<Evidence> evidence_shape() {
                           .with("reason", [](const Passed& p) { return plain(p.reason); });
   const auto left_out =
       Shape<LeftOut>()
-          .with("biased", [](const LeftOut& l) { return l.biased; }, "false: how many measurements are held")
+          .with(
+              "biased", [](const LeftOut& l) { return l.biased; }, "false: how many measurements are held")
           .with("words", [](const LeftOut& l) { return plain(l.words); });
   return Shape<Evidence>()
       .word("grade", {"checked", "biased", "extrapolated", "no data"},
