@@ -133,8 +133,7 @@ TEST_CASE("the words on left-out studies say the side, the size and the count") 
   REQUIRE(words().size() == 2);
   CHECK(words()[0].biased);
   CHECK(words()[0].words ==
-        "the model makes too much heat in cold air after two hours: 1.4 to 2 times what was measured (6 "
-        "measurements)");
+        "the model makes too much heat in cold air after two hours: 1.4 to 2 times what was measured");
   made_up.heat_made = {6, true, 0.5, 0.8};
   CHECK(words()[0].words.find("the model makes too little heat") == 0);
   made_up.heat_made.biased = false;

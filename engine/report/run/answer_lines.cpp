@@ -79,11 +79,12 @@ std::string central_words(const AnswerBasis& basis, const std::optional<double>&
   return ", central case " + (central_s ? duration(*central_s) : "after " + horizon(horizon_s));
 }
 
-// How studies like this were forecast, the sides to which the model errs first; then where the measurements
-// end.
+// What an answer tells first: a side to which the model errs, or how many measurements its range covers; then
+// where the measurements end; then the rest of the first.
 std::vector<std::string> doubts(const Figures& figures) {
-  std::vector<std::string> out = left_out_sentences(judged(figures)), ends = data_ends(judged(figures));
-  out.insert(out.end(), ends.begin(), ends.end());
+  std::vector<std::string> out = left_out_sentences(judged(figures));
+  const std::vector<std::string> ends = data_ends(judged(figures));
+  out.insert(out.begin() + (out.empty() ? 0 : 1), ends.begin(), ends.end());
   return out;
 }
 
