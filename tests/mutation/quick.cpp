@@ -18,3 +18,5 @@
 
 #include "system/labour_test.cpp"
 #include "system/solve_test.cpp"
+
+#include "system/tasks_test.cpp"
