@@ -155,7 +155,8 @@ std::vector<Row> rows() {
       blame(r, "the core gives its heat to the limbs too fast");
     else
       blame(r,
-            "limbs give up too little of their heat (legs at 34 degC in air of 10): the core falls instead, "
+            "limbs give up too little of their heat (inside, legs stay at 34 degC in air of 10): the core "
+            "falls instead, "
             "and the model "
             "then makes all it loses, where people ran a debt");
   }
