@@ -4,6 +4,7 @@
 #include "bide/cabin/films.hpp"
 #include "bide/constants/control.hpp"
 #include "bide/core/units.hpp"
+#include "validation/hands/foot.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
 
@@ -154,7 +155,11 @@ std::vector<Row> rows() {
                24.01, exposed_feet_h(15.6), "the warm end of where injuries were told of"),
       make_row(topic, "van der Struijs et al. 2008",
                "fingers of a warm person, last 20 of 30 min in 5 degC water", "degC", 9.3, 7.4, 11.2,
-               finger_in_still_water_degC(cold.compiled, 5), "1 SD of 11 people")};
+               finger_in_still_water_degC(cold.compiled, 5), "1 SD of 11 people"),
+      make_row(topic, "van der Struijs et al. 2008", "toes, last 20 of 30 min in 5 degC water", "degC", 7.1,
+               5.8, 8.4, toe_in_still_water_degC(cold.compiled, 5, 10, 30), "1 SD of 11 people"),
+      make_row(topic, "Norrbrand et al. 2017", "toes of a warm person, 20 to 30 min in 8 degC water", "degC",
+               8.8, 8.1, 9.5, toe_in_still_water_degC(cold.compiled, 8, 20, 30), "1 SD of 70 people")};
 
   for (const std::size_t i : {0U, 1U})
     blame(out[i], "fingers are one lump with their skin: the skin of one finger cools faster than the whole");
@@ -167,6 +172,11 @@ std::vector<Row> rows() {
   blame(out[10],
         "only skin below 15 degC is counted, and a foot in air and water of 15.6 degC stays above it");
   blame(out[11], "the mean flow of cold-induced dilatation is known within a factor of ten");
+  for (const std::size_t i : {12U, 13U})
+    blame(
+        out[i],
+        "the vessels of a cold foot's skin close to a trickle, and the water takes all that it brings: toes "
+        "have the foot's film, and no dilatation");
   three_bodies(cold.compiled, out);
   blame(out.back(), "cold closes the vessels of a hot body's finger too little");
   return out;
