@@ -72,6 +72,7 @@ class Likelihood {
   }
   std::size_t studies() const { return names_.size(); }
   std::size_t study_of(std::size_t row) const { return study_of_[row]; }
+  const std::string& name(std::size_t study) const { return names_[study]; }
 
   std::vector<double> at(const std::vector<double>& values) const {
     constexpr double outlier = 0.1, wide = 4;
@@ -181,6 +182,10 @@ Scores two_nodes(const std::vector<JudgedRow>& rows) {
   return out;
 }
 
+bool Posterior::near_bound(std::size_t i) const {
+  return parameters[i].farthest - std::abs(mean[i]) < sd[i];
+}
+
 Posterior posterior(const Runs& runs, const Surface& surface, std::uint64_t seed) {
   constexpr std::size_t steps = 44000, burn_in = 4000, every = 20;
   constexpr double step = 0.25;  // of the prior's standard deviation
@@ -222,6 +227,12 @@ Posterior posterior(const Runs& runs, const Surface& surface, std::uint64_t seed
     for (const double w : weights[s]) all += w;
     for (double& w : weights[s]) w /= all, squares += w * w;
     out.least_effective_points = std::min(out.least_effective_points, 1 / squares);
+    for (std::size_t i = 0; i < parameter_count; ++i) {
+      double without = 0;
+      for (std::size_t k = 0; k < out.points.size(); ++k) without += weights[s][k] * out.points[k][i];
+      const double moved = (without - out.mean[i]) / out.sd[i];
+      if (std::abs(moved) > std::abs(out.leans[i].moved)) out.leans[i] = {likelihood.name(s), moved};
+    }
   }
   for (std::size_t r = 0; r < runs.rows.size(); ++r) {
     Forecast f;

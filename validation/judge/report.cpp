@@ -63,17 +63,31 @@ void add_differences(std::string& out, const Judgement& j) {
   }
 }
 
+// The names of the free parameters for which `is` holds; "none".
+std::string names_of(const std::function<bool(std::size_t)>& is) {
+  std::string out;
+  for (std::size_t i = 0; i < parameter_count; ++i)
+    if (is(i)) out += (out.empty() ? "" : ", ") + std::string(parameters[i].name);
+  return out.empty() ? "none" : out;
+}
+
 void add_parameters(std::string& out, const Judgement& j) {
   out +=
-      "\n| free parameter | prior, middle 68 % of the multiplier | posterior | where from "
-      "|\n|---|---|---|---|\n";
+      "\n| free parameter | prior, middle 68 % of the multiplier | posterior | leans most on (its mean "
+      "without, in standard deviations) | where from |\n|---|---|---|---|---|\n";
   for (std::size_t i = 0; i < parameter_count; ++i) {
     const Parameter& p = parameters[i];
     const double sd = p.sd, mean = j.posterior.mean[i], spread = j.posterior.sd[i];
-    out += fmt::format("| {} | {:.2f} to {:.2f} | {:.2f} to {:.2f} | {}{} |\n", p.name, std::exp(-sd),
-                       std::exp(sd), std::exp(mean - spread), std::exp(mean + spread),
+    const Leans& leans = j.posterior.leans[i];
+    out += fmt::format("| {} | {:.2f} to {:.2f} | {:.2f} to {:.2f} | {} ({:+.2f}) | {}{} |\n", p.name,
+                       std::exp(-sd), std::exp(sd), std::exp(mean - spread), std::exp(mean + spread),
+                       leans.study, leans.moved,
                        std::string(p.sd.key).empty() ? "" : std::string(p.sd.key) + ": ", p.sd.where);
   }
+  out += "\nParameters near an end of their range: " +
+         names_of([&](std::size_t i) { return j.posterior.near_bound(i); }) +
+         ". Parameters that hang on one study: " +
+         names_of([&](std::size_t i) { return std::abs(j.posterior.leans[i].moved) >= hangs_from; }) + ".\n";
 }
 
 // To which side the model errs, and what its error covers.
@@ -149,7 +163,7 @@ std::string judge_text(const Judgement& j) {
       j.posterior.points.size());
   for (const Row& row : j.runs.whole_runs)
     out += fmt::format("- {}: {:.2f} {} ({:g} to {:g}){}\n", row.quantity, row.model, row.unit, row.low,
-                       row.high, row.holds() ? "" : ", outside");
+                       row.high, row.holds() ? "" : ", outside: " + row.why);
   return out;
 }
 
