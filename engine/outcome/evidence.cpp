@@ -140,29 +140,27 @@ std::vector<LeftOutWords> left_out_words(const constants::Forecast& forecast, co
   const std::string where =
       fmt::format("in {} {}", constants::region_names[region], constants::span_names[span]);
   std::vector<LeftOutWords> out;
-  const auto errs = [&](const char* what, double low, double high, const char* against, int rows) {
-    out.push_back({true, fmt::format("{} {}: {:.2g} to {:.2g} {} (the middle half of {} measurements)", what,
-                                     where, low, high, against, rows)});
+  const auto errs = [&](const char* what, double low, double high, const char* against) {
+    out.push_back({true, fmt::format("{} {}: {:.2g} to {:.2g} {}", what, where, low, high, against)});
   };
   const constants::Bias &heat = forecast.heat_made, &core = forecast.core;
   if (heat.biased)
     errs(heat.low > 1 ? "the model makes too much heat" : "the model makes too little heat", heat.low,
-         heat.high, "times what was measured", heat.rows);
+         heat.high, "times what was measured");
   if (core.biased && core.low > 0)
-    errs("the model keeps the core too warm", core.low, core.high, "K above what was measured", core.rows);
+    errs("the model keeps the core too warm", core.low, core.high, "K above what was measured");
   if (core.biased && core.high < 0)
-    errs("the model lets the core fall too far", -core.high, -core.low, "K below what was measured",
-         core.rows);
+    errs("the model lets the core fall too far", -core.high, -core.low, "K below what was measured");
   const constants::Covered& covered = forecast.covered;
   if (covered.rows == 0) return out;
-  const std::string count = fmt::format("{} of {} measurements {} lie in the range drawn for them",
-                                        covered.of, covered.rows, where);
+  const std::string count =
+      fmt::format("{} of {} measurements {} lie in the model's range", covered.of, covered.rows, where);
   if (covered.rows < constants::covered_from_rows)
     out.push_back({false, count + ", too few to tell"});
   else if (covered.of >= constants::covered_from_share * covered.rows)
     out.push_back({false, "covered: " + count});
   else
-    out.push_back({false, "not covered: " + count + ", nine in ten were meant"});
+    out.push_back({false, "not covered: " + count});
   return out;
 }
 

@@ -122,20 +122,18 @@ TEST_CASE("the words on left-out studies say the side, the size and the count") 
   REQUIRE(words().size() == 1);
   CHECK_FALSE(words()[0].biased);
   CHECK(words()[0].words ==
-        "covered: 9 of 10 measurements in cold air after two hours lie in the range drawn for them");
+        "covered: 9 of 10 measurements in cold air after two hours lie in the model's range");
   made_up.covered = {8, 10};
   CHECK(words()[0].words ==
-        "not covered: 8 of 10 measurements in cold air after two hours lie in the range drawn for them, nine "
-        "in ten were meant");
+        "not covered: 8 of 10 measurements in cold air after two hours lie in the model's range");
   made_up.covered = {3, 3};  // too few to call it covered
   CHECK(words()[0].words ==
-        "3 of 3 measurements in cold air after two hours lie in the range drawn for them, too few to tell");
+        "3 of 3 measurements in cold air after two hours lie in the model's range, too few to tell");
   made_up.heat_made = {6, true, 1.42, 1.96};
   REQUIRE(words().size() == 2);
   CHECK(words()[0].biased);
   CHECK(words()[0].words ==
-        "the model makes too much heat in cold air after two hours: 1.4 to 2 times what was measured (the "
-        "middle half of 6 measurements)");
+        "the model makes too much heat in cold air after two hours: 1.4 to 2 times what was measured");
   made_up.heat_made = {6, true, 0.5, 0.8};
   CHECK(words()[0].words.find("the model makes too little heat") == 0);
   made_up.heat_made.biased = false;

@@ -63,6 +63,8 @@ TEST_CASE("the result says what it is, the answer and its evidence") {
   CHECK(able["words"] == "40 h");
   CHECK(able["limit"] == "able_core_low");
   CHECK(able["evidence"]["grade"] == "extrapolated");
+  CHECK(able["evidence"]["left_out_studies"][0]["biased"] == true);
+  CHECK(able["evidence"]["left_out_studies"][1]["biased"] == false);
   CHECK(json["persons"][1]["alive_until"]["reached"] == false);
   CHECK(json["persons"][1]["alive_until"]["hours"].is_null());
   CHECK(json["persons"][1]["alive_until"]["words"] == "not reached within 5 d");

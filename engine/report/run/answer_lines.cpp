@@ -78,13 +78,14 @@ std::string central_words(const AnswerBasis& basis, const std::optional<double>&
   return ", central case " + (central_s ? duration(*central_s) : "after " + horizon(horizon_s));
 }
 
-// How studies like this were forecast, the sides to which the model errs first; then where the measurements
-// end.
+// What an answer tells first: a side to which the model errs, or how many measurements its range covers; then
+// where the measurements end; then the rest of the first.
 std::vector<std::string> doubts(const Figures& figures) {
-  std::vector<std::string> out;
+  std::vector<std::string> out, rest;
   const outcome::Evidence both = outcome::merge({figures.able_evidence, figures.alive_evidence});
-  for (const outcome::LeftOutWords& each : both.left_out) out.push_back(each.words);
+  for (const outcome::LeftOutWords& each : both.left_out) (out.empty() ? out : rest).push_back(each.words);
   for (const outcome::Passed& each : both.passed) out.push_back(each.limit);
+  out.insert(out.end(), rest.begin(), rest.end());
   return out;
 }
 

@@ -32,7 +32,7 @@ std::span<const Term> glossary() {
       {"biased", "Measured, but such studies are missed to one side; the result says which and by how much."},
       {"covered, not covered",
        "How many measurements of the same kind of place and the same hours, each forecast without its own "
-       "study, lie in the range drawn for them, where nine in ten were meant."},
+       "study, lie in the model's range, where nine in ten were meant."},
       {"extrapolated", "Beyond what has been measured; the result says which limit of the data was passed."},
       {"no data", "Nobody has published a measurement."},
       {"core", "Temperature deep inside the trunk, 37 °C in a well person."},
