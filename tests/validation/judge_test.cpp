@@ -1,5 +1,6 @@
 // The judge on made-up rows whose answers follow by hand.
 #include <doctest/doctest.h>
+#include <oneapi/tbb/global_control.h>
 
 #include <cmath>
 #include <iterator>
@@ -9,7 +10,9 @@
 #include "bide/core/random.hpp"
 #include "bide/study/sampling/distribution.hpp"
 #include "validation/judge/candidates.hpp"
+#include "validation/judge/report.hpp"
 #include "validation/judge/sizes.hpp"
+#include "validation/judge/whole_runs.hpp"
 
 using namespace bide;
 using namespace bide::validation;
@@ -233,4 +236,29 @@ TEST_CASE("the table that the engine reads is what the judge says of the model i
       stands = stands || body::is_near(each.at, study);
     CHECK_MESSAGE(stands, each.row.id());
   }
+}
+
+// A third rule broken, or one of the two met again, is news.
+TEST_CASE("whole runs stand outside the rules in two places, each with its reason") {
+  std::vector<std::string> outside;
+  for (const Row& rule : whole_run_rows()) {
+    if (rule.holds()) continue;
+    outside.push_back(rule.quantity);
+    CHECK_MESSAGE(rule.why.find("; ") != std::string::npos, rule.quantity);
+  }
+  CHECK(outside ==
+        std::vector<std::string>{"core after a day at 21 degC, indoor clothes",
+                                 "largest move of the core in half an hour, 10 degC in indoor clothes"});
+}
+
+TEST_CASE("the judge repeats, bit for bit, whatever the number of threads") {
+  constexpr std::size_t draws = Surface::terms + 3;
+  const auto all_it_says = [] {
+    const Judgement j = judge(draws, 5);
+    return judge_text(j) + judge_csv(j) +
+           left_out_text(j.runs, j.candidates[model_with_error].scores, j.widths);
+  };
+  const std::string once = all_it_says();
+  const oneapi::tbb::global_control one_thread(oneapi::tbb::global_control::max_allowed_parallelism, 1);
+  CHECK(all_it_says() == once);
 }
