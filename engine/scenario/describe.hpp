@@ -133,7 +133,10 @@ template <class V>
 void describe(As<Person>, V&& v) {
   using P = Person;
   v(&P::sex, word_of("sex", required, "Sex, for body composition and control."));
-  v(&P::age_years, number("age_years", "years", 2, 100, required, "Age in years."));
+  v(&P::age_years,
+    because(number("age_years", "years", 2, 100, required, "Age in years."),
+            "children under two are not run, for no published body composition, shivering or sweating holds "
+            "for them, and nobody over 100 was measured"));
   v(&P::height_m, number("height_m", "m", 0.6, 2.3, required, "Standing height."));
   v(&P::mass_kg, number("mass_kg", "kg", 8, 250, required, "Body mass without clothes."));
   v(&P::body_fat_pct,

@@ -62,12 +62,18 @@ struct Field {
   double high = std::numeric_limits<double>::infinity();
   Absent absent;
   std::string_view sentence;
+  std::string_view refusal{};  // why nothing beyond the range is run; empty where the range says it
 };
 
 // A number with a unit and a range.
 constexpr Field number(std::string_view key, std::string_view unit, double low, double high, Absent absent,
                        std::string_view sentence) {
   return {key, unit, low, high, absent, sentence};
+}
+// The same with the reason of its range, which a refusal then gives.
+constexpr Field because(Field field, std::string_view refusal) {
+  field.refusal = refusal;
+  return field;
 }
 // A string, an enumeration, a truth value or an object.
 constexpr Field text(std::string_view key, Absent absent, std::string_view sentence) {

@@ -44,7 +44,8 @@ void Reader::read_value(const Node& node, const std::string& pointer, const Shap
                         void* out) {
   using Kind = Shape::Kind;
   const auto refuse = [&] {
-    report(pointer, fmt::format("found {}; allowed {}", found(node), allowed_words(shape, field)));
+    report(pointer, fmt::format("found {}; allowed {}{}{}", found(node), allowed_words(shape, field),
+                                field.refusal.empty() ? "" : ": ", field.refusal));
   };
   switch (shape.kind) {
     case Kind::truth:
