@@ -61,15 +61,27 @@ void add_exchangers(double height_m, Build<double>& b) {
   b.countercurrent_W_K[hands] -= b.finger_countercurrent_W_K;
 }
 
-void dress(const scenario::Ensemble& e, Build<double>& b) {
+// In place of what the segment has, unless that is the warmer.
+void put_on(const scenario::Covering& worn, int s, Build<double>& b) {
+  if (worn.insulation_m2K_W <= b.insulation_m2K_W[s]) return;
+  b.covered[s] = std::max(b.covered[s], worn.covered_fraction);
+  b.insulation_m2K_W[s] = worn.insulation_m2K_W;
+  b.clothing_mass_kg[s] = worn.mass_kg;
+  b.clothing_capacity_kg[s] = worn.water_capacity_kg;
+}
+
+void dress(const scenario::Person& p, const scenario::Ensemble& e, Build<double>& b) {
   constexpr double nothing_kg = 1e-6;
   for (int s = 0; s < segment_count; ++s) {
     b.covered[s] = e.covered_fraction[s];
     b.insulation_m2K_W[s] = e.insulation_m2K_W[s];
     b.clothing_mass_kg[s] = e.mass_kg[s];
     b.clothing_capacity_kg[s] = e.water_capacity_kg[s];
-    b.per_clothing_capacity[s] = 1 / (e.water_capacity_kg[s] + nothing_kg);
   }
+  put_on(*scenario::find_gloves(p.gloves), hands, b);
+  put_on(*scenario::find_boots(p.boots), feet, b);
+  for (int s = 0; s < segment_count; ++s)
+    b.per_clothing_capacity[s] = 1 / (b.clothing_capacity_kg[s] + nothing_kg);
   b.permeability_index = e.vapour_permeability_index;
   b.waterproof = e.waterproof ? 1 : 0;
   b.immersed_insulation_m2K_W = e.immersed_insulation_m2K_W;
@@ -159,7 +171,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.per_salt_balance_s = 1 / salt_balance_s(p.age_years);
   b.susceptibility = p.seasick_susceptibility;
   b.has_lifejacket = p.lifejacket ? 1 : 0;
-  dress(ensemble, b);
+  dress(p, ensemble, b);
   starting_state(p, b);
   acclimatise(p.heat_acclimatised, b);
   injure(p, b);

@@ -11,7 +11,7 @@ namespace bide::scenario {
 
 // scenarios/catalogue/*.json, compiled in.
 namespace embedded {
-extern const std::string_view rafts, packs, ensembles, items, sea_areas;
+extern const std::string_view rafts, packs, ensembles, gloves, boots, items, sea_areas;
 }
 
 namespace {
@@ -26,7 +26,8 @@ const Kind* find_key(const std::vector<Kind>& kinds, std::string_view key) {
 
 const Catalogue& catalogue() {
   static const Catalogue all =
-      read_embedded<Catalogue>({embedded::rafts, embedded::packs, embedded::ensembles, embedded::items});
+      read_embedded<Catalogue>({embedded::rafts, embedded::packs, embedded::ensembles, embedded::gloves,
+                                embedded::boots, embedded::items});
   return all;
 }
 
@@ -38,6 +39,12 @@ const PackKind* find_pack(std::string_view key) {
 }
 const Ensemble* find_ensemble(std::string_view key) {
   return find_key(catalogue().ensembles, key);
+}
+const Covering* find_gloves(std::string_view key) {
+  return find_key(catalogue().gloves, key);
+}
+const Covering* find_boots(std::string_view key) {
+  return find_key(catalogue().boots, key);
 }
 const ItemKind* find_item(std::string_view key) {
   return find_key(catalogue().items, key);

@@ -55,6 +55,15 @@ struct Ensemble {
   double immersed_insulation_m2K_W = 0;       // whole body, soaked or compressed, water film excluded
 };
 
+// Gloves or boots: worn in place of what an ensemble has on hands or feet, unless that is the warmer.
+struct Covering {
+  std::string key, title, source;
+  double covered_fraction = 0;  // of the segment's skin
+  double insulation_m2K_W = 0;  // dry intrinsic, of the covered part
+  double mass_kg = 0;
+  double water_capacity_kg = 0;  // content when soaked and drained
+};
+
 enum class ItemRole {
   water,
   food,
@@ -104,6 +113,7 @@ struct Catalogue {
   std::vector<RaftKind> rafts;
   std::vector<PackKind> packs;
   std::vector<Ensemble> ensembles;
+  std::vector<Covering> gloves, boots;
   std::vector<ItemKind> items;
 };
 
@@ -112,6 +122,8 @@ const Catalogue& catalogue();
 const RaftKind* find_raft(std::string_view key);
 const PackKind* find_pack(std::string_view key);
 const Ensemble* find_ensemble(std::string_view key);
+const Covering* find_gloves(std::string_view key);
+const Covering* find_boots(std::string_view key);
 const ItemKind* find_item(std::string_view key);
 
 }  // namespace bide::scenario

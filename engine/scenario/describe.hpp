@@ -145,6 +145,10 @@ void describe(As<Person>, V&& v) {
   v(&P::vo2max_mL_kg_min, number("vo2max_mL_kg_min", "mL/(kg min)", 8, 90,
                                  by_rule("from sex and age (survey median)"), "Maximal oxygen uptake."));
   v(&P::clothing, text("clothing", otherwise_word("temperate_sailing"), "Catalogue key of what is worn."));
+  v(&P::gloves, text("gloves", otherwise_word("none"),
+                     "Catalogue key of gloves or mittens, worn unless the clothing's are the warmer."));
+  v(&P::boots, text("boots", otherwise_word("none"),
+                    "Catalogue key of boots, worn unless the clothing's are the warmer."));
   v(&P::lifejacket, yes_or_no("lifejacket", otherwise_true(), "Wears a lifejacket."));
   v(&P::thermal_protective_aid,
     yes_or_no("thermal_protective_aid", otherwise_false(), "Wears a thermal protective aid in the raft."));

@@ -74,6 +74,18 @@ void describe(As<Ensemble>, V&& v) {
 }
 
 template <class V>
+void describe(As<Covering>, V&& v) {
+  using C = Covering;
+  detail::describe_heading<C>(v);
+  v(&C::covered_fraction, number("covered_fraction", "1", 0, 1, required, "Covered share of the skin."));
+  v(&C::insulation_m2K_W,
+    number("insulation_m2K_W", "m2K/W", 0, 1, required, "Dry, intrinsic, of the covered part."));
+  v(&C::mass_kg, number("mass_kg", "kg", 0, 20, required, "Dry mass of the pair."));
+  v(&C::water_capacity_kg,
+    number("water_capacity_kg", "kg", 0, 20, required, "Held by the pair when soaked and drained."));
+}
+
+template <class V>
 void describe(As<ItemKind>, V&& v) {
   using I = ItemKind;
   detail::describe_heading<I>(v);
@@ -119,6 +131,8 @@ void describe(As<Catalogue>, V&& v) {
   v(&Catalogue::rafts, list("rafts", 0, longest_array, required, "Rafts."));
   v(&Catalogue::packs, list("packs", 0, longest_array, required, "Packs."));
   v(&Catalogue::ensembles, list("ensembles", 0, longest_array, required, "Clothing."));
+  v(&Catalogue::gloves, list("gloves", 0, longest_array, required, "Gloves and mittens."));
+  v(&Catalogue::boots, list("boots", 0, longest_array, required, "Boots."));
   v(&Catalogue::items, list("items", 0, longest_array, required, "Items."));
 }
 

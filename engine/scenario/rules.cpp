@@ -187,6 +187,8 @@ void check_crew(Rules& r, bool stores_known) {
     const Person& person = s.crew[i];
     const std::string here = child("/crew", i);
     r.known_key(catalogue().ensembles, person.clothing, here + "/clothing");
+    r.known_key(catalogue().gloves, person.gloves, here + "/gloves");
+    r.known_key(catalogue().boots, person.boots, here + "/boots");
     check_body(r, person, here);
     if (person.seat == Seat::lifejacket && !person.lifejacket &&
         r.sound({here + "/seat", here + "/lifejacket"}))

@@ -96,7 +96,9 @@ struct Person {
   double mass_kg = 75;
   double body_fat_pct = 0;
   double vo2max_mL_kg_min = 0;
-  std::string clothing;  // catalogue key of an ensemble
+  std::string clothing;         // catalogue key of an ensemble
+  std::string gloves = "none";  // catalogue keys of what else hands and feet have
+  std::string boots = "none";
   bool lifejacket = false;
   bool thermal_protective_aid = false;  // wears one in the raft
   Seat seat = Seat::floor;

@@ -15,7 +15,7 @@ std::string write_scenario(const Scenario& scenario);
 // units; then what the raft carries.
 std::string listing(const ValidScenario& valid);
 
-// One part of the catalogue: "rafts", "packs", "ensembles" or "items"; all of it for "".
+// One part of the catalogue: "rafts", "packs", "ensembles", "gloves", "boots" or "items"; all of it for "".
 std::string write_catalogue(std::string_view part);
 
 // JSON Schema 2020-12 of a scenario file.

@@ -15,7 +15,7 @@ if(NOT required MATCHES "\"crew\"")
   message(FATAL_ERROR "the schema does not require a crew: ${required}")
 endif()
 
-foreach(part rafts packs ensembles items)
+foreach(part rafts packs ensembles gloves boots items)
   read_json(catalogue ${BIDE} catalogue ${part} --json)
   string(JSON length LENGTH "${catalogue}")
   if(length LESS 1)

@@ -98,6 +98,8 @@ inline std::vector<std::string> texts_of(std::string_view pointer) {
   };
   if (pointer == "/raft/kind") keys(scenario::catalogue().rafts);
   if (pointer == "/crew/*/clothing") keys(scenario::catalogue().ensembles);
+  if (pointer == "/crew/*/gloves") keys(scenario::catalogue().gloves);
+  if (pointer == "/crew/*/boots") keys(scenario::catalogue().boots);
   if (pointer == "/stores/pack") keys(scenario::catalogue().packs);
   if (pointer == "/stores/extra/*/kind") keys(scenario::catalogue().items);
   if (pointer == "/start_time_utc")

@@ -56,6 +56,8 @@ TEST_CASE("keys are unique, sources are named, references exist") {
   keys_and_sources(catalogue().rafts);
   keys_and_sources(catalogue().packs);
   keys_and_sources(catalogue().ensembles);
+  keys_and_sources(catalogue().gloves);
+  keys_and_sources(catalogue().boots);
   keys_and_sources(catalogue().items);
   for (const RaftKind& raft : catalogue().rafts) CHECK(find_pack(raft.pack) != nullptr);
   for (const PackKind& pack : catalogue().packs)

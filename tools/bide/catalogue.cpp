@@ -76,6 +76,17 @@ std::string ensembles() {
   return out;
 }
 
+std::string coverings(const char* title, const std::vector<scenario::Covering>& all) {
+  std::string out = std::string(title) + "\n";
+  for (const scenario::Covering& each : all)
+    out +=
+        entry(each.key, each.title,
+              fmt::format("covered {:g}, insulation {:g} m2 K/W, mass {:g} kg, water held {:g} kg",
+                          each.covered_fraction, each.insulation_m2K_W, each.mass_kg, each.water_capacity_kg),
+              each.source);
+  return out;
+}
+
 std::string items() {
   std::string out = "ITEMS\n";
   for (const scenario::ItemKind& item : scenario::catalogue().items) {
@@ -114,6 +125,8 @@ int show(const std::string& part, bool json) {
   if (part.empty() || part == "rafts") text += rafts();
   if (part.empty() || part == "packs") text += packs();
   if (part.empty() || part == "ensembles") text += ensembles();
+  if (part.empty() || part == "gloves") text += coverings("GLOVES", scenario::catalogue().gloves);
+  if (part.empty() || part == "boots") text += coverings("BOOTS", scenario::catalogue().boots);
   if (part.empty() || part == "items") text += items();
   if (part.empty() || part == "seas") text += seas();
   text += fmt::format("\n{}\n{}\n", standing_notice, standing_advice);
@@ -127,8 +140,8 @@ void add_catalogue(Program& program) {
   auto json = std::make_shared<bool>(false);
   Command command =
       program.command("catalogue", "List rafts, packs, clothing, items and seas, each with its source");
-  command.word("part", *part, {"rafts", "packs", "ensembles", "items", "seas"},
-               "rafts, packs, ensembles, items or seas; all if left out");
+  command.word("part", *part, {"rafts", "packs", "ensembles", "gloves", "boots", "items", "seas"},
+               "rafts, packs, ensembles, gloves, boots, items or seas; all if left out");
   command.flag("--json", *json, "As JSON");
   command.does([part, json] { return show(*part, *json); });
 }
