@@ -7,7 +7,7 @@
 namespace bide::report::pages {
 namespace {
 
-std::string hours(double value_h) {
+std::string hours_or_never(double value_h) {
   return value_h > 0 ? duration(value_h * hour_s) : "never";
 }
 
@@ -29,9 +29,9 @@ document::Table cabin_table(const Material& m) {
   if (cabin.coldest_inside_degC) add("coldest inside", extreme(m, *cabin.coldest_inside_degC));
   if (cabin.warmest_inside_degC) add("warmest inside", extreme(m, *cabin.warmest_inside_degC));
   if (m.timeline.in_raft) {
-    add("CO2 above 5,000 ppm", hours(cabin.co2_above_5000_ppm_h));
-    add("CO2 above 15,000 ppm", hours(cabin.co2_above_15000_ppm_h));
-    add("CO2 above 30,000 ppm", hours(cabin.co2_above_30000_ppm_h));
+    add("CO2 above 5,000 ppm", hours_or_never(cabin.co2_above_5000_ppm_h));
+    add("CO2 above 15,000 ppm", hours_or_never(cabin.co2_above_15000_ppm_h));
+    add("CO2 above 30,000 ppm", hours_or_never(cabin.co2_above_30000_ppm_h));
   }
   if (cabin.condensate_L_day) {
     constexpr double a_few_drops_L = 0.001;

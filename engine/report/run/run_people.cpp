@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::size_t most_rows = 8;  // a longer table is folded
 
-std::string hours(double value_h) {
+std::string hours_or_none(double value_h) {
   return value_h > 0 ? duration(value_h * hour_s) : "none";
 }
 
@@ -43,8 +43,8 @@ document::Table figures(const Material& m) {
   for (std::size_t i = 0; i < m.outcome.persons.size(); ++i) {
     const outcome::PersonOutcome& p = m.outcome.persons[i];
     out.rows.push_back({person_label(static_cast<int>(i)), temperature(p.lowest_core_degC),
-                        hours(p.shivering_h), percent(p.worst_water_deficit_pct),
-                        fmt::format("{} of {} able", hours(p.hands_h), duration(p.able_h * hour_s))});
+                        hours_or_none(p.shivering_h), percent(p.worst_water_deficit_pct),
+                        fmt::format("{} of {} able", hours_or_none(p.hands_h), duration(p.able_h * hour_s))});
     if (hurt) out.rows.back().push_back(injuries(p));
   }
   out.folded = out.rows.size() > most_rows;
