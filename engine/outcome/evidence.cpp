@@ -158,9 +158,9 @@ std::vector<LeftOutWords> left_out_words(const constants::Forecast& forecast, co
   if (covered.rows < constants::covered_from_rows)
     out.push_back({false, count + ", too few to tell"});
   else if (covered.of >= constants::covered_from_share * covered.rows)
-    out.push_back({false, "covered: " + count});
+    out.push_back({false, count + ": covered"});
   else
-    out.push_back({false, "not covered: " + count});
+    out.push_back({false, count + ": not covered"});
   return out;
 }
 

@@ -23,6 +23,7 @@ execute_process(COMMAND ${BIDE} study ${STUDY} --out parts --quiet WORKING_DIREC
 file(COPY_FILE ${MINIMAL} ${WORK}/air.nc)
 
 file(GLOB files ${WORK}/*.json ${WORK}/gale.csv ${WORK}/air.nc ${WORK}/charts/* ${WORK}/parts/*)
+list(FILTER files EXCLUDE REGEX "/inputs$")  # the folder of copies: no output can have its name
 foreach(file ${files})
   file(SHA256 ${file} hash)
   list(APPEND before ${hash})

@@ -122,10 +122,10 @@ TEST_CASE("the words on left-out studies say the side, the size and the count") 
   REQUIRE(words().size() == 1);
   CHECK_FALSE(words()[0].biased);
   CHECK(words()[0].words ==
-        "covered: 9 of 10 measurements in cold air after two hours lie in the model's range");
+        "9 of 10 measurements in cold air after two hours lie in the model's range: covered");
   made_up.covered = {8, 10};
   CHECK(words()[0].words ==
-        "not covered: 8 of 10 measurements in cold air after two hours lie in the model's range");
+        "8 of 10 measurements in cold air after two hours lie in the model's range: not covered");
   made_up.covered = {3, 3};  // too few to call it covered
   CHECK(words()[0].words ==
         "3 of 3 measurements in cold air after two hours lie in the model's range, too few to tell");

@@ -385,7 +385,7 @@ class Interrupts(unittest.TestCase):
 
     def test_study(self):
         pathlib.Path("varied.json").write_text(json.dumps(VARIED))
-        study = {"format": "bide study 1", "scenario": "varied.json", "design": {"kind": "saltelli", "samples": 256}}
+        study = {"format": "bide study 1", "scenario": "varied.json", "design": {"kind": "saltelli", "samples": 1024}}
         pathlib.Path("interrupted.json").write_text(json.dumps(study))
         shutil.rmtree("interrupted", ignore_errors=True)
         opened = bide.open_study("interrupted.json")
