@@ -23,7 +23,7 @@ std::string buys_words(const Comparison& comparison) {
     if (const auto& levers = comparison.options[i].levers)
       out += fmt::format("{}in option {}: {}", out.empty() ? "" : "; ", i + 1, most_bought_words(*levers, 1));
   if (out.empty()) return buys_line(std::nullopt, *comparison.options.front().own.scenario);
-  return (what_ranges_are(out).empty() ? "" : "ranges are over what nobody has measured; ") + out;
+  return out + what_ranges_are(out);
 }
 
 // Lines of one thing asked: options that say the same share one, which names them unless it is all of them.

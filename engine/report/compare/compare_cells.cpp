@@ -7,6 +7,7 @@
 
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
+#include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/range.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
@@ -74,7 +75,9 @@ document::Table figures_table(const std::string& caption, const std::vector<Comp
     const outcome::Endurance& crew = earliest(s);
     return crew.first_persons.empty()
                ? "nobody"
-               : person_names(crew.first_persons) + (crew.able.first_s ? "" : " (nearest)");
+               : (s.ranges ? names_with_age(crew.first_persons, *s.ranges->own.scenario)
+                           : person_names(crew.first_persons)) +
+                     (crew.able.first_s ? "" : ", nearest");
   });
   add("coldest inside", [](const ComparedFigures& s) { return coldest_inside(*s.figures); });
   if (brief) {

@@ -35,14 +35,6 @@ std::string sex_and_age(const scenario::Person& person) {
                      std::floor(person.age_years));
 }
 
-// "Person B (woman, 34)"; several by their letters alone.
-std::string names_of(const std::vector<int>& persons, const AnswerBasis& basis) {
-  std::string out = person_names(persons);
-  if (persons.size() > 1) return out;
-  const scenario::Person& person = basis.scenario.scenario.crew[static_cast<std::size_t>(persons.front())];
-  return out + " (" + sex_and_age(person) + ")";
-}
-
 // What fills the water again: "rain", "the desalinator". Rain, where the scenario has any or leaves it to a
 // file.
 std::string water_maker(const AnswerBasis& basis) {
@@ -90,6 +82,12 @@ std::vector<std::string> doubts(const Figures& figures) {
 
 }  // namespace
 
+std::string names_with_age(const std::vector<int>& persons, const scenario::ValidScenario& scenario) {
+  const std::string out = person_names(persons);
+  if (persons.size() > 1) return out;
+  return out + " (" + sex_and_age(scenario.scenario.crew[static_cast<std::size_t>(persons.front())]) + ")";
+}
+
 std::string until_line(const AnswerBasis& basis, study::CrewState state) {
   const CrewTimes& central = basis.figures.*state;
   const bool ranged = !basis.members.empty();
@@ -125,7 +123,7 @@ std::string who_first(const AnswerBasis& basis) {
   if (figures.first_persons.empty()) return "nobody within " + horizon(figures.horizon_s);
   const bool all = figures.first_persons.size() > 1 &&
                    static_cast<int>(figures.first_persons.size()) == static_cast<int>(figures.able.persons);
-  const std::string names = all ? "all alike" : names_of(figures.first_persons, basis);
+  const std::string names = all ? "all alike" : names_with_age(figures.first_persons, basis.scenario);
   if (figures.able.first_s) return names;
   constexpr double far_fraction = 0.5;  // of a margin left: nobody is near a limit
   if (figures.next_limit == system::Limit::none || figures.next_margin_fraction > far_fraction)
@@ -140,7 +138,8 @@ std::string who_line(const AnswerBasis& basis) {
   const std::string central = who_first(basis);
   const bool reached = basis.figures.able.first_s.has_value();
   if (!early.able.first_s || (reached && early.first_persons == basis.figures.first_persons)) return central;
-  return fmt::format("{} at the early end of the range; {}{}", names_of(early.first_persons, basis), central,
+  return fmt::format("{} at the early end of the range; {}{}",
+                     names_with_age(early.first_persons, basis.scenario), central,
                      reached ? " in the central case" : "");
 }
 

@@ -21,6 +21,10 @@ struct AnswerBasis {
   std::span<const study::RangeMember> members = {};
 };
 
+// "Person B (woman, 34)"; several by their letters alone.
+// @param persons places in the crew, at least one
+std::string names_with_age(const std::vector<int>& persons, const scenario::ValidScenario& scenario);
+
 // @param buys what would buy time, or how to ask
 Answer answer_of(const AnswerBasis& basis, const std::string& buys);
 
