@@ -34,16 +34,17 @@ std::string by(const study::OddsAnswer& m, double at_h) {
                      duration(at_h * hour_s));
 }
 
-// "1 in 10 futures before now; half of them by ...; 1 in 10 or more after ..., where the futures end".
+// "1 in 10 futures before now; half of them by ...; 17 % of them after ..., where the futures end".
 std::string end_of(const study::OddsAnswer& m, const study::Window& window) {
   const std::string after = fmt::format("after {}, where the futures end", clock_of(m, m.odds.horizon_h));
   std::string out;
-  for (const auto& [place, ended, rest] : {std::tuple{q10, "1 in 10 futures", "9 in 10 futures"},
-                                           {q50, "half of them", "half of them"},
-                                           {q90, "9 in 10", "1 in 10"}}) {
+  for (const auto& [place, ended] :
+       {std::pair{q10, "1 in 10 futures"}, std::pair{q50, "half of them"}, std::pair{q90, "9 in 10"}}) {
     const std::string between = out.empty() ? "" : "; ";
     const std::optional<double>& at_h = window.until[place].time;
-    if (!at_h) return fmt::format("{}{}{} or more {}", out, between, rest, after);
+    if (!at_h)
+      return fmt::format("{}{}{} of {} {}", out, between, share(window.beyond),
+                         out.empty() ? "futures" : "them", after);
     out += fmt::format("{}{} {}", between, ended, by(m, *at_h));
   }
   return out;
@@ -83,8 +84,7 @@ Answer night_answer(const study::OddsAnswer& m) {
   constexpr std::size_t most_asked = 2;
   const study::Window &able = m.odds.able[study::first_person], &alive = m.odds.alive[study::last_person];
   Answer out{{"Able until", "first person, " + end_of(m, able)},
-             {"Alive until", fmt::format("last person, {}; somebody is alive at that end in {}",
-                                         end_of(m, alive), share(alive.beyond))},
+             {"Alive until", "last person, " + end_of(m, alive)},
              {"Ends it", ends_by(m, "by " + clock_of(m, m.odds.horizon_h))},
              {"Ask next", ask_words(m, most_asked)}};
   if (m.as_written) out.push_back({"One case", case_as_made(m)});

@@ -138,16 +138,18 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, as_shown_s(at_h * hour_s), 0) + " UTC";
 }
 
-// "1 in 10 futures before 17 h (21 Feb 22:30 UTC), half by 30 h, 1 in 10 after 41 h".
+// "1 in 10 futures before 17 h (21 Feb 22:30 UTC), half by 30 h, 1 in 10 after 41 h"; "..., 80 % of them
+// after 6 d".
 std::string before_and_after(const study::OddsAnswer& m, const study::Window& window, bool clocked) {
   const std::string end = "after " + horizon(m.odds.horizon_h * hour_s);
   const auto &early = window.until[q10].time, &half = window.until[q50].time, &late = window.until[q90].time;
-  if (!early) return "9 in 10 futures or more " + end;
+  const std::string beyond = share(window.beyond);
+  if (!early) return beyond + " of futures " + end;
   std::string out = "1 in 10 futures before " + duration(*early * hour_s) +
                     (clocked ? " (" + clock_at(m, *early) + ")" : "");
-  if (!half) return out + ", half of them or more " + end;
+  if (!half) return out + ", " + beyond + " of them " + end;
   out += ", half by " + duration(*half * hour_s);
-  return out + (late ? ", 1 in 10 after " + duration(*late * hour_s) : ", 1 in 10 or more " + end);
+  return out + (late ? ", 1 in 10 after " + duration(*late * hour_s) : ", " + beyond + " of them " + end);
 }
 
 std::string window_line(const study::OddsAnswer& m,
