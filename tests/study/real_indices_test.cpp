@@ -70,7 +70,7 @@ TEST_CASE("intervals of 95 % cover the indices of simulations, each index by its
   // How many of the repeats cover each index.
   struct Cover {
     std::size_t repeats = 0;
-    std::array<std::size_t, right.size()> of{};
+    std::array<std::size_t, std::tuple_size_v<decltype(right)>> of{};
   };
   const auto count = [&](Cover& cover, std::span<const double> part) {
     const auto found = indices(part, 1000 + cover.repeats++);
