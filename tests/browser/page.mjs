@@ -715,7 +715,7 @@ async function lesson(page) {
   await page.waitForSelector(".lesson .output .guessed", {timeout: 240_000});
   const night = await page.locator(".step[open] .output").innerText();
   assert.match(night, /200 possible futures|200 futures/);
-  assert.match(night, /From now on: share of the futures in which[\s\S]*now, 29 Nov 23:00 UTC \(22:00 local\)[\s\S]*in 24 h, 30 Nov 23:00 UTC/);
+  assert.match(night, /From now on\s+Share of futures[\s\S]*now\s+\d+ %[^\n]*29 Nov 23:00 UTC \(22:00 local\)[\s\S]*24 h\s+\d+ %[^\n]*30 Nov 23:00 UTC/);
   await leave();
   // Every command of every lesson can be asked here.
   for (const name of names) {

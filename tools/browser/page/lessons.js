@@ -47,7 +47,7 @@ export function lessons_in(place, shipped, lists, does) {
     comment_on(shown, comments);
     if (answer.from_now) {
       const table = make("div");
-      shown.append(table);
+      shown.append(make("h5", {}, "From now on"), table);
       does.show_sections(table, [{title: "", html: answer.from_now, first: true}]);
     }
     output.append(...answer.sections.filter((each) => !each.first && !each.own_page).map(does.folded));
