@@ -258,8 +258,8 @@ py::object futures_frame(const study::OddsAnswer& answer, const std::vector<stud
     constexpr std::array<std::pair<const char*, study::Who>, study::who_count> crew{
         {{"first ", study::first_person}, {"half ", study::half_of_crew}, {"last ", study::last_person}}};
     for (const auto& [name, who] : crew) {
-      out.times(name + state + " until", hours([hour, at = who](const study::Future& f) { return (f.*hour)[at]; }),
-                horizon_h);
+      out.times(name + state + " until",
+                hours([hour, at = who](const study::Future& f) { return (f.*hour)[at]; }), horizon_h);
       std::vector<std::string> ended_by(rows);
       for (const study::Future& each : futures)
         if (std::isfinite((each.*hour)[who])) ended_by[each.sample] = system::name_of((each.*cause)[who]);

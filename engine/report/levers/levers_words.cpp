@@ -49,9 +49,14 @@ bool reached(const LeverTried& tried, Gain Gains::*which) {
                      [&](const Gains& member) { return !(member.*which).unreached; });
 }
 
-std::string margin_gained(double fraction) {
+// "+3", "-3", "0"
+std::string signed_pct(double fraction) {
   const double whole = std::round(100 * fraction);
-  return (whole == 0 ? "0" : fmt::format("{:+.0f}", whole)) + " % of the margin";
+  return whole == 0 ? "0" : fmt::format("{:+.0f}", whole);
+}
+
+std::string margin_gained(double fraction) {
+  return signed_pct(fraction) + " % of the margin";
 }
 
 // "+28 % of the margin: 69 % of the margin left to water loss"
@@ -61,7 +66,7 @@ std::string margin_words(const LeverTried& tried) {
   const std::string low = margin_gained(range.low), high = margin_gained(range.high);
   return fmt::format(
       "{}{}: {} to {}", margin_gained(tried.gained.margin),
-      low == high ? "" : fmt::format(" ({:+.0f} to {:+.0f} %)", 100 * range.low, 100 * range.high),
+      low == high ? "" : fmt::format(" ({} to {} %)", signed_pct(range.low), signed_pct(range.high)),
       margin_left_pct(tried.figures.next_margin_fraction), outcome::short_cause(tried.figures.next_limit));
 }
 

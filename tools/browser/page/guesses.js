@@ -23,7 +23,8 @@ function ticks(horizon_h) {
   return Array.from({length: Math.floor(end / step) + 1}, (_, i) => ({hour: i * step * hours_in[unit], words: i === 0 ? "0" : `${i * step} ${unit}`}));
 }
 
-// @param asked {text, in_hours}: what the class is asked, and whether it guesses a time or words alone
+// @param asked {text, in_hours, first}: what the class is asked, whether it guesses a time or words alone, and whether it
+//              is asked at the start
 // @param given guesses that are there already
 // @param does  {changed()}
 // @return {form, all(), beside(until, options, of): the guesses beside the engine's ranges; options names these,
@@ -83,7 +84,7 @@ export function guesses_in(asked, given, does) {
   // What is said of one option.
   function verdict({able_h, central_h, horizon_h, words: told}, name, of) {
     const [from, to] = able_h, guesses = timed(), names = (some) => some.map(by_name).join("; ");
-    const inside = guesses.filter((guess) => from !== null && from <= hours(guess) && hours(guess) <= (to ?? horizon_h));
+    const inside = guesses.filter((guess) => from !== null && from <= hours(guess) && (to === null || hours(guess) <= to));
     const later = guesses.filter((guess) => hours(guess) > horizon_h);
     const middle = of === "futures" ? "median future" : "central case";
     const out = [`${name}the first person is able until: ${told.range}${of === "futures" ? " in 8 of 10 futures" : ""}, ${middle} ${told.central}.`];
@@ -91,7 +92,7 @@ export function guesses_in(asked, given, does) {
     const all_in = inside.length === guesses.length && guesses.length > 1;
     out.push(all_in ? `All ${guesses.length} guesses lie in this range.`
       : `${inside.length} of ${guesses.length} ${guesses.length === 1 ? "guess lies" : "guesses lie"} in this range${inside.length ? `: ${names(inside)}` : ""}.`);
-    if (later.length) out.push(`Later than the time followed (${told.horizon}): ${names(later)}.`);
+    if (later.length) out.push(`Not within the time followed (${told.horizon})${central_h === null ? `, as the ${middle}` : ""}: ${names(later)}.`);
     if (central_h === null) return out;
     const far = (guess) => Math.abs(hours(guess) - Math.max(central_h, 0)), least = Math.min(...guesses.map(far));
     return [...out, `Nearest to the ${middle}: ${names(guesses.filter((guess) => far(guess) === least))}.`];
@@ -153,14 +154,14 @@ export function guesses_in(asked, given, does) {
     const titles = many ? until.map((_, i) => options[i] ?? `option ${i + 1}`) : [];
     let wide_px = 700, wide = 0;  // of a bar, and of the box
     const draw = () => {
-      box.hidden = all.length === 0;
       const untimed = all.filter((guess) => guess.value === null);
       box.replaceChildren(
-        ...(untimed.length ? [make("p.large", {}, `${asked.in_hours ? "Guessed at the start" : "Guessed"}: ${untimed.map(said).join("; ")}`)] : []),
+        ...(untimed.length ? [make("p.large", {}, `${asked.first ? "Guessed at the start" : "Guessed"}: ${untimed.map(said).join("; ")}`)] : []),
         ...(until && timed().length ? [picture(until, titles, wide_px),
           make("ul.key", {"aria-hidden": "true"}, [["range", "range of the engine"], ["central", of === "futures" ? "median future" : "central case"],
             ["guess-mark", "a guess"], ["later", "later than the time followed"]].map(([kind, text]) => make("li", {}, make(`i.${kind}`), text)))] : []),
         ...(until && timed().length ? until.map((each, i) => make("p.large", {}, verdict(each, many ? `Option ${i + 1}, ${titles[i]}: ` : "Engine: ", of).join(" "))) : []));
+      box.hidden = box.children.length === 0;
     };
     new ResizeObserver(() => {
       if (box.clientWidth === wide || box.clientWidth === 0) return;

@@ -54,7 +54,7 @@ export function lessons_in(place, shipped, lists, does) {
     globalThis.draw_charts?.();
   }
 
-  // What the lesson says of an answer stands under its picture, where a class still sees both.
+  // What the lesson says of an answer stands under its first sentences, before its picture.
   // @param fold title under which all that follows the picture is folded; none: it stays open
   function comment_on(shown, comments, fold) {
     const picture = find("figure", shown);
@@ -64,7 +64,7 @@ export function lessons_in(place, shipped, lists, does) {
       while (picture.nextSibling) rest.append(picture.nextSibling);
       picture.after(rest);
     }
-    picture.after(...comments);
+    picture.before(...comments);
   }
 
   async function scenario_of(question) {
@@ -162,7 +162,7 @@ export function lessons_in(place, shipped, lists, does) {
     // Each question has its guesses. The first, about the whole lesson, opens it; the others each open what they stand
     // before.
     const questions = lesson.steps.flatMap((each) => each.blocks).filter((each) => each.kind === "guess");
-    const guessed = new Map(questions.map((each, i) => [each, guesses_in(each, given?.guesses?.[i], {changed() {
+    const guessed = new Map(questions.map((each, i) => [each, guesses_in({...each, first: i === 0}, given?.guesses?.[i], {changed() {
       open_up();
       does.changed();
     }})]));
