@@ -34,7 +34,7 @@ struct ErrorSizes {
 
 // How many times too high (heat made), or by how many kelvin too warm (core), the model is: the middle half
 // of the rows. Biased: that half lies to one side, by more than a half-interval on the whole, and the rows
-// are of more than one study.
+// are of biased_from_studies or more.
 struct Bias {
   int rows;
   bool biased;
