@@ -16,8 +16,8 @@ scheduler_packages=(slurmctld slurmd slurm-client munge)
 bare_packages=(mmdebstrap)
 # For the Python module, and for the tests of it: tables, courses, plots and types.
 python_packages=(python3-dev pybind11-dev python3-numpy python3-pandas python3-xarray python3-matplotlib mypy)
-# For the tests that look at pages in a browser.
-browser_packages=(chromium firefox-esr)
+# For the tests that look at pages in a browser, and count its sheets of paper.
+browser_packages=(chromium firefox-esr poppler-utils)
 # For the engine in a page (tools/page).
 page_packages=(emscripten)
 # For what compares with another integrator (large, because it brings MPI) and with another solver, for opening a
