@@ -140,17 +140,23 @@ std::vector<LeftOutWords> left_out_words(const constants::Forecast& forecast, co
   const std::string where =
       fmt::format("in {} {}", constants::region_names[region], constants::span_names[span]);
   std::vector<LeftOutWords> out;
-  const auto errs = [&](const char* what, double low, double high, const char* against) {
-    out.push_back({true, fmt::format("{} {}: {:.2g} to {:.2g} {}", what, where, low, high, against)});
+  const auto errs = [&](const char* what, double low, double high, const char* against, const char* so) {
+    out.push_back(
+        {true, fmt::format("{} {}: {:.2g} to {:.2g} {} ({})", what, where, low, high, against, so)});
   };
   const constants::Bias &heat = forecast.heat_made, &core = forecast.core;
-  if (heat.biased)
-    errs(heat.low > 1 ? "the model makes too much heat" : "the model makes too little heat", heat.low,
-         heat.high, "times what was measured");
+  if (heat.biased && heat.low > 1)
+    errs("the model makes too much heat", heat.low, heat.high, "times what was measured",
+         "with less, people cool sooner");
+  if (heat.biased && heat.high < 1)
+    errs("the model makes too little heat", heat.low, heat.high, "times what was measured",
+         "with more, people cool later");
   if (core.biased && core.low > 0)
-    errs("the model keeps the core too warm", core.low, core.high, "K above what was measured");
+    errs("the model keeps the core too warm", core.low, core.high, "K above what was measured",
+         "people may cool sooner");
   if (core.biased && core.high < 0)
-    errs("the model lets the core fall too far", -core.high, -core.low, "K below what was measured");
+    errs("the model lets the core fall too far", -core.high, -core.low, "K below what was measured",
+         "people may cool later");
   const constants::Covered& covered = forecast.covered;
   if (covered.rows == 0) return out;
   const std::string count =

@@ -137,12 +137,13 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   CHECK_FALSE(has(headline(), "runs over what nobody has measured"));
   c.options[0].members = members_of({&low, &low});
   c.options[1].members = members_of({&high, &high});
-  CHECK(headline() ==
-        "At the early end of the range the first person is able until 30 h in option 1, until 60 h in option "
-        "2. "
-        "In the central case option 2 is ahead of option 1 in able until and alive until. It is the same in "
-        "all "
-        "3 runs over what nobody has measured.");
+  CHECK(
+      headline() ==
+      "Option 2 lasts longer. At the early end of the range the first person is able until 30 h (5 Feb 00:00 "
+      "UTC) in option 1, until 60 h (6 Feb 06:00 UTC) in option 2. "
+      "In the central case option 2 is ahead of option 1 in able until and alive until. It is the same in "
+      "all "
+      "3 runs over what nobody has measured.");
   c.options[1].members = members_of({&high, &low});
   CHECK(has(headline(), "In 1 of 3 runs over what nobody has measured the model cannot separate them."));
   c.options[0].members = members_of({&low, &high});
@@ -155,8 +156,8 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   c.options[0].members = members_of({&low, &never});
   c.options[1].members = members_of({&high, &never});
   CHECK(headline() ==
-        "At the early end of the range the first person is able until 30 h in option 1, until 90 h in option "
-        "2. "
+        "Option 2 lasts longer where the model can separate them. At the early end of the range the first "
+        "person is able until 30 h (5 Feb 00:00 UTC) in option 1, until 90 h (7 Feb 12:00 UTC) in option 2. "
         "In the central case nobody reaches a limit within 5 d, in option 1 or in option 2. Of 3 runs over "
         "what nobody has measured option 1 lasts longer in 0, option 2 in 1; in 2 the model cannot separate "
         "them.");
@@ -166,10 +167,18 @@ TEST_CASE("the range says in how many runs the order holds, turns or is open") {
   c.options[1].members = members_of({&high, &low, &high});
   CHECK(has(headline(),
             " Of 4 runs over what nobody has measured option 1 lasts longer in 1, option 2 in 2; in 1 "));
+  CHECK(has(headline(), "No clear order: it hangs on what nobody has measured. At the early end"));
+  // The same in every run.
+  c.options[1].members = c.options[0].members;
+  CHECK(has(headline(), "The model cannot separate option 1 and option 2. At the early end"));
   // One that states all is the same in every member: 40 h against 30 h, 90 h and 30 h.
   c.options[1].members = {};
   CHECK(has(headline(),
             " Of 4 runs over what nobody has measured option 1 lasts longer in 1, option 2 in 2; in 1 "));
+  CHECK(has(headline(), "No clear order: it hangs on what nobody has measured. At the early end"));
+  // The same in every run.
+  c.options[1].members = c.options[0].members;
+  CHECK(has(headline(), "The model cannot separate option 1 and option 2. At the early end"));
 }
 
 TEST_CASE("an option is called by its scenario, or by what was put in, in words") {
@@ -187,8 +196,8 @@ TEST_CASE("an option is called by its scenario, or by what was put in, in words"
 TEST_CASE("foul air is told in hours, and never is never") {
   Made a, b;  // a: 500 ppm more with every hour of 120
   b.timeline.co2_ppm.assign(b.timeline.time_s.size(), 600);
-  CHECK(has(said(of(a, b)), "Air: CO2 above 5,000 ppm: 110 h in option 1, never in option 2."));
-  CHECK(has(said(of(b, a)), "Air: CO2 above 5,000 ppm: never in option 1, 110 h in option 2."));
+  CHECK(has(said(of(a, b)), "Air: CO2 above 5,000 ppm: 4.6 d in option 1, never in option 2."));
+  CHECK(has(said(of(b, a)), "Air: CO2 above 5,000 ppm: never in option 1, 4.6 d in option 2."));
   CHECK_FALSE(has(said(of(a, a)), "Air:"));
 }
 

@@ -58,14 +58,17 @@ TEST_CASE("what was put in is told with its unit, never as never, yes as yes") {
   CHECK(setting_words("/raft/capacity_persons", "12") == "raft: capacity 12 persons");
 }
 
-TEST_CASE("minutes only under two hours") {
+TEST_CASE("minutes under two hours, days from four days on") {
   CHECK(duration(0) == "0 min");
   CHECK(duration(7 * 60) == "7 min");
   CHECK(duration(95 * 60) == "95 min");
   CHECK(duration(104 * 60) == "100 min");
   CHECK(duration(7200) == "2.0 h");
   CHECK(duration(14.4 * 3600) == "14 h");
-  CHECK(duration(102 * 3600) == "100 h");
+  CHECK(duration(95 * 3600) == "95 h");
+  CHECK(duration(102 * 3600) == "4.3 d");  // 4.25 d
+  CHECK(duration(120 * 3600) == "5 d");
+  CHECK(duration(295.2 * 3600) == "12.3 d");
 }
 
 TEST_CASE("a limit not reached says within what") {
@@ -92,7 +95,7 @@ TEST_CASE("a clock is exact to the minute; beside a duration it is the time as t
   CHECK(beside(62 * 60) == "3 Feb 19:02");            // "62 min"
   CHECK(beside(3 * 3600 + 7 * 60) == "3 Feb 21:06");  // "3.1 h"
   CHECK(beside(14.4 * 3600) == "4 Feb 08:00");        // "14 h"
-  CHECK(beside(176.2 * 3600) == "11 Feb 06:00");      // "180 h": seven and a half days
+  CHECK(beside(176.2 * 3600) == "11 Feb 01:12");      // "7.3 d": 175.2 h
 }
 
 TEST_CASE("UTC and ship's time side by side") {

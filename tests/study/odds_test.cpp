@@ -84,6 +84,52 @@ TEST_CASE("times, shares, causes and help of a hundred known futures") {
   CHECK(o.help->all_able.interval.high == Near(0.5962).epsilon(1e-3));
 }
 
+TEST_CASE("who is first, by place in the crew, and together at the same moment") {
+  study::SampleResult r;
+  r.persons.resize(3);
+  r.persons[1].able_until_s = r.persons[2].able_until_s = 3600;
+  r.coldest_inside_degC = 4, r.water_out_s = 2 * 3600;
+  const study::Future two = study::future_of(r);
+  CHECK_FALSE(two.first_unable[0]);
+  CHECK(two.first_unable[1]);
+  CHECK(two.first_unable[2]);
+  CHECK(two.coldest_inside_degC == 4);
+  CHECK(two.water_out_h == 2);
+  r.persons[1].able_until_s = r.persons[2].able_until_s = study::beyond_horizon;
+  const study::Future nobody = study::future_of(r);
+  CHECK(nobody.first_unable.none());
+  const std::vector<study::Future> all{two, two, two, nobody};
+  const study::Odds o = study::odds_of(study::all_of(all), 80, false, 0.95);
+  CHECK(o.first_unable[0].count == 0);
+  CHECK(o.first_unable[1].count == 3);
+  CHECK(o.first_unable[2].share == Near(0.75));
+}
+
+// Of a hundred futures: life ends before 80 h in 1 to 39 (2 h each), by cold in 1 to 20. Seventy have a
+// cabin, of 1 to 70 degC at the coldest: ranks 7, 35 and 63. Ten carry no water; it runs out at 41 to 99 h in
+// the odd ones after that, within 80 h in 41, 43 ... 79: twenty, half by 59.
+TEST_CASE("what ends life, how cold it gets inside, and when water is out") {
+  auto futures = hundred();
+  for (std::size_t i = 0; i < 100; ++i) {
+    study::Future& f = futures[i];
+    f.alive_cause.fill(i < 20 ? Limit::lethal_core_low : Limit::lethal_water_deficit);
+    if (i < 70) f.coldest_inside_degC = static_cast<float>(i + 1);
+    if (i < 10) f.water_out_h = 0;
+    if (i >= 40 && i % 2 == 0) f.water_out_h = static_cast<float>(i + 1);
+  }
+  const study::Odds o = study::odds_of(study::all_of(futures), 80, false, 0.95);
+  REQUIRE(o.alive_ended.size() == 2);
+  CHECK(o.alive_ended[0].first == Limit::lethal_core_low);
+  CHECK(o.alive_ended[0].second == Near(0.20));
+  CHECK(o.alive_ended[1].second == Near(0.19));
+  CHECK(*o.aboard.coldest_low_degC == Near(7));
+  CHECK(*o.aboard.coldest_middle_degC == Near(35));
+  CHECK(*o.aboard.coldest_high_degC == Near(63));
+  CHECK(o.aboard.no_water.count == 10);
+  CHECK(o.aboard.water_out.count == 20);
+  CHECK(*o.aboard.water_out_middle_h == Near(59));
+}
+
 TEST_CASE("odds given what is known are those of the futures that agree with it, and nothing else") {
   const auto futures = hundred();
   const study::KnownSoFar known{60.0, 45.0};

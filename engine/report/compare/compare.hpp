@@ -18,7 +18,7 @@ using study::Compared;
 using study::Comparison;
 using study::Option;
 
-// "each option: 17 runs of one case over..."
+// "each option: 17 runs of one case that differ in..."
 std::string runs_of_each(const Comparison& comparison);
 // The same as a sentence, and whether there are common futures.
 std::string one_case_each(const Comparison& comparison);

@@ -22,8 +22,7 @@ std::string buys_words(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     if (const auto& levers = comparison.options[i].levers)
       out += fmt::format("{}in option {}: {}", out.empty() ? "" : "; ", i + 1, most_bought_words(*levers, 1));
-  if (out.empty()) return buys_line(std::nullopt, *comparison.options.front().own.scenario);
-  return out + what_ranges_are(out);
+  return out.empty() ? buys_line(std::nullopt, *comparison.options.front().own.scenario) : out;
 }
 
 // Lines of one thing asked: options that say the same share one, which names them unless it is all of them.

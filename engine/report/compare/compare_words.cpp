@@ -63,23 +63,43 @@ Order order_of(study::CrewState state, Ahead central, const Option& a, const Opt
   return out;
 }
 
-// The early end of each range, which leads: "At the early end of the range the first person is able until 100
-// h in option 1, until 27 h in option 2. ". Empty where neither range has one.
+// When the first person is no longer able, or alive, at the early end of the range.
+std::optional<double> early_s(study::CrewState state, const Option& option) {
+  return study::range_over(option.own.figures.*state, option.members, state, &outcome::CrewTimes::first_s)
+      .earliest_s;
+}
+
+// The order over the whole range, in one sentence that leads.
+std::string range_verdict(study::CrewState state, Ahead central, const Option& a, const Option& b,
+                          const Pair& pair) {
+  const Order order = order_of(state, central, a, b);
+  const Ahead early =
+      outcome::later(early_s(state, a), a.own.figures.horizon_s, early_s(state, b), b.own.figures.horizon_s);
+  const bool first = order.first > 0 || early == Ahead::first,
+             second = order.second > 0 || early == Ahead::second;
+  if (first && second) return "No clear order: it hangs on what nobody has measured. ";
+  if (!first && !second)
+    return fmt::format("The model cannot separate {} and {}. ", pair.first_name, pair.second_name);
+  return fmt::format("{} lasts longer{}. ", capitalised(first ? pair.first_name : pair.second_name),
+                     order.first + order.second < order.runs ? " where the model can separate them" : "");
+}
+
+// The early end of each range: "At the early end of the range the first person is able until 63 h (21 Feb
+// 07:20 UTC) in option 1, until 27 h (...) in option 2. ". Empty where neither range has one.
 std::string early_words(study::CrewState state, const Option& a, const Option& b, const Pair& pair) {
-  const auto early_s = [state](const Option& option) {
-    return study::range_over(option.own.figures.*state, option.members, state, &outcome::CrewTimes::first_s)
-        .earliest_s;
-  };
-  const std::optional<double> first_s = early_s(a), second_s = early_s(b);
+  const std::optional<double> first_s = early_s(state, a), second_s = early_s(state, b);
   if (!first_s && !second_s) return "";
   const double first_horizon_s = a.own.figures.horizon_s, second_horizon_s = b.own.figures.horizon_s;
   const Ahead ahead = outcome::later(first_s, first_horizon_s, second_s, second_horizon_s);
-  const auto until = [](const std::optional<double>& at_s, double horizon_s) {
-    return at_s ? "until " + duration(*at_s) : "beyond " + horizon(horizon_s);
+  const auto until = [](const std::optional<double>& at_s, const Option& option) {
+    const scenario::ValidScenario& scenario = *option.own.scenario;
+    if (!at_s) return "beyond " + horizon(option.own.figures.horizon_s);
+    const Clocks clock{scenario.start_unix_s, zone_hours(scenario.scenario.position.longitude_deg)};
+    return fmt::format("until {} ({})", duration(*at_s), clock.utc(*at_s));
   };
   return fmt::format("At the early end of the range the first person is {} {} in {}, {} in {}{}. ",
-                     state == &outcome::Endurance::able ? "able" : "alive", until(first_s, first_horizon_s),
-                     pair.first_name, until(second_s, second_horizon_s), pair.second_name,
+                     state == &outcome::Endurance::able ? "able" : "alive", until(first_s, a),
+                     pair.first_name, until(second_s, b), pair.second_name,
                      ahead == Ahead::indistinguishable ? ": the model cannot separate them" : "");
 }
 
@@ -349,7 +369,7 @@ std::string stores_sentence(Ahead own, Ahead equal, const Pair& pair) {
 std::string runs_of_each(const Comparison& comparison) {
   std::size_t members = 0;
   for (const Option& option : comparison.options) members = std::max(members, option.members.size());
-  return "each option: " + what_the_range_is(members);
+  return "each option: " + what_the_range_is(members, *comparison.options.front().own.scenario);
 }
 
 std::string one_case_each(const Comparison& comparison) {
@@ -373,8 +393,10 @@ std::vector<Conclusion> conclusions(const Comparison& comparison) {
     const bool ranged = !base.members.empty() || !option.members.empty();
     const bool by_able = able != Ahead::indistinguishable || alive == Ahead::indistinguishable;
     const std::string central = ranged ? "in the central case " : "";
-    const std::string early =
-        ranged ? early_words(by_able ? &Figures::able : &Figures::alive, base, option, pair) : "";
+    const study::CrewState leads = by_able ? &Figures::able : &Figures::alive;
+    const std::string early = ranged ? range_verdict(leads, by_able ? able : alive, base, option, pair) +
+                                           early_words(leads, base, option, pair)
+                                     : "";
     const std::string order_able = order_words(&Figures::able, able, base, option, pair),
                       order_alive = order_words(&Figures::alive, alive, base, option, pair);
     add(conclusion.verdict,

@@ -32,12 +32,11 @@ document::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_
   out.title = "Until when";
   out.sentence = fmt::format(
       "Until when people are able and alive: the bar is the range, the dot the central case. A bar that ends "
-      "in an arrow {}.",
+      "in an arrow {}; where no dot is, the central case does too.",
       onward);
   out.x = {"who"};
   out.y = time_axis(horizon_s);
   document::Series range{"range", Kind::spans, {}, 0}, central{"central case", Kind::points, {}, 1};
-  bool all_central = true;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const WindowRow& row = rows[i];
     const double x = static_cast<double>(i);
@@ -47,14 +46,12 @@ document::Chart window_chart(const std::vector<WindowRow>& rows, double horizon_
       range.points.push_back({x, Point::none, earliest_s ? *earliest_s / hour_s : horizon_h,
                               latest_s ? *latest_s / hour_s : horizon_h, "", !latest_s});
       if (!latest_s) range.name = "range, arrow: " + onward;
-      if (!latest_s && !row.central_s) all_central = false;
     }
     if (row.central_s)
       central.points.push_back({x, *row.central_s / hour_s});
     else if (!row.range)
       range.points.push_back({x, Point::none, horizon_h, horizon_h, "", true});
   }
-  if (!all_central) range.name += ", no dot: so does the central case";
   for (document::Series* each : {&range, &central})
     if (!each->points.empty()) out.series.push_back(std::move(*each));
   return out;

@@ -11,8 +11,7 @@
 namespace bide::report {
 Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
   constexpr std::size_t most = 3;
-  const std::string bought = most_bought_words(levers, most);
-  return answer_of({levers.base, scenario, levers.base_members}, bought + what_ranges_are(bought));
+  return answer_of({levers.base, scenario, levers.base_members}, most_bought_words(levers, most));
 }
 
 }  // namespace bide::report

@@ -4,12 +4,14 @@
 #include "bide/report/levers/levers_section.hpp"
 #include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/foot.hpp"
+#include "bide/report/run/sentences.hpp"
 
 namespace bide::report::pages {
 
 document::Page levers_page(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
   document::Page page;
   page.title = scenario.scenario.name;
+  page.lead = head_sentence(scenario, levers.base.in_raft, levers.base.horizon_s);
   page.foot = foot_of(scenario);
   page.rest = "Every change tried, with weight, room and price in air";
   constexpr std::ptrdiff_t large = 2,

@@ -22,25 +22,35 @@ std::string ppm(double value) {
   return two_figures(value);
 }
 
-// Hours gained: later is positive. Of a loss that goes on after the end of the runs, "-66 h or worse".
-std::string hours_words(const Gain& gain) {
-  if (!study::told(gain)) return "none";
-  const std::string hours = duration(std::abs(gain.hours) * hour_s);
-  if (gain.hours > 0) return fmt::format("{}+{}", gain.at_least ? "at least " : "", hours);
-  return fmt::format("-{}{}", hours, gain.at_least ? " or worse" : "");
+// "20 h", "over 20 h" of a gain or a loss that goes on after the end of the runs, "0".
+std::string length_words(const Gain& gain) {
+  if (!study::told(gain)) return "0";
+  return (gain.at_least ? "over " : "") + duration(std::abs(gain.hours) * hour_s);
 }
 
-// "+20 h (-5.0 h to at least +30 h)"; the bracket only where the range says something else than the central
-// case, which lies within it. The range alone where the central case reaches no limit.
+std::string gain_words(const Gain& gain) {
+  if (!study::told(gain)) return "as long";
+  return length_words(gain) + (gain.hours > 0 ? " longer" : " less");
+}
+
+// "0 to 6.9 h longer", "5.0 h less to over 30 h longer".
+std::string gain_range_words(const study::GainRange& range) {
+  const bool loses = study::told(range.low) && range.low.hours < 0,
+             gains = study::told(range.high) && range.high.hours > 0;
+  const std::string low = length_words(range.low), high = length_words(range.high);
+  if (!loses) return fmt::format("{} to {} longer", low, high);
+  if (!gains) return fmt::format("{} to {} less", high, low);
+  return fmt::format("{} less to {} longer", low, high);
+}
+
+// "20 h longer (5.0 h less to over 30 h longer)"; the bracket only where the range says something else than
+// the central case, which lies within it. The range alone where the central case reaches no limit.
 std::string time_words(const LeverTried& tried, Gain Gains::*which) {
   const Gain& gain = tried.gained.*which;
-  const std::string central = hours_words(gain);
   const study::GainRange range = study::gain_range(tried, which);
-  const std::string low = hours_words(range.low), high = hours_words(range.high);
-  if (low == high) return central;
-  const auto end = [](const std::string& words) { return words == "none" ? "0 h" : words; };
-  const std::string span = fmt::format("{} to {}", end(low), end(high));
-  return gain.unreached ? span : fmt::format("{} ({})", central, span);
+  const std::string central = gain_words(gain);
+  if (gain_words(range.low) == gain_words(range.high)) return central;
+  return gain.unreached ? gain_range_words(range) : fmt::format("{} ({})", central, gain_range_words(range));
 }
 
 bool reached(const LeverTried& tried, Gain Gains::*which) {
@@ -118,10 +128,6 @@ std::string most_bought_words(const study::LeversTried& levers, std::size_t most
                            : "");
   }
   return out.empty() ? "none of the practical changes tried, one at a time" : out;
-}
-
-std::string what_ranges_are(const std::string& bought) {
-  return bought.find(" h to ") == std::string::npos ? "" : " (a range over what nobody has measured)";
 }
 
 std::string reason_words(const study::LeversTried& levers, const LeverTried& tried) {

@@ -17,8 +17,8 @@ inline constexpr const char* what_gains_are =
     "change against the same run without it. Where the central case reaches no limit, the range stands "
     "alone.";
 
-// Both gains, each with its range: "able +14 h; alive 0 h to at least +24 h". Where no limit of being able is
-// reached, the margin too.
+// Both gains, each with its range: "able 14 h longer; alive 0 to over 24 h longer". Where no limit of being
+// able is reached, the margin too.
 // @param horizon_s end of the runs, s
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 
@@ -27,8 +27,6 @@ std::string bought_words(const study::LeverTried& tried, double horizon_s);
 std::vector<const study::LeverTried*> most_bought(const study::LeversTried& levers, std::size_t most);
 // The same in words, each with its hours, or the margin it gains.
 std::string most_bought_words(const study::LeversTried& levers, std::size_t most);
-// Explains the ranges in such words, to be said once after them; empty where there are none.
-std::string what_ranges_are(const std::string& bought);
 
 // Why it gains or loses here: "More to drink makes up for... (worst water deficit 6.1 %, 7.7 % without)";
 // empty where it does neither.

@@ -19,6 +19,7 @@ study::OddsAnswer from_now(study::OddsAnswer m) {
     for (study::Window& window : *windows)
       for (study::QuantileByRank& each : window.until)
         for (std::optional<double>* h : {&each.time, &each.low, &each.high}) move(*h);
+  move(odds.aboard.water_out_middle_h);
   for (study::AtTime& each : odds.times) each.at_h -= now_h;
   for (study::CausesBy& each : odds.causes) each.by_h -= now_h;
   if (m.launch)

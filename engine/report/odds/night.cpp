@@ -64,20 +64,6 @@ bool is_drawn(const scenario::Prior& prior, const scenario::Uncertain& u) {
                      [&](const auto& each) { return of_prior(each.pointer + "/height_m"); });
 }
 
-// Of the file as it was made, from when the ship was abandoned; people of whom nothing is known are told by
-// nobody.
-std::string case_as_made(const study::OddsAnswer& m) {
-  scenario::ValidScenario begun = m.scenario;
-  begun.start_unix_s -= m.started_h_ago.value_or(0) * hour_s;
-  const AnswerBasis basis{*m.as_written, begun};
-  const auto& drawn = begun.scenario.uncertain->inputs.entries;
-  const bool known = std::none_of(drawn.begin(), drawn.end(),
-                                  [](const auto& each) { return each.first.ends_with("/age_years"); });
-  return fmt::format(
-      "the file as it was made, nothing drawn, counted from the abandoning. {}Inside: {}. Water: {}",
-      known ? "Who first: " + who_first(basis) + ". " : "", inside_line(basis), water_line(basis));
-}
-
 }  // namespace
 
 Answer night_answer(const study::OddsAnswer& m) {
@@ -86,8 +72,10 @@ Answer night_answer(const study::OddsAnswer& m) {
   Answer out{{"Able until", "first person, " + end_of(m, able)},
              {"Alive until", "last person, " + end_of(m, alive)},
              {"Ends it", ends_by(m, "by " + clock_of(m, m.odds.horizon_h))},
-             {"Ask next", ask_words(m, most_asked)}};
-  if (m.as_written) out.push_back({"One case", case_as_made(m)});
+             {"Who first", who_first(m)},
+             {"Ask next", ask_words(m, most_asked)},
+             {"Inside", inside_line(m)},
+             {"Water", water_line(m)}};
   if (m.started_h_ago && *m.started_h_ago < 1) out.push_back({"First hour", first_hour_line(m.scenario)});
   std::string sure = fmt::format(
       "{} futures, not a forecast; what is not known is drawn from priors, most of them judgement: what is "

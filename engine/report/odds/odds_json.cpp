@@ -70,16 +70,36 @@ Shape<study::AtTime> at_time_shape() {
       .part("some_alive", chance_shape(), [](const At& t) { return t.some_alive; });
 }
 
+std::vector<std::pair<std::string, Exact>> named_shares(const study::CauseShares& shares) {
+  std::vector<std::pair<std::string, Exact>> out;
+  for (const auto& [limit, part] : shares) out.emplace_back(system::name_of(limit), Exact{part});
+  return out;
+}
+
+Shape<study::Aboard> aboard_shape() {
+  using study::Aboard;
+  return Shape<Aboard>()
+      .with(
+          "coldest_low_degC", [](const Aboard& a) { return Exact{a.coldest_low_degC}; },
+          "inside; 1 in 10 futures with a cabin comes lower; null: no cabin in any")
+      .with("coldest_middle_degC", [](const Aboard& a) { return Exact{a.coldest_middle_degC}; })
+      .with("coldest_high_degC", [](const Aboard& a) { return Exact{a.coldest_high_degC}; })
+      .part(
+          "no_water", chance_shape(), [](const Aboard& a) { return a.no_water; },
+          "no drinking water aboard at the start")
+      .part(
+          "water_out", chance_shape(), [](const Aboard& a) { return a.water_out; },
+          "what there was runs out within the horizon")
+      .with(
+          "water_out_middle_h", [](const Aboard& a) { return Exact{a.water_out_middle_h}; },
+          "by which half of those futures have run out; null: none has");
+}
+
 Shape<study::CausesBy> causes_shape() {
   return Shape<study::CausesBy>()
       .with("by_h", [](const study::CausesBy& c) { return Exact{c.by_h}; })
       .named_values(
-          "first_able_ended_by",
-          [](const study::CausesBy& c) {
-            std::vector<std::pair<std::string, Exact>> out;
-            for (const auto& [limit, part] : c.ended) out.emplace_back(system::name_of(limit), Exact{part});
-            return out;
-          },
+          "first_able_ended_by", [](const study::CausesBy& c) { return named_shares(c.ended); },
           "share of the futures, by the limit that ended it");
 }
 
@@ -239,6 +259,17 @@ const Shape<Odds>& odds_shape() {
           .part("alive", windows_shape(), [](const Odds& m) { return m.odds.alive; })
           .parts("against_time", at_time_shape(), [](const Odds& m) { return m.odds.times; })
           .parts("causes", causes_shape(), [](const Odds& m) { return m.odds.causes; })
+          .named_values(
+              "first_alive_ended_by", [](const Odds& m) { return named_shares(m.odds.alive_ended); },
+              "share of the futures, by the limit that ended it within the horizon")
+          .parts(
+              "first_unable", chance_shape(),
+              [](const Odds& m) {
+                const auto& all = m.odds.first_unable;
+                return std::vector<Chance>(all.begin(), all.begin() + std::ssize(m.scenario.scenario.crew));
+              },
+              "by place in the crew: whose ability ends first, within the horizon; several may at once")
+          .part("aboard", aboard_shape(), [](const Odds& m) { return m.odds.aboard; })
           .part("help", help_shape(),
                 [](const Odds& m) {
                   return m.odds.help

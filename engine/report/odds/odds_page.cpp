@@ -37,7 +37,8 @@ document::Chart windows_chart(const study::OddsAnswer& m) {
   out.title = "The endurance window";
   out.sentence = fmt::format(
       "Until when the first person, half of the crew and the last person are able and alive: 8 in 10 "
-      "futures, half of them, and the median. A bar that ends in an arrow goes on after {}.",
+      "futures, half of them, and the median. A bar that ends in an arrow goes on after {}; where no dot is, "
+      "the median does too.",
       horizon(horizon_h * hour_s));
   out.x = {"person"};
   out.y = axis_of(m);
@@ -57,7 +58,6 @@ document::Chart windows_chart(const study::OddsAnswer& m) {
   };
   for (std::size_t who = 0; who < study::who_count; ++who) add("able", crew_order[who], m.odds.able[who]);
   for (std::size_t who = 0; who < study::who_count; ++who) add("alive", crew_order[who], m.odds.alive[who]);
-  if (middle.points.size() < out.categories.size()) most.name += ", no dot: so does the median future";
   out.series = {most, half};
   if (!middle.points.empty()) out.series.push_back(std::move(middle));
   out.told = true;

@@ -164,10 +164,72 @@ std::string window_line(const study::OddsAnswer& m,
 
 std::string ends_by(const study::OddsAnswer& m, const std::string& end) {
   if (m.odds.causes.empty() || m.odds.causes.back().ended.empty()) return "nothing in any future " + end;
-  std::string out;
-  for (const auto& [limit, part] : m.odds.causes.back().ended)
-    out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
-  return fmt::format("the first person is no longer able: {} of futures {}", out, end);
+  const auto listed = [](const study::CauseShares& shares) {
+    std::string out;
+    for (const auto& [limit, part] : shares)
+      out += fmt::format("{}{} in {}", out.empty() ? "" : ", ", outcome::short_cause(limit), share(part));
+    return out;
+  };
+  const std::string alive = listed(m.odds.alive_ended);
+  return fmt::format("the first person is no longer able: {} of futures {}; no longer alive: {}",
+                     listed(m.odds.causes.back().ended), end, alive.empty() ? "in none" : alive);
+}
+
+namespace {
+
+// Whether age or sex of a person of the crew is drawn.
+bool is_drawn(const scenario::ValidScenario& scenario, int person) {
+  const std::string of = fmt::format("/crew/{}/", person);
+  const auto& drawn = scenario.scenario.uncertain->inputs.entries;
+  const auto& groups = scenario.scenario.uncertain->groups;
+  const auto is = [&](const std::string& pointer) {
+    return pointer == of + "age_years" || pointer == of + "sex";
+  };
+  return std::any_of(drawn.begin(), drawn.end(), [&](const auto& each) { return is(each.first); }) ||
+         std::any_of(groups.begin(), groups.end(), [&](const scenario::SharedInput& each) {
+           return std::any_of(each.pointers.begin(), each.pointers.end(), is);
+         });
+}
+
+}  // namespace
+
+std::string who_first(const study::OddsAnswer& m) {
+  const std::vector<scenario::Person>& crew = m.scenario.scenario.crew;
+  if (crew.size() == 1) return "one person alone";
+  bool all_drawn = true;  // people of whom nothing is known differ by chance alone
+  for (std::size_t p = 0; p < crew.size(); ++p)
+    all_drawn = all_drawn && is_drawn(m.scenario, static_cast<int>(p));
+  if (all_drawn) return "not told: who they are is drawn";
+  const auto end = m.odds.first_unable.begin() + std::ssize(crew);
+  const study::Chance& most =
+      *std::max_element(m.odds.first_unable.begin(), end,
+                        [](const study::Chance& a, const study::Chance& b) { return a.share < b.share; });
+  if (most.count == 0) return "nobody in any future";
+  std::vector<int> alike;  // as often as the most often, as far as so many futures tell
+  for (std::size_t p = 0; p < crew.size(); ++p)
+    if (m.odds.first_unable[p].interval.high >= most.interval.low) alike.push_back(static_cast<int>(p));
+  if (alike.size() == crew.size()) return "no one more often than the others";
+  return fmt::format(
+      "most often {}: {}in {} of futures",
+      is_drawn(m.scenario, alike.front()) ? person_names(alike) : names_with_age(alike, m.scenario),
+      alike.size() > 1 ? "each " : "", share(most.share));
+}
+
+std::string inside_line(const study::OddsAnswer& m) {
+  const study::Aboard& a = m.odds.aboard;
+  if (!a.coldest_low_degC) return "no cabin: in the water";
+  const std::string low = temperature(*a.coldest_low_degC), high = temperature(*a.coldest_high_degC);
+  return "coldest " + (low == high ? low : low + " to " + high) + " (8 in 10 futures)";
+}
+
+std::string water_line(const study::OddsAnswer& m) {
+  const study::Aboard& a = m.odds.aboard;
+  if (a.no_water.count == m.odds.futures) return "no drinking water aboard";
+  const std::string within = "within " + horizon(m.odds.horizon_h * hour_s);
+  const std::string none = a.no_water.count == 0 ? "" : "; none aboard in " + share(a.no_water.share);
+  if (!a.water_out_middle_h) return "not out " + within + " in any future" + none;
+  return fmt::format("out {} in {} of futures, half of these by {}{}", within, share(a.water_out.share),
+                     odds_hours(a.water_out_middle_h, m.odds.horizon_h), none);
 }
 
 std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
@@ -198,7 +260,8 @@ Answer odds_answer(const study::OddsAnswer& m) {
   if (m.started_h_ago) return night_answer(m);
   Answer out{{"Able until", window_line(m, m.odds.able)},
              {"Alive until", window_line(m, m.odds.alive)},
-             {"Ends it", ends_by(m, "within " + horizon(m.odds.horizon_h * hour_s))}};
+             {"Ends it", ends_by(m, "within " + horizon(m.odds.horizon_h * hour_s))},
+             {"Who first", who_first(m)}};
   if (m.odds.help)
     out.push_back({"Help", fmt::format("if it comes as stated, after {}: all able then in {} of futures",
                                        rescue_words(*m.scenario.scenario.uncertain->rescue),
@@ -207,13 +270,9 @@ Answer odds_answer(const study::OddsAnswer& m) {
   out.push_back({"Buys most",
                  buys_line(m.levers, m.scenario) + (m.levers ? "; tried on the one case of the file" : "")});
   std::string sure = fmt::format("{} futures, not a forecast", m.odds.futures);
-  if (m.as_written) {
-    const AnswerBasis basis{*m.as_written, m.scenario};
-    out.push_back(
-        {"One case", fmt::format("the file as written, nothing drawn. Who first: {}. Inside: {}. Water: {}",
-                                 who_first(basis), inside_line(basis), water_line(basis))});
-    sure += "; " + how_sure(*m.as_written);
-  }
+  if (m.as_written) sure += "; " + how_sure(*m.as_written);
+  out.push_back({"Inside", inside_line(m)});
+  out.push_back({"Water", water_line(m)});
   out.push_back({"First hour", first_hour_line(m.scenario)});
   out.push_back({"How sure", sure});
   out.push_back({"Not in it", not_in_the_model});

@@ -22,7 +22,7 @@ std::string share(const study::Chance& chance);  // with its interval
 std::string rescue_words(const scenario::Rescue& rescue);
 std::string odds_range(const study::Window& window, double horizon_h);  // "14 h to 41 h (8 in 10 futures)"
 
-// "the first person is no longer able: cold in 39 % (34 % to 45 %) of futures within 3 d".
+// "the first person is no longer able: cold in 39 % of futures within 3 d; no longer alive: cold in 37 %".
 // @param end what is said of the time looked at: "within 3 d"
 std::string ends_by(const study::OddsAnswer& material, const std::string& end);
 
@@ -30,7 +30,13 @@ std::string ends_by(const study::OddsAnswer& material, const std::string& end);
 // @param most questions, at least 1
 std::string ask_words(const study::OddsAnswer& material, std::size_t most);
 
-// The answer in lines; cabin, water and who is first are those of the scenario as written.
+// Over the futures: "most often Person B (woman, 41): in 32 % of futures"; "coldest 3 °C to 9 °C (8 in 10
+// futures)"; "out within 3 d in 60 % of futures, half of these by 41 h".
+std::string who_first(const study::OddsAnswer& material);
+std::string inside_line(const study::OddsAnswer& material);
+std::string water_line(const study::OddsAnswer& material);
+
+// The answer in lines.
 Answer odds_answer(const study::OddsAnswer& material);
 
 std::vector<std::string> given_sentences(const study::OddsAnswer& material);

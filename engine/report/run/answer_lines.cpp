@@ -80,6 +80,12 @@ std::vector<std::string> doubts(const Figures& figures) {
   return out;
 }
 
+std::string grade_words(outcome::Grade grade) {
+  const std::string word(to_string(grade));
+  if (grade == outcome::Grade::checked) return word + " against measurements";
+  return grade == outcome::Grade::extrapolated ? "in part beyond what was measured (" + word + ")" : word;
+}
+
 }  // namespace
 
 std::string names_with_age(const std::vector<int>& persons, const scenario::ValidScenario& scenario) {
@@ -193,11 +199,11 @@ std::string water_line(const AnswerBasis& basis) {
 }
 
 std::string how_sure(const Figures& figures) {
-  const auto able = to_string(figures.able_evidence.grade), alive = to_string(figures.alive_evidence.grade);
-  std::string out =
-      able == alive ? std::string(able) : fmt::format("able until {}, alive until {}", able, alive);
+  const std::string able = grade_words(figures.able_evidence.grade),
+                    alive = grade_words(figures.alive_evidence.grade);
+  std::string out = able == alive ? able : fmt::format("able until {}, alive until {}", able, alive);
   const std::vector<std::string> all = doubts(figures);
-  constexpr std::size_t most_told = 3;
+  constexpr std::size_t most_told = 2;
   const std::size_t told = std::min(all.size(), most_told);
   for (std::size_t i = 0; i < told; ++i) out += (i == 0 ? ": " : "; ") + all[i];
   if (all.size() > told) out += fmt::format("; and {} more under Evidence", all.size() - told);
@@ -207,8 +213,7 @@ std::string how_sure(const Figures& figures) {
 std::string buys_line(const std::optional<study::LeversTried>& levers,
                       const scenario::ValidScenario& scenario) {
   if (!levers) return "not tried; ask: bide levers " + file_alone(scenario.file);
-  const std::string bought = most_bought_words(*levers, 2);
-  return bought + what_ranges_are(bought);
+  return most_bought_words(*levers, 2);
 }
 
 Answer answer_of(const AnswerBasis& basis, const std::string& buys) {
@@ -217,13 +222,13 @@ Answer answer_of(const AnswerBasis& basis, const std::string& buys) {
              {"Ends it", ends_line(basis)},
              {"Who first", who_line(basis)}};
   if (const std::string help = help_line(basis); !help.empty()) out.push_back({"Help", help});
-  out.insert(out.end(),
-             {{"Buys most", buys},
-              {"Inside", inside_line(basis)},
-              {"Water", water_line(basis)},
-              {"First hour", first_hour_line(basis.scenario)},
-              {"How sure", how_sure(basis.figures) + "; " + what_the_range_is(basis.members.size())},
-              {"Not in it", not_in_the_model}});
+  out.insert(out.end(), {{"Buys most", buys},
+                         {"Inside", inside_line(basis)},
+                         {"Water", water_line(basis)},
+                         {"First hour", first_hour_line(basis.scenario)},
+                         {"How sure", how_sure(basis.figures) + "; " +
+                                          what_the_range_is(basis.members.size(), basis.scenario)},
+                         {"Not in it", not_in_the_model}});
   return out;
 }
 

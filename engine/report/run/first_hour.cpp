@@ -1,5 +1,7 @@
 #include "bide/report/run/first_hour.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "bide/constants/crew_needs.hpp"
@@ -117,9 +119,11 @@ std::vector<Task> first_hour_tasks(const scenario::ValidScenario& s, const study
 std::string first_hour_line(const scenario::ValidScenario& s) {
   constexpr std::size_t most_letters = 115;  // two lines of a terminal
   std::string out;
-  for (const Task& task : first_hour_tasks(s)) {
-    const std::string name = task.name;
-    if (!out.empty() && out.size() + name.size() + 2 > most_letters) return out + ", and more";
+  const std::vector<Task> tasks = first_hour_tasks(s);
+  for (std::size_t i = 0; i < tasks.size(); ++i) {
+    const std::string name = tasks[i].name;
+    if (!out.empty() && out.size() + name.size() + 2 > most_letters)
+      return fmt::format("{}, and {} more", out, tasks.size() - i);
     out += (out.empty() ? "" : ", ") + name;
   }
   return out;

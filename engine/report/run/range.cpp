@@ -1,7 +1,9 @@
 #include "bide/report/run/range.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "bide/outcome/compare.hpp"
@@ -9,6 +11,16 @@
 #include "bide/report/words/words.hpp"
 
 namespace bide::report {
+namespace {
+
+std::string unmeasured_words(const std::string& pointer) {
+  if (pointer == "/raft/canopy_heat_loss_position") return "canopy heat";
+  if (pointer == "/raft/leakage_position") return "draught";
+  if (pointer == "/model/shivering_endurance") return "how long shivering lasts";
+  return "the model's error";
+}
+
+}  // namespace
 
 using outcome::CrewTimes;
 
@@ -23,9 +35,16 @@ std::string range_words(const study::TimeRange& range, double horizon_s) {
   return from == to ? from : from + " to " + to;
 }
 
-std::string what_the_range_is(std::size_t members) {
+std::string what_the_range_is(std::size_t members, const scenario::ValidScenario& scenario) {
   if (members == 0) return "no range: the file states all that nobody has measured; one case, not a forecast";
-  return fmt::format("{} runs of one case over what nobody has measured; not a forecast", members + 1);
+  std::vector<std::string> differs;
+  for (const std::string& each : study::unmeasured_inputs(scenario))
+    if (std::string words = unmeasured_words(each);
+        std::find(differs.begin(), differs.end(), words) == differs.end())
+      differs.push_back(std::move(words));
+  return fmt::format(
+      "{} runs of one case that differ in what nobody has measured ({}) give each range; not a forecast",
+      members + 1, fmt::join(differs, ", "));
 }
 
 Answer run_answer(const Material& m, const study::RangeMembers& members, const std::string& buys) {

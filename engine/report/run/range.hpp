@@ -14,8 +14,8 @@ namespace bide::report {
 std::string latest_words(const study::TimeRange& range, double horizon_s);
 // "14 h to 41 h", "14 h to after 5 d", "not reached within 5 d".
 std::string range_words(const study::TimeRange& range, double horizon_s);
-// What the members are, and what stays one case. @param members may be none
-std::string what_the_range_is(std::size_t members);
+// What the members are, and what they differ in. @param members may be none
+std::string what_the_range_is(std::size_t members, const scenario::ValidScenario& scenario);
 
 // The answer of a run with its range over the members.
 // @param buys what would buy time, or how to ask

@@ -66,7 +66,7 @@ document::Page run_page(const RunMaterial& material) {
   const Material& m = material.run;
   document::Page page;
   page.title = m.scenario.scenario.name;
-  page.lead = head_sentence(m);
+  page.lead = head_sentence(m.scenario, m.timeline.in_raft, m.timeline.horizon_s);
   page.foot = foot_of(m.scenario);
   page.rest = "charts, events, evidence";
   if (const std::size_t count = caution_sentences(m.scenario).size(); count > 0)

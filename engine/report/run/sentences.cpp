@@ -37,14 +37,13 @@ std::string words_of(const PersonOutcome& person, double horizon_s, const scenar
 
 }  // namespace
 
-std::string head_sentence(const Material& m) {
-  const scenario::Scenario& s = m.scenario.scenario;
-  std::string where = m.timeline.in_raft ? "in a raft" : "in the water, no raft";
+std::string head_sentence(const scenario::ValidScenario& scenario, bool in_raft, double horizon_s) {
+  const scenario::Scenario& s = scenario.scenario;
+  std::string where = in_raft ? "in a raft" : "in the water, no raft";
   if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
-  return fmt::format("{} {} {}, from {}, followed for {}.", s.crew.size(),
-                     s.crew.size() == 1 ? "person" : "people", where,
-                     both_clocks(m.timeline.start_unix_s, 0, zone_hours(s.position.longitude_deg)),
-                     horizon(m.timeline.horizon_s));
+  return fmt::format(
+      "{} {} {}, from {}, followed for {}.", s.crew.size(), s.crew.size() == 1 ? "person" : "people", where,
+      both_clocks(scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)), horizon(horizon_s));
 }
 
 std::vector<std::string> person_sentences(const Material& m) {

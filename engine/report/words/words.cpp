@@ -20,6 +20,8 @@ double rounded_to_two(double value) {
   return std::round(value / unit) * unit;
 }
 
+constexpr double days_from_s = 4 * day_s;  // a duration is told in days
+
 constexpr const char* months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                   "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 
@@ -88,19 +90,20 @@ std::string percent(double value) {
   return two_figures(value) + " %";
 }
 
-std::string duration(double seconds) {
-  if (!std::isfinite(seconds)) return "unknown";
-  if (seconds < 2 * hour_s) {
-    const double minutes = std::round(seconds / minute_s);
-    return (minutes < 10 ? fmt::format("{:.0f}", minutes) : two_figures(minutes)) + " min";
-  }
-  return two_figures(seconds / hour_s) + " h";
-}
-
 double as_shown_s(double seconds) {
+  constexpr double day_part_s = day_s / 10;
+  if (seconds >= days_from_s) return std::round(seconds / day_part_s) * day_part_s;
   if (seconds >= 2 * hour_s) return rounded_to_two(seconds / hour_s) * hour_s;
   const double minutes = std::round(seconds / minute_s);
   return (minutes < 10 ? minutes : rounded_to_two(minutes)) * minute_s;
+}
+
+std::string duration(double seconds) {
+  if (!std::isfinite(seconds)) return "unknown";
+  const double shown_s = as_shown_s(seconds);
+  if (seconds >= days_from_s) return fmt::format("{:.4g} d", shown_s / day_s);
+  if (seconds >= 2 * hour_s) return two_figures(shown_s / hour_s) + " h";
+  return fmt::format("{:.0f} min", shown_s / minute_s);
 }
 
 std::string horizon(double seconds) {

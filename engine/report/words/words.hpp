@@ -1,7 +1,8 @@
 // How results are put into words, so that no number looks better than it is.
 //
-// Rules: two significant figures; temperatures in whole degrees; minutes only under two hours; a limit not
-// reached says "not reached within 5 d"; people are Person A, B...; a clock time is exact to the minute, but
+// Rules: two significant figures; temperatures in whole degrees; minutes only under two hours, days and their
+// tenths from four days on (two figures of hours would be up to five hours wrong there); a limit not reached
+// says "not reached within 5 d"; people are Person A, B...; a clock time is exact to the minute, but
 // beside a duration it is the start plus the time as that duration shows it, so that the two agree.
 #pragma once
 
@@ -23,7 +24,7 @@ std::string temperature(double degC);          // "-3 °C"
 std::string percent(double value);             // value in %: "6.2 %"
 std::string margin_left(double fraction);      // "a third of the margin left"; 0..1 of the way to a limit
 std::string margin_left_pct(double fraction);  // "34 % of the margin left", where two are set side by side
-std::string duration(double seconds);          // "95 min", "14 h", "100 h"
+std::string duration(double seconds);          // "95 min", "14 h", "4.8 d"
 double as_shown_s(double seconds);             // as duration() shows it, for a clock beside it
 std::string horizon(double seconds);           // "5 d", "36 h"
 std::string not_reached(double horizon_s);     // "not reached within 5 d"

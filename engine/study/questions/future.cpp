@@ -2,6 +2,7 @@
 #include "bide/core/units.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 #include <vector>
 
@@ -38,6 +39,14 @@ Future future_of(const SampleResult& result, const Help& help, const std::option
   in_order(result.persons, &PersonResult::able_until_s, &PersonResult::able_cause, f.able_h, f.able_cause);
   in_order(result.persons, &PersonResult::alive_until_s, &PersonResult::alive_cause, f.alive_h,
            f.alive_cause);
+  const auto first = std::min_element(
+      result.persons.begin(), result.persons.end(),
+      [](const PersonResult& a, const PersonResult& b) { return a.able_until_s < b.able_until_s; });
+  for (std::size_t p = 0; p < result.persons.size(); ++p)
+    f.first_unable[p] =
+        std::isfinite(first->able_until_s) && result.persons[p].able_until_s == first->able_until_s;
+  f.coldest_inside_degC = static_cast<float>(result.coldest_inside_degC);
+  f.water_out_h = static_cast<float>(result.water_out_s / hour_s);
   f.rescue_h = static_cast<float>(help.at_h);
   f.held_back_h = static_cast<float>(help.held_back_h);
   f.no_weather_for_help = help.no_weather;

@@ -6,6 +6,7 @@
 #include <functional>
 #include <limits>
 #include <stdexcept>
+#include <tuple>
 #include <utility>
 
 #include "bide/core/units.hpp"
@@ -79,39 +80,81 @@ void read_quantiles(const Futures& futures, std::size_t cases, Hours hours, std:
   }
 }
 
-std::vector<CausesBy> causes_by(const Futures& futures, std::size_t cases, std::vector<CausesBy> by) {
-  std::vector<std::array<std::size_t, static_cast<std::size_t>(system::Limit::none) + 1>> counts(by.size());
-  futures([&](const Future& f) {
-    for (std::size_t i = 0; i < by.size(); ++i)
-      if (hour(f, &Future::able_h, first_person) <= by[i].by_h)
-        ++counts[i][static_cast<std::size_t>(f.able_cause[first_person])];
-  });
-  for (std::size_t i = 0; i < by.size(); ++i) {
-    auto& ended = by[i].ended;
-    for (std::size_t cause = 0; cause < counts[i].size(); ++cause)
-      if (counts[i][cause] > 0)
-        ended.emplace_back(static_cast<system::Limit>(cause),
-                           static_cast<double>(counts[i][cause]) / static_cast<double>(cases));
-    std::stable_sort(ended.begin(), ended.end(),
-                     [](const auto& a, const auto& b) { return a.second > b.second; });
-  }
-  return by;
+using CauseCounts = std::array<std::size_t, static_cast<std::size_t>(system::Limit::none) + 1>;
+
+CauseShares shares_of(const CauseCounts& counts, std::size_t cases) {
+  CauseShares out;
+  for (std::size_t cause = 0; cause < counts.size(); ++cause)
+    if (counts[cause] > 0)
+      out.emplace_back(static_cast<system::Limit>(cause),
+                       static_cast<double>(counts[cause]) / static_cast<double>(cases));
+  std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.second > b.second; });
+  return out;
 }
 
-void read_hours_held_back(const Futures& futures, HeldBack& held_back) {
-  const std::size_t cases = held_back.at_all.count;
-  if (cases == 0) return;
+void read_causes(const Futures& futures, Odds& o) {
+  std::vector<CauseCounts> able(o.causes.size());
+  CauseCounts alive{};
+  futures([&](const Future& f) {
+    for (std::size_t i = 0; i < o.causes.size(); ++i)
+      if (hour(f, &Future::able_h, first_person) <= o.causes[i].by_h)
+        ++able[i][static_cast<std::size_t>(f.able_cause[first_person])];
+    if (hour(f, &Future::alive_h, first_person) < o.horizon_h)
+      ++alive[static_cast<std::size_t>(f.alive_cause[first_person])];
+  });
+  for (std::size_t i = 0; i < o.causes.size(); ++i) o.causes[i].ended = shares_of(able[i], o.futures);
+  o.alive_ended = shares_of(alive, o.futures);
+}
+
+void read_first_unable(const Futures& futures, Odds& o) {
+  std::array<std::size_t, scenario::largest_crew> counts{};
+  futures([&](const Future& f) {
+    if (f.first_unable.none()) return;
+    for (std::size_t p = 0; p < counts.size(); ++p) counts[p] += f.first_unable[p] ? 1 : 0;
+  });
+  for (std::size_t p = 0; p < counts.size(); ++p)
+    o.first_unable[p] = chance_of(counts[p], o.futures, o.confidence);
+}
+
+// Tenth, half and nine tenths of a number that some futures have; empty where none has it.
+using Spread = std::optional<std::array<double, 3>>;
+Spread spread_of(const Futures& futures, const std::function<std::optional<float>(const Future&)>& number) {
+  std::size_t cases = 0;
+  futures([&](const Future& f) { cases += number(f) ? 1 : 0; });
+  if (cases == 0) return std::nullopt;
   const std::array ranks{rank_of(low_share, cases), rank_of(0.5, cases), rank_of(high_share, cases)};
-  const auto hours = at_ranks<float>(
+  const auto read = at_ranks<float>(
       [&](const std::function<void(float)>& visit) {
         futures([&](const Future& f) {
-          if (f.held_back_h > 0) visit(f.held_back_h);
+          if (const auto value = number(f)) visit(*value);
         });
       },
       ranks);
-  held_back.low_h = static_cast<double>(hours[0]);
-  held_back.middle_h = static_cast<double>(hours[1]);
-  held_back.high_h = static_cast<double>(hours[2]);
+  return std::array{static_cast<double>(read[0]), static_cast<double>(read[1]), static_cast<double>(read[2])};
+}
+
+bool runs_out(const Future& f, double horizon_h) {
+  return f.water_out_h > 0 && static_cast<double>(f.water_out_h) < horizon_h;
+}
+
+void read_aboard(const Futures& futures, double horizon_h, Aboard& aboard) {
+  if (const Spread coldest = spread_of(futures, [](const Future& f) {
+        return std::isnan(f.coldest_inside_degC) ? std::nullopt : std::optional(f.coldest_inside_degC);
+      }))
+    std::tie(aboard.coldest_low_degC, aboard.coldest_middle_degC, aboard.coldest_high_degC) =
+        std::tie((*coldest)[0], (*coldest)[1], (*coldest)[2]);
+  if (const Spread out = spread_of(futures, [&](const Future& f) {
+        return runs_out(f, horizon_h) ? std::optional(f.water_out_h) : std::nullopt;
+      }))
+    aboard.water_out_middle_h = (*out)[1];
+}
+
+void read_hours_held_back(const Futures& futures, HeldBack& held_back) {
+  if (const Spread hours = spread_of(futures, [](const Future& f) {
+        return f.held_back_h > 0 ? std::optional(f.held_back_h) : std::nullopt;
+      }))
+    std::tie(held_back.low_h, held_back.middle_h, held_back.high_h) =
+        std::tie((*hours)[0], (*hours)[1], (*hours)[2]);
 }
 
 void ask_about_help(Questions& questions, HelpOdds& help, double horizon_h) {
@@ -157,7 +200,6 @@ Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double co
   const std::vector<double> hours =
       at_h.empty() ? equal_parts(horizon_h) : std::vector<double>(at_h.begin(), at_h.end());
   o.times.resize(hours.size());
-  std::vector<CausesBy> by;
   for (std::size_t i = 0; i < hours.size(); ++i) {
     AtTime& t = o.times[i];
     t.at_h = hours[i];
@@ -165,15 +207,19 @@ Odds odds_of(const Futures& futures, double horizon_h, bool with_help, double co
     questions.ask(t.some_able, later_than(&Future::able_h, last_person, t.at_h));
     questions.ask(t.all_alive, later_than(&Future::alive_h, first_person, t.at_h));
     questions.ask(t.some_alive, later_than(&Future::alive_h, last_person, t.at_h));
-    if (i % 2 == 1) by.push_back({t.at_h, {}});
+    if (i % 2 == 1) o.causes.push_back({t.at_h, {}});
   }
+  questions.ask(o.aboard.no_water, [](const Future& f) { return f.water_out_h <= 0; });
+  questions.ask(o.aboard.water_out, [horizon_h](const Future& f) { return runs_out(f, horizon_h); });
   if (with_help) ask_about_help(questions, o.help.emplace(), horizon_h);
   o.futures = questions.answer(futures, confidence);
   for (std::size_t who = 0; who < who_count; ++who) {
     read_quantiles(futures, o.futures, &Future::able_h, who, horizon_h, confidence, o.able[who]);
     read_quantiles(futures, o.futures, &Future::alive_h, who, horizon_h, confidence, o.alive[who]);
   }
-  o.causes = causes_by(futures, o.futures, std::move(by));
+  read_causes(futures, o);
+  read_first_unable(futures, o);
+  read_aboard(futures, horizon_h, o.aboard);
   if (with_help) read_hours_held_back(futures, o.help->held_back);
   return o;
 }

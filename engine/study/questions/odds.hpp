@@ -40,10 +40,21 @@ struct Window {
   Chance beyond;                                       // not reached within the horizon
 };
 
+// Share of futures, by what ended the first person's ability or life; largest first.
+using CauseShares = std::vector<std::pair<system::Limit, double>>;
 struct CausesBy {
   double by_h = 0;
-  // Share of futures in which the first person's ability has ended by then, by what ended it; largest first.
-  std::vector<std::pair<system::Limit, double>> ended;
+  CauseShares ended;  // ability, by then
+};
+
+// Air inside and drinking water, over the futures.
+struct Aboard {
+  // The coldest inside: a tenth, half and nine tenths of the futures with a cabin come lower. Left out where
+  // none has one.
+  std::optional<double> coldest_low_degC, coldest_middle_degC, coldest_high_degC;
+  Chance no_water;                           // none aboard at the start
+  Chance water_out;                          // what there was runs out within the horizon
+  std::optional<double> water_out_middle_h;  // of those in which it does, the hour by which half have
 };
 
 // Shares at one time: the first person still able, somebody still able, everybody alive, somebody alive.
@@ -74,6 +85,10 @@ struct Odds {
   double horizon_h = 0, confidence = 0;
   std::array<Window, who_count> able, alive;
   std::vector<CausesBy> causes;
+  CauseShares alive_ended;  // the first person's life, within the horizon
+  // By place in the crew: whose ability ends first, within the horizon. Several may at the same moment.
+  std::array<Chance, scenario::largest_crew> first_unable{};
+  Aboard aboard;
   std::vector<AtTime> times;
   std::optional<HelpOdds> help;
 };

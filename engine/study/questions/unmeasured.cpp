@@ -114,6 +114,12 @@ std::variant<RangeMembers, Refusal> run_asked(
 
 }  // namespace
 
+std::vector<std::string> unmeasured_inputs(const ValidScenario& scenario) {
+  std::vector<std::string> out;
+  for (const Unmeasured& each : open_inputs(scenario)) out.emplace_back(each.pointer);
+  return out;
+}
+
 std::variant<std::vector<RangeMembers>, Refusal> run_unmeasured(const std::vector<CrewScenarios>& crews,
                                                                 const Look& look) {
   std::vector<Asked> asked;

@@ -10,6 +10,7 @@
 #include <functional>
 #include <optional>
 #include <span>
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -28,6 +29,9 @@ using RangeMembers = std::vector<RangeMember>;
 
 // One crew: a scenario for each raft it is in, none null.
 using CrewScenarios = std::vector<const scenario::ValidScenario*>;
+
+// Pointers of the inputs in which the members of a scenario differ.
+std::vector<std::string> unmeasured_inputs(const scenario::ValidScenario& scenario);
 
 // Runs the members of one scenario.
 // @param scenario a validated scenario
