@@ -44,6 +44,10 @@ inline CurvePoint model_of(const Row& row) {
 // The rows whose quantity starts so, in their order; there must be some.
 std::vector<Row> rows_named(const std::vector<Row>& rows, const std::string& start);
 
+// The rows whose quantity starts so, over the temperature of the water at which they stand.
+Curve against_water(const std::vector<Row>& rows, const std::string& start, const char* y_label,
+                    const char* y_unit);
+
 // Rows as categories, by the names of their quantities.
 Curve by_category(const std::vector<Row>& rows);
 

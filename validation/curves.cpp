@@ -16,6 +16,21 @@ std::vector<Row> rows_named(const std::vector<Row>& rows, const std::string& sta
   return out;
 }
 
+Curve against_water(const std::vector<Row>& rows, const std::string& start, const char* y_label,
+                    const char* y_unit) {
+  Curve out;
+  out.x_label = "water temperature", out.x_unit = "degC";
+  out.y_label = y_label, out.y_unit = y_unit;
+  out.y_from_zero = true;
+  Condition all;
+  for (const Row& row : rows_named(rows, start)) {
+    all.published.push_back(published_of(row));
+    all.model.push_back(model_of(row));
+  }
+  out.conditions = {all};
+  return out;
+}
+
 Curve by_category(const std::vector<Row>& rows) {
   Curve out;
   Condition all;

@@ -61,7 +61,8 @@ std::vector<Curve> curves(const std::vector<Row>& rows);
 }  // namespace immersion_guidance
 namespace air_steps {
 std::vector<Row> rows();
-}
+std::vector<Curve> curves(const std::vector<Row>& rows);
+}  // namespace air_steps
 namespace fatness {
 std::vector<Row> rows();
 }
@@ -90,10 +91,12 @@ std::vector<Row> rows();
 }
 namespace cold_rooms {
 std::vector<Row> rows();
-}
+std::vector<Curve> curves(const std::vector<Row>& rows);
+}  // namespace cold_rooms
 namespace cool_water {
 std::vector<Row> rows();
-}
+std::vector<Curve> curves(const std::vector<Row>& rows);
+}  // namespace cool_water
 namespace effort {
 std::vector<Row> rows();
 }
@@ -130,7 +133,7 @@ inline constexpr Topic topics[] = {
     {"immersion", immersion::rows, immersion::curves},
     {"immersion_guidance", immersion_guidance::rows, immersion_guidance::curves},
     {"cold_air", cold_air::rows},
-    {"air_steps", air_steps::rows},
+    {"air_steps", air_steps::rows, air_steps::curves},
     {"fatness", fatness::rows},
     {"raft_insulation", raft_insulation::rows, raft_insulation::curves},
     {"raft_people", raft_people::rows, raft_people::curves},
@@ -139,8 +142,8 @@ inline constexpr Topic topics[] = {
     {"depletion", depletion::rows},
     {"without_water", without_water::rows},
     {"sea_water", sea_water::rows},
-    {"cold_rooms", cold_rooms::rows},
-    {"cool_water", cool_water::rows},
+    {"cold_rooms", cold_rooms::rows, cold_rooms::curves},
+    {"cool_water", cool_water::rows, cool_water::curves},
     {"effort", effort::rows},
     {"groups", groups::rows},
     {"rhythm", rhythm::rows},

@@ -13,14 +13,18 @@ namespace document = report::document;
 
 namespace {
 
-document::Chart tasks_of(const timeline::Timeline& timeline, int persons) {
+document::Chart hands_chart(const timeline::Timeline& timeline, int persons, std::size_t place) {
   const scenario::ValidScenario scenario = test::valid_scenario(persons);
   const outcome::Outcome outcome = outcome::read_outcome(timeline, scenario);
   const document::Page page = report::pages::run_page({{outcome, timeline, scenario}, {}});
   const auto at = std::find_if(page.sections.begin(), page.sections.end(),
                                [](const document::Section& each) { return each.title == "Hands and feet"; });
   REQUIRE(at != page.sections.end());
-  return std::get<document::Chart>(at->blocks.front());
+  return std::get<document::Chart>(at->blocks.at(place));
+}
+
+document::Chart tasks_of(const timeline::Timeline& timeline, int persons) {
+  return hands_chart(timeline, persons, 0);
 }
 
 // Fine work is not possible from the first hour to before the second.
@@ -69,4 +73,28 @@ TEST_CASE("where hands never fail the bars are folded; a large crew has one row 
   CHECK(tasks_of(test::synthetic_timeline(1), 1).folded);
   const document::Chart crew = tasks_of(test::synthetic_timeline(25), 25);
   CHECK(crew.categories == std::vector<std::string>{"anybody, fingers", "anybody, hand"});
+}
+
+// Clumsy from 16 degC, of no use from 8 (constants/limits.hpp, constants/hands.hpp).
+TEST_CASE("levels that fingers came below are drawn across, and a chart is open once they were of no use") {
+  const auto fingers_at = [](double degC) {
+    timeline::Timeline t = test::synthetic_timeline(1);
+    t.persons[0].finger_degC.assign(t.time_s.size(), degC);
+    return hands_chart(t, 1, 1);
+  };
+  const auto level = [](const document::Chart& chart, const char* name) {
+    for (const document::Series& series : chart.series)
+      if (series.name == name) return series.points.at(0).y;
+    return 0.0;
+  };
+  const document::Chart warm = fingers_at(20), cool = fingers_at(12), cold = fingers_at(7);
+  CHECK(warm.title == "Fingers");
+  CHECK(warm.folded);
+  CHECK(level(warm, "clumsy below") == 0);
+  CHECK(cool.folded);
+  CHECK(level(cool, "clumsy below") == 16);
+  CHECK(level(cool, "function lost") == 0);
+  CHECK_FALSE(cold.folded);
+  CHECK(level(cold, "clumsy below") == 16);
+  CHECK(level(cold, "function lost") == 8);
 }

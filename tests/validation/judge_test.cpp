@@ -9,6 +9,7 @@
 #include "bide/constants/left_out.hpp"
 #include "bide/core/random.hpp"
 #include "bide/study/sampling/distribution.hpp"
+#include "validation/judge/body_before.hpp"
 #include "validation/judge/candidates.hpp"
 #include "validation/judge/report.hpp"
 #include "validation/judge/sizes.hpp"
@@ -50,6 +51,12 @@ Runs made_up(const std::vector<JudgedRow>& rows) {
     out.values.emplace_back(rows.size(), as_computed * std::exp(point[of_tissue]));
   }
   return out;
+}
+
+// The rows under the model in force: the dearest part of these tests.
+const Runs& in_force() {
+  static const Runs runs = run_draws(0, 1);
+  return runs;
 }
 
 }  // namespace
@@ -212,7 +219,7 @@ TEST_CASE("covered counts the rows with two sides that the range holds, hands an
 }
 
 TEST_CASE("the table that the engine reads is what the judge says of the model in force") {
-  const Runs runs = run_draws(0, 1);
+  const Runs& runs = in_force();
   const auto same = [](const constants::Bias& said, const constants::Bias& stands) {
     CHECK(said.rows == stands.rows);
     CHECK(said.biased == stands.biased);
@@ -236,6 +243,24 @@ TEST_CASE("the table that the engine reads is what the judge says of the model i
       stands = stands || body::is_near(each.at, study);
     CHECK_MESSAGE(stands, each.row.id());
   }
+}
+
+// Both are scored on the same rows; what the body before gives is a file of its own tree's numbers.
+TEST_CASE(
+    "the body in force is nearer to what was measured than the one before, by more than studies differ") {
+  const Runs& runs = in_force();
+  const Difference more = difference(runs.rows, of_model(runs), of_values(runs.rows, values_before()), 1);
+  CHECK(more.rows >= 150);
+  CHECK(more.second > more.first);
+  CHECK(more.interval.low > 0);
+}
+
+TEST_CASE("a value from elsewhere is scored on the row it was made for, and on no other") {
+  const std::vector<JudgedRow> rows{row("a", 10, 2, 0), row("b", 10, 2, 0)};
+  ValueBefore value{"topic", "quantity", 10, 8, 12, 13};
+  CHECK(of_values(rows, {value})[0]->error == doctest::Approx(1.5));
+  value.high = 13;  // another interval: another question
+  CHECK_FALSE(of_values(rows, {value})[0].has_value());
 }
 
 // A third rule broken, or one of the two met again, is news.

@@ -1,6 +1,7 @@
 #include <cmath>
 #include <fstream>
 #include <sstream>
+#include <utility>
 
 #include "bide/system/readings.hpp"
 #include "validation/support/rest.hpp"
@@ -20,7 +21,7 @@ struct Exposure {
 };
 
 struct Pairs {
-  std::vector<double> model, measured;
+  std::vector<double> model, measured, minute;
 
   double error(bool aligned) const {
     double offset = 0, sum = 0;
@@ -30,10 +31,12 @@ struct Pairs {
     return std::sqrt(sum / static_cast<double>(model.size()));
   }
 
-  double spread() const { return Pairs{std::vector<double>(measured.size(), 0), measured}.error(true); }
+  double spread() const {
+    return Pairs{std::vector<double>(measured.size(), 0), measured, minute}.error(true);
+  }
 };
 
-struct Curves {
+struct Exposed {
   Pairs rectal, oesophageal, skin;
 };
 
@@ -53,7 +56,7 @@ std::string men(bool second_series) {
   return out.str() + "]";
 }
 
-Curves compare(const std::string& figure) {
+Exposed compare(const std::string& figure) {
   Rest r;
   r.duration_h = 4;
   r.weather_file = folder + ("weather/" + figure + ".csv");
@@ -65,7 +68,7 @@ Curves compare(const std::string& figure) {
       sum += value(run.compiled.persons[static_cast<std::size_t>(p)], person(run.samples.at(sample), p));
     return sum / run.compiled.structure.persons;
   };
-  Curves out;
+  Exposed out;
   std::ifstream file(std::string(folder) + "measured.csv");
   std::string line;
   std::getline(file, line);  // header
@@ -74,11 +77,13 @@ Curves compare(const std::string& figure) {
     std::string minute, name, rectal, oesophageal, skin;
     for (std::string* field : {&minute, &name, &rectal, &oesophageal, &skin}) std::getline(in, *field, ',');
     if (name != figure) continue;
-    const auto sample = static_cast<std::size_t>(std::stod(minute) * 60 / step_s);
+    const double minutes = std::stod(minute);
+    const auto sample = static_cast<std::size_t>(minutes * 60 / step_s);
     const auto keep = [&](Pairs& pairs, const std::string& measured, auto value) {
       if (measured.empty()) return;  // one point was not digitised
       pairs.measured.push_back(std::stod(measured));
       pairs.model.push_back(mean_of_men(sample, value));
+      pairs.minute.push_back(minutes);
     };
     keep(out.rectal, rectal,
          [](const body::Build<double>&, const double* x) { return system::core_degC(x); });
@@ -99,7 +104,7 @@ std::vector<Row> rows() {
       {"B-FIG.3", 0.36, 0.74}, {"B-FIG.4", 0.33, 0.86},       {"B-FIG.5", 0.25, 0.81}};
   std::vector<Row> out;
   for (const Exposure& e : exposures) {
-    const Curves c = compare(e.figure);
+    const Exposed c = compare(e.figure);
     const std::string at = std::string(", ") + e.figure;
     const char* study = e.figure[0] == 'A' ? "Stolwijk & Hardy 1966" : "Hardy & Stolwijk 1966";
     const auto row = [&](const char* what, double high, double model, double trivial, const char* why) {
@@ -117,6 +122,39 @@ std::vector<Row> rows() {
     row("error of mean skin", 1.10, c.skin.error(false), e.skin_K, worst);
   }
   return out;
+}
+
+// The furthest step either way, and the one from heat to cold.
+std::vector<Curve> curves(const std::vector<Row>&) {
+  Curve core, skin;
+  core.title = "Core temperature of three men through steps of air temperature";
+  skin.title = "Mean skin temperature of the same men";
+  core.says =
+      "Stolwijk and Hardy, digitised: an hour, then two in other air, then an hour as at first. Each mean is "
+      "of three men; no spread is known. Cold air of B-FIG.2 had a say in the law of shivering.";
+  skin.says = "The same exposures.";
+  core.y_label = "rectal temperature", skin.y_label = "mean skin temperature";
+  for (Curve* curve : {&core, &skin}) {
+    curve->x_label = "time", curve->x_unit = "min";
+    curve->y_unit = "degC";
+  }
+  const auto condition = [](const char* name, const Pairs& pairs) {
+    Condition out{name, {}, {}};
+    for (std::size_t i = 0; i < pairs.minute.size(); ++i) {
+      out.published.push_back({pairs.minute[i], pairs.measured[i], {}, {}});
+      out.model.push_back({pairs.minute[i], pairs.model[i], {}, {}});
+    }
+    return out;
+  };
+  constexpr std::pair<const char*, const char*> drawn[] = {{"B-FIG.2", "28, 18, 28 degC (B-FIG.2)"},
+                                                           {"A-FIG.7", "28, 48, 28 degC (A-FIG.7)"},
+                                                           {"B-FIG.5", "43, 17, 43 degC (B-FIG.5)"}};
+  for (const auto& [figure, name] : drawn) {
+    const Exposed e = compare(figure);
+    core.conditions.push_back(condition(name, e.rectal));
+    skin.conditions.push_back(condition(name, e.skin));
+  }
+  return {core, skin};
 }
 
 }  // namespace bide::validation::air_steps

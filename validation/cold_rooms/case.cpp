@@ -1,3 +1,5 @@
+#include <utility>
+
 #include "bide/core/units.hpp"
 #include "validation/support/trial.hpp"
 #include "validation/topics.hpp"
@@ -34,11 +36,21 @@ void unclothed_hour(std::vector<Row>& out) {
 }
 
 // 25 degC falls to 10 in half an hour and stays for two and a half.
+constexpr Who at_rest{.age_years = 22.8, .height_m = 1.77, .mass_kg = 78, .fat_pct = 16};
+constexpr Who after_toil{.age_years = 22.8,
+                         .height_m = 1.77,
+                         .mass_kg = 74.1,
+                         .fat_pct = 14.4,
+                         .more = R"(, "hours_since_sleep_h": 84)"};
+Trial down_to_10(const Who& who) {
+  return trial_of(under("ramp_25_to_10.csv", who, 3), 5);
+}
+
 void three_hours(std::vector<Row>& out) {
   const char* study = "Castellani et al. 2003";
   const auto add = [&](const char* when, const Who& who, double fall_K, double fall_sd, double W_m2,
                        double W_sd, bool set_a_number) {
-    const Trial t = trial_of(under("ramp_25_to_10.csv", who, 3), 5);
+    const Trial t = down_to_10(who);
     out.push_back(make_row(topic, study, std::string("rectal fall in 3 h to 10 degC, ") + when, "K", fall_K,
                            fall_K - fall_sd, fall_K + fall_sd, -t.change(rectal, 0, 180), "1 SD of ten men"));
     out.back().trivial = 0;
@@ -47,38 +59,35 @@ void three_hours(std::vector<Row>& out) {
                            W_m2, W_m2 - W_sd, W_m2 + W_sd, t.heat_W_m2(25, 35), "1 SD of ten men"));
     out.back().calibrated = set_a_number;
   };
-  add("rested", {.age_years = 22.8, .height_m = 1.77, .mass_kg = 78, .fat_pct = 16}, 0.45, 0.12, 66.9, 4.4,
-      false);
-  add("after 84 h of toil",
-      {.age_years = 22.8,
-       .height_m = 1.77,
-       .mass_kg = 74.1,
-       .fat_pct = 14.4,
-       .more = R"(, "hours_since_sleep_h": 84)"},
-      0.52, 0.09, 55.4, 3.3, true);
+  add("rested", at_rest, 0.45, 0.12, 66.9, 4.4, false);
+  add("after 84 h of toil", after_toil, 0.52, 0.09, 55.4, 3.3, true);
 }
 
 // Two hours at 10 degC, then two at 25.
+constexpr Who of_two_parts{.age_years = 23, .height_m = 1.78, .mass_kg = 78};
+Trial two_parts() {
+  return trial_of(under("step_10_to_25.csv", of_two_parts, 4), 10);
+}
+
+double oxygen_in(const Trial& two_parts, double from_min, double to_min) {
+  return oxygen_mL_kg_min(two_parts.heat_W(from_min, to_min), of_two_parts.mass_kg);
+}
+
 void cold_then_mild(std::vector<Row>& out) {
   const char* study = "Esmat et al. 2012";
-  constexpr double mass_kg = 78;
-  const Trial t =
-      trial_of(under("step_10_to_25.csv", {.age_years = 23, .height_m = 1.78, .mass_kg = mass_kg}, 4), 10);
+  const Trial t = two_parts();
   const char *about = "said to be about: 1.5 K", *fifth = "said to be about: 20 %";
-  const auto oxygen = [&](double from_min, double to_min) {
-    return oxygen_mL_kg_min(t.heat_W(from_min, to_min), mass_kg);
-  };
   out.push_back(make_row(topic, study, "mean skin after 2 h at 10 degC", "degC", 22, 20.5, 23.5,
                          t.skin_degC(120), about));
   out.push_back(make_row(topic, study, "oxygen uptake after 2 h at 10 degC", "mL/(kg min)", 7, 5.6, 8.4,
-                         oxygen(110, 120), fifth));
+                         oxygen_in(t, 110, 120), fifth));
   out.push_back(make_row(topic, study, "rectal change in 2 h at 25 degC after 2 h at 10", "K", -0.5, -0.8,
                          -0.2, t.change(rectal, 120, 240), "said to be about: 0.3 K"));
   out.back().trivial = 0;
   out.push_back(make_row(topic, study, "mean skin after 2 h at 25 degC after 2 h at 10", "degC", 27, 25.5,
                          28.5, t.skin_degC(240), about));
   out.push_back(make_row(topic, study, "oxygen uptake after 2 h at 25 degC after 2 h at 10", "mL/(kg min)", 4,
-                         3.2, 4.8, oxygen(230, 240), fifth));
+                         3.2, 4.8, oxygen_in(t, 230, 240), fifth));
 }
 
 // The same women a day at 22 and at 28 degC: more heat, percent.
@@ -166,6 +175,51 @@ std::vector<Row> rows() {
         "muscle and the tissue under the skin stay near the core, so the mean of the body follows it "
         "too closely"}});
   return out;
+}
+
+std::vector<Curve> curves(const std::vector<Row>& rows) {
+  const auto told = [&](const char* quantity, double min) {
+    CurvePoint out = published_of(rows_named(rows, quantity).at(0));
+    out.x = min;
+    return out;
+  };
+  Curve core;
+  core.title = "Core temperature while a room cools to 10 degC and stays there";
+  core.says =
+      "Castellani and others: ten men, rested and after 84 h with two of sleep, at the end with one standard "
+      "deviation. The second set a number of the model.";
+  core.y_label = "change of the core", core.y_unit = "K";
+  for (const auto& [name, who] : {std::pair{"rested", at_rest}, {"after 84 h of toil", after_toil}}) {
+    CurvePoint fall = told((std::string("rectal fall in 3 h to 10 degC, ") + name).c_str(), 180);
+    fall = {fall.x, -fall.y, -*fall.high, -*fall.low};
+    Condition condition{name, {fall}, {}};
+    const Trial t = down_to_10(who);
+    for (double min = 0; min <= 180; min += t.every_min)
+      condition.model.push_back({min, t.change(rectal, 0, min), {}, {}});
+    core.conditions.push_back(condition);
+  }
+
+  const Trial t = two_parts();
+  Condition skin_of, oxygen_of;
+  skin_of.published = {told("mean skin after 2 h at 10 degC", 120), told("mean skin after 2 h at 25", 240)};
+  oxygen_of.published = {told("oxygen uptake after 2 h at 10 degC", 120),
+                         told("oxygen uptake after 2 h at 25", 240)};
+  for (double min = 0; min <= 240; min += t.every_min) {
+    skin_of.model.push_back({min, t.skin_degC(min), {}, {}});
+    if (min > 0) oxygen_of.model.push_back({min, oxygen_in(t, min - t.every_min, min), {}, {}});
+  }
+  Curve skin, oxygen;
+  skin.title = "Mean skin temperature in two hours at 10 degC and two at 25";
+  skin.says = "Esmat and others: eight men in shorts. The text says about; 1.5 K is what the rows allow.";
+  skin.y_label = "mean skin temperature", skin.y_unit = "degC";
+  skin.conditions = {skin_of};
+  oxygen.title = "Oxygen uptake in two hours at 10 degC and two at 25";
+  oxygen.says = "The same men. The text says about; 20 % is what the rows allow.";
+  oxygen.y_label = "oxygen uptake", oxygen.y_unit = "mL/(kg min)";
+  oxygen.y_from_zero = true;
+  oxygen.conditions = {oxygen_of};
+  for (Curve* curve : {&core, &skin, &oxygen}) curve->x_label = "time", curve->x_unit = "min";
+  return {core, skin, oxygen};
 }
 
 }  // namespace bide::validation::cold_rooms

@@ -28,22 +28,33 @@ void swimsuits(std::vector<Row>& out) {
     out.push_back(make_row(topic, "Thermal balance of man in water, 1996",
                            at_degC("cooling in swimsuits at rest,", water_degC), "K/h", K_h, 0.75 * K_h,
                            1.25 * K_h, -t.change(rectal, 0, 60), "25 %: no spread"));
+    out.back().at = water_degC;
     out.back().trivial = 0;
     out.back().seen_before = true;
   }
 }
 
+constexpr double cool_h = 6;
+Trial in_cool_water() {
+  return trial_of(
+      in_water({.age_years = 37.5, .height_m = 1.79, .mass_kg = 81.8, .fat_pct = 17.3}, 20.2, cool_h), 10);
+}
+
+double debt_kJ(const Trial& in_cool_water, double min) {
+  constexpr double kJ = 1000;
+  return -in_cool_water.change(body::at::total_stored, 0, min) / kJ;
+}
+
 void hours_in_cool_water(std::vector<Row>& out) {
   const char* study = "Tikuisis 2003";
-  const Trial t = trial_of(
-      in_water({.age_years = 37.5, .height_m = 1.79, .mass_kg = 81.8, .fat_pct = 17.3}, 20.2, 6), 10);
-  constexpr double kJ = 1000;
-  const auto debt_kJ = [&](double min) { return -t.change(body::at::total_stored, 0, min) / kJ; };
+  const Trial t = in_cool_water();
   out.push_back(make_row(topic, study, "heat debt after 2 h in cool water", "kJ", 932, 598, 1266,
-                         debt_kJ(120), "1 SD of six men"));
+                         debt_kJ(t, 120), "1 SD of six men"));
+  out.back().at = 2;
   out.back().trivial = 0;
   out.push_back(make_row(topic, study, "heat debt regained an hour, hours 2 to 6 in cool water", "kJ/h", 48,
-                         24, 72, (debt_kJ(120) - debt_kJ(360)) / 4, "half of it either way: no spread"));
+                         24, 72, (debt_kJ(t, 120) - debt_kJ(t, 360)) / 4,
+                         "half of it either way: no spread"));
   const double heat_W = t.heat_W(60, 240);
   out.push_back(make_row(topic, study, "heat over rest, hours 1 to 4 in cool water", "-", 2, 1.6, 2.4,
                          heat_W / (heat_W - t.shivering_W(60, 240)), "said to be about twice: 20 %"));
@@ -89,30 +100,32 @@ void cooled_and_out(std::vector<Row>& out) {
 }
 
 // Dry suits over two undergarments, two groups of men, 3 h in 10 degC water.
+struct Suit {
+  const char* name;
+  double immersed_m2K_W;  // README: from the settled heat and skin of the fatter men
+  double skin_degC, heat_W, core_degC, lean_core_degC;
+};
+constexpr Suit suits[] = {{"medium", 0.156, 23.6, 184, 36.4, 35.9}, {"heavy", 0.225, 25.5, 147, 36.5, 36.3}};
+constexpr double fatter_pct = 18.6, lean_pct = 10.6;
+
+Trial in_suit(const Suit& suit, double fat_pct) {
+  return trial_of(
+      in_water({.height_m = 1.77, .mass_kg = 75, .fat_pct = fat_pct, .clothing = "suit_insulated"}, 10, 3),
+      30, [&](system::Compiled<double>& compiled) {
+        compiled.persons[0].immersed_insulation_m2K_W = suit.immersed_m2K_W;
+      });
+}
+
 void dry_suits(std::vector<Row>& out) {
   const char* study = "Toner et al. 1989";
-  struct Suit {
-    const char* name;
-    double immersed_m2K_W;  // README: from the settled heat and skin of the fatter men
-    double skin_degC, heat_W, core_degC, lean_core_degC;
-  };
   const auto add = [&](const std::string& what, const char* unit, double value, double half, double model,
                        const char* why) {
     out.push_back(make_row(topic, study, what, unit, value, value - half, value + half, model, why));
     out.back().seen_before = true;
   };
   const char *tenths = "0.4 K: no spread", *fifth = "20 %: no spread";
-  for (const Suit& s :
-       {Suit{"medium", 0.156, 23.6, 184, 36.4, 35.9}, Suit{"heavy", 0.225, 25.5, 147, 36.5, 36.3}}) {
-    const auto run = [&](double fat_pct) {
-      return trial_of(
-          in_water({.height_m = 1.77, .mass_kg = 75, .fat_pct = fat_pct, .clothing = "suit_insulated"}, 10,
-                   3),
-          30, [&](system::Compiled<double>& compiled) {
-            compiled.persons[0].immersed_insulation_m2K_W = s.immersed_m2K_W;
-          });
-    };
-    const Trial fatter = run(18.6), lean = run(10.6);
+  for (const Suit& s : suits) {
+    const Trial fatter = in_suit(s, fatter_pct), lean = in_suit(s, lean_pct);
     const std::string in = std::string(" after 3 h in a dry suit, ") + s.name;
     add("mean skin, 18.6 % fat," + in, "degC", s.skin_degC, 1.5, fatter.skin_degC(180), "1.5 K: no spread");
     add("heat made, 18.6 % fat," + in, "W", s.heat_W, 0.2 * s.heat_W, fatter.heat_W(150, 180), fifth);
@@ -140,6 +153,7 @@ void heat_by_law(std::vector<Row>& out) {
     out.push_back(make_row(topic, "Hayward, Eckerson & Collis 1977",
                            at_degC("heat over the law of 1977, clothed in", water_degC, " water"), "-", 1,
                            0.75, 1.25, t.heat_W(from_min, to_min) / asked_W, "25 %: no spread"));
+    out.back().at = water_degC;
   }
 }
 
@@ -184,6 +198,74 @@ std::vector<Row> rows() {
         "0.070 (core less skin over heat and area)"},
        {"core, 1", "heat made in the cold is too much for a core that has not fallen"},
        {"heat in 24 less 32", "heat made at rest in the cold is too much"}});
+  return out;
+}
+
+namespace {
+
+Curve debt_over_hours(const std::vector<Row>& rows) {
+  Curve out;
+  out.title = "Heat debt over six hours in water of 20 degC";
+  out.says =
+      "Tikuisis: six men, at its most after two hours, with one standard deviation; from there they regained "
+      "48 kJ an hour.";
+  out.x_label = "time", out.x_unit = "h";
+  out.y_label = "heat debt", out.y_unit = "kJ";
+  out.y_from_zero = true;
+  Condition men;
+  men.published = {published_of(rows_named(rows, "heat debt after 2 h").at(0))};
+  const Trial t = in_cool_water();
+  for (double min = 0; min <= cool_h * hour_min; min += t.every_min)
+    men.model.push_back({min / hour_min, debt_kJ(t, min), {}, {}});
+  out.conditions = {men};
+  return out;
+}
+
+// The fatter men's skin, and the core of both groups, to the end of the third hour.
+std::vector<Curve> in_suits(const std::vector<Row>& rows) {
+  Curve skin, core;
+  skin.title = "Skin of men in dry suits in water of 10 degC";
+  skin.says = "Toner and others: men of 18.6 % fat after three hours. No spread is known; 1.5 K is allowed.";
+  skin.y_label = "mean skin temperature";
+  core.title = "Core of men in dry suits in water of 10 degC";
+  core.says = "Two groups of the same study, of 18.6 and 10.6 % fat. No spread is known; 0.4 K is allowed.";
+  core.y_label = "core temperature";
+  constexpr double end_min = 180;
+  const auto condition = [&](const std::string& name, const std::string& row, const Trial& t, bool of_skin) {
+    Condition out{name, {published_of(rows_named(rows, row).at(0))}, {}};
+    out.published[0].x = end_min;
+    for (double min = 0; min <= end_min; min += t.every_min)
+      out.model.push_back({min, of_skin ? t.skin_degC(min) : t.core_degC(min), {}, {}});
+    return out;
+  };
+  for (const Suit& s : suits) {
+    const std::string after = std::string(", after 3 h in a dry suit, ") + s.name, suit = s.name;
+    const Trial fatter = in_suit(s, fatter_pct), lean = in_suit(s, lean_pct);
+    skin.conditions.push_back(condition(suit + " suit", "mean skin, 18.6 % fat" + after, fatter, true));
+    core.conditions.push_back(condition(suit + ", 18.6 % fat", "core, 18.6 % fat" + after, fatter, false));
+    core.conditions.push_back(condition(suit + ", 10.6 % fat", "core, 10.6 % fat" + after, lean, false));
+  }
+  for (Curve* curve : {&skin, &core}) {
+    curve->x_label = "time", curve->x_unit = "min";
+    curve->y_unit = "degC";
+  }
+  return {skin, core};
+}
+
+}  // namespace
+
+std::vector<Curve> curves(const std::vector<Row>& rows) {
+  Curve cooling = against_water(rows, "cooling in swimsuits at rest", "cooling of the core", "K/h");
+  cooling.title = "Cooling in swimsuits at rest";
+  cooling.says = "Twelve students in their first hour, with 25 % (no spread is known).";
+  Curve law = against_water(rows, "heat over the law of 1977", "heat made over that of the law", "-");
+  law.title = "Heat made over what the law of 1977 asks for";
+  law.says =
+      "Hayward, Eckerson and Collis: their law at the model's own skin and core is 1 here, with 25 % (no "
+      "spread "
+      "is known).";
+  std::vector<Curve> out = in_suits(rows);
+  out.insert(out.begin(), {cooling, law, debt_over_hours(rows)});
   return out;
 }
 

@@ -111,22 +111,6 @@ std::vector<Row> rows() {
 
 namespace {
 
-Curve against_water(const std::vector<Row>& rows, const char* start, const char* y_label,
-                    const char* y_unit) {
-  Curve curve;
-  curve.x_label = "water temperature", curve.x_unit = "degC";
-  curve.y_label = y_label, curve.y_unit = y_unit;
-  curve.y_from_zero = true;
-  Condition all;
-  for (const Row& row : rows_named(rows, start)) {
-    if (row.quantity.find("clothed") == std::string::npos) continue;
-    all.published.push_back(published_of(row));
-    all.model.push_back(model_of(row));
-  }
-  curve.conditions = {all};
-  return curve;
-}
-
 // Hayward, Eckerson & Collis 1975: minutes to a rectal temperature of 30 degC are 15 + 7.2 / C, where C,
 // K/min, is 0.0785 - 0.0034 of the water temperature; from 4.6 to 18.2 degC, second hand.
 Curve time_to_30() {

@@ -8,6 +8,7 @@
 #include <set>
 
 #include "bide/core/csv.hpp"
+#include "validation/judge/body_before.hpp"
 
 namespace bide::validation {
 
@@ -54,12 +55,14 @@ void add_table(std::string& out, const Judgement& j) {
 
 void add_differences(std::string& out, const Judgement& j) {
   out +=
-      "\n| error less that of the model in force | rows | studies | mean | middle 90 % over studies |\n"
-      "|---|---:|---:|---:|---|\n";
+      "\n| candidate | rows that it forecasts | studies | its error | of the model in force, same rows | "
+      "more "
+      "by | middle 90 % over studies |\n|---|---:|---:|---:|---:|---:|---|\n";
   for (std::size_t c = 1; c < j.candidates.size(); ++c) {
     const Difference d = difference(j.runs.rows, j.candidates.front().scores, j.candidates[c].scores, c);
-    out += fmt::format("| {} | {} | {} | {:+.2f} | {:+.2f} to {:+.2f} |\n", j.candidates[c].name, d.rows,
-                       d.studies, d.mean, d.interval.low, d.interval.high);
+    out += fmt::format("| {} | {} | {} | {:.2f} | {:.2f} | {:+.2f} | {:+.2f} to {:+.2f} |\n",
+                       j.candidates[c].name, d.rows, d.studies, d.second, d.first, d.mean, d.interval.low,
+                       d.interval.high);
   }
 }
 
@@ -131,7 +134,8 @@ Judgement judge(std::size_t draws, std::uint64_t seed) {
                     {"average over the priors", of_priors(out.runs, surface, of_prior, seed)},
                     {"posterior without the study", out.posterior.scores},
                     {"mean of other studies", trivial(out.runs.rows)},
-                    {"two nodes", two_nodes(out.runs.rows)}};
+                    {"two nodes", two_nodes(out.runs.rows)},
+                    {"body before", of_values(out.runs.rows, values_before())}};
   return out;
 }
 

@@ -120,6 +120,8 @@ Difference difference(const std::vector<JudgedRow>& rows, const Scores& first, c
     Sum& sum = by_study[rows[r].row.study];
     sum.weighted += weights[r] * (second[r]->error - first[r]->error);
     sum.weight += weights[r];
+    out.first += weights[r] * first[r]->error;
+    out.second += weights[r] * second[r]->error;
   }
   std::vector<Sum> studies;
   for (const auto& each : by_study) studies.push_back(each.second);
@@ -129,6 +131,7 @@ Difference difference(const std::vector<JudgedRow>& rows, const Scores& first, c
   Sum whole;
   for (const Sum& each : studies) whole.weighted += each.weighted, whole.weight += each.weight;
   out.mean = mean_of(whole);
+  out.first /= whole.weight, out.second /= whole.weight;
   const study::UniformAt draw = [seed](std::uint64_t sample, std::uint32_t factor, std::uint32_t each) {
     return uniform(seed, sample, factor, each);
   };

@@ -52,6 +52,7 @@ Summary summarise(const std::vector<JudgedRow>& rows, const Scores& scores, cons
 // the middle 90 % of it over studies drawn again.
 struct Difference {
   std::size_t rows = 0, studies = 0;
+  double first = 0, second = 0;  // weighted mean errors
   double mean = 0;
   study::Interval interval;
 };

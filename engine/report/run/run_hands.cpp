@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <initializer_list>
+#include <limits>
 #include <string>
 
 #include "bide/constants/hands.hpp"
@@ -108,40 +110,54 @@ document::Chart tasks_chart(const Material& m) {
   return out;
 }
 
-// Folded unless somebody came below the level, which is then drawn across.
-document::Chart with_level(document::Chart chart, const Material& m,
-                           std::vector<double> PersonSeries::*column, double level_degC, const char* name) {
-  bool below = false;
+struct Level {
+  double degC;
+  const char* name;
+  int style = 5;
+};
+
+// Levels that somebody came below are drawn across. Folded unless that is so of the last.
+document::Chart with_levels(document::Chart chart, const Material& m,
+                            std::vector<double> PersonSeries::*column, std::initializer_list<Level> levels) {
+  double least_degC = std::numeric_limits<double>::infinity();
   for (std::size_t p = 0; p < m.timeline.persons.size(); ++p)
     for (std::size_t i = 0; i < m.timeline.time_s.size() && m.timeline.time_s[i] <= alive_until_s(m, p); ++i)
-      below = below || (m.timeline.persons[p].*column)[i] < level_degC;
-  chart.folded = !below;
-  if (below)
-    chart.series.push_back(
-        {name, Kind::line, {{0, level_degC}, {m.timeline.horizon_s / hour_s, level_degC}}, 5});
+      least_degC = std::min(least_degC, (m.timeline.persons[p].*column)[i]);
+  for (const Level& level : levels) {
+    chart.folded = least_degC >= level.degC;
+    if (!chart.folded)
+      chart.series.push_back({level.name,
+                              Kind::line,
+                              {{0, level.degC}, {m.timeline.horizon_s / hour_s, level.degC}},
+                              level.style});
+  }
   return chart;
 }
 
 }  // namespace
 
 document::Section hands_section(const Material& m) {
-  const double lost_degC = constants::hand_function_lost_degC, injury_degC = constants::wet_cold_injury_degC;
+  const Level lost{constants::hand_function_lost_degC, "function lost"};
   document::Section out{"Hands and feet", {}};
   out.blocks.push_back(tasks_chart(m));
-  out.blocks.push_back(with_level(
-      of_persons(m, "Fingers",
-                 "Finger temperature of each person while alive. Below about 15 °C fine work is clumsy.",
-                 {"fingers", "°C"}, &PersonSeries::finger_degC),
-      m, &PersonSeries::finger_degC, lost_degC, "function lost"));
+  out.blocks.push_back(with_levels(
+      of_persons(
+          m, "Fingers",
+          fmt::format("Finger temperature of each person while alive. Below about {:g} °C fine work is "
+                      "clumsy.",
+                      constants::dexterity_finger_degC.value)
+              .c_str(),
+          {"fingers", "°C"}, &PersonSeries::finger_degC),
+      m, &PersonSeries::finger_degC, {{constants::dexterity_finger_degC, "clumsy below", 4}, lost}));
   out.blocks.push_back(
-      with_level(of_persons(m, "Hands", "Skin of the hands of each person, fingers apart, while alive.",
-                            {"hands", "°C"}, &PersonSeries::hand_skin_degC),
-                 m, &PersonSeries::hand_skin_degC, lost_degC, "function lost"));
-  out.blocks.push_back(with_level(
+      with_levels(of_persons(m, "Hands", "Skin of the hands of each person, fingers apart, while alive.",
+                             {"hands", "°C"}, &PersonSeries::hand_skin_degC),
+                  m, &PersonSeries::hand_skin_degC, {lost}));
+  out.blocks.push_back(with_levels(
       of_persons(m, "Feet",
                  "Skin of the feet of each person while alive. Hours of colder toes add up to cold injury.",
                  {"feet", "°C"}, &PersonSeries::foot_skin_degC),
-      m, &PersonSeries::foot_skin_degC, injury_degC, "cold injury begins to add up"));
+      m, &PersonSeries::foot_skin_degC, {{constants::wet_cold_injury_degC, "cold injury begins to add up"}}));
   return out;
 }
 

@@ -32,7 +32,7 @@ document::Table figures(const Material& m) {
                        {"lowest core", true},
                        {"shivering", true},
                        {"most water lost", true},
-                       {"a hand task possible", true}},
+                       {"fingers at half their skill or better", true}},
                       {}};
   const bool hurt = std::any_of(m.outcome.persons.begin(), m.outcome.persons.end(),
                                 [](const auto& each) { return !each.injuries.empty(); });
