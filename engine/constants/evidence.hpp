@@ -29,6 +29,12 @@ inline constexpr Sourced wet_clothing_counted_kg{
     0.5, "kg", "", "about an eighth of what a soaked and drained heavy outfit holds", Trust::judgement};
 inline constexpr Sourced women_cold_core_degC{
     36.0, "degC", "", "mild cold: most multi-hour trials below this had men only", Trust::judgement};
+// Days without water, the model's over those published: the least and the most of the rows in
+// validation/README.md, "What is weak" (tests/validation holds the two against the rows).
+inline constexpr Sourced days_without_water_least_times{
+    0.7, "-", "", "a youth in a cool damp cell: 13.0 days for 18", Trust::derived};
+inline constexpr Sourced days_without_water_most_times{
+    1.5, "-", "", "light clothes in air of 32 degC: 10.8 days for 7", Trust::derived};
 inline constexpr Sourced youngest_measured_years{
     18.0, "years", "", "the cold, heat and thirst trials had adult volunteers", Trust::judgement};
 inline constexpr Sourced oldest_measured_years{

@@ -5,6 +5,8 @@
 
 namespace bide {
 
+inline constexpr int largest_crew = 100;
+
 // The letters of a place: "A", "B", ... "Z", "AA" (bijective base 26).
 // @param index place in the crew, from 0; negative: an empty string
 // @param first letter of place 0, 'A' or 'a'

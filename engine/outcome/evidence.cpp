@@ -140,23 +140,20 @@ std::vector<LeftOutWords> left_out_words(const constants::Forecast& forecast, co
   const std::string where =
       fmt::format("in {} {}", constants::region_names[region], constants::span_names[span]);
   std::vector<LeftOutWords> out;
-  const auto errs = [&](const char* what, double low, double high, const char* against, const char* so) {
-    out.push_back(
-        {true, fmt::format("{} {}: {:.2g} to {:.2g} {} ({})", what, where, low, high, against, so)});
+  const auto errs = [&](const char* cold_acts, const char* what, double low, double high,
+                        const char* against) {
+    out.push_back({true, fmt::format("cold may act {} than told: {}, the model {} {:.2g} to {:.2g} {}",
+                                     cold_acts, where, what, low, high, against)});
   };
   const constants::Bias &heat = forecast.heat_made, &core = forecast.core;
   if (heat.biased && heat.low > 1)
-    errs("the model makes too much heat", heat.low, heat.high, "times what was measured",
-         "with less, people cool sooner");
+    errs("sooner", "has people make", heat.low, heat.high, "times the heat measured");
   if (heat.biased && heat.high < 1)
-    errs("the model makes too little heat", heat.low, heat.high, "times what was measured",
-         "with more, people cool later");
+    errs("later", "has people make", heat.low, heat.high, "times the heat measured");
   if (core.biased && core.low > 0)
-    errs("the model keeps the core too warm", core.low, core.high, "K above what was measured",
-         "people may cool sooner");
+    errs("sooner", "keeps the core", core.low, core.high, "K warmer than measured");
   if (core.biased && core.high < 0)
-    errs("the model lets the core fall too far", -core.high, -core.low, "K below what was measured",
-         "people may cool later");
+    errs("later", "keeps the core", -core.high, -core.low, "K colder than measured");
   const constants::Covered& covered = forecast.covered;
   if (covered.rows == 0) return out;
   const std::string count =
@@ -183,6 +180,15 @@ Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& 
     evidence.left_out = left_out_words(constants::left_out[region].when[span], region, span);
     for (const LeftOutWords& each : evidence.left_out)
       if (each.biased) evidence.grade = std::max(evidence.grade, Grade::biased);
+  }
+  if ((topic & of_body) != 0 && caused_by(facts, quantity::deficit)) {
+    evidence.grade = std::max(evidence.grade, Grade::biased);
+    evidence.left_out.insert(
+        evidence.left_out.begin(),
+        {true, fmt::format(
+                   "thirst may act sooner than told: days without water came out at {} to {} times those "
+                   "published, most too long",
+                   limit::days_without_water_least_times.value, limit::days_without_water_most_times.value)});
   }
   for (const std::string& flag : flags) {
     evidence.grade = std::max(evidence.grade, Grade::extrapolated);

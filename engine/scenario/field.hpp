@@ -7,11 +7,12 @@
 #include <limits>
 #include <string_view>
 
+#include "bide/core/people.hpp"
+
 namespace bide::scenario {
 
 inline constexpr int longest_string_bytes = 200;
 inline constexpr int longest_array = 200;
-inline constexpr int largest_crew = 100;
 inline constexpr int most_uncertain_inputs = 1000;
 inline constexpr int longest_sample = 2000;  // values of a distribution
 

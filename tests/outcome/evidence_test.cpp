@@ -133,16 +133,20 @@ TEST_CASE("the words on left-out studies say the side, the size and the count") 
   REQUIRE(words().size() == 2);
   CHECK(words()[0].biased);
   CHECK(words()[0].words ==
-        "the model makes too much heat in cold air after two hours: 1.4 to 2 times what was measured");
+        "cold may act sooner than told: in cold air after two hours, the model has people make 1.4 to 2 "
+        "times the "
+        "heat measured");
   made_up.heat_made = {6, true, 0.5, 0.8};
-  CHECK(words()[0].words.find("the model makes too little heat") == 0);
+  CHECK(words()[0].words.find("cold may act later than told: ") == 0);
   made_up.heat_made.biased = false;
   made_up.core = {4, true, 0.2, 0.6};
-  CHECK(words()[0].words.find("the model keeps the core too warm in cold air after two hours: 0.2 to 0.6 K "
-                              "above what was measured") == 0);
+  CHECK(words()[0].words ==
+        "cold may act sooner than told: in cold air after two hours, the model keeps the core 0.2 "
+        "to 0.6 K warmer than measured");
   made_up.core = {4, true, -0.6, -0.2};
-  CHECK(words()[0].words.find("the model lets the core fall too far in cold air after two hours: 0.2 to 0.6 "
-                              "K below what was measured") == 0);
+  CHECK(words()[0].words ==
+        "cold may act later than told: in cold air after two hours, the model keeps the core 0.2 "
+        "to 0.6 K colder than measured");
 }
 
 TEST_CASE("a result carries the words of its region and hours, and is biased where they are") {
@@ -186,7 +190,7 @@ TEST_CASE("hours in cold air are biased: too much heat") {
   const Evidence able = judge(topic_able, facts, {});
   CHECK(able.grade == Grade::biased);
   REQUIRE_FALSE(able.left_out.empty());
-  CHECK(able.left_out.front().words.find("the model makes too much heat in cold air after two hours") == 0);
+  CHECK(able.left_out.front().words.find("cold may act sooner than told: in cold air") == 0);
 }
 
 TEST_CASE("merging tells every word on left-out studies once, biases first, in one order") {

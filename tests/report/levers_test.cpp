@@ -74,10 +74,11 @@ TEST_CASE("levers say what they gain or cost, what they weigh, and closing its p
   const std::string text = test::unwrapped(printed);
   CHECK(has(text, "Able until first person: 40 h, 5 Feb 10:00 UTC (08:00 local); last"));
   CHECK(has(text, "Ends it cold: core temperature below 33 C"));
-  CHECK(has(text, "Buys most one more litre each: able over 80 h longer"));
+  CHECK(has(text, "Buys most for the first person: one more litre each: able longer by 3.3 d or more"));
   CHECK(has(cells(list, scenario, "one more litre each"),
-            " | 2.2 | 2.4 | able over 80 h longer; alive as long | "));
-  CHECK(has(cells(list, scenario, "entrance nearly shut"), " | none | none | able 12 h less; alive as long"));
+            " | 2.2 | 2.4 | able longer by 3.3 d or more; alive as long | "));
+  CHECK(has(cells(list, scenario, "entrance nearly shut"),
+            " | none | none | able shorter by 12 h; alive as long"));
   CHECK(has(text, "Its price in air: CO2 at most 2,000 to 3,000 ppm"));
   CHECK(has(text, std::string(standing_notice)));
   test::check_no_promise(printed);
@@ -96,9 +97,10 @@ TEST_CASE("what a lever buys is told over what nobody has measured") {
   steady.members = {steady.gained, steady.gained};
   const auto list = levers(turns, steady);
   const auto scenario = test::valid_scenario(2);
-  CHECK(has(cells(list, scenario, "one more litre each"),
-            "able 20 h longer (5.0 h less to over 30 h longer); alive 0 to 7.0 h longer"));
-  CHECK(has(cells(list, scenario, "entrance nearly shut"), "able 12 h less; alive as long"));
+  CHECK(has(
+      cells(list, scenario, "one more litre each"),
+      "able longer by 20 h (range shorter by 5.0 h to longer by 30 h or more); alive longer by 0 to 7.0 h"));
+  CHECK(has(cells(list, scenario, "entrance nearly shut"), "able shorter by 12 h; alive as long"));
   // No limit as it is, but one where the raft loses most.
   LeverTried far = tried(litre, 0);
   far.gained = {{0, false, true, false}, {0, false, true, false}, 0.04};
@@ -106,10 +108,10 @@ TEST_CASE("what a lever buys is told over what nobody has measured") {
   far.figures.next_margin_fraction = 0.5;
   far.members = {far.gained, {{9, false, false, true}, {0, false, true, false}, 0}};
   CHECK(has(report::bought_words(far, 120 * 3600.0),
-            "able 0 to 9.0 h longer; +4 % of the margin: 50 % of the margin left to cold"));
+            "able longer by 0 to 9.0 h; +4 % of the margin: 50 % of the margin left to cold"));
   far.members = {{{3, false, false, true}, {}, 0}, {{9, true, false, true}, {}, 0}};
   // The central case lies within its range.
-  CHECK(has(report::bought_words(far, 120 * 3600.0), "able 0 to over 9.0 h longer"));
+  CHECK(has(report::bought_words(far, 120 * 3600.0), "able longer by 0 to 9.0 h or more"));
   far.members = {far.gained, {far.gained.able, far.gained.alive, -0.02}};
   CHECK(report::bought_words(far, 120 * 3600.0) ==
         "no limit within 5 d; +4 % of the margin (-2 to +4 %): 50 % of the margin left to "
@@ -132,12 +134,13 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   const scenario::Lever more = {"more", "a second suit", "judgement", {}, {}, {}, 3, 20, false};
   const scenario::Lever pump = {"pump", "a pump", "judgement", {}, {}, {}, 1, 1, false};
   study::LeversTried list = levers(tried(litre, 20), tried(shut, -12));
-  CHECK(report::most_bought_words(list, 3) == "one more litre each: able 20 h longer");
+  CHECK(report::most_bought_words(list, 3) == "one more litre each: able longer by 20 h");
   LeverTried withheld = tried(more, 30);
   withheld.state = LeverTried::State::withheld;
   list.tried = {tried(more, 30), tried(litre, 20), tried(pump, 10), tried(litre, 5)};
   CHECK(report::most_bought_words(list, 3) ==
-        "a second suit: able 30 h longer; one more litre each: able 20 h longer; a pump: able 10 h longer");
+        "a second suit: able longer by 30 h; one more litre each: able longer by 20 h; a pump: able longer "
+        "by 10 h");
   LeverTried far = tried(litre, 0);
   far.gained = {{0, false, true, false}, {0, false, true, false}, 0.28};
   list.tried = {far};
@@ -147,11 +150,11 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   dry.gained = {{0, false, true, false}, {0, false, true, false}, 0.01};
   dry.members = {dry.gained, {{0, false, true, false}, {9.5, false, false, true}, 0}};
   list.tried = {dry, far};
-  CHECK(report::most_bought_words(list, 1) == "a pump: alive 0 to 9.5 h longer");
+  CHECK(report::most_bought_words(list, 1) == "a pump: alive longer by 0 to 9.5 h");
   // A loss that goes on after the end of the runs is larger than its hours, not smaller.
   LeverTried worse = tried(litre, -14);
   worse.members = {{{-66, true, false, true}, worse.gained.alive}, {{0, false, true, false}, {}}};
-  CHECK(has(report::bought_words(worse, 120 * 3600.0), "able 14 h less (0 to over 66 h less)"));
+  CHECK(has(report::bought_words(worse, 120 * 3600.0), "able shorter by 14 h (range 0 to 2.8 d or more)"));
   // Not where another part loses some.
   dry.members[0].alive = {-3, false, false, true};
   list.tried = {far, dry};

@@ -70,10 +70,10 @@ TEST_CASE("help that waits for weather: hours needed, limits, how long it was he
   for (const std::string& text : {s.text, s.page}) {
     CHECK(
         has(text,
-            "Help needs 2.1 h to 46 h (8 in 10 draws) of weather it can work in; held back above 17 m/s wind "
+            "Help needs 2.1 h to 46 h (8 in 10 cases) of weather it can work in; held back above 17 m/s wind "
             "at 10 m or 4 m significant wave height."));
     CHECK(has(text, "Held back in 75 % ("));
-    CHECK(has(text, "in these for 12 h to 5 d (8 in 10 of them) in all, before it comes or within 5 d."));
+    CHECK(has(text, "in these for 12 h to 5.0 d (8 in 10 of them) in all, before it comes or within 5 d."));
     CHECK(has(text, "In 25 % ("));
     CHECK(
         has(text,

@@ -103,7 +103,8 @@ TEST_CASE("terminal and page begin with the same sentence") {
     CHECK(has(terminal, c.page().lead));
   }
   // Synthetic runs start on 3 Feb at 18:00 UTC, at 30 W, and last five days.
-  CHECK(Case(2).page().lead.ends_with(", from 3 Feb 18:00 UTC (16:00 local), followed for 5 d."));
+  CHECK(Case(2).page().lead.ends_with(
+      ", from 3 Feb 18:00 UTC (16:00 local), followed for 5 d. Able: can still help themselves."));
 }
 
 TEST_CASE("the first screen leads with the range over what nobody has measured, and draws it") {
@@ -117,7 +118,7 @@ TEST_CASE("the first screen leads with the range over what nobody has measured, 
   CHECK(large.lines.front().asks == "Able until");
   // 30 h after 3 Feb 18:00 UTC is midnight.
   CHECK(has(said(page, "Able until"),
-            "first person: 30 h (5 Feb 00:00 UTC) to 50 h, central case 40 h; last person:"));
+            "first person: 30 h (5 Feb 00:00 UTC) to 2.1 d, central case 40 h; last person:"));
   CHECK(has(said(page, "How sure"),
             "; 3 runs of one case that differ in what nobody has measured (canopy heat, "));
   const document::Chart& picture = block<document::Chart>(section(page, "The answer"));
@@ -149,7 +150,7 @@ TEST_CASE("the answer says what would buy time where levers were tried, and how 
     return said(report::pages::run_page({{c.outcome, c.timeline, c.scenario}, c.unmeasured, given}),
                 "Buys most");
   };
-  CHECK(buys(levers) == "a second suit: able 9.0 h longer");
+  CHECK(buys(levers) == "for the first person: a second suit: able longer by 9.0 h");
   CHECK(has(buys(std::nullopt), "bide levers two_adrift.json"));
 }
 

@@ -58,16 +58,16 @@ TEST_CASE("what was put in is told with its unit, never as never, yes as yes") {
   CHECK(setting_words("/raft/capacity_persons", "12") == "raft: capacity 12 persons");
 }
 
-TEST_CASE("minutes under two hours, days from four days on") {
+TEST_CASE("minutes under two hours, days from two days on") {
   CHECK(duration(0) == "0 min");
   CHECK(duration(7 * 60) == "7 min");
   CHECK(duration(95 * 60) == "95 min");
   CHECK(duration(104 * 60) == "100 min");
   CHECK(duration(7200) == "2.0 h");
   CHECK(duration(14.4 * 3600) == "14 h");
-  CHECK(duration(95 * 3600) == "95 h");
+  CHECK(duration(47 * 3600) == "47 h");
   CHECK(duration(102 * 3600) == "4.3 d");  // 4.25 d
-  CHECK(duration(120 * 3600) == "5 d");
+  CHECK(duration(120 * 3600) == "5.0 d");
   CHECK(duration(295.2 * 3600) == "12.3 d");
 }
 

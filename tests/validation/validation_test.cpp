@@ -1,15 +1,18 @@
 // Guards the comparison: no row may move silently, get lost or get worse. What is compared is in results.csv
 // beside this file; after a change that moves a row on purpose, `bide validate --json` gives the new values
 // and the changelog says what moved and why.
+#include "bide/constants/evidence.hpp"
 #include "validation/row.hpp"
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <fstream>
 #include <map>
 #include <sstream>
 
+using namespace bide;
 using namespace bide::validation;
 
 namespace {
@@ -50,6 +53,27 @@ TEST_CASE("every row says what it is") {
     CHECK(r.low <= r.high);
     CHECK(std::isfinite(r.model));
   }
+}
+
+// What answers that thirst ends say of themselves (outcome/evidence.cpp).
+TEST_CASE("days without water are wrong by as much as results say, and most too long") {
+  double least = 10, most = 0;
+  int rows = 0, too_long = 0;
+  for (const Row& r : all_rows()) {
+    const bool dry =
+        (r.topic == "desert_water" && r.quantity.ends_with(" with 0 L")) ||
+        ((r.topic == "losses" || r.topic == "without_water") && r.quantity.starts_with("days without"));
+    if (!dry) continue;
+    CAPTURE(r.quantity);
+    const double times = r.model / r.published;
+    ++rows;
+    too_long += times > 1 ? 1 : 0;
+    least = std::min(least, times), most = std::max(most, times);
+  }
+  CHECK(rows == 10);
+  CHECK(std::abs(least - constants::days_without_water_least_times) < 0.05);
+  CHECK(std::abs(most - constants::days_without_water_most_times) < 0.05);
+  CHECK(2 * too_long > rows);
 }
 
 TEST_CASE("no row has moved, got worse or been lost") {

@@ -33,8 +33,7 @@ std::string apart_words(const study::Water& water, std::vector<ChoiceCell> study
 }  // namespace
 
 std::string choose_title(const study::Chosen& chosen) {
-  const std::size_t persons = chosen.waters.front().scenario.scenario.crew.size();
-  return fmt::format("Raft and pack for {} {}", persons, persons == 1 ? "person" : "people");
+  return "Raft and pack for " + people(chosen.waters.front().scenario.scenario.crew.size());
 }
 
 std::string choice_words(const study::Choice& choice) {

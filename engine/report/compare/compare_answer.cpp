@@ -22,6 +22,7 @@ std::string buys_words(const Comparison& comparison) {
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     if (const auto& levers = comparison.options[i].levers)
       out += fmt::format("{}in option {}: {}", out.empty() ? "" : "; ", i + 1, most_bought_words(*levers, 1));
+  if (!out.empty()) out = "for the first person " + out;
   return out.empty() ? buys_line(std::nullopt, *comparison.options.front().own.scenario) : out;
 }
 
@@ -60,7 +61,8 @@ Answer comparison_answer(const Comparison& comparison) {
     out.push_back({"", runs_of_each(comparison)});
   else
     out.back().says += "; " + runs_of_each(comparison);
-  out.push_back({"Not in it", not_in_the_model});
+  add_by_option(out, "Not in it", comparison,
+                [](const Compared& own) { return not_in_the_model(*own.scenario); });
   return out;
 }
 

@@ -69,9 +69,9 @@ document::Table figures_table(const std::string& caption, const std::vector<Comp
     add_until(fmt::format("{}, first", name), state, &CrewTimes::first_s);
     if (several) add_until(fmt::format("{}, last", name), state, &CrewTimes::last_s);
   }
-  add(ranges ? "earliest ended by" : "ended by",
+  add(ranges ? "what ends it first" : "ended by",
       [](const ComparedFigures& s) { return ended_by(earliest(s)); });
-  add(ranges ? "earliest, who" : "who first", [](const ComparedFigures& s) {
+  add("who is first", [](const ComparedFigures& s) {
     const outcome::Endurance& crew = earliest(s);
     return crew.first_persons.empty()
                ? "nobody"

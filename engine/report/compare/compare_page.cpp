@@ -407,7 +407,7 @@ document::Page compare_page(const Comparison& comparison) {
     const Option& option = comparison.options[i];
     page.lead += fmt::format("{} {}: {}", i == 0 ? "Option" : "; option", i + 1, option_title(option));
   }
-  page.lead += ".";
+  page.lead += fmt::format(". {}", what_able_means);
   page.foot = foot_of(*comparison.options.front().own.scenario);
   page.rest = "Why, inputs that differ, equal stores, all figures, cautions";
   page.sections = {answer_section(comparison), apart_section(comparison), equal_section(comparison),

@@ -77,7 +77,13 @@ std::string range_verdict(study::CrewState state, Ahead central, const Option& a
       outcome::later(early_s(state, a), a.own.figures.horizon_s, early_s(state, b), b.own.figures.horizon_s);
   const bool first = order.first > 0 || early == Ahead::first,
              second = order.second > 0 || early == Ahead::second;
-  if (first && second) return "No clear order: it hangs on what nobody has measured. ";
+  if (first && second) {
+    const bool more_first = order.first > order.second, more_second = order.second > order.first;
+    if ((early == Ahead::first && more_second) || (early == Ahead::second && more_first))
+      return fmt::format("No clear order: {} lasts longer if things go badly, {} in more of the runs. ",
+                         pair.name(early), more_first ? pair.first_name : pair.second_name);
+    return "No clear order: it hangs on what nobody has measured. ";
+  }
   if (!first && !second)
     return fmt::format("The model cannot separate {} and {}. ", pair.first_name, pair.second_name);
   return fmt::format("{} lasts longer{}. ", capitalised(first ? pair.first_name : pair.second_name),

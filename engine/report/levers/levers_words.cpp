@@ -22,35 +22,31 @@ std::string ppm(double value) {
   return two_figures(value);
 }
 
-// "20 h", "over 20 h" of a gain or a loss that goes on after the end of the runs, "0".
+// "20 h", "20 h or more" of a gain or a loss that goes on after the end of the runs, "0".
 std::string length_words(const Gain& gain) {
   if (!study::told(gain)) return "0";
-  return (gain.at_least ? "over " : "") + duration(std::abs(gain.hours) * hour_s);
+  return duration(std::abs(gain.hours) * hour_s) + (gain.at_least ? " or more" : "");
 }
 
+// "longer by 20 h", "shorter by 14 h".
 std::string gain_words(const Gain& gain) {
   if (!study::told(gain)) return "as long";
-  return length_words(gain) + (gain.hours > 0 ? " longer" : " less");
+  return (gain.hours > 0 ? "longer by " : "shorter by ") + length_words(gain);
 }
 
-// "0 to 6.9 h longer", "5.0 h less to over 30 h longer".
-std::string gain_range_words(const study::GainRange& range) {
-  const bool loses = study::told(range.low) && range.low.hours < 0,
-             gains = study::told(range.high) && range.high.hours > 0;
-  const std::string low = length_words(range.low), high = length_words(range.high);
-  if (!loses) return fmt::format("{} to {} longer", low, high);
-  if (!gains) return fmt::format("{} to {} less", high, low);
-  return fmt::format("{} less to {} longer", low, high);
-}
-
-// "20 h longer (5.0 h less to over 30 h longer)"; the bracket only where the range says something else than
-// the central case, which lies within it. The range alone where the central case reaches no limit.
+// "longer by 20 h (range shorter by 5.0 h to longer by 30 h or more)"; the bracket only where the range says
+// something else than the central case, which lies within it. The range alone where the central case reaches
+// no limit: "longer by 0 to 6.9 h".
 std::string time_words(const LeverTried& tried, Gain Gains::*which) {
   const Gain& gain = tried.gained.*which;
-  const study::GainRange range = study::gain_range(tried, which);
-  const std::string central = gain_words(gain);
-  if (gain_words(range.low) == gain_words(range.high)) return central;
-  return gain.unreached ? gain_range_words(range) : fmt::format("{} ({})", central, gain_range_words(range));
+  const auto [low, high] = study::gain_range(tried, which);
+  if (gain_words(low) == gain_words(high)) return gain_words(gain);
+  const bool loses = study::told(low) && low.hours < 0, gains = study::told(high) && high.hours > 0;
+  const std::string span = loses && gains ? fmt::format("{} to {}", gain_words(low), gain_words(high))
+                           : loses        ? fmt::format("{} to {}", length_words(high), length_words(low))
+                                          : fmt::format("{} to {}", length_words(low), length_words(high));
+  if (!gain.unreached) return fmt::format("{} (range {})", gain_words(gain), span);
+  return loses && gains ? span : (loses ? "shorter by " : "longer by ") + span;
 }
 
 bool reached(const LeverTried& tried, Gain Gains::*which) {

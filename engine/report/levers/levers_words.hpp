@@ -17,8 +17,8 @@ inline constexpr const char* what_gains_are =
     "change against the same run without it. Where the central case reaches no limit, the range stands "
     "alone.";
 
-// Both gains, each with its range: "able 14 h longer; alive 0 to over 24 h longer". Where no limit of being
-// able is reached, the margin too.
+// Both gains, each with its range: "able longer by 14 h; alive longer by 0 to 24 h or more". Where no limit
+// of being able is reached, the margin too.
 // @param horizon_s end of the runs, s
 std::string bought_words(const study::LeverTried& tried, double horizon_s);
 

@@ -84,7 +84,7 @@ Answer night_answer(const study::OddsAnswer& m) {
   if (m.as_written)
     for (const std::string& each : left_out_sentences(judged(*m.as_written))) sure += "; " + each;
   out.push_back({"How sure", sure});
-  out.push_back({"Not in it", not_in_the_model});
+  out.push_back({"Not in it", not_in_the_model(m.scenario)});
   return out;
 }
 

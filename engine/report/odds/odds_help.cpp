@@ -54,7 +54,7 @@ std::string rescue_words(const scenario::Rescue& rescue) {
   constexpr double tenth = 0.1;
   const std::string low = hours(study::rescue_h(rescue, tenth)),
                     high = hours(study::rescue_h(rescue, 1 - tenth));
-  return low == high ? low : fmt::format("{} to {} (8 in 10 draws)", low, high);
+  return low == high ? low : fmt::format("{} to {} (8 in 10 cases)", low, high);
 }
 
 std::vector<std::string> help_sentences(const study::OddsAnswer& m) {

@@ -12,6 +12,7 @@
 #include "bide/report/odds/odds_words.hpp"
 #include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/foot.hpp"
+#include "bide/report/run/sentences.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
 
@@ -249,9 +250,11 @@ document::Page odds_page(const study::OddsAnswer& m) {
   const scenario::Scenario& s = m.scenario.scenario;
   document::Page page;
   page.title = s.name;
-  page.lead = fmt::format("{} possible futures followed for {} from {}{}; not a forecast.", m.odds.futures,
+  page.lead = fmt::format("{}{} possible futures followed for {} from {}{}; not a forecast. {}",
+                          m.started_h_ago ? "" : people(s.crew.size()) + ", ", m.odds.futures,
                           horizon(m.odds.horizon_h * hour_s), m.started_h_ago ? "now, " : "",
-                          both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)));
+                          both_clocks(m.scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)),
+                          what_able_means);
   scenario::ValidScenario as_started = m.scenario;  // the foot names the file's own start
   as_started.start_unix_s -= m.started_h_ago.value_or(0) * hour_s;
   page.foot = fmt::format("{}, seed {}, {} futures", foot_of(as_started), m.seed, m.samples);

@@ -52,9 +52,9 @@ std::vector<std::string> given_by_the_clock(const study::OddsAnswer& m) {
   const int zone_h = zone_hours(m.scenario.scenario.position.longitude_deg);
   const auto at = [&](double h) { return both_clocks(m.scenario.start_unix_s, h * hour_s, zone_h); };
   const std::size_t persons = m.scenario.scenario.crew.size();
-  std::vector<std::string> out{fmt::format("{} {}. Abandoned {}, {} ago. Now {} (local is {}).", persons,
-                                           persons == 1 ? "person" : "people", at(-*m.started_h_ago),
-                                           duration(*m.started_h_ago * hour_s), at(0), zone_name(zone_h))};
+  std::vector<std::string> out{fmt::format("{}. Abandoned {}, {} ago. Now {} (local is {}).", people(persons),
+                                           at(-*m.started_h_ago), duration(*m.started_h_ago * hour_s), at(0),
+                                           zone_name(zone_h))};
   if (m.known.alive_at_h)
     out.push_back(fmt::format("Last contact {}, all alive: {} of {} futures drawn agree with that.",
                               at(*m.known.alive_at_h), m.odds.futures, m.odds.futures + m.odds.ruled_out));
@@ -128,7 +128,7 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
         "Chances that a neglected raft fails rest on a handful of published cases, two to five rafts each; "
         "they are drawn from the wide interval of so few.");
   out.push_back("To see one future: --sample and its number runs it, --dump writes it as a plain scenario.");
-  out.push_back(std::string("Not in the model: ") + not_in_the_model);
+  out.push_back("Not in the model: " + not_in_the_model(m.scenario));
   return out;
 }
 
@@ -138,26 +138,28 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, as_shown_s(at_h * hour_s), 0) + " UTC";
 }
 
-// "1 in 10 futures before 17 h (21 Feb 22:30 UTC), half by 30 h, 1 in 10 after 41 h"; "..., 80 % of them
-// after 6 d".
-std::string before_and_after(const study::OddsAnswer& m, const study::Window& window, bool clocked) {
-  const std::string end = "after " + horizon(m.odds.horizon_h * hour_s);
+// "no longer able after 17 h (21 Feb 22:30 UTC) in 1 of 10 futures, after 30 h in half of them, still able
+// after 41 h in 1 of 10"; "..., still able after 6 d in 80 %".
+// @param state "able", "alive"
+std::string when_ended(const study::OddsAnswer& m, const study::Window& window, const char* state,
+                       bool clocked) {
   const auto &early = window.until[q10].time, &half = window.until[q50].time, &late = window.until[q90].time;
-  const std::string beyond = share(window.beyond);
-  if (!early) return beyond + " of futures " + end;
-  std::string out = "1 in 10 futures before " + duration(*early * hour_s) +
-                    (clocked ? " (" + clock_at(m, *early) + ")" : "");
-  if (!half) return out + ", " + beyond + " of them " + end;
-  out += ", half by " + duration(*half * hour_s);
-  return out + (late ? ", 1 in 10 after " + duration(*late * hour_s) : ", " + beyond + " of them " + end);
+  const std::string beyond = fmt::format("still {} after {} in {}", state, horizon(m.odds.horizon_h * hour_s),
+                                         share(window.beyond.share));
+  if (!early) return beyond + " of futures";
+  std::string out = fmt::format("no longer {} after {}{} in 1 of 10 futures", state,
+                                duration(*early * hour_s), clocked ? " (" + clock_at(m, *early) + ")" : "");
+  if (half) out += fmt::format(", after {} in half of them", duration(*half * hour_s));
+  return out + ", " +
+         (late ? fmt::format("still {} after {} in 1 of 10", state, duration(*late * hour_s)) : beyond);
 }
 
 std::string window_line(const study::OddsAnswer& m,
-                        const std::array<study::Window, study::who_count>& windows) {
-  const std::string first = before_and_after(m, windows[study::first_person], true);
+                        const std::array<study::Window, study::who_count>& windows, const char* state) {
+  const std::string first = when_ended(m, windows[study::first_person], state, true);
   if (m.scenario.scenario.crew.size() == 1) return first;
   return fmt::format("first person: {}; last person: {}", first,
-                     before_and_after(m, windows[study::last_person], false));
+                     when_ended(m, windows[study::last_person], state, false));
 }
 
 }  // namespace
@@ -210,9 +212,9 @@ std::string who_first(const study::OddsAnswer& m) {
     if (m.odds.first_unable[p].interval.high >= most.interval.low) alike.push_back(static_cast<int>(p));
   if (alike.size() == crew.size()) return "no one more often than the others";
   return fmt::format(
-      "most often {}: {}in {} of futures",
+      "most often {}: {}first in {} of futures",
       is_drawn(m.scenario, alike.front()) ? person_names(alike) : names_with_age(alike, m.scenario),
-      alike.size() > 1 ? "each " : "", share(most.share));
+      alike.size() > 1 ? "each is " : "", share(most.share));
 }
 
 std::string inside_line(const study::OddsAnswer& m) {
@@ -233,12 +235,12 @@ std::string water_line(const study::OddsAnswer& m) {
 }
 
 std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
-  constexpr double least = 0.02;
+  constexpr double least = 0.05;
   const std::vector<study::Ask> asks = study::ask_next(m.unknowns, least);
   if (asks.empty()) return "no one answer would narrow the range by much, as far as these futures show";
   std::string out;
   for (std::size_t i = 0; i < std::min(most, asks.size()); ++i)
-    out += fmt::format("{} (would take {:.0f} % of the spread away) ", asks[i].question,
+    out += fmt::format("{} (knowing it takes {:.0f} % off the spread) ", asks[i].question,
                        std::min(pct, pct * asks[i].of_variance));
   out.pop_back();
   return out;
@@ -256,26 +258,39 @@ std::string odds_line(const study::OddsAnswer& m, Letters letters) {
                      m.started_h_ago ? ", from now" : "", m.odds.futures, standing_notice);
 }
 
+// Sampling error of the shares in the answer, the largest, whole points.
+std::string widest_points(const study::OddsAnswer& m) {
+  double widest = 0;
+  for (const auto* windows : {&m.odds.able, &m.odds.alive})
+    for (const study::Window& each : *windows)
+      widest = std::max({widest, each.beyond.interval.high - each.beyond.share,
+                         each.beyond.share - each.beyond.interval.low});
+  return fmt::format("{:.0f}", std::ceil(pct * widest));
+}
+
 Answer odds_answer(const study::OddsAnswer& m) {
   if (m.started_h_ago) return night_answer(m);
-  Answer out{{"Able until", window_line(m, m.odds.able)},
-             {"Alive until", window_line(m, m.odds.alive)},
+  Answer out{{"Able until", window_line(m, m.odds.able, "able")},
+             {"Alive until", window_line(m, m.odds.alive, "alive")},
              {"Ends it", ends_by(m, "within " + horizon(m.odds.horizon_h * hour_s))},
              {"Who first", who_first(m)}};
   if (m.odds.help)
     out.push_back({"Help", fmt::format("if it comes as stated, after {}: all able then in {} of futures",
                                        rescue_words(*m.scenario.scenario.uncertain->rescue),
-                                       share(m.odds.help->all_able))});
+                                       share(m.odds.help->all_able.share))});
   out.push_back({"Ask first", ask_words(m, 1)});
-  out.push_back({"Buys most",
-                 buys_line(m.levers, m.scenario) + (m.levers ? "; tried on the one case of the file" : "")});
-  std::string sure = fmt::format("{} futures, not a forecast", m.odds.futures);
+  out.push_back(
+      {"Buys most", buys_line(m.levers, m.scenario) +
+                        (m.levers ? "; worked out for the file's own case, not for each future" : "")});
+  std::string sure =
+      fmt::format("shares of {} futures, within {} percentage points by their number alone; not a forecast",
+                  m.odds.futures, widest_points(m));
   if (m.as_written) sure += "; " + how_sure(*m.as_written);
   out.push_back({"Inside", inside_line(m)});
   out.push_back({"Water", water_line(m)});
   out.push_back({"First hour", first_hour_line(m.scenario)});
   out.push_back({"How sure", sure});
-  out.push_back({"Not in it", not_in_the_model});
+  out.push_back({"Not in it", not_in_the_model(m.scenario)});
   return out;
 }
 

@@ -18,7 +18,7 @@ std::string odds_hours(const std::optional<double>& h,
                        double horizon_h);        // "14 h", "after 5 d", "before now"
 std::string share(double value);                 // "12 %", "under 1 %"
 std::string share(const study::Chance& chance);  // with its interval
-// "48 h to 96 h (8 in 10 draws)": hours until help as the scenario states them.
+// "48 h to 96 h (8 in 10 cases)": hours until help as the scenario states them.
 std::string rescue_words(const scenario::Rescue& rescue);
 std::string odds_range(const study::Window& window, double horizon_h);  // "14 h to 41 h (8 in 10 futures)"
 
@@ -30,8 +30,8 @@ std::string ends_by(const study::OddsAnswer& material, const std::string& end);
 // @param most questions, at least 1
 std::string ask_words(const study::OddsAnswer& material, std::size_t most);
 
-// Over the futures: "most often Person B (woman, 41): in 32 % of futures"; "coldest 3 °C to 9 °C (8 in 10
-// futures)"; "out within 3 d in 60 % of futures, half of these by 41 h".
+// Over the futures: "most often Person B (woman, 41): first in 32 % of futures"; "coldest 3 °C to 9 °C (8 in
+// 10 futures)"; "out within 3 d in 60 % of futures, half of these by 41 h".
 std::string who_first(const study::OddsAnswer& material);
 std::string inside_line(const study::OddsAnswer& material);
 std::string water_line(const study::OddsAnswer& material);

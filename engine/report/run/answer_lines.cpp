@@ -35,6 +35,13 @@ std::string sex_and_age(const scenario::Person& person) {
                      std::floor(person.age_years));
 }
 
+// Null: none is kept.
+const outcome::StoreOutcome* water_of(const Figures& figures) {
+  for (const outcome::StoreOutcome& store : figures.stores)
+    if (store.store == "water") return &store;
+  return nullptr;
+}
+
 // What fills the water again: "rain", "the desalinator". Rain, where the scenario has any or leaves it to a
 // file.
 std::string water_maker(const AnswerBasis& basis) {
@@ -116,7 +123,11 @@ std::string ends_line(const AnswerBasis& basis) {
   const scenario::Limits& limits = basis.scenario.scenario.limits;
   constexpr auto none = system::Limit::none;
   const std::string able = outcome::short_cause(f.able_limit), lethal = outcome::short_cause(f.alive_limit);
-  const std::string alive = f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal;
+  const outcome::StoreOutcome* water = water_of(f);
+  const bool rationed = f.able_limit == system::Limit::able_water_deficit && water != nullptr &&
+                        water->state == outcome::StoreState::lasts;
+  const std::string alive = (rationed ? "; water is left, the ration is less than the loss" : "") +
+                            (f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal);
   const std::string central = f.able_limit == none ? "nothing within " + horizon(f.horizon_s)
                                                    : outcome::plain_cause(f.able_limit, limits);
   if (early_limit == none || early_limit == f.able_limit) return central + alive;
@@ -186,11 +197,8 @@ std::string inside_line(const AnswerBasis& basis) {
 }
 
 std::string water_line(const AnswerBasis& basis) {
-  const auto& stores = basis.figures.stores;
-  const auto water =
-      std::find_if(stores.begin(), stores.end(), [](const auto& store) { return store.store == "water"; });
-  if (water == stores.end() || water->state == outcome::StoreState::none_aboard)
-    return "no drinking water aboard";
+  const outcome::StoreOutcome* water = water_of(basis.figures);
+  if (water == nullptr || water->state == outcome::StoreState::none_aboard) return "no drinking water aboard";
   const std::string left = fmt::format("{} {} left", two_figures(water->left), water->unit);
   if (water->state == outcome::StoreState::lasts)
     return fmt::format("not out within {}: {}", horizon(basis.figures.horizon_s), left);
@@ -213,7 +221,7 @@ std::string how_sure(const Figures& figures) {
 std::string buys_line(const std::optional<study::LeversTried>& levers,
                       const scenario::ValidScenario& scenario) {
   if (!levers) return "not tried; ask: bide levers " + file_alone(scenario.file);
-  return most_bought_words(*levers, 2);
+  return "for the first person: " + most_bought_words(*levers, 2);
 }
 
 Answer answer_of(const AnswerBasis& basis, const std::string& buys) {
@@ -228,7 +236,7 @@ Answer answer_of(const AnswerBasis& basis, const std::string& buys) {
                          {"First hour", first_hour_line(basis.scenario)},
                          {"How sure", how_sure(basis.figures) + "; " +
                                           what_the_range_is(basis.members.size(), basis.scenario)},
-                         {"Not in it", not_in_the_model}});
+                         {"Not in it", not_in_the_model(basis.scenario)}});
   return out;
 }
 

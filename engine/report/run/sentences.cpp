@@ -41,9 +41,9 @@ std::string head_sentence(const scenario::ValidScenario& scenario, bool in_raft,
   const scenario::Scenario& s = scenario.scenario;
   std::string where = in_raft ? "in a raft" : "in the water, no raft";
   if (s.raft) where = fmt::format("in a raft for {}", s.raft->capacity_persons);
-  return fmt::format(
-      "{} {} {}, from {}, followed for {}.", s.crew.size(), s.crew.size() == 1 ? "person" : "people", where,
-      both_clocks(scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)), horizon(horizon_s));
+  return fmt::format("{} {}, from {}, followed for {}. {}", people(s.crew.size()), where,
+                     both_clocks(scenario.start_unix_s, 0, zone_hours(s.position.longitude_deg)),
+                     horizon(horizon_s), what_able_means);
 }
 
 std::vector<std::string> person_sentences(const Material& m) {
@@ -59,6 +59,20 @@ std::vector<std::string> person_sentences(const Material& m) {
   std::vector<std::string> out;
   for (const auto& [words, persons] : groups) out.push_back(person_names(persons) + ": " + words);
   return out;
+}
+
+std::string not_in_the_model(const scenario::ValidScenario& scenario) {
+  using scenario::Person;
+  const scenario::Scenario& s = scenario.scenario;
+  const bool hurt = std::any_of(s.crew.begin(), s.crew.end(), [](const Person& p) {
+    return p.blood_loss_pct > 0 || p.burned_pct > 0 || p.fever_K > 0 || p.hands != scenario::Hands::sound ||
+           !p.fit_for_work;
+  });
+  const bool fails =
+      !s.failures.empty() || (s.uncertain && (!s.uncertain->events.empty() || s.uncertain->readiness));
+  return fmt::format("Drowning, the first minutes in cold water, despair, collapse at or after rescue; {}",
+                     hurt || fails ? "injury, illness, capsize, breakage other than entered."
+                                   : "injury, illness, capsize, breakage (none was entered).");
 }
 
 std::vector<std::string> caution_sentences(const scenario::ValidScenario& s) {

@@ -17,9 +17,10 @@ std::string head_sentence(const scenario::ValidScenario& scenario, bool in_raft,
 // Cause of the end for each person, and the next limit; persons with the same words share a sentence.
 std::vector<std::string> person_sentences(const Material& material);
 
-inline constexpr const char* not_in_the_model =
-    "Drowning, the first minutes in cold water, despair, collapse at or after rescue; injury, illness, "
-    "capsize, breakage unless in the file.";
+// What the model leaves out, and whether injury, illness, capsize or breakage were entered.
+std::string not_in_the_model(const scenario::ValidScenario& scenario);
+
+inline constexpr const char* what_able_means = "Able: can still help themselves.";
 
 // Cautions of the scenario, expired items and how many inputs are defaults.
 std::vector<std::string> caution_sentences(const scenario::ValidScenario& scenario);

@@ -20,7 +20,7 @@ double rounded_to_two(double value) {
   return std::round(value / unit) * unit;
 }
 
-constexpr double days_from_s = 4 * day_s;  // a duration is told in days
+constexpr double days_from_s = 2 * day_s;  // from here a time is told in days
 
 constexpr const char* months[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                   "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
@@ -80,6 +80,10 @@ std::string person_names(const std::vector<int>& persons) {
   return out;
 }
 
+std::string people(std::size_t persons) {
+  return fmt::format("{} {}", persons, persons == 1 ? "person" : "people");
+}
+
 std::string capitalised(std::string words) {
   if (!words.empty())
     words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
@@ -101,14 +105,14 @@ double as_shown_s(double seconds) {
 std::string duration(double seconds) {
   if (!std::isfinite(seconds)) return "unknown";
   const double shown_s = as_shown_s(seconds);
-  if (seconds >= days_from_s) return fmt::format("{:.4g} d", shown_s / day_s);
+  if (seconds >= days_from_s) return fmt::format("{:.1f} d", shown_s / day_s);
   if (seconds >= 2 * hour_s) return two_figures(shown_s / hour_s) + " h";
   return fmt::format("{:.0f} min", shown_s / minute_s);
 }
 
 std::string horizon(double seconds) {
   if (!std::isfinite(seconds)) return "unknown";
-  if (seconds >= 2 * day_s) return fmt::format("{:.3g} d", seconds / day_s);
+  if (seconds >= days_from_s) return fmt::format("{:.3g} d", seconds / day_s);
   if (seconds >= 2 * hour_s) return fmt::format("{:.3g} h", seconds / hour_s);
   return fmt::format("{:.3g} min", seconds / minute_s);
 }

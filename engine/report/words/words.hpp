@@ -1,7 +1,7 @@
 // How results are put into words, so that no number looks better than it is.
 //
 // Rules: two significant figures; temperatures in whole degrees; minutes only under two hours, days and their
-// tenths from four days on (two figures of hours would be up to five hours wrong there); a limit not reached
+// tenths from two days on (two figures of hours would soon be hours wrong); a limit not reached
 // says "not reached within 5 d"; people are Person A, B...; a clock time is exact to the minute, but
 // beside a duration it is the start plus the time as that duration shows it, so that the two agree.
 #pragma once
@@ -28,6 +28,7 @@ std::string duration(double seconds);          // "95 min", "14 h", "4.8 d"
 double as_shown_s(double seconds);             // as duration() shows it, for a clock beside it
 std::string horizon(double seconds);           // "5 d", "36 h"
 std::string not_reached(double horizon_s);     // "not reached within 5 d"
+std::string people(std::size_t persons);       // "1 person", "4 people"
 std::string capitalised(std::string words);    // begins with a capital letter
 std::string person_column_prefix(int index);   // index from 0: "person_a_"
 

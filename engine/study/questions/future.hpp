@@ -11,7 +11,7 @@
 #include <optional>
 #include <span>
 
-#include "bide/scenario/field.hpp"
+#include "bide/core/people.hpp"
 #include "bide/study/ensemble/sample_result.hpp"
 #include "bide/study/questions/help.hpp"
 #include "bide/study/sampling/raft_draw.hpp"
@@ -26,7 +26,7 @@ struct Future {
   std::array<float, who_count> able_h{}, alive_h{};
   std::array<system::Limit, who_count> able_cause{}, alive_cause{};
   // Whose ability ends first, by place in the crew: several at the same moment, nobody within the horizon.
-  std::bitset<scenario::largest_crew> first_unable{};
+  std::bitset<largest_crew> first_unable{};
   float coldest_inside_degC = std::numeric_limits<float>::quiet_NaN();  // not a number: no cabin
   float water_out_h = std::numeric_limits<float>::infinity();           // 0: none aboard
   float rescue_h = std::numeric_limits<float>::infinity();  // infinite: no help comes, or not considered

@@ -107,7 +107,7 @@ void read_causes(const Futures& futures, Odds& o) {
 }
 
 void read_first_unable(const Futures& futures, Odds& o) {
-  std::array<std::size_t, scenario::largest_crew> counts{};
+  std::array<std::size_t, largest_crew> counts{};
   futures([&](const Future& f) {
     if (f.first_unable.none()) return;
     for (std::size_t p = 0; p < counts.size(); ++p) counts[p] += f.first_unable[p] ? 1 : 0;

@@ -87,7 +87,7 @@ struct Odds {
   std::vector<CausesBy> causes;
   CauseShares alive_ended;  // the first person's life, within the horizon
   // By place in the crew: whose ability ends first, within the horizon. Several may at the same moment.
-  std::array<Chance, scenario::largest_crew> first_unable{};
+  std::array<Chance, largest_crew> first_unable{};
   Aboard aboard;
   std::vector<AtTime> times;
   std::optional<HelpOdds> help;
