@@ -185,10 +185,11 @@ Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& 
     evidence.grade = std::max(evidence.grade, Grade::biased);
     evidence.left_out.insert(
         evidence.left_out.begin(),
-        {true, fmt::format(
-                   "thirst may act sooner than told: days without water came out at {} to {} times those "
-                   "published, most too long",
-                   limit::days_without_water_least_times.value, limit::days_without_water_most_times.value)});
+        {true,
+         fmt::format("thirst may act sooner than told: days without water came out at {} to {} times those "
+                     "published, most too long",
+                     limit::days_without_water_least_times.value, limit::days_without_water_most_times.value),
+         true});
   }
   for (const std::string& flag : flags) {
     evidence.grade = std::max(evidence.grade, Grade::extrapolated);
@@ -216,7 +217,7 @@ Evidence merge(const std::vector<Evidence>& parts) {
     return std::tie(a.place, a.limit) < std::tie(b.place, b.limit);
   });
   std::sort(whole.left_out.begin(), whole.left_out.end(), [](const auto& a, const auto& b) {
-    return std::tie(b.biased, a.words) < std::tie(a.biased, b.words);
+    return std::tie(b.of_the_end, b.biased, a.words) < std::tie(a.of_the_end, a.biased, b.words);
   });
   return whole;
 }

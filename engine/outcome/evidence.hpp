@@ -28,8 +28,9 @@ struct Passed {
 
 // How studies like this were forecast without themselves.
 struct LeftOutWords {
-  bool biased;        // the model errs to one side; else: how many measurements its range holds
-  std::string words;  // plain
+  bool biased;              // the model errs to one side; else: how many measurements its range holds
+  std::string words;        // plain
+  bool of_the_end = false;  // of what ends this result: it leads
 };
 
 struct Evidence {

@@ -203,3 +203,20 @@ TEST_CASE("merging tells every word on left-out studies once, biases first, in o
   CHECK(ab.left_out[1].words == "covered: 9 of 10");
   CHECK(ba.left_out[0].words == ab.left_out[0].words);
 }
+
+TEST_CASE("where thirst ends it, the days without water lead") {
+  Facts facts = short_stay();
+  facts.at = constants::Conditions{};
+  CHECK(judge(topic_able, facts, {}).left_out.front().words.find("thirst") == std::string::npos);
+  facts.cause = Limit::able_water_deficit;
+  const Evidence able = judge(topic_able, facts, {});
+  CHECK(able.grade >= Grade::biased);
+  facts.cause = Limit::none;
+  facts.at->degC = 5;
+  const Evidence both = merge({judge(topic_alive, facts, {}), able});
+  REQUIRE(both.left_out.size() > 1);
+  CHECK(both.left_out.front().words ==
+        "thirst may act sooner than told: days without water came out at 0.7 to 1.5 times those published, "
+        "most "
+        "too long");
+}
