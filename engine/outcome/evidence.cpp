@@ -140,16 +140,16 @@ std::vector<LeftOutWords> left_out_words(const constants::Forecast& forecast, co
   const std::string where =
       fmt::format("in {} {}", constants::region_names[region], constants::span_names[span]);
   std::vector<LeftOutWords> out;
-  const auto errs = [&](const char* cold_acts, const char* what, double low, double high,
-                        const char* against) {
-    out.push_back({true, fmt::format("cold may act {} than told: {}, the model {} {:.2g} to {:.2g} {}",
-                                     cold_acts, where, what, low, high, against)});
+  const auto errs = [&](const char* when, const char* what, double low, double high, const char* against) {
+    out.push_back(
+        {true, fmt::format("people may get cold {} than shown: {}, the model {} {:.2g} to {:.2g} {}", when,
+                           where, what, low, high, against)});
   };
   const constants::Bias &heat = forecast.heat_made, &core = forecast.core;
   if (heat.biased && heat.low > 1)
-    errs("sooner", "has people make", heat.low, heat.high, "times the heat measured");
+    errs("sooner", "gives bodies", heat.low, heat.high, "times the heat that tests measured");
   if (heat.biased && heat.high < 1)
-    errs("later", "has people make", heat.low, heat.high, "times the heat measured");
+    errs("later", "gives bodies", heat.low, heat.high, "times the heat that tests measured");
   if (core.biased && core.low > 0)
     errs("sooner", "keeps the core", core.low, core.high, "K warmer than measured");
   if (core.biased && core.high < 0)
@@ -186,8 +186,9 @@ Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& 
     evidence.left_out.insert(
         evidence.left_out.begin(),
         {true,
-         fmt::format("thirst may act sooner than told: days without water came out at {} to {} times those "
-                     "published, most too long",
+         fmt::format("thirst may act sooner than shown: without water the model's people lasted {} to {} "
+                     "times as long as "
+                     "published, mostly too long",
                      limit::days_without_water_least_times.value, limit::days_without_water_most_times.value),
          true});
   }

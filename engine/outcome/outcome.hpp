@@ -33,10 +33,13 @@ struct PersonOutcome : PersonFigures {
   double urine_kg = 0;                     // while alive
 };
 
+enum class Store { water, food, seasickness_medicine, flares, lamp, beacon };
 struct StoreOutcome : StoreFigures {
-  std::string store;
-  std::string unit;
+  Store store = Store::water;
+  std::string name, unit;  // as printed
 };
+// Null: no such store is kept.
+const StoreOutcome* store_of(const std::vector<StoreOutcome>& stores, Store store);
 
 struct SignalsLeft {
   double flares = 0, lamp_h = 0, beacon_h = 0;  // at the horizon

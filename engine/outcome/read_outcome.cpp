@@ -95,23 +95,25 @@ PersonOutcome read_person(const Timeline& timeline, std::size_t i, const scenari
 }
 
 struct StoreColumn {
+  Store store;
   const char* name;
   const char* unit;
   std::vector<double> Timeline::*values;
 };
 constexpr StoreColumn store_columns[] = {
-    {"water", "L", &Timeline::water_L},
-    {"food", "kJ", &Timeline::food_kJ},
-    {"seasickness medicine", "doses", &Timeline::medicine_doses},
-    {"flares", "", &Timeline::flares},
-    {"lamp", "h", &Timeline::lamp_h},
-    {"beacon", "h", &Timeline::beacon_h},
+    {Store::water, "water", "L", &Timeline::water_L},
+    {Store::food, "food", "kJ", &Timeline::food_kJ},
+    {Store::seasickness_medicine, "seasickness medicine", "doses", &Timeline::medicine_doses},
+    {Store::flares, "flares", "", &Timeline::flares},
+    {Store::lamp, "lamp", "h", &Timeline::lamp_h},
+    {Store::beacon, "beacon", "h", &Timeline::beacon_h},
 };
 
 std::vector<StoreOutcome> read_stores(const Timeline& timeline) {
   std::vector<StoreOutcome> stores;
   for (const StoreColumn& each : store_columns)
-    stores.push_back({store_figures(timeline.time_s, timeline.*each.values), each.name, each.unit});
+    stores.push_back(
+        {store_figures(timeline.time_s, timeline.*each.values), each.store, each.name, each.unit});
   return stores;
 }
 
@@ -139,6 +141,12 @@ bool has_canopy(const scenario::ValidScenario& scenario) {
 }
 
 }  // namespace
+
+const StoreOutcome* store_of(const std::vector<StoreOutcome>& stores, Store store) {
+  const auto found = std::find_if(stores.begin(), stores.end(),
+                                  [store](const StoreOutcome& each) { return each.store == store; });
+  return found == stores.end() ? nullptr : &*found;
+}
 
 Outcome read_outcome(const timeline::Timeline& timeline, const scenario::ValidScenario& scenario) {
   const auto& crew = scenario.scenario.crew;

@@ -133,19 +133,18 @@ TEST_CASE("the words on left-out studies say the side, the size and the count") 
   REQUIRE(words().size() == 2);
   CHECK(words()[0].biased);
   CHECK(words()[0].words ==
-        "cold may act sooner than told: in cold air after two hours, the model has people make 1.4 to 2 "
-        "times the "
-        "heat measured");
+        "people may get cold sooner than shown: in cold air after two hours, the model gives bodies 1.4 to 2 "
+        "times the heat that tests measured");
   made_up.heat_made = {6, true, 0.5, 0.8};
-  CHECK(words()[0].words.find("cold may act later than told: ") == 0);
+  CHECK(words()[0].words.find("people may get cold later than shown: ") == 0);
   made_up.heat_made.biased = false;
   made_up.core = {4, true, 0.2, 0.6};
   CHECK(words()[0].words ==
-        "cold may act sooner than told: in cold air after two hours, the model keeps the core 0.2 "
+        "people may get cold sooner than shown: in cold air after two hours, the model keeps the core 0.2 "
         "to 0.6 K warmer than measured");
   made_up.core = {4, true, -0.6, -0.2};
   CHECK(words()[0].words ==
-        "cold may act later than told: in cold air after two hours, the model keeps the core 0.2 "
+        "people may get cold later than shown: in cold air after two hours, the model keeps the core 0.2 "
         "to 0.6 K colder than measured");
 }
 
@@ -190,7 +189,7 @@ TEST_CASE("hours in cold air are biased: too much heat") {
   const Evidence able = judge(topic_able, facts, {});
   CHECK(able.grade == Grade::biased);
   REQUIRE_FALSE(able.left_out.empty());
-  CHECK(able.left_out.front().words.find("cold may act sooner than told: in cold air") == 0);
+  CHECK(able.left_out.front().words.find("people may get cold sooner than shown: in cold air") == 0);
 }
 
 TEST_CASE("merging tells every word on left-out studies once, biases first, in one order") {
@@ -215,8 +214,8 @@ TEST_CASE("where thirst ends it, the days without water lead") {
   facts.at->degC = 5;
   const Evidence both = merge({judge(topic_alive, facts, {}), able});
   REQUIRE(both.left_out.size() > 1);
-  CHECK(both.left_out.front().words ==
-        "thirst may act sooner than told: days without water came out at 0.7 to 1.5 times those published, "
-        "most "
-        "too long");
+  CHECK(
+      both.left_out.front().words ==
+      "thirst may act sooner than shown: without water the model's people lasted 0.7 to 1.5 times as long as "
+      "published, mostly too long");
 }

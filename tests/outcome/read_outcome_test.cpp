@@ -13,7 +13,7 @@ namespace {
 
 const outcome::StoreOutcome& store(const outcome::Outcome& o, const std::string& name) {
   for (const auto& each : o.stores) {
-    if (each.store == name) return each;
+    if (each.name == name) return each;
   }
   FAIL("no such store");
   return o.stores.front();

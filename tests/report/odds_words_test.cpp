@@ -47,18 +47,19 @@ TEST_CASE("who is first is told only where futures can tell, and never by an age
   auto futures = hundred();
   CHECK(report::who_first(answer_to(futures)) == "nobody in any future");
   for (std::size_t i = 0; i < 60; ++i) futures[i].first_unable[1] = true;
-  CHECK(report::who_first(answer_to(futures)) == "most often Person B (woman, 41): first in 60 % of futures");
+  CHECK(report::who_first(answer_to(futures)) ==
+        "most often Person B (woman, 41): first in 60 % of all futures");
   study::OddsAnswer drawn = answer_to(futures);
   auto& entries = drawn.scenario.scenario.uncertain->inputs.entries;
   entries.emplace_back("/crew/1/age_years", scenario::Distribution{});
-  CHECK(report::who_first(drawn) == "most often Person B: first in 60 % of futures");
+  CHECK(report::who_first(drawn) == "most often Person B: first in 60 % of all futures");
   for (const char* other : {"/crew/0/age_years", "/crew/2/sex"})
     entries.emplace_back(other, scenario::Distribution{});
   CHECK(report::who_first(drawn) == "not told: who they are is drawn");
   // Fifty against sixty of a hundred: within the sampling error (Wilson 1927: 40 to 60 and 50 to 69 %).
   for (std::size_t i = 0; i < 50; ++i) futures[i].first_unable[2] = true;
   CHECK(report::who_first(answer_to(futures)) ==
-        "most often Persons B and C: each is first in 60 % of futures");
+        "most often Persons B and C: each is first in 60 % of all futures");
   for (std::size_t i = 0; i < 55; ++i) futures[i].first_unable[0] = true;
   CHECK(report::who_first(answer_to(futures)) == "no one more often than the others");
 }

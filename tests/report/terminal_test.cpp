@@ -65,9 +65,10 @@ TEST_CASE("the answer comes first and is all that is printed unless more is aske
   CHECK(has(line, "Water out after 2.5 d, 6 Feb 06:00 UTC (04:00 local)"));
   CHECK(has(line, "First hour distress call, count the crew, get clear, sea anchor"));
   // Inside 12 degC in the mean until A's 40 h, 16 until the end.
-  CHECK(has(line,
-            "How sure in part beyond what was measured (extrapolated): cold may act sooner than told: in "
-            "cold air after two hours, the model has people make "));
+  CHECK(has(
+      line,
+      "How sure in part beyond what was measured (extrapolated): people may get cold sooner than shown: in "
+      "cold air after two hours, the model gives bodies "));
   CHECK(has(line, "; longer than the raft trials (2.5 h); "));
   CHECK(has(line, "; no range: the file states all that nobody has measured; "));
   CHECK(has(line, "Not in it Drowning"));

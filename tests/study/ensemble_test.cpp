@@ -155,9 +155,9 @@ TEST_CASE("a sample's figures are those of its scenario run by itself") {
     near(result.highest_co2_ppm, expected.cabin.highest_co2_ppm->value);
     near(result.co2_above_5000_ppm_h, expected.cabin.co2_above_5000_ppm_h);
     for (const auto& store : expected.stores) {
-      if (store.store == "water" && store.state == outcome::StoreState::runs_out)
+      if (store.store == outcome::Store::water && store.state == outcome::StoreState::runs_out)
         near(result.water_out_s, store.at_s);
-      if (store.store == "water") near(result.water_left_L, store.left);
+      if (store.store == outcome::Store::water) near(result.water_left_L, store.left);
     }
   }
 }

@@ -21,12 +21,10 @@ using study::Option;
 namespace {
 
 std::string water_out(const Figures& figures) {
-  for (const outcome::StoreOutcome& store : figures.stores)
-    if (store.store == "water")
-      return store.state == outcome::StoreState::none_aboard ? "no water aboard"
-             : store.state == outcome::StoreState::runs_out  ? duration(store.at_s)
-                                                             : "not in " + horizon(figures.horizon_s);
-  return "no water aboard";
+  const outcome::StoreOutcome* water = outcome::store_of(figures.stores, outcome::Store::water);
+  if (water == nullptr || water->state == outcome::StoreState::none_aboard) return "no water aboard";
+  return water->state == outcome::StoreState::runs_out ? duration(water->at_s)
+                                                       : "not in " + horizon(figures.horizon_s);
 }
 
 std::string range_cell(const Option& option, study::CrewState state, study::CrewTime which) {
@@ -69,8 +67,11 @@ document::Table figures_table(const std::string& caption, const std::vector<Comp
     add_until(fmt::format("{}, first", name), state, &CrewTimes::first_s);
     if (several) add_until(fmt::format("{}, last", name), state, &CrewTimes::last_s);
   }
-  add(ranges ? "what ends it first" : "ended by",
-      [](const ComparedFigures& s) { return ended_by(earliest(s)); });
+  add(ranges ? "what ends it first" : "ended by", [](const ComparedFigures& s) {
+    const bool early_alone =
+        s.figures->able_limit == system::Limit::none && earliest(s).able_limit != system::Limit::none;
+    return ended_by(earliest(s)) + (early_alone ? ", early end only" : "");
+  });
   add("who is first", [](const ComparedFigures& s) {
     const outcome::Endurance& crew = earliest(s);
     return crew.first_persons.empty()
@@ -123,7 +124,7 @@ std::string stores_out(const Figures& figures) {
   std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.at_s < b.at_s; });
   std::string text;
   for (const outcome::StoreOutcome& store : out)
-    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", store.store, duration(store.at_s));
+    text += fmt::format("{}{} {}", text.empty() ? "" : ", ", store.name, duration(store.at_s));
   return text.empty() ? "none" : text;
 }
 

@@ -66,7 +66,7 @@ std::string comparison_csv(const Comparison& comparison) {
     for (const outcome::StoreOutcome& store : f.stores)
       if (store.state == outcome::StoreState::runs_out)
         stores_out +=
-            fmt::format("{}{} {:.6g} h", stores_out.empty() ? "" : "; ", store.store, store.at_s / hour_s);
+            fmt::format("{}{} {:.6g} h", stores_out.empty() ? "" : "; ", store.name, store.at_s / hour_s);
     fmt::format_to(to, "{}", csv_cell(plain(stores_out)));
     if (own && option.futures) {
       const study::Paired& able = option.futures->able;

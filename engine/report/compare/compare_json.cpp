@@ -46,7 +46,7 @@ Shape<Figures> figures_shape() {
                            .with("by_night", [](const Coldest& c) { return c.dark; });
   using outcome::StoreOutcome;
   const auto store = Shape<StoreOutcome>()
-                         .with("store", [](const StoreOutcome& s) { return plain(s.store); })
+                         .with("store", [](const StoreOutcome& s) { return plain(s.name); })
                          .with("at_h", [](const StoreOutcome& s) { return s.at_s / hour_s; });
   return Shape<Figures>()
       .part("able_until", times_shape(),

@@ -138,8 +138,9 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, as_shown_s(at_h * hour_s), 0) + " UTC";
 }
 
-// "no longer able after 17 h (21 Feb 22:30 UTC) in 1 of 10 futures, after 30 h in half of them, still able
-// after 41 h in 1 of 10"; "..., still able after 6 d in 80 %".
+// "no longer able by 17 h (21 Feb 22:30 UTC) in 10 % of futures, by 30 h in 50 %, still able after 41 h in 10
+// %";
+// "..., still able after 6 d in 80 %".
 // @param state "able", "alive"
 std::string when_ended(const study::OddsAnswer& m, const study::Window& window, const char* state,
                        bool clocked) {
@@ -147,11 +148,11 @@ std::string when_ended(const study::OddsAnswer& m, const study::Window& window, 
   const std::string beyond = fmt::format("still {} after {} in {}", state, horizon(m.odds.horizon_h * hour_s),
                                          share(window.beyond.share));
   if (!early) return beyond + " of futures";
-  std::string out = fmt::format("no longer {} after {}{} in 1 of 10 futures", state,
-                                duration(*early * hour_s), clocked ? " (" + clock_at(m, *early) + ")" : "");
-  if (half) out += fmt::format(", after {} in half of them", duration(*half * hour_s));
+  std::string out = fmt::format("no longer {} by {}{} in 10 % of futures", state, duration(*early * hour_s),
+                                clocked ? " (" + clock_at(m, *early) + ")" : "");
+  if (half) out += fmt::format(", by {} in 50 %", duration(*half * hour_s));
   return out + ", " +
-         (late ? fmt::format("still {} after {} in 1 of 10", state, duration(*late * hour_s)) : beyond);
+         (late ? fmt::format("still {} after {} in 10 %", state, duration(*late * hour_s)) : beyond);
 }
 
 std::string window_line(const study::OddsAnswer& m,
@@ -212,7 +213,7 @@ std::string who_first(const study::OddsAnswer& m) {
     if (m.odds.first_unable[p].interval.high >= most.interval.low) alike.push_back(static_cast<int>(p));
   if (alike.size() == crew.size()) return "no one more often than the others";
   return fmt::format(
-      "most often {}: {}first in {} of futures",
+      "most often {}: {}first in {} of all futures",
       is_drawn(m.scenario, alike.front()) ? person_names(alike) : names_with_age(alike, m.scenario),
       alike.size() > 1 ? "each is " : "", share(most.share));
 }
@@ -283,7 +284,7 @@ Answer odds_answer(const study::OddsAnswer& m) {
       {"Buys most", buys_line(m.levers, m.scenario) +
                         (m.levers ? "; worked out for the file's own case, not for each future" : "")});
   std::string sure =
-      fmt::format("shares of {} futures, within {} percentage points by their number alone; not a forecast",
+      fmt::format("shares good to {1} percentage points for the number of futures, {0}; not a forecast",
                   m.odds.futures, widest_points(m));
   if (m.as_written) sure += "; " + how_sure(*m.as_written);
   out.push_back({"Inside", inside_line(m)});

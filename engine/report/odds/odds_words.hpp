@@ -30,8 +30,8 @@ std::string ends_by(const study::OddsAnswer& material, const std::string& end);
 // @param most questions, at least 1
 std::string ask_words(const study::OddsAnswer& material, std::size_t most);
 
-// Over the futures: "most often Person B (woman, 41): first in 32 % of futures"; "coldest 3 °C to 9 °C (8 in
-// 10 futures)"; "out within 3 d in 60 % of futures, half of these by 41 h".
+// Over the futures: "most often Person B (woman, 41): first in 32 % of all futures"; "coldest 3 °C to 9 °C (8
+// in 10 futures)"; "out within 3 d in 60 % of futures, half of these by 41 h".
 std::string who_first(const study::OddsAnswer& material);
 std::string inside_line(const study::OddsAnswer& material);
 std::string water_line(const study::OddsAnswer& material);

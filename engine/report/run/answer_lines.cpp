@@ -35,13 +35,6 @@ std::string sex_and_age(const scenario::Person& person) {
                      std::floor(person.age_years));
 }
 
-// Null: none is kept.
-const outcome::StoreOutcome* water_of(const Figures& figures) {
-  for (const outcome::StoreOutcome& store : figures.stores)
-    if (store.store == "water") return &store;
-  return nullptr;
-}
-
 // What fills the water again: "rain", "the desalinator". Rain, where the scenario has any or leaves it to a
 // file.
 std::string water_maker(const AnswerBasis& basis) {
@@ -123,10 +116,10 @@ std::string ends_line(const AnswerBasis& basis) {
   const scenario::Limits& limits = basis.scenario.scenario.limits;
   constexpr auto none = system::Limit::none;
   const std::string able = outcome::short_cause(f.able_limit), lethal = outcome::short_cause(f.alive_limit);
-  const outcome::StoreOutcome* water = water_of(f);
+  const outcome::StoreOutcome* water = outcome::store_of(f.stores, outcome::Store::water);
   const bool rationed = f.able_limit == system::Limit::able_water_deficit && water != nullptr &&
                         water->state == outcome::StoreState::lasts;
-  const std::string alive = (rationed ? "; water is left, the ration is less than the loss" : "") +
+  const std::string alive = (rationed ? "; there is water left, but the daily ration is too small" : "") +
                             (f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal);
   const std::string central = f.able_limit == none ? "nothing within " + horizon(f.horizon_s)
                                                    : outcome::plain_cause(f.able_limit, limits);
@@ -197,7 +190,7 @@ std::string inside_line(const AnswerBasis& basis) {
 }
 
 std::string water_line(const AnswerBasis& basis) {
-  const outcome::StoreOutcome* water = water_of(basis.figures);
+  const outcome::StoreOutcome* water = outcome::store_of(basis.figures.stores, outcome::Store::water);
   if (water == nullptr || water->state == outcome::StoreState::none_aboard) return "no drinking water aboard";
   const std::string left = fmt::format("{} {} left", two_figures(water->left), water->unit);
   if (water->state == outcome::StoreState::lasts)

@@ -229,7 +229,7 @@ Shape<outcome::CabinOutcome> cabin_shape() {
 using Store = In<outcome::StoreOutcome>;
 Shape<Store> store_shape() {
   return Shape<Store>()
-      .with("store", [](const Store& s) { return plain(s.of->store); })
+      .with("store", [](const Store& s) { return plain(s.of->name); })
       .with("unit", [](const Store& s) { return plain(s.of->unit); })
       .word("state", {"none_aboard", "runs_out", "lasts"},
             [](const Store& s) {

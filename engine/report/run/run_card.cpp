@@ -130,13 +130,13 @@ document::List stock(const Material& m) {
   const Clocks clocks{m.timeline.start_unix_s, zone_hours(m.scenario.scenario.position.longitude_deg)};
   for (const outcome::StoreOutcome& store : m.outcome.stores) {
     if (store.state == outcome::StoreState::none_aboard) {
-      out.items.push_back(store.store + ": none aboard.");
+      out.items.push_back(store.name + ": none aboard.");
       continue;
     }
     const auto amount = [&store](double value) {
       return store.unit.empty() ? fmt::format("{:.0f}", value) : two_figures(value) + " " + store.unit;
     };
-    std::string text = fmt::format("{}: {} at the start", store.store, amount(store.at_start));
+    std::string text = fmt::format("{}: {} at the start", store.name, amount(store.at_start));
     text += store.state == outcome::StoreState::runs_out
                 ? fmt::format(", out after {}, {}{}", duration(store.at_s), clocks.both(store.at_s),
                               store.left > 0 ? "; filled again, " + amount(store.left) + " left" : "")

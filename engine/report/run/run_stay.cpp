@@ -68,7 +68,7 @@ void add_stores(const Material& m, Rows& rows, Series& aboard) {
   for (const outcome::StoreOutcome& store : m.outcome.stores) {
     if (store.state == outcome::StoreState::none_aboard) continue;
     const bool out = store.state == outcome::StoreState::runs_out;
-    add(aboard, rows.row(store.store), 0, out ? store.at_s : m.outcome.horizon_s, !out);
+    add(aboard, rows.row(store.name), 0, out ? store.at_s : m.outcome.horizon_s, !out);
   }
 }
 

@@ -104,7 +104,7 @@ Sheet stores(const Material& m) {
   Sheet out = sheet(m, "stores", {"store", "unit", "at_start", "out_after_h", "left_at_end"});
   for (const outcome::StoreOutcome& store : m.outcome.stores) {
     const bool gone = store.state == outcome::StoreState::runs_out;
-    out.rows.push_back({text(store.store), store.unit, store.at_start,
+    out.rows.push_back({text(store.name), store.unit, store.at_start,
                         gone ? hours(store.at_s) : SheetCell(std::string()), store.left});
   }
   return out;
