@@ -28,7 +28,7 @@ if(NOT told_1 MATCHES "[0-9]+ futures so far, all able: now [0-9]+ %" OR told_1 
 endif()
 # Of people of whom nothing is known no age is told, and the first hour is over.
 if(NOT flowing MATCHES "Who first not told: who they are is drawn" OR
-   NOT flowing MATCHES "Inside (coldest -?[0-9]+ .C( to -?[0-9]+ .C)? .8 in 10 futures.|no cabin)" OR
+   NOT flowing MATCHES "Inside (coldest -?[0-9]+ [^ ]*C( to -?[0-9]+ [^ ]*C)? .8 in 10 futures.|no cabin)" OR
    NOT flowing MATCHES "Water (out|not out|no drinking)" OR flowing MATCHES "First hour|man, [0-9]")
   message(FATAL_ERROR "who, inside, water: ${text}")
 endif()
