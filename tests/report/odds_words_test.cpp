@@ -64,6 +64,15 @@ TEST_CASE("who is first is told only where futures can tell, and never by an age
   CHECK(report::who_first(answer_to(futures)) == "no one more often than the others");
 }
 
+TEST_CASE("a limit that no future reaches is not reached; nobody is called able or alive in all of them") {
+  const report::Answer lines = report::odds_answer(answer_to(hundred()));
+  CHECK(lines[0].asks == "Able until");
+  CHECK(lines[0].says ==
+        "first person: no longer able by 20 h (4 Feb 14:00 UTC) in 10 % of futures, by 20 h in 50 %, still "
+        "able after 5 d "
+        "in 40 %; last person: limit not reached within 5 d in any future");
+}
+
 TEST_CASE("what ends ability and life, the coldest inside and the water are told over the futures") {
   auto futures = hundred();
   CHECK(report::ends_by(answer_to(futures), "within 5 d") ==

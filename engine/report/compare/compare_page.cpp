@@ -15,6 +15,7 @@
 #include "bide/report/run/answer_lines.hpp"
 #include "bide/report/run/evidence_words.hpp"
 #include "bide/report/run/foot.hpp"
+#include "bide/report/run/sentences.hpp"
 #include "bide/report/run/weather_curves.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/units.hpp"

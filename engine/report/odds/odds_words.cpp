@@ -147,6 +147,7 @@ std::string when_ended(const study::OddsAnswer& m, const study::Window& window, 
   const auto &early = window.until[q10].time, &half = window.until[q50].time, &late = window.until[q90].time;
   const std::string beyond = fmt::format("still {} after {} in {}", state, horizon(m.odds.horizon_h * hour_s),
                                          share(window.beyond.share));
+  if (window.beyond.share >= 1) return "limit " + not_reached(m.odds.horizon_h * hour_s) + " in any future";
   if (!early) return beyond + " of futures";
   std::string out = fmt::format("no longer {} by {}{} in 10 % of futures", state, duration(*early * hour_s),
                                 clocked ? " (" + clock_at(m, *early) + ")" : "");
