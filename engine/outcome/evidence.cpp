@@ -187,8 +187,7 @@ Evidence judge(Topic topic, const Facts& facts, const std::vector<std::string>& 
         evidence.left_out.begin(),
         {true,
          fmt::format("thirst may act sooner than shown: without water the model's people lasted {} to {} "
-                     "times as long as "
-                     "published, mostly too long",
+                     "times as long as published, mostly too long",
                      limit::days_without_water_least_times.value, limit::days_without_water_most_times.value),
          true});
   }

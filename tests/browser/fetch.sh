@@ -15,8 +15,9 @@ fetch_driver() {
   done
   browser="$(command -v chromium || command -v chromium-browser || command -v google-chrome || true)"
   [ -n "$browser" ] || skip "no browser: apt-get install chromium"
+  command -v pdfinfo >/dev/null || skip "no pdfinfo: apt-get install poppler-utils"
   mkdir -p "$1"
-  cp "$here/package.json" "$here/package-lock.json" "$1"
+  cp "$here/package.json" "$here/package-lock.json" "$here/paper.mjs" "$1"
   cd "$1"
   if ! npm ci --ignore-scripts --no-audit --no-fund --prefer-offline --fetch-retries=1 --fetch-retry-mintimeout=1000 \
     >npm.log 2>&1; then

@@ -6,6 +6,8 @@ import {resolve} from "node:path";
 import {pathToFileURL} from "node:url";
 import {chromium} from "playwright-core";
 
+import {pages_in} from "./paper.mjs";
+
 const [executablePath, ...pages] = process.argv.slice(2);
 assert.ok(pages.length > 0, "no page to look at");
 
@@ -150,9 +152,9 @@ async function look(browser, path) {
   assert.ok(await page.evaluate(brightness) > 200, `${path}: dark paper`);
   assert.equal(await page.locator("details:visible").count(), 0, `${path}: folded tables on paper`);
   await page.emulateMedia({media: null, colorScheme: null});
-  const paper = await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
+  await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
   // A run is two sheets and two cards; a third sheet where hands, feet or fingers get too cold and are drawn.
-  const sheets = paper.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g).length;
+  const sheets = pages_in(`${stem}.pdf`);
   const hands = await page.locator("section", {has: page.getByRole("heading", {name: "Hands and feet"})}).locator("> figure.chart").count();
   if (await page.getByRole("heading", {name: "Ration card"}).count() > 0)
     assert.ok(hands > 0 ? sheets === 4 || sheets === 5 : sheets === 4, `${path}: ${sheets} sheets, ${hands} charts of hands`);

@@ -3,12 +3,14 @@
 //
 // Prints what was measured. Screenshots and a print stay in the working folder, for people to look at.
 import {strict as assert} from "node:assert";
-import {execFileSync, spawnSync} from "node:child_process";
+import {spawnSync} from "node:child_process";
 import {readFileSync, statSync, writeFileSync} from "node:fs";
 import {createServer} from "node:http";
 import {join, resolve} from "node:path";
 import {pathToFileURL} from "node:url";
 import playwright from "playwright-core";
+
+import {pages_in} from "./paper.mjs";
 
 const [chromium, firefox, file, results_file, scenarios] = process.argv.slice(2);
 const url = pathToFileURL(resolve(file)).href;
@@ -812,11 +814,6 @@ async function screens(page) {
   assert.equal(await page.locator("#sheets").isVisible(), true);
   assert.equal(await page.locator("#cautions .notice").isVisible(), true);
   await page.emulateMedia({media: null, colorScheme: null});
-}
-
-// Pages of a PDF, as poppler counts them.
-function pages_in(path) {
-  return Number(execFileSync("pdfinfo", [path], {encoding: "utf8"}).match(/^Pages:\s*(\d+)$/m)[1]);
 }
 
 async function screens_in_firefox(page) {

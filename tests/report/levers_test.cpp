@@ -134,23 +134,26 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   const scenario::Lever more = {"more", "a second suit", "judgement", {}, {}, {}, 3, 20, false};
   const scenario::Lever pump = {"pump", "a pump", "judgement", {}, {}, {}, 1, 1, false};
   study::LeversTried list = levers(tried(litre, 20), tried(shut, -12));
-  CHECK(report::most_bought_words(list, 3) == "one more litre each: able longer by 20 h");
+  CHECK(report::most_bought_words(list, 3) ==
+        "for the first person: one more litre each: able longer by 20 h");
   LeverTried withheld = tried(more, 30);
   withheld.state = LeverTried::State::withheld;
   list.tried = {tried(more, 30), tried(litre, 20), tried(pump, 10), tried(litre, 5)};
   CHECK(report::most_bought_words(list, 3) ==
-        "a second suit: able longer by 30 h; one more litre each: able longer by 20 h; a pump: able longer "
+        "for the first person: a second suit: able longer by 30 h; one more litre each: able longer by 20 h; "
+        "a pump: able longer "
         "by 10 h");
   LeverTried far = tried(litre, 0);
   far.gained = {{0, false, true, false}, {0, false, true, false}, 0.28};
   list.tried = {far};
-  CHECK(report::most_bought_words(list, 3) == "one more litre each: +28 % of the margin");
+  CHECK(report::most_bought_words(list, 3) ==
+        "for the first person: one more litre each: +28 % of the margin");
   // Where the central case reaches no limit, hours won in a part of the range are told.
   LeverTried dry = tried(pump, 0);
   dry.gained = {{0, false, true, false}, {0, false, true, false}, 0.01};
   dry.members = {dry.gained, {{0, false, true, false}, {9.5, false, false, true}, 0}};
   list.tried = {dry, far};
-  CHECK(report::most_bought_words(list, 1) == "a pump: alive longer by 0 to 9.5 h");
+  CHECK(report::most_bought_words(list, 1) == "for the first person: a pump: alive longer by 0 to 9.5 h");
   // A loss that goes on after the end of the runs is larger than its hours, not smaller.
   LeverTried worse = tried(litre, -14);
   worse.members = {{{-66, true, false, true}, worse.gained.alive}, {{0, false, true, false}, {}}};
@@ -158,7 +161,8 @@ TEST_CASE("what buys most is named in its order with its hours, and only what bu
   // Not where another part loses some.
   dry.members[0].alive = {-3, false, false, true};
   list.tried = {far, dry};
-  CHECK(report::most_bought_words(list, 2) == "one more litre each: +28 % of the margin");
+  CHECK(report::most_bought_words(list, 2) ==
+        "for the first person: one more litre each: +28 % of the margin");
   list.tried = {withheld, tried(shut, -12)};
   CHECK(report::most_bought_words(list, 3) == "none of the practical changes tried, one at a time");
 }

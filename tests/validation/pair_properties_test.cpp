@@ -47,7 +47,7 @@ constexpr double airs_degC[] = {-5, -10, -15, -20};
 
 // By sex. Tikuisis et al. 2000 (J Appl Physiol 89:1403, abstract): women and men of like fatness did not
 // differ in heat made nor in the fall of the core over an hour in 18 degC water. Six and five people would
-// not have shown a tenth of their heat (2 SE, with a spread of 10 % between people, recalled), and in this
+// not have shown a tenth of their heat (2 SE, with a spread of 10 % between people, from memory), and in this
 // raft a tenth less heat at rest takes a quarter to a third of a man's time: a factor of 1.5, our judgement.
 // A known miss in the milder airs: the regression of basal heat takes a tenth from women for their fatness,
 // who are not the fatter here.

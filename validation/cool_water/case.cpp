@@ -261,9 +261,8 @@ std::vector<Curve> curves(const std::vector<Row>& rows) {
   Curve law = against_water(rows, "heat over the law of 1977", "heat made over that of the law", "-");
   law.title = "Heat made over what the law of 1977 asks for";
   law.says =
-      "Hayward, Eckerson and Collis: their law at the model's own skin and core is 1 here, with 25 % (no "
-      "spread "
-      "is known).";
+      "Hayward, Eckerson and Collis: their law at the model's own skin and core is 1 here, with 25 % "
+      "(no spread is known).";
   std::vector<Curve> out = in_suits(rows);
   out.insert(out.begin(), {cooling, law, debt_over_hours(rows)});
   return out;

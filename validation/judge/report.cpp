@@ -55,9 +55,8 @@ void add_table(std::string& out, const Judgement& j) {
 
 void add_differences(std::string& out, const Judgement& j) {
   out +=
-      "\n| candidate | rows that it forecasts | studies | its error | of the model in force, same rows | "
-      "more "
-      "by | middle 90 % over studies |\n|---|---:|---:|---:|---:|---:|---|\n";
+      "\n| candidate | rows that it forecasts | studies | its error | of the model in force, same rows "
+      "| more by | middle 90 % over studies |\n|---|---:|---:|---:|---:|---:|---|\n";
   for (std::size_t c = 1; c < j.candidates.size(); ++c) {
     const Difference d = difference(j.runs.rows, j.candidates.front().scores, j.candidates[c].scores, c);
     out += fmt::format("| {} | {} | {} | {:.2f} | {:.2f} | {:+.2f} | {:+.2f} to {:+.2f} |\n",

@@ -21,8 +21,7 @@ std::string buys_words(const Comparison& comparison) {
   std::string out;
   for (std::size_t i = 0; i < comparison.options.size(); ++i)
     if (const auto& levers = comparison.options[i].levers)
-      out += fmt::format("{}in option {}: {}", out.empty() ? "" : "; ", i + 1, most_bought_words(*levers, 1));
-  if (!out.empty()) out = "for the first person " + out;
+      out += fmt::format("{}in option {}, {}", out.empty() ? "" : "; ", i + 1, most_bought_words(*levers, 1));
   return out.empty() ? buys_line(std::nullopt, *comparison.options.front().own.scenario) : out;
 }
 

@@ -59,10 +59,7 @@ std::optional<RunRange> range_of(const outcome::CrewTimes& able, const outcome::
 Shape<RunRange> range_shape() {
   return Shape<RunRange>()
       .with("runs", [](const RunRange& r) { return r.members->size() + 1; })
-      .with("what",
-            [](const RunRange&) {
-              return "runs of one case that differ in what nobody has measured; not a forecast";
-            })
+      .with("what", [](const RunRange&) { return std::string(runs_of_a_range) + "; not a forecast"; })
       .part("able_until", common_parts::state_shape(),
             [](const RunRange& r) {
               return common_parts::State{r.able, &r, &outcome::Endurance::able};

@@ -11,8 +11,7 @@
 namespace bide::report {
 Answer levers_answer(const study::LeversTried& levers, const scenario::ValidScenario& scenario) {
   constexpr std::size_t most = 3;
-  return answer_of({levers.base, scenario, levers.base_members},
-                   "for the first person: " + most_bought_words(levers, most));
+  return answer_of({levers.base, scenario, levers.base_members}, most_bought_words(levers, most));
 }
 
 }  // namespace bide::report

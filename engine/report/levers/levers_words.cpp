@@ -123,7 +123,7 @@ std::string most_bought_words(const study::LeversTried& levers, std::size_t most
                                          ppm(levers.base_co2_high_ppm))
                            : "");
   }
-  return out.empty() ? "none of the practical changes tried, one at a time" : out;
+  return out.empty() ? "none of the practical changes tried, one at a time" : "for the first person: " + out;
 }
 
 std::string reason_words(const study::LeversTried& levers, const LeverTried& tried) {

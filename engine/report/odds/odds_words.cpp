@@ -138,9 +138,8 @@ std::string clock_at(const study::OddsAnswer& m, double at_h) {
   return clock(m.scenario.start_unix_s, as_shown_s(at_h * hour_s), 0) + " UTC";
 }
 
-// "no longer able by 17 h (21 Feb 22:30 UTC) in 10 % of futures, by 30 h in 50 %, still able after 41 h in 10
-// %";
-// "..., still able after 6 d in 80 %".
+// "no longer able by 17 h (21 Feb 22:30 UTC) in 10 % of futures, by 30 h in 50 %, still able after 41 h in
+// 10 %"; "..., still able after 6 d in 80 %".
 // @param state "able", "alive"
 std::string when_ended(const study::OddsAnswer& m, const study::Window& window, const char* state,
                        bool clocked) {
@@ -182,7 +181,7 @@ std::string ends_by(const study::OddsAnswer& m, const std::string& end) {
 namespace {
 
 // Whether age or sex of a person of the crew is drawn.
-bool is_drawn(const scenario::ValidScenario& scenario, int person) {
+bool age_or_sex_drawn(const scenario::ValidScenario& scenario, int person) {
   const std::string of = fmt::format("/crew/{}/", person);
   const auto& drawn = scenario.scenario.uncertain->inputs.entries;
   const auto& groups = scenario.scenario.uncertain->groups;
@@ -202,7 +201,7 @@ std::string who_first(const study::OddsAnswer& m) {
   if (crew.size() == 1) return "one person alone";
   bool all_drawn = true;  // people of whom nothing is known differ by chance alone
   for (std::size_t p = 0; p < crew.size(); ++p)
-    all_drawn = all_drawn && is_drawn(m.scenario, static_cast<int>(p));
+    all_drawn = all_drawn && age_or_sex_drawn(m.scenario, static_cast<int>(p));
   if (all_drawn) return "not told: who they are is drawn";
   const auto end = m.odds.first_unable.begin() + std::ssize(crew);
   const study::Chance& most =
@@ -215,7 +214,7 @@ std::string who_first(const study::OddsAnswer& m) {
   if (alike.size() == crew.size()) return "no one more often than the others";
   return fmt::format(
       "most often {}: {}first in {} of all futures",
-      is_drawn(m.scenario, alike.front()) ? person_names(alike) : names_with_age(alike, m.scenario),
+      age_or_sex_drawn(m.scenario, alike.front()) ? person_names(alike) : names_with_age(alike, m.scenario),
       alike.size() > 1 ? "each is " : "", share(most.share));
 }
 

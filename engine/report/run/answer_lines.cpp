@@ -117,10 +117,11 @@ std::string ends_line(const AnswerBasis& basis) {
   constexpr auto none = system::Limit::none;
   const std::string able = outcome::short_cause(f.able_limit), lethal = outcome::short_cause(f.alive_limit);
   const outcome::StoreOutcome* water = outcome::store_of(f.stores, outcome::Store::water);
-  const bool rationed = f.able_limit == system::Limit::able_water_deficit && water != nullptr &&
-                        water->state == outcome::StoreState::lasts;
-  const std::string alive = (rationed ? "; there is water left, but the daily ration is too small" : "") +
-                            (f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal);
+  const bool beside_water = f.able_limit == system::Limit::able_water_deficit && water != nullptr &&
+                            water->state == outcome::StoreState::lasts;
+  const std::string alive =
+      (beside_water ? "; there is water left, but they drank less than they lost" : "") +
+      (f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal);
   const std::string central = f.able_limit == none ? "nothing within " + horizon(f.horizon_s)
                                                    : outcome::plain_cause(f.able_limit, limits);
   if (early_limit == none || early_limit == f.able_limit) return central + alive;
@@ -214,7 +215,7 @@ std::string how_sure(const Figures& figures) {
 std::string buys_line(const std::optional<study::LeversTried>& levers,
                       const scenario::ValidScenario& scenario) {
   if (!levers) return "not tried; ask: bide levers " + file_alone(scenario.file);
-  return "for the first person: " + most_bought_words(*levers, 2);
+  return most_bought_words(*levers, 2);
 }
 
 Answer answer_of(const AnswerBasis& basis, const std::string& buys) {

@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include <algorithm>
 #include <utility>
 
 #include "bide/outcome/compare.hpp"
@@ -13,10 +12,17 @@
 namespace bide::report {
 namespace {
 
-std::string unmeasured_words(const std::string& pointer) {
-  if (pointer == "/raft/canopy_heat_loss_position") return "canopy heat";
-  if (pointer == "/raft/leakage_position") return "draught";
-  if (pointer == "/model/shivering_endurance") return "how long shivering lasts";
+const char* name_of(study::Unmeasured what) {
+  switch (what) {
+    case study::Unmeasured::canopy_heat:
+      return "canopy heat";
+    case study::Unmeasured::leakage:
+      return "draught";
+    case study::Unmeasured::shivering:
+      return "how long shivering lasts";
+    case study::Unmeasured::model_error:
+      break;
+  }
   return "the model's error";
 }
 
@@ -37,14 +43,10 @@ std::string range_words(const study::TimeRange& range, double horizon_s) {
 
 std::string what_the_range_is(std::size_t members, const scenario::ValidScenario& scenario) {
   if (members == 0) return "no range: the file states all that nobody has measured; one case, not a forecast";
-  std::vector<std::string> differs;
-  for (const std::string& each : study::unmeasured_inputs(scenario))
-    if (std::string words = unmeasured_words(each);
-        std::find(differs.begin(), differs.end(), words) == differs.end())
-      differs.push_back(std::move(words));
-  return fmt::format(
-      "{} runs of one case that differ in what nobody has measured ({}) give each range; not a forecast",
-      members + 1, fmt::join(differs, ", "));
+  std::vector<const char*> differs;
+  for (const study::Unmeasured each : study::unmeasured_of(scenario)) differs.push_back(name_of(each));
+  return fmt::format("{} {} ({}) give each range; not a forecast", members + 1, runs_of_a_range,
+                     fmt::join(differs, ", "));
 }
 
 Answer run_answer(const Material& m, const study::RangeMembers& members, const std::string& buys) {

@@ -14,6 +14,7 @@ namespace bide::report {
 std::string latest_words(const study::TimeRange& range, double horizon_s);
 // "14 h to 41 h", "14 h to after 5 d", "not reached within 5 d".
 std::string range_words(const study::TimeRange& range, double horizon_s);
+inline constexpr const char* runs_of_a_range = "runs of one case that differ in what nobody has measured";
 // What the members are, and what they differ in. @param members may be none
 std::string what_the_range_is(std::size_t members, const scenario::ValidScenario& scenario);
 

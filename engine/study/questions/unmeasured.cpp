@@ -18,30 +18,31 @@ using scenario::ValidScenario;
 // A lattice: each member stands in another slice of every range. 17 is prime, so any multiplier does.
 constexpr std::size_t member_count = 16, lattice = member_count + 1;
 
-struct Unmeasured {
+struct UnmeasuredInput {
   const char* pointer;
   std::size_t multiplier;
+  Unmeasured what = Unmeasured::model_error;
 };
 constexpr const char* endurance = "/model/shivering_endurance";
-constexpr Unmeasured unmeasured[] = {{"/raft/canopy_heat_loss_position", 1},
-                                     {"/raft/leakage_position", 3},
-                                     {endurance, 5},
-                                     {scenario::model_error_positions[0], 11},
-                                     {scenario::model_error_positions[1], 7},
-                                     {scenario::model_error_positions[2], 2},
-                                     {scenario::model_error_positions[3], 9}};
+constexpr UnmeasuredInput unmeasured[] = {{"/raft/canopy_heat_loss_position", 1, Unmeasured::canopy_heat},
+                                          {"/raft/leakage_position", 3, Unmeasured::leakage},
+                                          {endurance, 5, Unmeasured::shivering},
+                                          {scenario::model_error_positions[0], 11},
+                                          {scenario::model_error_positions[1], 7},
+                                          {scenario::model_error_positions[2], 2},
+                                          {scenario::model_error_positions[3], 9}};
 static_assert(std::size(scenario::model_error_positions) + 3 == std::size(unmeasured));
 
-std::vector<Unmeasured> open_inputs(const ValidScenario& scenario) {
-  std::vector<Unmeasured> out;
-  for (const Unmeasured& each : unmeasured)
+std::vector<UnmeasuredInput> open_inputs(const ValidScenario& scenario) {
+  std::vector<UnmeasuredInput> out;
+  for (const UnmeasuredInput& each : unmeasured)
     if (scenario::is_default(scenario, each.pointer)) out.push_back(each);
   return out;
 }
 
 scenario::Validated member(const ValidScenario& scenario, std::size_t k) {
   scenario::Node document = *scenario.document;
-  for (const Unmeasured& each : open_inputs(scenario)) {
+  for (const UnmeasuredInput& each : open_inputs(scenario)) {
     const double place =
         static_cast<double>((k + 1) * each.multiplier % lattice) / static_cast<double>(lattice);
     scenario::Value value = place;
@@ -114,9 +115,10 @@ std::variant<RangeMembers, Refusal> run_asked(
 
 }  // namespace
 
-std::vector<std::string> unmeasured_inputs(const ValidScenario& scenario) {
-  std::vector<std::string> out;
-  for (const Unmeasured& each : open_inputs(scenario)) out.emplace_back(each.pointer);
+std::vector<Unmeasured> unmeasured_of(const ValidScenario& scenario) {
+  std::vector<Unmeasured> out;
+  for (const UnmeasuredInput& each : open_inputs(scenario))
+    if (std::find(out.begin(), out.end(), each.what) == out.end()) out.push_back(each.what);
   return out;
 }
 

@@ -10,7 +10,6 @@
 #include <functional>
 #include <optional>
 #include <span>
-#include <string>
 #include <variant>
 #include <vector>
 
@@ -30,8 +29,10 @@ using RangeMembers = std::vector<RangeMember>;
 // One crew: a scenario for each raft it is in, none null.
 using CrewScenarios = std::vector<const scenario::ValidScenario*>;
 
-// Pointers of the inputs in which the members of a scenario differ.
-std::vector<std::string> unmeasured_inputs(const scenario::ValidScenario& scenario);
+// What nobody has measured of any scenario.
+enum class Unmeasured { canopy_heat, leakage, shivering, model_error };
+// In what the members of a scenario differ, each once.
+std::vector<Unmeasured> unmeasured_of(const scenario::ValidScenario& scenario);
 
 // Runs the members of one scenario.
 // @param scenario a validated scenario
