@@ -7,6 +7,7 @@
 #include "bide/body/anthropometry.hpp"
 #include "bide/body/layout.hpp"
 #include "bide/constants/body.hpp"
+#include "bide/constants/growth.hpp"
 #include "bide/core/units.hpp"
 
 namespace bide::body {
@@ -103,15 +104,16 @@ BodyTable scaled_body_table(scenario::Sex sex, double age_years, double mass_kg,
   for (const auto& segment : t.basal_W)
     for (const double node_W : segment) basal_sum_W += node_W;
   const double basal_ratio = basal_heat_W(sex, age_years, mass_kg, height_m) / basal_sum_W;
+  const bool grown = age_years >= grown_years;
   for (int s = 0; s < segment_count; ++s) {
     t.area_m2[s] *= r.area;
+    t.basal_flow_L_h[s][muscle] = resting_muscle_flow_L_h(t.capacity_J_K[s][muscle]);
     for (int l = 0; l < tissue_count; ++l) {
       const double by_mass = l == fat ? r.fat : r.lean;
       t.capacity_J_K[s][l] *= by_mass;
-      t.basal_flow_L_h[s][l] *= l == skin ? r.area : by_mass;
+      t.basal_flow_L_h[s][l] *= grown && l != skin ? by_mass : r.area;
       t.basal_W[s][l] *= basal_ratio;
     }
-    t.basal_flow_L_h[s][muscle] = resting_muscle_flow_L_h(t.capacity_J_K[s][muscle]);
     const double half = half_fat_resistance_K_W(s);
     t.conductance_W_K[s][core] = scaled_conductance_W_K(t.conductance_W_K[s][core], 0, r);
     t.conductance_W_K[s][muscle] = scaled_conductance_W_K(t.conductance_W_K[s][muscle], half, r);

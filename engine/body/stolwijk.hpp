@@ -1,9 +1,10 @@
 // The 25-node table of a person: capacities, conductances, basal heat and flow, set points, shares.
 //
-// States: none; evaluated once, before a run. Inputs: sex, age, mass, height, body fat. Validity: adults; the
-// standard man (74.4 kg, 15 % fat, 1.8877 m2) gets the published table, except for basal heat, which is the
-// person's own, the flow of resting muscle and the conductances of the trunk. Source: Stolwijk 1971 (NASA
-// CR-1855), numbers in constants/body.hpp; scaling below is ours.
+// States: none; evaluated once, before a run. Inputs: sex, age, mass, height, body fat. Validity: adults,
+// and children from two years on as far as size makes the difference; the standard man (74.4 kg, 15 %
+// fat, 1.8877 m2) gets the published table, except for basal heat, which is the person's own, the flow of
+// resting muscle and the conductances of the trunk. Source: Stolwijk 1971 (NASA CR-1855), numbers in
+// constants/body.hpp; scaling below is ours.
 //
 // Muscle at rest has the flow measured in people, three times the table's: with the table's the trunk's
 // muscle hangs on the core by a tenth of what shivering opens, and core heat is dumped into a cold store when
@@ -17,6 +18,10 @@
 // Scaling. With a = area ratio (Du Bois), l = lean mass ratio, f = fat mass ratio to the standard man:
 //  - areas and basal skin flow x a; lean capacities, blood and core flow x l; fat capacity and fat flow x f;
 //    muscle flow goes with the muscle's own mass;
+//  - under 18 years all flow x a: the heart gives 3.4 L/(min m2) to bodies of 0.2 to 2.0 m2 alike, a little
+//    more to the young ("The relation between cardiac output and body size", abstract, 77 people; Katori
+//    1979, abstract, 151 people of 4 to 78 years). By lean mass a child of six got half of that: its muscle
+//    cooled for hours, and as shivering opened it, the core fell by a kelvin, several times a day;
 //  - basal heat of every node x (own resting heat / table's sum);
 //  - a conductance between two layers of head and limbs is the inverse of a fat part and a tissue part in
 //  series. A fat

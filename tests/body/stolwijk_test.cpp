@@ -55,6 +55,24 @@ TEST_CASE("sums of NASA CR-1855") {
   CHECK(t.blood_setpoint_C == 36.71);
 }
 
+// 3.38 L/(min m2) in 77 people of 0.2 to 2.0 m2 ("The relation between cardiac output and body size",
+// abstract); 30 % and more off counts as abnormal (Katori 1979, abstract, 4 to 78 years).
+TEST_CASE("the flow of a body at rest goes with its surface, in children as in a man") {
+  struct Case {
+    Sex sex;
+    double age_years, mass_kg, height_m, fat_pct;
+  };
+  for (const Case& c : {Case{Sex::female, 2, 12.5, 0.87, 20}, Case{Sex::male, 6, 21, 1.16, 15},
+                        Case{Sex::female, 10, 33, 1.38, 18}, Case{Sex::male, 15, 56, 1.70, 13},
+                        Case{Sex::male, 25, 75, 1.78, 15}}) {
+    CAPTURE(c.age_years);
+    const BodyTable own = scaled_body_table(c.sex, c.age_years, c.mass_kg, c.height_m, c.fat_pct);
+    const double index = sum(own.basal_flow_L_h) / 60 / sum(own.area_m2);
+    CHECK(index > 0.7 * 3.38);
+    CHECK(index < 1.3 * 3.38);
+  }
+}
+
 TEST_CASE("the standard man gets the table back, but for resting heat, muscle flow and the trunk") {
   const BodyTable standard = standard_body_table();
   const BodyTable own = scaled_body_table(Sex::male, 25, 74.4, standard_height_m, 15);
