@@ -51,6 +51,26 @@ inline constexpr Sourced child_bmi_gsd{1.12,
 inline constexpr Sourced child_fat_rmse_pct{3.8, "%", "deurenberg1991", "error of the regression above",
                                             Trust::from_memory};
 
+// ---- greatest oxygen uptake: for the kilogram it does not change with age below 11 (Jurov 2023, abstract,
+// boys), nor from 11 to 16 in boys
+inline constexpr Sourced vo2max_boys_mL_kg_min{
+    47, "mL/(kg min)", "childrenuptake2002", "abstract: boys 47 +- 2, not trained", Trust::seen, 45, 49};
+inline constexpr Sourced vo2max_girls_mL_kg_min{
+    40, "mL/(kg min)", "childrenuptake2002", "abstract: girls 40 +- 3, less after puberty", Trust::seen, 37,
+    43};
+
+// ---- shivering from child to child, sd of the logarithm
+inline constexpr Sourced spread_child_shivering_drive{
+    0.5,
+    "-",
+    "smolander1992",
+    "in the cold boys of 11 and 12 raised their heat more than men (abstract), boys of 8 less (Inoue 1996): "
+    "not "
+    "even the sign is settled, so twice the spread of adults",
+    Trust::judgement,
+    0.25,
+    0.7};
+
 // ---- sweat of children over that of adults, for each square metre
 inline constexpr Sourced child_sweat{
     0.74,           "-",  "falk1992", "before puberty 4.9, late in it 6.6 mL/(min m2), at 42 degC",

@@ -167,6 +167,8 @@ double default_body_fat_pct(Sex sex, double age_years, double height_m, double m
 
 double default_vo2max_mL_kg_min(Sex sex, double age_years) {
   namespace c = constants;
+  if (age_years < c::grown_years)
+    return sex == Sex::male ? c::vo2max_boys_mL_kg_min : c::vo2max_girls_mL_kg_min;
   const double young = sex == Sex::male ? c::vo2max_male_25_mL_kg_min : c::vo2max_female_25_mL_kg_min;
   const double old = sex == Sex::male ? c::vo2max_male_75_mL_kg_min : c::vo2max_female_75_mL_kg_min;
   const double age = std::clamp(age_years, c::vo2max_youngest_years.value, c::vo2max_oldest_years.value);

@@ -36,8 +36,11 @@ TEST_CASE("aerobic capacity from sex and age") {
   // Half way, 50 years: (48.0 + 24.4)/2
   CHECK(default_vo2max_mL_kg_min(Sex::male, 50) == Approx(36.2));
   // Held below 20: 48 + 5*0.472 = 50.36, and above 80: 24.4 - 5*0.472 = 22.04
-  CHECK(default_vo2max_mL_kg_min(Sex::male, 8) == Approx(50.36));
+  CHECK(default_vo2max_mL_kg_min(Sex::male, 19) == Approx(50.36));
   CHECK(default_vo2max_mL_kg_min(Sex::male, 95) == Approx(22.04));
+  // French children (PMID 11887767, abstract): boys 47, girls 40; the same for the kilogram at every age.
+  CHECK(default_vo2max_mL_kg_min(Sex::male, 8) == Approx(47));
+  CHECK(default_vo2max_mL_kg_min(Sex::female, 15) == Approx(40));
 }
 
 TEST_CASE("float-free release: rise, inflation and swim") {

@@ -115,3 +115,31 @@ TEST_CASE("step error of every shipped scenario") {
     }
   }
 }
+
+// Of a child of three shivering sets in over muscle that has cooled, and the core falls by tenths of a kelvin
+// within some ten minutes: 0.05 K off for as long.
+TEST_CASE("step error of small children in cold air") {
+  constexpr double child_bar_K = 0.06;
+  timeline::Options by_reference;
+  by_reference.integrator = timeline::Integrator::reference;
+  for (const char* child : {R"("age_years": 3, "height_m": 0.95, "mass_kg": 14)",
+                            R"("age_years": 6, "height_m": 1.16, "mass_kg": 21)"}) {
+    CAPTURE(child);
+    const auto scenario = test::valid(test::Json::parse(std::string(R"({"format": "bide scenario 1",
+        "start_time_utc": "2031-12-15T08:00:00Z", "duration_h": 12,
+        "position": {"latitude_deg": 50, "longitude_deg": -15}, "weather": {"kind": "constant",
+        "air_temperature_degC": 5, "water_temperature_degC": 6, "wind_speed_m_s": 6},
+        "raft": {"kind": "offshore_foam_4"}, "boarding": {"kind": "dry"}, "crew": [
+          {"sex": "male", "age_years": 38, "height_m": 1.78, "mass_kg": 80, "clothing": "temperate_sailing"},
+          {"sex": "female", "clothing": "temperate_sailing", )") +
+                                                        child + "}]}"));
+    const auto production = test::simulated(scenario), reference = test::simulated(scenario, by_reference);
+    for (std::size_t p = 0; p < reference.persons.size(); ++p) {
+      const Worst worst = worst_core(production, reference, p);
+      CAPTURE(p);
+      CAPTURE(worst.at_h);
+      MESSAGE(child << ", person " << p << ": core within " << worst.error_K << " K");
+      CHECK(worst.error_K <= (p == 1 ? child_bar_K : core_bar_K));
+    }
+  }
+}

@@ -280,6 +280,27 @@ TEST_CASE("failures of a neglected raft are those that it can have") {
   CHECK(failures[1].kind == scenario::FailureKind::floor_not_inflated);
 }
 
+// Quartiles of a lognormal factor lie at exp(-+0.674 sd): 0.845 and 1.184 for an sd of 0.25, 0.714 and 1.401
+// for 0.5.
+TEST_CASE("how much children shiver is drawn twice as wide as how much adults do") {
+  const Sampler sampler(with(
+      R"({"person_spread": true, "inputs": {"/crew/1/age_years": {"kind": "uniform", "low": 7, "high": 9}}})"));
+  int adult = 0, child = 0;
+  constexpr int drawn = 2000;
+  for (std::uint64_t k = 0; k < drawn; ++k) {
+    const study::Drawn one = sampler.draw(7, k);
+    const auto within = [&](const char* pointer, double low, double high) {
+      const double at = value(one, pointer);
+      return at > low && at < high ? 1 : 0;
+    };
+    adult += within("/crew/0/shivering_drive_factor", 0.845, 1.184);
+    child += within("/crew/1/shivering_drive_factor", 0.714, 1.401);
+  }
+  const double three_sd = 3 * std::sqrt(drawn * 0.25);
+  CHECK(std::abs(adult - drawn / 2) < three_sd);
+  CHECK(std::abs(child - drawn / 2) < three_sd);
+}
+
 TEST_CASE("a launch draws how the raft is reached, and nothing else changes") {
   const Sampler plain(with(R"({"person_spread": true})")),
       launched(with(R"({"person_spread": true, "launch": {"way": "by_hand", "steps_across": 0.5}})"));

@@ -8,6 +8,7 @@
 #include "bide/constants/cabin.hpp"
 #include "bide/constants/climate.hpp"
 #include "bide/constants/clothing.hpp"
+#include "bide/constants/growth.hpp"
 #include "bide/constants/injury.hpp"
 #include "bide/constants/limits.hpp"
 #include "bide/constants/people.hpp"
@@ -48,6 +49,8 @@ constexpr Row rows[] = {
     {"/crew/*/vo2max_mL_kg_min", &c::vo2max_male_75_mL_kg_min},
     {"/crew/*/vo2max_mL_kg_min", &c::vo2max_female_25_mL_kg_min},
     {"/crew/*/vo2max_mL_kg_min", &c::vo2max_female_75_mL_kg_min},
+    {"/crew/*/vo2max_mL_kg_min", &c::vo2max_boys_mL_kg_min},
+    {"/crew/*/vo2max_mL_kg_min", &c::vo2max_girls_mL_kg_min},
     {"/crew/*/thermal_protective_aid", &c::aid_material_m2K_W},
     {"/crew/*/thermal_protective_aid", &c::aid_air_gap_mm},
     {"/crew/*/blood_loss_pct", &c::blood_class_three_pct},
@@ -60,6 +63,7 @@ constexpr Row rows[] = {
     {"/crew/*/exertion_met", &c::core_rise_K_per_met},
     {"/crew/*/blood_alcohol_mg_dL", &c::shiver_alcohol_fall},
     {"/crew/*/shivering_drive_factor", &c::spread_shivering_drive},
+    {"/crew/*/shivering_drive_factor", &c::spread_child_shivering_drive},
     {"/crew/*/shivering_ceiling_factor", &c::spread_shivering_ceiling},
     {"/crew/*/resting_metabolism_factor", &c::spread_resting_metabolism},
     {"/crew/*/sweat_factor", &c::spread_sweat},

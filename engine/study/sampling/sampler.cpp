@@ -146,7 +146,10 @@ struct Sampler::Walk {
     if (!sampler.uncertain_.person_spread) return;
     for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i) {
       const std::string here = fmt::format("/crew/{}/", i);
-      built_in(here + "shivering_drive_factor", 1, k::spread_shivering_drive);
+      const bool grown =
+          now_at(out.settings, here + "age_years", sampler.written_.crew[i].age_years) >= k::grown_years;
+      built_in(here + "shivering_drive_factor", 1,
+               grown ? k::spread_shivering_drive : k::spread_child_shivering_drive);
       built_in(here + "shivering_ceiling_factor", 1, k::spread_shivering_ceiling);
       built_in(here + "resting_metabolism_factor", 1, k::spread_resting_metabolism);
       built_in(here + "sweat_factor", 1, k::spread_sweat);
