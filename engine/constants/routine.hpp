@@ -27,4 +27,12 @@ inline constexpr Sourced damp_above_degC{
     30, "degC", "", "inside temperature above which clothes are kept damp by day", Trust::judgement, 27, 33};
 inline constexpr Sourced damp_wetness{0.5, "-", "", "of what soaked cloth holds", Trust::judgement, 0.3, 1.0};
 
+// ---- labour: share of the greatest oxygen uptake that can be kept up for t minutes, (log 5700 - log t)
+// / 3.1
+inline constexpr Sourced sustained_none_min{5700, "min", "bonjer1968",
+                                            "at which the share would be 0, recalled", Trust::from_memory};
+inline constexpr Sourced sustained_decades{3.1, "-", "bonjer1968", "recalled", Trust::from_memory};
+inline constexpr Sourced sustained_longest_h{8, "h", "bonjer1968", "a working day, recalled: 0.35",
+                                             Trust::from_memory};
+
 }  // namespace bide::constants

@@ -1,6 +1,8 @@
 // What every event works on: the moment, who can lend a hand, and wetting people. Included by apply.hpp.
 #pragma once
 
+#include "bide/body/labour.hpp"
+#include "bide/constants/control.hpp"
 #include "bide/core/units.hpp"
 #include "bide/system/clothing_heat.hpp"
 #include "bide/system/events.hpp"
@@ -63,13 +65,16 @@ void soak(Moment<T>& m, int p, T wetness, T sea_degC) {
   }
 }
 
-// Whether a person's oxygen uptake carries a work. A small child's does not.
+// Whether a person's oxygen uptake carries a work, and none is left in hand from before. A small child's does
+// not.
 // @param work_W its heat above rest, W
 // @return 1 or 0; 0 as well for who is not able
 template <class T>
 inline T has_breath_for(Moment<T>& m, int p, T work_W) {
   const HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
-  return h.able * h.living * select(work_W > m.build(p).greatest_work_W, T(0), T(1));
+  constexpr double nothing_J = 1;
+  return h.able * h.living *
+         select((work_W > m.build(p).greatest_work_W) | (h.work_left_J > T(nothing_J)), T(0), T(1));
 }
 
 // Whether a person can do a task: with breath for its work, and hands.
@@ -95,25 +100,38 @@ inline T crew_can(Moment<T>& m, Task task, T needed, T work_W = T(0)) {
 }
 
 // Work shared evenly by those who can do it, from the next check on.
-// @param work_W heat above rest of one who does it, W
+// @param work_W heat above rest of one who does it, W, above 0
 // @param time_s that it takes one, s
 template <class T>
 void share_work(Moment<T>& m, Task task, T work_W, T time_s) {
   T people(0);
   for (int p = 0; p < m.structure().persons; ++p) people += can_do(m, p, task, work_W);
-  const T each_J = work_W * time_s / larger(people, T(1));
-  for (int p = 0; p < m.structure().persons; ++p)
-    m.held().persons[static_cast<std::size_t>(p)].work_left_J += each_J * can_do(m, p, task, work_W);
+  const T each_s = time_s / larger(people, T(1));
+  for (int p = 0; p < m.structure().persons; ++p) {
+    HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
+    const T does = can_do(m, p, task, work_W) * select(each_s > T(0), T(1), T(0));
+    h.work_left_J += does * work_W * each_s;
+    h.work_pace_W += does * (work_W - h.work_pace_W);
+    h.work_time_s += does * (each_s - h.work_time_s);
+  }
 }
 
-// What a person does of it until the next check: no more than their oxygen uptake allows; the rest is left
-// for later. Who is not able leaves it.
+// What a person can keep up for as long as the work in hand takes, above rest, W.
+template <class T>
+inline T sustained_W(const body::Build<T>& b, const HeldPerson<T>& h) {
+  const T rest_W = T(constants::awake_rest_factor) * b.basal_total_W;
+  return positive_part(T(body::sustainable_share(h.work_time_s) * (b.greatest_work_W + rest_W) - rest_W));
+}
+
+// What a person does of it until the next check: at the work's own pace, or at what they can keep up; the
+// rest is left for later. Who is not able leaves it.
 template <class T>
 void set_labour(Moment<T>& m, int p) {
   HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
   const T interval_s(m.structure().check_interval_s);
   h.work_left_J *= h.able * h.living;
-  h.labour_W = smaller(T(h.work_left_J * T(1 / m.structure().check_interval_s)), m.build(p).greatest_work_W);
+  h.labour_W = smaller(T(h.work_left_J * T(1 / m.structure().check_interval_s)),
+                       smaller(h.work_pace_W, sustained_W(m.build(p), h)));
   h.work_left_J = positive_part(T(h.work_left_J - h.labour_W * interval_s));
 }
 

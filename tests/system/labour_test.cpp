@@ -64,14 +64,14 @@ TEST_CASE("two who can share a turn at bailing") {
   CHECK(raft.labour_W(75) == doctest::Approx(0));
 }
 
-// 48 mL/(kg min) x 9 kg = 432 mL/min of oxygen; 21.168 kJ/L make 152 W of it, and a small child has far more
+// 47 mL/(kg min) x 9 kg = 423 mL/min of oxygen; 21.168 kJ/L make 149 W of it, and a small child has far more
 // than 2 W at rest.
 TEST_CASE("a small child does not bail: the other does it all, and alone nobody does") {
   Flooded two(adult + "," + child);
   two.apply(system::StopKind::bail, 20);
   two.apply(system::StopKind::check, 20);
   CHECK(two.bailed());
-  CHECK(two.labour_W(75) == doctest::Approx(300));
+  CHECK(two.labour_W(75) == doctest::Approx(150));
   CHECK(two.labour_W(9) == 0);
   Flooded alone(child);
   alone.apply(system::StopKind::bail, 20);
@@ -87,7 +87,7 @@ TEST_CASE("who is unfit for work or has useless hands does not bail, others do i
     two.apply(system::StopKind::bail, 20);
     two.apply(system::StopKind::check, 20);
     CHECK(two.bailed());
-    CHECK(two.labour_W(75) == doctest::Approx(300));
+    CHECK(two.labour_W(75) == doctest::Approx(150));
     CHECK(two.labour_W(80) == 0);
     Flooded alone(one);
     alone.apply(system::StopKind::bail, 20);
@@ -107,19 +107,38 @@ TEST_CASE("who is not able leaves the work") {
   CHECK(raft.labour_W(75) == 0);
 }
 
-// 10 mL/(kg min) x 60 kg = 0.6 L/min x 21.168 kJ/L = 211.68 W. Rest: 10 x 60 + 6.25 x 160 - 5 x 75 - 161 =
-// 1,064 kcal/d = 51.525 W, awake 1.15 times: 59.25 W. Above rest 152.4 W; of 180 kJ, 600 s of it leave 147.6
-// W for the next 600 s.
-TEST_CASE("nobody works above their oxygen uptake: the rest takes longer") {
+// 180 kJ at 150 W are 20 min: two checks, and then nothing is left.
+TEST_CASE("a work has its own pace, also for who could work faster") {
+  Flooded raft(adult);
+  raft.apply(system::StopKind::bail, 20);
+  for (const double minute : {20, 30}) {
+    raft.apply(system::StopKind::check, minute);
+    CHECK(raft.labour_W(75) == doctest::Approx(150));
+  }
+  raft.apply(system::StopKind::check, 40);
+  CHECK(raft.labour_W(75) == doctest::Approx(0));
+}
+
+// 10 mL/(kg min) x 60 kg = 0.6 L/min x 21.168 kJ/L = 211.68 W. For 20 min (log 5700 - log 20) / 3.1 = 0.7919
+// of it: 167.6 W. Rest: 10 x 60 + 6.25 x 160 - 5 x 75 - 161 = 1,064 kcal/d = 51.525 W, awake 1.15
+// times: 59.25 W. Above rest 108.4 W; of 180 kJ two times 600 s of it leave 49.9 kJ, 83.2 W for the third.
+TEST_CASE(
+    "nobody works harder than they can keep up: the rest takes longer, and nothing new is taken on before") {
   Flooded raft(weak);
   raft.apply(system::StopKind::bail, 20);
-  raft.apply(system::StopKind::check, 20);
   CHECK(raft.bailed());
-  CHECK(raft.labour_W(60) == doctest::Approx(152.4).epsilon(1e-3));
-  raft.apply(system::StopKind::check, 30);
-  CHECK(raft.labour_W(60) == doctest::Approx(147.6).epsilon(1e-3));
+  for (const double minute : {20, 30}) {
+    raft.apply(system::StopKind::check, minute);
+    CHECK(raft.labour_W(60) == doctest::Approx(108.4).epsilon(1e-3));
+    const double litres = raft.x[system::at::water_mass];
+    raft.apply(system::StopKind::bail, minute + 5);
+    CHECK(raft.x[system::at::water_mass] == litres);
+  }
   raft.apply(system::StopKind::check, 40);
-  CHECK(raft.labour_W(60) == doctest::Approx(0));
+  CHECK(raft.labour_W(60) == doctest::Approx(83.2).epsilon(2e-3));
+  raft.apply(system::StopKind::bail, 45);  // by the next check she will have done
+  raft.apply(system::StopKind::check, 50);
+  CHECK(raft.labour_W(60) > 0);
 }
 
 // Work begins at a check, and so do the short steps that follow it.
