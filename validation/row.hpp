@@ -29,6 +29,7 @@ struct Row {
   std::optional<double> standard_error;  // of the published value, where stated
   double low = 0, high = 0;
   double model = 0;
+  std::optional<double> people;             // how many an account's row counts, if it counts people
   std::optional<double> trivial;            // what a trivial predictor says: core stays 37, no change
   std::optional<double> two_node;           // what support/two_node.hpp says
   std::string why;                          // of the interval; for a miss, also what is thought to be wrong
@@ -40,6 +41,8 @@ struct Row {
     const double value = kind == Kind::account ? published : model;
     return value >= low && value <= high;
   }
+  // Whether the model's range is every outcome there can be.
+  bool cannot_miss() const { return people && low <= 0 && high >= *people; }
   // Whether it counts as validation. Accounts bound what is possible: they are told of those who lived.
   bool counts() const { return !calibrated && kind != Kind::account; }
   std::optional<double> error_over_standard_error() const {

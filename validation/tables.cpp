@@ -111,6 +111,7 @@ std::string summary(const std::vector<Row>& rows) {
   const int independent = static_cast<int>(rows.size()) - calibrated - accounts;
   const auto told = std::count_if(rows.begin(), rows.end(),
                                   [](const Row& r) { return r.kind == Kind::account && r.holds(); });
+  const auto idle = std::count_if(rows.begin(), rows.end(), [](const Row& r) { return r.cannot_miss(); });
   return fmt::format(
       "{} rows; {} of them were used to set a number and {} are accounts of crews, which do not count. Of "
       "the "
@@ -120,10 +121,12 @@ std::string summary(const std::vector<Row>& rows) {
       "exists (nothing changes, core stays 37 degC), the model is nearer to the finding in {} of {} rows; "
       "where "
       "the two-node model of Gagge was run, in {} of {}. "
-      "Of the accounts, {} lie within the middle 95 % of the model's futures; they are told of those who "
-      "lived, and bound what is possible.",
+      "Of the accounts, {} lie within the middle 95 % of the model's futures ({} of them could not miss, for "
+      "that range is every outcome there can be); they are told of those who lived, and bound what is "
+      "possible.",
       rows.size(), calibrated, accounts, independent, held, independent - held, attainable(rows),
-      held_studies, studies, trivial.nearer, trivial.compared, two_node.nearer, two_node.compared, told);
+      held_studies, studies, trivial.nearer, trivial.compared, two_node.nearer, two_node.compared, told,
+      idle);
 }
 
 Cells rows_cells(const std::vector<Row>& rows, bool reasons) {
@@ -145,9 +148,10 @@ Cells rows_cells(const std::vector<Row>& rows, bool reasons) {
                                  : fmt::format("{:.4g}", r.model),
          e ? fmt::format("{:+.1f}", *e) : "", error_left(r, r.trivial), error_left(r, r.two_node), kind,
          fmt::format("{}", fmt::join(r.conflicts_with, "; ")),
-         r.holds() ? "holds"
-         : reasons ? "misses: " + r.why
-                   : "misses"});
+         r.cannot_miss() ? "cannot miss"
+         : r.holds()     ? "holds"
+         : reasons       ? "misses: " + r.why
+                         : "misses"});
   }
   return out;
 }

@@ -38,6 +38,17 @@ const drawings = () => [...document.querySelectorAll("figure.chart")].map((figur
   };
 });
 
+// Labels of axes that lie on one another, as the charts stand on the screen or on paper.
+const crowded = () => [...document.querySelectorAll("figure.chart .plot svg")].flatMap((svg) => {
+  const labels = [...svg.querySelectorAll("[aria-label$='axis tick label'] text")]
+    .map((text) => ({text: text.textContent, box: text.getBoundingClientRect()})).filter(({box}) => box.width > 0);
+  const letter = 8;  // px, the height of a digit
+  return labels.flatMap((a, i) => labels.slice(i + 1)
+    .filter((b) => a.box.left < b.box.right && b.box.left < a.box.right
+                   && Math.abs(a.box.top + a.box.bottom - b.box.top - b.box.bottom) < 2 * letter)
+    .map((b) => `${a.text} on ${b.text}`));
+});
+
 const brightness = () => {
   const [r, g, b] = getComputedStyle(document.body).backgroundColor.match(/\d+/g).map(Number);
   return (r + g + b) / 3;
@@ -86,6 +97,7 @@ async function look(browser, path) {
         points += series.drawn;
       }
     }
+    assert.deepEqual(await page.evaluate(crowded), [], `${path} at ${width}: labels`);
     await page.screenshot({path: `${stem}_${name}.png`, fullPage: true});
   }
 
@@ -151,6 +163,9 @@ async function look(browser, path) {
   await page.emulateMedia({media: "print", colorScheme: "dark"});
   assert.ok(await page.evaluate(brightness) > 200, `${path}: dark paper`);
   assert.equal(await page.locator("details:visible").count(), 0, `${path}: folded tables on paper`);
+  await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+  assert.deepEqual(await page.evaluate(crowded), [], `${path} on paper: labels`);
+  await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
   await page.emulateMedia({media: null, colorScheme: null});
   await page.pdf({path: `${stem}.pdf`, preferCSSPageSize: true});
   // A run is two sheets and two cards; a third sheet where hands, feet or fingers get too cold and are drawn.

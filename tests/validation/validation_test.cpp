@@ -10,6 +10,7 @@
 #include <cmath>
 #include <fstream>
 #include <map>
+#include <set>
 #include <sstream>
 
 using namespace bide;
@@ -74,6 +75,23 @@ TEST_CASE("days without water are wrong by as much as results say, and most too 
   CHECK(std::abs(least - constants::days_without_water_least_times) < 0.05);
   CHECK(std::abs(most - constants::days_without_water_most_times) < 0.05);
   CHECK(2 * too_long > rows);
+}
+
+// validation/crews/README.md, in the first column of its table under this title.
+TEST_CASE("the accounts say which of their rows cannot miss") {
+  std::ifstream file(BIDE_SOURCE_DIR "/validation/crews/README.md");
+  std::set<std::string> named, found;
+  std::string line;
+  while (std::getline(file, line) && line != "| row that cannot miss | sharper row |") {
+  }
+  std::getline(file, line);  // the rule under the title
+  while (std::getline(file, line) && line.starts_with("| "))
+    named.insert(line.substr(2, line.find(" |") - 2));
+  for (const Row& r : all_rows())
+    if (r.cannot_miss()) found.insert(r.quantity);
+  CHECK_FALSE(named.empty());
+  for (const std::string& row : found) CHECK_MESSAGE(named.contains(row), "not named: " << row);
+  for (const std::string& row : named) CHECK_MESSAGE(found.contains(row), "could miss: " << row);
 }
 
 TEST_CASE("no row has moved, got worse or been lost") {

@@ -81,6 +81,24 @@ TEST_CASE("an account holds where what was told lies in the model's range, and h
   CHECK(topics_cells({told, row("b", 10)}).rows.back()[2] == "1");
 }
 
+TEST_CASE("an account whose range is every outcome cannot miss, and says so") {
+  Row told = row("a", 2);
+  told.kind = Kind::account;
+  told.published = 4, told.low = 0, told.high = 4;
+  CHECK_FALSE(told.cannot_miss());  // not people
+  told.people = 4;
+  CHECK(told.cannot_miss());
+  CHECK(rows_cells({told}, true).rows[0].back() == "cannot miss");
+  CHECK(
+      summary({told}).find("1 lie within the middle 95 % of the model's futures (1 of them could not miss") !=
+      std::string::npos);
+  told.low = 1;
+  CHECK_FALSE(told.cannot_miss());
+  told.low = 0, told.people = 5;
+  CHECK_FALSE(told.cannot_miss());
+  CHECK(rows_cells({told}, true).rows[0].back() == "holds");
+}
+
 TEST_CASE("of rows that contradict each other as many are given up as must be") {
   std::vector<Row> rows;
   const auto add = [&rows](const char* quantity, double model, std::vector<std::string> conflicts_with) {

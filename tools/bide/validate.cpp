@@ -46,6 +46,7 @@ std::string as_json(const std::vector<Row>& rows) {
                                {"trivial", nullptr},
                                {"two_node", nullptr},
                                {"holds", r.holds()},
+                               {"cannot_miss", r.cannot_miss()},
                                {"conflicts_with", r.conflicts_with},
                                {"why", r.why}};
     if (r.standard_error) row["standard_error"] = *r.standard_error;

@@ -6,11 +6,13 @@
 #include <iterator>
 #include <limits>
 #include <map>
+#include <optional>
 #include <stdexcept>
 
 #include "bide/core/csv.hpp"
 #include "bide/core/units.hpp"
 #include "bide/study/ensemble/ensemble.hpp"
+#include "bide/study/ensemble/parallel.hpp"
 #include "bide/study/sampling/make_sample.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
@@ -20,9 +22,12 @@ namespace bide::validation::crews {
 namespace {
 
 constexpr const char* folder = BIDE_SOURCE_DIR "/validation/crews/";
-constexpr std::uint64_t futures = 40, seed = 1;
+constexpr std::uint64_t futures_of_each = 200, seed = 1;
 constexpr std::uint64_t most_failed = 1;  // without a result, and left out
+constexpr std::size_t fewest = 40;        // that a range is read from: one beyond it on each side
 constexpr double hypothermic_degC = 35;
+// In a future's place, so that the others keep their numbers.
+constexpr double left_out = std::numeric_limits<double>::quiet_NaN();
 
 struct Told {
   std::string account, quantity, study, source, why;
@@ -50,51 +55,57 @@ scenario::ValidScenario scenario_of_account(const std::string& account) {
   return std::get<scenario::ValidScenario>(std::move(read));
 }
 
-// By quantity: one value for each future, at the end of the scenario, which is the hour of the account.
-using Values = std::map<std::string, std::vector<double>>;
+// One value for each future, at the end of the scenario, which is the hour of the account.
+struct Futures {
+  std::optional<double> people;  // how many are counted; of another quantity none
+  std::vector<double> values;
+};
+using Asked = std::map<std::string, Futures>;  // by quantity
 
-Values counts(const std::string& account, const study::Sampler& sampler) {
-  Values out;
+Asked counts(const std::string& account, const scenario::ValidScenario& scenario,
+             const study::Sampler& sampler) {
+  const std::vector<scenario::Person>& crew = scenario.scenario.crew;
+  const auto hurt = [](const scenario::Person& p) { return p.blood_loss_pct > 0; };
+  const auto persons = static_cast<double>(crew.size());
+  Asked out{
+      {"alive", {persons, {}}},
+      {"hypothermic", {persons, {}}},
+      {"unhurt alive", {persons - static_cast<double>(std::count_if(crew.begin(), crew.end(), hurt)), {}}}};
   std::uint64_t failed = 0;
   const auto sink = [&](const study::SampleResult& r) {
     if (!r.failure.empty()) {
       if (++failed > most_failed)
         throw std::runtime_error(fmt::format("{}, future {}: {}", account, r.index, r.failure));
-      // In its place, so that futures keep their numbers.
-      out["alive"].push_back(std::numeric_limits<double>::quiet_NaN());
-      out["hypothermic"].push_back(std::numeric_limits<double>::quiet_NaN());
+      for (auto& [quantity, futures] : out) futures.values.push_back(left_out);
       return;
     }
-    double alive = 0, hypothermic = 0;
-    for (const study::PersonResult& p : r.persons) {
-      const bool lives = p.alive_until_s == study::beyond_horizon;
-      alive += lives ? 1 : 0;
-      hypothermic += lives && p.lowest_core_degC < hypothermic_degC ? 1 : 0;
+    double alive = 0, hypothermic = 0, unhurt = 0;
+    for (std::size_t p = 0; p < crew.size(); ++p) {
+      if (r.persons[p].alive_until_s != study::beyond_horizon) continue;
+      alive += 1;
+      hypothermic += r.persons[p].lowest_core_degC < hypothermic_degC ? 1 : 0;
+      unhurt += hurt(crew[p]) ? 0 : 1;
     }
-    out["alive"].push_back(alive);
-    out["hypothermic"].push_back(hypothermic);
+    out["alive"].values.push_back(alive);
+    out["hypothermic"].values.push_back(alive == persons ? hypothermic : left_out);
+    out["unhurt alive"].values.push_back(unhurt);
   };
-  study::run_ensemble({0, futures}, study::drawing(sampler, seed), sink);
+  study::run_ensemble({0, futures_of_each}, study::drawing(sampler, seed), sink);
   return out;
 }
 
 // Of the mean person, in the futures in which everybody lives, kg.
-std::vector<double> mass_lost_kg(const study::Sampler& sampler, const std::vector<double>& alive) {
+Futures mass_lost_kg(const study::Sampler& sampler, const Futures& alive) {
   constexpr double every_min = 240;  // the interval of output of that account
-  const auto crew_kg = [](const Sample& sample, std::size_t persons) {
-    double sum_kg = 0;
-    for (std::size_t p = 0; p < persons; ++p)
-      sum_kg += weighed_kg(sample.x.data() + system::person_offset(static_cast<int>(p)));
-    return sum_kg;
-  };
-  std::vector<double> out;
-  for (std::uint64_t k = 0; k < futures; ++k) {
+  Futures out{{}, std::vector<double>(alive.values.size(), left_out)};
+  study::in_parallel(alive.values.size(), 0, [&](std::size_t k) {
+    if (alive.values[k] != *alive.people) return;
     const Run run = run_case(sampler.text_of(sampler.draw(seed, k)), every_min * minute_s);
-    const std::size_t persons = run.compiled.persons.size();
-    if (!(alive[k] >= static_cast<double>(persons))) continue;
-    out.push_back((crew_kg(run.samples.front(), persons) - crew_kg(run.samples.back(), persons)) /
-                  static_cast<double>(persons));
-  }
+    double lost_kg = 0;
+    for (int p = 0; p < static_cast<int>(*alive.people); ++p)
+      lost_kg += weighed_kg(person(run.samples.front(), p)) - weighed_kg(person(run.samples.back(), p));
+    out.values[k] = lost_kg / *alive.people;
+  });
   return out;
 }
 
@@ -104,36 +115,36 @@ struct Range {
 };
 Range range_of(std::vector<double> values) {
   constexpr double each_side = 0.025;
-  std::erase_if(values, [](double value) { return std::isnan(value); });  // futures without a result
+  std::erase_if(values, [](double value) { return std::isnan(value); });
+  if (values.size() < fewest) throw std::runtime_error("too few futures to read a range from");
   std::sort(values.begin(), values.end());
   const auto cut = static_cast<std::size_t>(each_side * static_cast<double>(values.size()));
   return {values[cut], values[values.size() / 2], values[values.size() - 1 - cut]};
 }
 
-Row row_of(const Told& told, const std::vector<double>& values) {
-  const Range range = range_of(values);
-  const bool mass = told.quantity == "mass lost";
-  Row out =
-      make_row("crews", told.study.c_str(), told.quantity + ", " + told.account, mass ? "kg" : "persons",
-               told.value, range.low, range.high, range.middle, told.why.c_str());
+Row row_of(const Told& told, const Futures& futures) {
+  const Range range = range_of(futures.values);
+  Row out = make_row("crews", told.study.c_str(), told.quantity + ", " + told.account,
+                     futures.people ? "persons" : "kg", told.value, range.low, range.high, range.middle,
+                     told.why.c_str());
   out.kind = Kind::account;
+  out.people = futures.people;
   out.source_class = told.source == "second hand" ? Class::second_hand : Class::published;
   return out;
 }
 
 std::vector<Row> all_accounts() {
-  std::map<std::string, Values> made;
+  std::map<std::string, Asked> made;
   std::vector<Row> out;
   for (const Told& each : told()) {
-    Values& values = made[each.account];
-    if (values.empty()) {
-      const study::Sampler sampler(scenario_of_account(each.account));
-      values = counts(each.account, sampler);
+    Asked& asked = made[each.account];
+    if (asked.empty() || each.quantity == "mass lost") {
+      const scenario::ValidScenario scenario = scenario_of_account(each.account);
+      const study::Sampler sampler(scenario);
+      if (asked.empty()) asked = counts(each.account, scenario, sampler);
+      if (each.quantity == "mass lost") asked[each.quantity] = mass_lost_kg(sampler, asked.at("alive"));
     }
-    if (each.quantity == "mass lost" && !values.contains(each.quantity))
-      values[each.quantity] =
-          mass_lost_kg(study::Sampler(scenario_of_account(each.account)), values.at("alive"));
-    out.push_back(row_of(each, values.at(each.quantity)));
+    out.push_back(row_of(each, asked.at(each.quantity)));
   }
   return out;
 }

@@ -8,7 +8,17 @@ const of_style = (what) => symbols.map((_, i) => getComputedStyle(document.docum
 const dashes = of_style("dash");
 const colour = (series) => `var(--series-${series.style % symbols.length})`;
 const hatch = (series) => `url(#hatch-${series.style % symbols.length})`;
-const printed_width = 672;  // px on A4, the whole line
+const printed_width = 672, printed_gap = 8, printed_height = 160;  // px on A4: the whole line; of charts along an axis
+
+// How wide a figure is on paper: charts along an axis that follow each other lie in rows of two or three.
+function width_on_paper(figure) {
+  const along = (each) => each?.matches("figure.along") ?? false;
+  let together = along(figure) ? 1 : 0;
+  for (const next of ["previousElementSibling", "nextElementSibling"])
+    for (let each = figure[next]; together > 0 && along(each); each = each[next]) ++together;
+  const beside = together < 3 ? Math.max(1, together) : together % 3 === 0 ? 3 : 2;
+  return Math.floor((printed_width - printed_gap * (beside - 1)) / beside);
+}
 
 const figures = (value) => String(Number(value.toPrecision(3)));
 const with_unit = (text, axis) => (axis.unit ? `${text} ${axis.unit}` : text);
@@ -82,7 +92,7 @@ function draw(chart, width, printed) {
   const svg = plot({
     ...scales,
     width,
-    height: across ? (printed ? 42 : 60) + chart.categories.length * row_height : printed ? 84 : narrow ? 270 : 340,
+    height: across ? (printed ? 42 : 60) + chart.categories.length * row_height : printed ? printed_height : narrow ? 270 : 340,
     marginLeft: across ? 12 + label_width * (printed ? 10.5 : 12) : printed ? 40 : 50,
     marginTop: across ? 8 : 28,
     marginBottom: printed ? 34 : 42,
@@ -350,7 +360,7 @@ function set_up(figure) {
   };
   const fit = () => redraw(Math.round(place.clientWidth));
   const print = () => {
-    const on_paper = printed_width;
+    const on_paper = width_on_paper(figure);
     figure.style.width = `${on_paper}px`;
     redraw(on_paper, true);
   };
