@@ -76,7 +76,7 @@ void add_limits(Chart& chart, const Material& m, system::quantity::Id shown) {
         }))
       marks.push_back({fmt::format("limit of being able, {}", row.cause),
                        Kind::line,
-                       {{0, limit}, {m.timeline.horizon_s / hour_s, limit}},
+                       {{0, limit}, {drawn_s(m) / hour_s, limit}},
                        5});
   }
   chart.folded = marks.empty();

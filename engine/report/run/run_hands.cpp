@@ -126,10 +126,8 @@ document::Chart with_levels(document::Chart chart, const Material& m,
   for (const Level& level : levels) {
     chart.folded = least_degC >= level.degC;
     if (!chart.folded)
-      chart.series.push_back({level.name,
-                              Kind::line,
-                              {{0, level.degC}, {m.timeline.horizon_s / hour_s, level.degC}},
-                              level.style});
+      chart.series.push_back(
+          {level.name, Kind::line, {{0, level.degC}, {drawn_s(m) / hour_s, level.degC}}, level.style});
   }
   return chart;
 }

@@ -14,8 +14,13 @@
 
 namespace bide::report::pages {
 
+double drawn_s(const Material& material) {
+  constexpr double beyond_the_last = 1.1;
+  return std::min(beyond_the_last * material.outcome.watched_s, material.timeline.horizon_s);
+}
+
 document::Axis hours_axis(const Material& material) {
-  return time_axis(material.timeline.horizon_s);
+  return time_axis(drawn_s(material));
 }
 
 std::vector<std::vector<int>> alike(const Material& m) {
@@ -42,7 +47,8 @@ document::Series nights(const Material& material) {
   document::Series out{"night", document::Kind::spans, {}, {}};
   bool dark = false, first = true;
   double from_s = 0;
-  const auto add = [&out](double from, double to) {
+  const auto add = [&out, end_s = drawn_s(material)](double from, double to) {
+    to = std::min(to, end_s);
     if (to > from)
       out.points.push_back({from / hour_s, document::Point::none, from / hour_s, to / hour_s, ""});
   };

@@ -20,7 +20,10 @@ document::Section basis_section(const Material& material);
 
 inline constexpr std::size_t most_lines = 4;  // persons with a line each; more are drawn as a band
 
-// Hours since the start; whole days are marked where the run is long.
+// Until when courses are drawn, s: a little longer than anybody lives, or to the end of the run.
+double drawn_s(const Material& material);
+
+// Hours since the start for courses; whole days are marked where they are long.
 document::Axis hours_axis(const Material& material);
 
 // People whose courses are the same, to be drawn once: places in the crew.

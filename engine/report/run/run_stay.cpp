@@ -4,6 +4,7 @@
 
 #include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
+#include "bide/report/document/window_chart.hpp"
 #include "bide/report/run/events.hpp"
 #include "bide/report/run/run_parts.hpp"
 #include "bide/report/words/words.hpp"
@@ -105,7 +106,7 @@ document::Chart chart(const Material& m) {
       "Who is able and alive, what is left aboard and when the entrances stand open for air, from "
       "the start to the end of the run. A bar that ends in an arrow goes on after it.";
   out.x = {"what"};
-  out.y = hours_axis(m);
+  out.y = time_axis(m.timeline.horizon_s);
   out.categories = rows.names;
   return out;
 }
