@@ -171,6 +171,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.per_salt_balance_s = 1 / salt_balance_s(p.age_years);
   b.susceptibility = p.seasick_susceptibility;
   b.has_lifejacket = p.lifejacket ? 1 : 0;
+  b.lost = p.lost_in_first_minutes ? 1 : 0;
   dress(p, ensemble, b);
   starting_state(p, b);
   acclimatise(p.heat_acclimatised, b);

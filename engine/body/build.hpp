@@ -66,6 +66,7 @@ struct Build {
   T starting_gut_carbohydrate_kJ, starting_gut_fat_kJ, starting_gut_protein_kJ;
   T starting_core_excess_K;  // above the set point, of a person who has just worked
   T already_sick;
+  T lost;  // in the first minutes in the water: 1 or 0
 };
 
 // Makes the parameters of one person.

@@ -7,10 +7,12 @@
 #include <string>
 
 #include "bide/constants/boarding.hpp"
+#include "bide/constants/first_minutes.hpp"
 #include "bide/constants/injury.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/document.hpp"
+#include "bide/scenario/first_minutes.hpp"
 #include "bide/scenario/month_weather.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/resolve.hpp"
@@ -155,6 +157,9 @@ void people(Cautions& c) {
       c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {} kg/m²: outside {:g} to {:g}", name,
                                            outside_words(bmi, thin_bmi, heavy_bmi), thin_bmi, heavy_bmi));
     lean_index(c, p, here + "/body_fat_pct", name, bmi);
+    if (p.lost_in_first_minutes)
+      c.say(here + "/lost_in_first_minutes",
+            name + " is lost in the first minutes in the water: stated or drawn, not computed");
     if (p.blood_alcohol_mg_dL > 0)
       c.say(here + "/blood_alcohol_mg_dL",
             name + " has drunk alcohol: its effect on heat loss varies widely");
@@ -241,11 +246,29 @@ void pack_of_drawn_raft(Cautions& c, const Uncertain& u) {
   }
 }
 
+// A share that is stated counts as it is; this says where nothing stands behind it.
+void first_minutes(Cautions& c, const Uncertain& u) {
+  if (!u.lost_in_first_minutes) return;
+  constexpr const char* here = "/uncertain/lost_in_first_minutes";
+  if (!may_enter_water(c.valid.scenario)) c.say(here, "nobody enters the water here: it counts for nothing");
+  const auto look = [&](const auto& w) {
+    if constexpr (requires { w.water_temperature_degC; }) {
+      if (w.water_temperature_degC >= constants::cold_shock_below_degC)
+        c.say(here,
+              fmt::format("the water is at {:g} °C: cold shock is published for water below {:g} °C; the "
+                          "share counts as stated",
+                          w.water_temperature_degC, constants::cold_shock_below_degC.value));
+    }
+  };
+  std::visit(look, c.valid.weather);
+}
+
 void uncertain(Cautions& c) {
   const std::optional<Uncertain>& u = c.valid.scenario.uncertain;
   if (!u) return;
   c.say("/uncertain", "a single run uses the values as written and leaves this aside");
   pack_of_drawn_raft(c, *u);
+  first_minutes(c, *u);
 }
 
 }  // namespace

@@ -189,6 +189,10 @@ void describe(As<Person>, V&& v) {
     number("exertion_met", "met", 0.8, 12, otherwise(1.5), "Metabolic level in the hour before."));
   v(&P::blood_alcohol_mg_dL, number("blood_alcohol_mg_dL", "mg/dL", 0, 400, otherwise(0), "Blood alcohol."));
   v(&P::already_seasick, yes_or_no("already_seasick", otherwise_false(), "Seasick before boarding."));
+  v(&P::lost_in_first_minutes,
+    yes_or_no("lost_in_first_minutes", otherwise_false(),
+              "Lost in the first minutes in the water (cold shock, water breathed in, heart): dead from the "
+              "start, and left there. Only where people enter the water."));
   v(&P::heat_acclimatised,
     number(
         "heat_acclimatised", "1", 0, 1, otherwise(0),

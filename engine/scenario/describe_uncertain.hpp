@@ -73,6 +73,13 @@ void describe(As<UncertainFailure>, V&& v) {
 }
 
 template <class V>
+void describe(As<FirstMinutes>, V&& v) {
+  using F = FirstMinutes;
+  v(&F::low, number("low", "1", 0, 1, required, "Least share of those who enter the water."));
+  v(&F::high, number("high", "1", 0, 1, required, "Greatest share of those who enter the water."));
+}
+
+template <class V>
 void describe(As<UnknownPerson>, V&& v) {
   using U = UnknownPerson;
   v(&U::pointer, text("pointer", required, "The person, as /crew/0."));
@@ -132,6 +139,10 @@ void describe(As<Uncertain>, V&& v) {
                           "each part."));
   v(&U::launch, object("launch", stays_empty("boarding is as written"),
                        "A launch as a chain of steps, from which boarding is drawn."));
+  v(&U::lost_in_first_minutes,
+    object("lost_in_first_minutes", stays_empty("nobody is lost in the first minutes"),
+           "Share of those who enter the water that its first minutes cost (cold shock, water breathed in, "
+           "heart), as a range; no share is published."));
   v(&U::crew_unknown, yes_or_no("crew_unknown", otherwise_false(),
                                 "Height, mass and fat of everybody are drawn from a population survey."));
   v(&U::unknown_persons,

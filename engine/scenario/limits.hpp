@@ -16,7 +16,8 @@
 
 namespace bide::scenario {
 
-// Record files hold these numbers: a new limit goes before lost_airway, and the files' format changes.
+// Record files hold these numbers: a new limit that has a level goes before lost_airway, and the files'
+// format changes.
 enum class Limit : unsigned char {
   able_core_low,
   able_core_high,
@@ -35,11 +36,13 @@ enum class Limit : unsigned char {
   frostbite,
   able_osmolality_low,
   lethal_osmolality_low,
-  lost_airway,  // no level of its own: see takes_airway() in system/limits.hpp
+  lost_airway,    // no level of its own: see takes_airway() in system/limits.hpp
+  first_minutes,  // nor has this: stated or drawn of a person, before anything is computed
   none
 };
 inline constexpr std::size_t level_count =
     static_cast<std::size_t>(Limit::lost_airway);  // those with a level
+inline constexpr std::size_t limit_count = static_cast<std::size_t>(Limit::none);
 
 enum class Meaning : unsigned char { unable, unconscious, lethal, sinking, injury };
 // Whether passing such a limit by itself ends something for somebody aboard.
@@ -108,7 +111,7 @@ struct LimitRow {
 };
 
 // In the order of Limit.
-inline constexpr std::array<LimitRow, level_count + 1> limits = [] {
+inline constexpr std::array<LimitRow, limit_count> limits = [] {
   using enum Limit;
   using enum Meaning;
   using enum Side;
@@ -119,7 +122,7 @@ inline constexpr std::array<LimitRow, level_count + 1> limits = [] {
   const char *C = "degC", *pct = "% of body mass";
   const auto key = [](double S::*member, const char* name, const char* unit, double low, double high,
                       const char* sentence) { return StatedLevel{member, name, unit, low, high, sentence}; };
-  return std::array<LimitRow, level_count + 1>{{
+  return std::array<LimitRow, limit_count>{{
       {able_core_low, "able_core_low", unable, core, below, cold_shifted, c::able_core_low_degC, "cold",
        "core temperature below",
        key(&S::able_core_low_degC, "able_core_low_degC", C, 28, 36, "Not able below this core temperature.")},
@@ -175,6 +178,8 @@ inline constexpr std::array<LimitRow, level_count + 1> limits = [] {
        key(&S::lethal_osmolality_low_mOsm_kg, "lethal_osmolality_low_mOsm_kg", "mOsm/kg", 180, 260,
            "Not alive below this plasma osmolality.")},
       {lost_airway, "lost_airway", lethal, count, below, same, 0, "loss of airway protection", "",
+       StatedLevel{}},
+      {first_minutes, "first_minutes", lethal, count, below, same, 0, "the first minutes in the water", "",
        StatedLevel{}},
   }};
 }();

@@ -56,6 +56,10 @@ void take_raft_away(Node& root) {
     }
 }
 
+bool enter_water(const Node& root) {
+  return word_at(member(&root, "boarding"), "kind") != word(BoardingKind::dry);
+}
+
 bool can_fail(const Node& root, FailureKind failure) {
   const Node* raft = member(&root, "raft");
   const RaftKind* kind = raft ? find_raft(word_at(raft, "kind")) : nullptr;

@@ -1,4 +1,4 @@
-// The raft in the tree of a scenario file: taken out of it, and what of it can fail.
+// The raft in the tree of a scenario file: taken out of it, reached through water, and what of it can fail.
 #pragma once
 
 #include "bide/scenario/document.hpp"
@@ -10,6 +10,9 @@ namespace bide::scenario {
 // it. What people do in the water stays.
 // @param root a tree that has a raft
 void take_raft_away(Node& root);
+
+// Whether people of a tree come into the water, on the way to a raft or for good.
+bool enter_water(const Node& root);
 
 // Whether the raft of a tree has what fails.
 // @param root    a tree; false if it has no raft

@@ -6,6 +6,7 @@
 #include "bide/constants/people.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
+#include "bide/scenario/first_minutes.hpp"
 #include "bide/scenario/resolve.hpp"
 #include "bide/scenario/words.hpp"
 
@@ -195,6 +196,10 @@ void check_crew(Rules& r, bool stores_known) {
     if (hurt(person) && !person.injured && r.sound({here + "/injured"}))
       r.reader.report(here + "/injured",
                       "found false with blood loss, burns, hurt hands or unfit for work; allowed true");
+    if (person.lost_in_first_minutes && !enter_water(s) &&
+        r.sound({here + "/lost_in_first_minutes", "/boarding/kind"}))
+      r.reader.report(here + "/lost_in_first_minutes",
+                      "found true with boarding kind dry, where nobody enters the water; allowed false");
     aids += person.thermal_protective_aid ? 1 : 0;
     pads += person.seat == Seat::foam_pad ? 1 : 0;
     sound = sound && r.sound({here + "/seat", here + "/thermal_protective_aid"});

@@ -123,7 +123,8 @@ struct Person {
   double exertion_met = 0;       // metabolic level in the last hour before
   double blood_alcohol_mg_dL = 0;
   bool already_seasick = false;
-  double heat_acclimatised = 0;  // 0 not used to heat, 1 used to it
+  bool lost_in_first_minutes = false;  // in the water: dead from the start
+  double heat_acclimatised = 0;        // 0 not used to heat, 1 used to it
   // This person beside the average one: factors, and a shift
   double shivering_drive_factor = 0, shivering_ceiling_factor = 0, resting_metabolism_factor = 0,
          sweat_factor = 0;

@@ -61,6 +61,8 @@ constexpr std::string_view name_of<RaftChances> = "raft_chances";
 template <>
 constexpr std::string_view name_of<Launch> = "launch";
 template <>
+constexpr std::string_view name_of<FirstMinutes> = "first_minutes";
+template <>
 constexpr std::string_view name_of<Rescue> = "rescue";
 template <>
 constexpr std::string_view name_of<Known> = "known";

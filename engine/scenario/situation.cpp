@@ -187,6 +187,7 @@ std::variant<SituationFile, Diagnostics> scenario_of(const Situation& s) {
   put_people(document, u, s);
   if (!s.sea_degC) draw_sea(u, month.sea_temperature_degC);
   u.weather = u.unmeasured = true;
+  u.lost_in_first_minutes = s.lost_in_first_minutes;
   u.known = Known{std::nullopt, gone_h};
   if (s.last_contact_unix_s) u.known->alive_at_h = (*s.last_contact_unix_s - s.abandoned_unix_s) / hour_s;
   document.members.push_back({"uncertain", node_of(u)});

@@ -29,6 +29,7 @@ struct Situation {
   std::optional<std::string> raft;                     // catalogue key, or "none"; empty: not known
   std::optional<std::string> clothing;                 // catalogue key; empty: not known
   std::optional<std::string> boarding;                 // dry, swim or float_free; empty: not known
+  std::optional<FirstMinutes> lost_in_first_minutes;   // empty: not counted
 };
 
 struct SituationFile {

@@ -59,6 +59,14 @@ struct UncertainFailure {
   bool operator==(const UncertainFailure&) const = default;
 };
 
+// Share of those who enter the water that is lost in its first minutes: drawn evenly from the range once for
+// a future; then each of them is lost or not. The user's statement, for nobody has published such a share.
+struct FirstMinutes {
+  double low = 0, high = 0;
+
+  bool operator==(const FirstMinutes&) const = default;
+};
+
 enum class UnknownPart { height, mass, fat };
 
 // What is not known of one person, drawn from the population of their sex and age.
@@ -107,6 +115,7 @@ struct Uncertain {
   std::vector<UncertainFailure> events;
   std::optional<RaftChances> readiness;
   std::optional<Launch> launch;
+  std::optional<FirstMinutes> lost_in_first_minutes;
   bool crew_unknown = false;
   std::vector<UnknownPerson> unknown_persons;
   bool person_spread = false;  // the published spread from person to person

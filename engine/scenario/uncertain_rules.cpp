@@ -265,6 +265,12 @@ struct UncertainRules {
         report(child(child(at, "hours"), i), fmt::format("found {}; allowed 0 or above", r.hours[i]));
   }
 
+  void first_minutes(const FirstMinutes& share) {
+    const std::string at = "/uncertain/lost_in_first_minutes/low";
+    if (share.low > share.high && reader.sound(at) && reader.sound("/uncertain/lost_in_first_minutes/high"))
+      report(at, fmt::format("found {}; allowed at most high, which is {}", share.low, share.high));
+  }
+
   void people(const Uncertain& u) {
     const std::string at = "/uncertain/unknown_persons";
     for (std::size_t i = 0; i < u.unknown_persons.size(); ++i) {
@@ -304,6 +310,7 @@ struct UncertainRules {
     correlations(u);
     alternatives(u);
     people(u);
+    if (u.lost_in_first_minutes) first_minutes(*u.lost_in_first_minutes);
     if (u.rescue) rescue(*u.rescue);
     if (u.weather && scenario.weather.kind != WeatherKind::variable)
       report(child(at, "weather"), fmt::format("found true with weather kind {}; allowed with kind variable",

@@ -41,7 +41,11 @@ void board(Moment<T>& m) {
   for (int p = 0; p < m.structure().persons; ++p) check_person(m, p);
   held.afloat = T(1);
   held.enclosed = m.raft().has_canopy;
-  for (HeldPerson<T>& p : held.persons) p.in_water = p.airway_open_to_sea = T(0);
+  // The dead stay in the sea, and take no part in the cabin.
+  for (HeldPerson<T>& p : held.persons) {
+    p.in_water = p.left_behind = T(1) - p.living;
+    p.airway_open_to_sea = T(0);
+  }
   for (int p = 0; p < m.structure().persons; ++p) {
     soak(m, p, m.amounts().wet_fraction, sea);
     held.persons[static_cast<std::size_t>(p)].wears_aid =

@@ -140,7 +140,7 @@ void check_person(Moment<T>& m, int p) {
   const auto sinks = past.airway | (past.airway_without_lifejacket & (b.has_lifejacket < T(0.5)));
   const auto drowned = sinks & (larger(was_open, h.airway_open_to_sea) > T(0));
   const T was_living = h.living, was_conscious = h.conscious, was_able = h.able;
-  h.living *= select(past.lethal | drowned, T(0), T(1));
+  h.living *= select(past.lethal | drowned | (b.lost > T(0.5)), T(0), T(1));
   h.conscious = h.living * select(past.unconscious, T(0), T(1));
   h.able = select(past.unable | (h.conscious < T(0.5)), T(0), T(1));
   if (lane(h.able, 0) < lane(was_able, 0)) m.note(NoteKind::unable, p);

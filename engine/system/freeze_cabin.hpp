@@ -61,7 +61,7 @@ inline void freeze_sun(const RaftBuild<T>& raft, const Held<T>& held, const weat
   const T inside = on_plan * share(one_skin.transmitted, two_skins.transmitted);
   const T on_people = cabin::drip_on_people_share(persons, raft.floor_area_m2);
   c.sun_inside_W = inside * (T(1) - on_people);
-  s.sun_W = inside * on_people / persons;
+  s.sun_W = inside * on_people / larger(persons, T(1));
   // Tubes and floor throw back what falls beside people, and fill the lower half of their view.
   const T from_below =
       T(0.5 * constants::raft_reflects_sun.value) * (T(1) - on_people) * w.global_irradiance_W_m2;
@@ -141,14 +141,15 @@ void freeze_floor(const RaftBuild<T>& raft, const Held<T>& held, const weather::
                          cabin::rain_inside_kg_s(w.rain_kg_m2_s, w.wind_raft_m_s, opening, raft.floor_area_m2,
                                                  held.enclosed));
   const T on_people = cabin::drip_on_people_share(persons, raft.floor_area_m2);
+  const T at_least_one = larger(persons, T(1));
   c.water_in_kg_s = in * (T(1) - on_people);
-  s.wetting_kg_s = in * on_people / persons;
+  s.wetting_kg_s = in * on_people / at_least_one;
   c.inflow_W_K = c.water_in_kg_s * T(water_heat_capacity_J_kgK.value);
   c.drip_kg_s = cabin::drip_kg_s(x[at::film_mass], raft.canopy_area_m2 + T(1)) * held.enclosed;
   c.drip_to_people_kg_s = c.drip_kg_s * on_people;
-  s.drip_kg_s = c.drip_to_people_kg_s / persons;
+  s.drip_kg_s = c.drip_to_people_kg_s / at_least_one;
   const T firm = held.floor_inflated * larger(raft.insulated_floor, raft.foam_floor);
-  s.pooled_share = cabin::pooled_share(T(water / persons), firm);
+  s.pooled_share = cabin::pooled_share(T(water / at_least_one), firm);
   s.submerged = cabin::submerged_share(cabin::standing_depth_m(water, raft.floor_area_m2, persons));
 }
 
@@ -172,7 +173,7 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
                   CabinCoefficients<T>& c, Surroundings<T>& s) {
   using namespace constants;
   const RaftBuild<T>& raft = compiled.raft;
-  const T persons(static_cast<double>(compiled.structure.persons));
+  const T persons = T(static_cast<double>(compiled.structure.persons)) - people_left_behind(held);
   const T density =
       air_density_kg_m3(x[at::air], w.pressure_Pa, vapour_pressure_Pa(x[at::vapour], x[at::air]));
   c.outside_degC = w.air_temperature_degC;

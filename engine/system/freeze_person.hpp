@@ -156,7 +156,8 @@ inline void freeze_digits(const T* y, const Surroundings<T>& around, const T& we
 // Heat made in every node, less breath, plus sun, W.
 template <class T>
 inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Surroundings<T>& around,
-                           const std::array<Shares<T>, segments>& share, body::PersonCoefficients<T>& c) {
+                           const HeldPerson<T>& h, const std::array<Shares<T>, segments>& share,
+                           body::PersonCoefficients<T>& c) {
   using namespace body;
   // Under a canopy the sun reaches head, trunk, arms and legs by their area above the water on the floor:
   // cloth below has no air to give its heat to. What would fall on the part below is not taken off, so these
@@ -166,8 +167,9 @@ inline void freeze_sources(const body::Build<T>& b, const Effort<T>& e, const Su
   std::array<T, segments> lit{};
   for (const int s : {trunk, arms, legs}) lit[s] = b.area_m2[s] * (T(1) - around.submerged[s]);
   lit[head] = T(b.area_m2[head]);
-  const T sun_W_m2 = around.sun_W / (lit[head] + lit[trunk] + lit[arms] + lit[legs]);
-  c.sun_W = around.sun_W;
+  const T sun_W = around.sun_W * (T(1) - h.left_behind);
+  const T sun_W_m2 = sun_W / (lit[head] + lit[trunk] + lit[arms] + lit[legs]);
+  c.sun_W = sun_W;
   for (int s = 0; s < segment_count; ++s) {
     const T in_open =
         around.sun_in_open_W_m2 * b.area_m2[s] * (share[s].exposed + share[s].floor + share[s].puddle);
@@ -338,8 +340,8 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   cmd.sweat_W = positive_part(y[own::sweat]);
   freeze_circulation(b, y, cmd, e, h.living, c);
   std::array<Shares<T>, segments> share;
-  for (int s = 0; s < segments; ++s) share[s] = shares(s, around, h.in_water);
-  freeze_sources(b, e, around, share, c);
+  for (int s = 0; s < segments; ++s) share[s] = shares(s, around, h.in_water, h.left_behind);
+  freeze_sources(b, e, around, h, share, c);
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W), swims);
   freeze_saturation(y, around, c);
   T drip(0), sweat_total_W(0);

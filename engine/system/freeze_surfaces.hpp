@@ -35,10 +35,13 @@ struct Shares {
   T exposed, floor, puddle, wading, tube, touching, immersed;
 };
 
+// @param in_water    1 or 0
+// @param left_behind 1 or 0; 1: the head is under water as well
 template <class T>
-inline Shares<T> shares(int s, const Surroundings<T>& around, T in_water) {
-  const T folded = in_water * T(immersed_share[s]) * around.folded[s];
-  const T under = in_water * T(immersed_share[s]) - folded;
+inline Shares<T> shares(int s, const Surroundings<T>& around, T in_water, T left_behind) {
+  const T immersed = in_water * larger(T(immersed_share[s]), left_behind);
+  const T folded = immersed * around.folded[s];
+  const T under = immersed - folded;
   const T aboard = T(1) - in_water;
   const T wading = aboard * around.submerged[s];
   const T rest = aboard - wading;

@@ -22,6 +22,7 @@ struct HeldPerson {
   T living{1}, conscious{1}, able{1}, asleep{0};
   T depth_at_turn{0}, turned_at_s{never_s};  // of sleep, when it last began or ended
   T in_water{0};                             // immersed to the neck
+  T left_behind{0};                          // dead in the water, and there when the rest are aboard
   T airway_open_to_sea{0};  // in the water, without a lifejacket or in waves that wash over it
   T wears_aid{0};           // thermal protective aid
   T labour_W{0};            // heat of work beyond sitting still
@@ -63,5 +64,13 @@ struct Held {
   // Books of events
   T water_shipped_kg{0}, water_bailed_kg{0}, air_replaced_kg{0}, co2_replaced_m3{0};
 };
+
+// How many the others have left behind.
+template <class T>
+inline T people_left_behind(const Held<T>& held) {
+  T sum(0);
+  for (const HeldPerson<T>& p : held.persons) sum += p.left_behind;
+  return sum;
+}
 
 }  // namespace bide::system

@@ -123,13 +123,14 @@ void System<T>::stage(const std::vector<T>& y, std::vector<T>& u) {
 template <class T>
 void System<T>::slow(const std::vector<T>& mean, std::vector<T>& k) {
   FromPerson<T> people{T(0), T(0), T(0)};
-  const T persons(static_cast<double>(compiled_->structure.persons));
-  const T fog_each =
-      fog_kg_s(coefficients_.cabin, mean.data()) * coefficients_.cabin.fog_on_people_share / persons;
+  const T persons = T(static_cast<double>(compiled_->structure.persons)) - people_left_behind(held);
+  const T fog_each = fog_kg_s(coefficients_.cabin, mean.data()) * coefficients_.cabin.fog_on_people_share /
+                     larger(persons, T(1));
   for (int p = 0; p < compiled_->structure.persons; ++p) {
-    const FromPerson<T> one =
-        slow_person(coefficients_.persons[static_cast<std::size_t>(p)], mean.data(), fog_each,
-                    mean.data() + person_offset(p), k.data() + person_offset(p));
+    const auto i = static_cast<std::size_t>(p);
+    const T fog = fog_each * (T(1) - held.persons[i].left_behind);
+    const FromPerson<T> one = slow_person(coefficients_.persons[i], mean.data(), fog,
+                                          mean.data() + person_offset(p), k.data() + person_offset(p));
     people.heat_W += one.heat_W;
     people.evaporated_kg_s += one.evaporated_kg_s;
     people.drained_kg_s += one.drained_kg_s;

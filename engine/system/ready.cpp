@@ -56,6 +56,7 @@ std::string lethal_words(const body::Build<double>& b, const double* y, double c
   return "found a start unconscious, with the sea over the mouth";
 }
 
+// Apart from those who are stated or drawn to be lost then.
 Diagnostics dead_at_the_start(const ValidScenario& v, const weather::Record& weather,
                               const Compiled<double>& compiled) {
   const Forcings<double> forcings(weather);
@@ -65,7 +66,7 @@ Diagnostics dead_at_the_start(const ValidScenario& v, const weather::Record& wea
   apply(first, system, x, nullptr);
   std::vector<std::string> words(compiled.persons.size());
   for (std::size_t i = 0; i < words.size(); ++i)
-    if (!(system.held.persons[i].living > 0))
+    if (!(system.held.persons[i].living > 0) && !(compiled.persons[i].lost > 0))
       words[i] = lethal_words(compiled.persons[i], x.data() + person_offset(static_cast<int>(i)), x[at::co2],
                               compiled.limits);
   words = in_file_order(std::move(words), compiled.file_place);

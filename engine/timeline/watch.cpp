@@ -120,7 +120,8 @@ void Watch<T>::carried(int index, double t, const system::Quantities<T>& now) {
 }
 
 // A check has found somebody dead: since when, and of what. Of the lethal limits that are passed, the one
-// passed first; where none is, the sea took the airway, then or when it rose.
+// passed first; where none is, the sea took the airway, then or when it rose. Who is lost in the first
+// minutes is so before anything else.
 template <class T>
 Death Watch<T>::date(int index, int l, double t, const system::Quantities<T>& now) {
   const system::Levels<T>& levels = levels_[static_cast<std::size_t>(index)];
@@ -139,8 +140,10 @@ Death Watch<T>::date(int index, int l, double t, const system::Quantities<T>& no
   const std::optional<Death>& under =
       persons_[static_cast<std::size_t>(index)].went_under[static_cast<std::size_t>(l)];
   if (under && under->time_s < death.time_s) death = *under;
-  if (death.limit == Limit::lost_airway)
-    found.push_back({index, Limit::lost_airway, death.time_s, 0, false, false});
+  if (lane(compiled_->persons[static_cast<std::size_t>(index)].lost, l) > 0)
+    death = {t, Limit::first_minutes};
+  if (static_cast<std::size_t>(death.limit) >= level_count)
+    found.push_back({index, death.limit, death.time_s, 0, false, false});
   return death;
 }
 

@@ -124,6 +124,28 @@ TEST_CASE("weather beyond what rafts are made for, and shut openings") {
   CHECK(with("routine", "minimum_opening_m2", 0.6) == Places{"/routine/minimum_opening_m2"});
 }
 
+TEST_CASE("losses in the first minutes are doubted in warm water, and where nobody comes into it") {
+  const auto with = [](const char* boarding, double sea_degC) {
+    json scenario = calm_case();
+    scenario["boarding"]["kind"] = boarding;
+    scenario["weather"]["water_temperature_degC"] = sea_degC;
+    scenario["uncertain"]["lost_in_first_minutes"] = {{"low", 0.05}, {"high", 0.2}};
+    return scenario;
+  };
+  const Places plain{"/uncertain"}, doubted{"/uncertain", "/uncertain/lost_in_first_minutes"};
+  CHECK(places(with("swim", 12)) == plain);
+  CHECK(places(with("swim", 24.9)) == plain);
+  CHECK(places(with("swim", 25)) == doubted);
+  CHECK(places(with("dry", 12)) == doubted);
+  json drawn = with("dry", 12);
+  drawn["uncertain"]["launch"] = {{"way", "by_hand"}};
+  CHECK(places(drawn) == plain);
+  json lost = calm_case();
+  lost["boarding"]["kind"] = "swim";
+  lost["crew"][0]["lost_in_first_minutes"] = true;
+  CHECK(places(lost) == Places{"/crew/0/lost_in_first_minutes"});
+}
+
 TEST_CASE("the pack of a raft that is drawn") {
   // Usual packs: scenarios/catalogue/rafts.json.
   const auto words = [](const char* pack, const json& uncertain) {

@@ -70,6 +70,13 @@ TEST_CASE("the scenario begins at the abandonment and says when now is") {
   CHECK(v.scenario.crew.size() == 5);
 }
 
+TEST_CASE("losses in the first minutes are counted as stated, and by nothing else") {
+  Situation s = five();
+  CHECK_FALSE(valid(s).scenario.uncertain->lost_in_first_minutes);
+  s.lost_in_first_minutes = {0.05, 0.2};
+  CHECK(valid(s).scenario.uncertain->lost_in_first_minutes == FirstMinutes{0.05, 0.2});
+}
+
 TEST_CASE("what is not known is drawn, what is known is not") {
   const ValidScenario nothing = valid(five());
   for (const char* pointer : {"/crew/4/sex", "/crew/4/age_years", "/crew/0/clothing", "/raft/kind",

@@ -48,7 +48,8 @@ struct Dressed {
   void freeze(int s) {
     system::freeze_saturation(x.data(), around, out);
     runs_off_kg_s = system::freeze_segment_surfaces(
-        b, s, x.data(), around, system::shares(s, around, held.in_water), worn(), sweat_W, fitted, out);
+        b, s, x.data(), around, system::shares(s, around, held.in_water, held.left_behind), worn(), sweat_W,
+        fitted, out);
   }
   const body::Surface<double>& skin(int s) const { return out.skin_surface[s]; }
   const body::OuterSurface<double>& cloth(int s) const { return out.clothing_surface[s]; }
@@ -242,7 +243,7 @@ TEST_CASE("a protective aid adds its resistance over both films") {
 TEST_CASE("shares of the legs half under water add up to one") {
   Dressed c;
   c.around.submerged[legs] = 0.5;
-  const auto s = system::shares(legs, c.around, 0.0);
+  const auto s = system::shares(legs, c.around, 0.0, 0.0);
   // Rest 0.5: seat 0.12 x 0.5 = 0.06 with a quarter pooled, touching 0.12 x 0.5 = 0.06.
   CHECK(s.floor == Near(0.045));
   CHECK(s.puddle == Near(0.015));

@@ -5,7 +5,9 @@
 #include <chrono>
 #include <cmath>
 
+#include "bide/core/csv.hpp"
 #include "bide/core/printable.hpp"
+#include "bide/core/text.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/moment.hpp"
@@ -60,6 +62,18 @@ struct Reading {
       s.crew = std::get<std::vector<scenario::KnownPerson>>(std::move(crew));
   }
 
+  std::optional<scenario::FirstMinutes> first_minutes(const std::optional<std::string>& text) {
+    if (!text) return std::nullopt;
+    const std::vector<std::string> ends = split(*text, ',');
+    const auto low = parse_number(ends.front()), high = parse_number(ends.back());
+    if (ends.size() == 2 && low && high && 0 <= *low && *low <= *high && *high <= 1)
+      return scenario::FirstMinutes{*low, *high};
+    refuse("--first-minutes", fmt::format("found {}; allowed two shares from 0 to 1, the least first, as "
+                                          "0.05,0.2",
+                                          scenario::in_quotes(*text)));
+    return std::nullopt;
+  }
+
   std::string place(const NightFlags& flags, scenario::Situation& s) {
     if (!flags.place) {
       refuse("--place", "missing; where are they? As 58,-12, or the name of a sea (bide catalogue seas)");
@@ -80,7 +94,7 @@ struct Reading {
 
 bool NightFlags::any() const {
   return persons || month || crew || abandoned || place || raft || clothing || boarding || last_contact ||
-         name || sea_degC || air_degC || wind_m_s;
+         name || first_minutes || sea_degC || air_degC || wind_m_s;
 }
 
 void add_setting_flags(Command& command, NightFlags& flags, const Argument& scenario_file) {
@@ -130,6 +144,11 @@ void add_night_flags(Command& command, NightFlags& flags, const Argument& scenar
   command
       .text("--last-contact", flags.last_contact, "When all were last known alive, as 6h before now, or UTC")
       .excludes(scenario_file);
+  command
+      .text("--first-minutes", flags.first_minutes,
+            "Share of those who enter the water lost in its first minutes, least and greatest, as 0.05,0.2; "
+            "not counted if left out, for no such share is published")
+      .excludes(scenario_file);
   command.text("--ahead", flags.ahead, "Without a file: how long to follow them beyond now")
       .excludes(scenario_file);
   command.text("--name", flags.name, "Title of the answer").excludes(scenario_file);
@@ -154,6 +173,7 @@ std::variant<scenario::Situation, scenario::Diagnostics> situation_of(const Nigh
   s.month = flags.month;
   s.sea_degC = flags.sea_degC, s.air_degC = flags.air_degC, s.wind_m_s = flags.wind_m_s;
   s.raft = known(flags.raft), s.clothing = known(flags.clothing), s.boarding = known(flags.boarding);
+  s.lost_in_first_minutes = read.first_minutes(flags.first_minutes);
   if (flags.name)
     if (const auto bad = why_not_utf8(*flags.name)) read.refuse("--name", *bad);
   const std::size_t persons = s.crew.empty() ? static_cast<std::size_t>(s.persons) : s.crew.size();

@@ -15,7 +15,8 @@ namespace bide::tool {
 
 struct NightFlags {
   std::optional<int> persons, month;
-  std::optional<std::string> crew, abandoned, place, raft, clothing, boarding, last_contact, name;
+  std::optional<std::string> crew, abandoned, place, raft, clothing, boarding, last_contact, name,
+      first_minutes;
   std::optional<double> sea_degC, air_degC, wind_m_s;
   std::string ahead = fmt::format("{:g}d", scenario::Situation{}.ahead_h* hour_s / day_s);
 

@@ -61,7 +61,7 @@ Answer comparison_answer(const Comparison& comparison) {
   else
     out.back().says += "; " + runs_of_each(comparison);
   add_by_option(out, "Not in it", comparison,
-                [](const Compared& own) { return not_in_the_model(*own.scenario); });
+                [](const Compared& own) { return not_in_the_model(*own.scenario, Told::as_written); });
   return out;
 }
 

@@ -76,6 +76,7 @@ Answer night_answer(const study::OddsAnswer& m) {
              {"Ask next", ask_words(m, most_asked)},
              {"Inside", inside_line(m)},
              {"Water", water_line(m)}};
+  if (const std::string lost = first_minutes_line(m); !lost.empty()) out.push_back({"Into water", lost});
   if (m.started_h_ago && *m.started_h_ago < 1) out.push_back({"First hour", first_hour_line(m.scenario)});
   std::string sure = fmt::format(
       "{} futures, not a forecast; what is not known is drawn from priors, most of them judgement: what is "
@@ -84,7 +85,7 @@ Answer night_answer(const study::OddsAnswer& m) {
   if (m.as_written)
     for (const std::string& each : left_out_sentences(judged(*m.as_written))) sure += "; " + each;
   out.push_back({"How sure", sure});
-  out.push_back({"Not in it", not_in_the_model(m.scenario)});
+  out.push_back({"Not in it", not_in_the_model(m.scenario, Told::futures)});
   return out;
 }
 

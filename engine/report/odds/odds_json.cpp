@@ -200,6 +200,14 @@ Shape<study::SignalsLeft> signals_left_shape() {
       .part("beacon", chance_shape(), [](const Left& s) { return s.beacon; });
 }
 
+Shape<scenario::FirstMinutes> first_minutes_shape() {
+  using Range = scenario::FirstMinutes;
+  return Shape<Range>()
+      .with(
+          "low", [](const Range& r) { return Exact{r.low}; }, "share of those who enter the water")
+      .with("high", [](const Range& r) { return Exact{r.high}; });
+}
+
 Shape<study::Unknown> unknown_shape() {
   using study::Unknown;
   return Shape<Unknown>()
@@ -276,6 +284,11 @@ const Shape<Odds>& odds_shape() {
                              ? std::optional(Help{&*m.odds.help, &*m.scenario.scenario.uncertain->rescue})
                              : std::nullopt;
                 })
+          .part(
+              "lost_in_first_minutes", first_minutes_shape(),
+              [](const Odds& m) { return m.scenario.scenario.uncertain->lost_in_first_minutes; },
+              "as the scenario states; null: they are left out. How often somebody was lost stands in "
+              "first_alive_ended_by")
           .part("launch", launch_shape(), [](const Odds& m) { return m.launch; })
           .part("signals_left_when_help_comes", signals_left_shape(), [](const Odds& m) { return m.signals; })
           .parts("unknowns", unknown_shape(), [](const Odds& m) { return m.unknowns; })

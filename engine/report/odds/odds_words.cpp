@@ -128,7 +128,7 @@ std::vector<std::string> about_sentences(const study::OddsAnswer& m) {
         "Chances that a neglected raft fails rest on a handful of published cases, two to five rafts each; "
         "they are drawn from the wide interval of so few.");
   out.push_back("To see one future: --sample and its number runs it, --dump writes it as a plain scenario.");
-  out.push_back("Not in the model: " + not_in_the_model(m.scenario));
+  out.push_back("Not in the model: " + not_in_the_model(m.scenario, Told::futures));
   return out;
 }
 
@@ -235,6 +235,18 @@ std::string water_line(const study::OddsAnswer& m) {
                      odds_hours(a.water_out_middle_h, m.odds.horizon_h), none);
 }
 
+std::string first_minutes_line(const study::OddsAnswer& m) {
+  const auto& range = m.scenario.scenario.uncertain->lost_in_first_minutes;
+  if (!range) return "";
+  double somebody = 0;
+  for (const auto& [limit, part] : m.odds.alive_ended)
+    if (limit == system::Limit::first_minutes) somebody = part;
+  return fmt::format(
+      "{} of those who enter it are lost in the first minutes, as stated (no such share is published): "
+      "somebody in {} of futures",
+      share_lost(*range), share(somebody));
+}
+
 std::string ask_words(const study::OddsAnswer& m, std::size_t most) {
   constexpr double least = 0.05;
   const std::vector<study::Ask> asks = study::ask_next(m.unknowns, least);
@@ -287,11 +299,12 @@ Answer odds_answer(const study::OddsAnswer& m) {
       fmt::format("shares good to {1} percentage points for the number of futures, {0}; not a forecast",
                   m.odds.futures, widest_points(m));
   if (m.as_written) sure += "; " + how_sure(*m.as_written);
+  if (const std::string lost = first_minutes_line(m); !lost.empty()) out.push_back({"Into water", lost});
   out.push_back({"Inside", inside_line(m)});
   out.push_back({"Water", water_line(m)});
   out.push_back({"First hour", first_hour_line(m.scenario)});
   out.push_back({"How sure", sure});
-  out.push_back({"Not in it", not_in_the_model(m.scenario)});
+  out.push_back({"Not in it", not_in_the_model(m.scenario, Told::futures)});
   return out;
 }
 

@@ -35,6 +35,8 @@ std::string ask_words(const study::OddsAnswer& material, std::size_t most);
 std::string who_first(const study::OddsAnswer& material);
 std::string inside_line(const study::OddsAnswer& material);
 std::string water_line(const study::OddsAnswer& material);
+// Losses in the first minutes in the water; empty where the scenario states none.
+std::string first_minutes_line(const study::OddsAnswer& material);
 
 // The answer in lines.
 Answer odds_answer(const study::OddsAnswer& material);

@@ -243,7 +243,7 @@ document::Section answer_section(const Provision& in) {
       {"Not in it",
        std::string("Signals, tools, first aid and medicines: they do not change how long people "
                    "last in the model; carry what the raft's instructions and your rules ask for. ") +
-           not_in_the_model(in.asked)});
+           not_in_the_model(in.asked, Told::futures)});
   out.blocks.push_back(document::Facts{std::move(lines)});
   if (document::Chart chart = curve_chart(in); !chart.series.empty()) out.blocks.push_back(std::move(chart));
   return out;

@@ -230,7 +230,7 @@ Answer answer_of(const AnswerBasis& basis, const std::string& buys) {
                          {"First hour", first_hour_line(basis.scenario)},
                          {"How sure", how_sure(basis.figures) + "; " +
                                           what_the_range_is(basis.members.size(), basis.scenario)},
-                         {"Not in it", not_in_the_model(basis.scenario)}});
+                         {"Not in it", not_in_the_model(basis.scenario, Told::as_written)}});
   return out;
 }
 

@@ -54,8 +54,8 @@ document::Section basis_section(const Material& m) {
     out.blocks.push_back(heading("Assumed:"));
     out.blocks.push_back(document::List{m.timeline.assumptions});
   }
-  out.blocks.push_back(
-      document::Paragraph{"Not in the model: " + not_in_the_model(m.scenario), false, false});
+  out.blocks.push_back(document::Paragraph{
+      "Not in the model: " + not_in_the_model(m.scenario, Told::as_written), false, false});
   if (std::vector<std::string> cautions = caution_sentences(m.scenario); !cautions.empty()) {
     out.blocks.push_back(heading("Cautions:"));
     out.blocks.push_back(document::List{std::move(cautions)});

@@ -6,9 +6,11 @@
 #include <utility>
 
 #include "bide/core/people.hpp"
+#include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
 #include "bide/report/words/input.hpp"
 #include "bide/report/words/words.hpp"
+#include "bide/scenario/first_minutes.hpp"
 
 namespace bide::report {
 namespace {
@@ -26,6 +28,21 @@ std::string next_words(const PersonOutcome& person) {
   if (person.next_limit == system::Limit::none) return "";
   return fmt::format(" {}: {}, {}.", person.able.at_s ? "Nearest other limit then" : "Next limit",
                      outcome::short_cause(person.next_limit), margin_left(person.next_margin_fraction));
+}
+
+// Of the first minutes in cold water: what of them is left out, and by which key they can be counted.
+std::string first_minutes_left_out(const scenario::Scenario& s, Told told) {
+  const bool drawn = told == Told::futures;
+  const auto& range = s.uncertain ? s.uncertain->lost_in_first_minutes : std::nullopt;
+  if (range && drawn) return "";
+  std::string out = "the first minutes in cold water";
+  if (std::any_of(s.crew.begin(), s.crew.end(),
+                  [](const scenario::Person& p) { return p.lost_in_first_minutes; }))
+    out += " beyond who is entered as lost";
+  else if (drawn ? scenario::may_enter_water(s) : scenario::enter_water(s))
+    out += range ? fmt::format(" (counted in odds alone: {} lost, as stated)", share_lost(*range))
+                 : " (odds count a share lost if one is stated: lost_in_first_minutes)";
+  return out + ", ";
 }
 
 std::string words_of(const PersonOutcome& person, double horizon_s, const scenario::Limits& limits) {
@@ -61,7 +78,12 @@ std::vector<std::string> person_sentences(const Material& m) {
   return out;
 }
 
-std::string not_in_the_model(const scenario::ValidScenario& scenario) {
+std::string share_lost(const scenario::FirstMinutes& range) {
+  if (range.low == range.high) return fmt::format("{:.3g} %", pct * range.low);
+  return fmt::format("{:.3g} to {:.3g} %", pct * range.low, pct * range.high);
+}
+
+std::string not_in_the_model(const scenario::ValidScenario& scenario, Told told) {
   using scenario::Person;
   const scenario::Scenario& s = scenario.scenario;
   const bool hurt = std::any_of(s.crew.begin(), s.crew.end(), [](const Person& p) {
@@ -70,7 +92,7 @@ std::string not_in_the_model(const scenario::ValidScenario& scenario) {
   });
   const bool fails =
       !s.failures.empty() || (s.uncertain && (!s.uncertain->events.empty() || s.uncertain->readiness));
-  return fmt::format("Drowning, the first minutes in cold water, despair, collapse at or after rescue; {}",
+  return fmt::format("Drowning, {}despair, collapse at or after rescue; {}", first_minutes_left_out(s, told),
                      hurt || fails ? "injury, illness, capsize, breakage other than entered."
                                    : "injury, illness, capsize, breakage (none was entered).");
 }

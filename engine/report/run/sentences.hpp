@@ -17,8 +17,14 @@ std::string head_sentence(const scenario::ValidScenario& scenario, bool in_raft,
 // Cause of the end for each person, and the next limit; persons with the same words share a sentence.
 std::vector<std::string> person_sentences(const Material& material);
 
+// What an answer is about: one case as written, or futures drawn from what is uncertain.
+enum class Told { as_written, futures };
+
 // What the model leaves out, and whether injury, illness, capsize or breakage were entered.
-std::string not_in_the_model(const scenario::ValidScenario& scenario);
+std::string not_in_the_model(const scenario::ValidScenario& scenario, Told told);
+
+// "5 to 20 %" of a stated range of losses in the first minutes.
+std::string share_lost(const scenario::FirstMinutes& range);
 
 inline constexpr const char* what_able_means = "Able: can still help themselves.";
 

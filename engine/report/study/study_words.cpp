@@ -126,7 +126,7 @@ Answer study_answer(const study::Study& study, const study::Summary& summary) {
       out.push_back({"Decides", std::move(most)});
   out.push_back(
       {"What ran", fmt::format("{}; {} failed and are left out", design_words(study), summary.failed)});
-  out.push_back({"Not in it", not_in_the_model(study.scenario())});
+  out.push_back({"Not in it", not_in_the_model(study.scenario(), Told::futures)});
   return out;
 }
 

@@ -291,6 +291,18 @@ struct Sampler::Walk {
     }
   }
 
+  // Whoever of them is asked: which boarding holds is known once all is drawn.
+  void first_minutes() {
+    const auto& range = sampler.uncertain_.lost_in_first_minutes;
+    if (!range) return;
+    const double share =
+        range->low + (range->high - range->low) * take("first minutes: share lost", FactorKind::epistemic);
+    for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i)
+      if (const std::string at = fmt::format("/crew/{}/lost_in_first_minutes", i);
+          free(at) && take(at, FactorKind::aleatory) < share)
+        out.lost.push_back(at);
+  }
+
   void alternatives() {
     const auto& all = sampler.uncertain_.alternatives;
     if (all.empty()) return;
@@ -317,6 +329,7 @@ struct Sampler::Walk {
     raft();
     if (sampler.uncertain_.rescue)
       out.rescue_h = rescue_h(*sampler.uncertain_.rescue, take("rescue", FactorKind::aleatory));
+    first_minutes();
   }
 };
 
@@ -421,6 +434,9 @@ scenario::Node Sampler::document_of(const Drawn& sample) const {
   if (sample.raft.no_raft && scenario::member(&root, "raft") != nullptr) scenario::take_raft_away(root);
   for (const scenario::FailureKind kind : sample.raft.failures)
     if (scenario::can_fail(root, kind)) fail({kind, 0});
+  if (scenario::enter_water(root))
+    for (const std::string& pointer : sample.lost)
+      if (!puts(pointer)) put({pointer, true});
   return root;
 }
 

@@ -40,6 +40,8 @@ struct Drawn {
   std::vector<Setting> of_alternative;      // applied last
   std::string alternative;                  // name; empty when there are none
   RaftDrawn raft;                           // of readiness and launch
+  std::vector<std::string> lost;            // fields of the people lost in the first minutes, if they enter
+                                            // the water
   std::optional<double> rescue_h;           // after the start; infinite: no help comes; empty: not considered
 };
 
