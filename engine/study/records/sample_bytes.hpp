@@ -14,7 +14,7 @@
 namespace bide::study {
 
 // Changes with the layout, so that records of two layouts never mix.
-inline constexpr std::uint32_t sample_layout = 2;
+inline constexpr std::uint32_t sample_layout = 3;
 
 std::size_t sample_bytes(std::size_t persons);
 // The crew whose results take so many bytes; of other sizes the next smaller one.
