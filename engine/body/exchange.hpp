@@ -76,7 +76,8 @@ struct PersonCoefficients {
       clothing_drain_kg_s;                          // to the floor
   T toe_degC;
   T cold_feet;  // rate of exposure to non-freezing cold injury, [0, 1]
-  T frozen;     // 1 while a digit is below the freezing point of tissue
+  T frozen;     // rate of exposure to freezing of digits, at least 0
+  T face;       // of the time in which a bare face may freeze, 1/s
   T severity;   // of seasickness
   T living;     // 1 while alive
 };

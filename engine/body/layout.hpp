@@ -75,7 +75,8 @@ enum : int {
   total_nitrogen,              // g
   total_shivering,             // J
   total_cold_feet,             // s of exposure to non-freezing cold injury
-  total_frozen,                // s with a digit below the freezing point of tissue
+  total_frozen,                // s of exposure to freezing of digits
+  total_face,                  // of the time in which a bare face may freeze
   count
 };
 }  // namespace at

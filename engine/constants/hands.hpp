@@ -1,4 +1,4 @@
-// Fingers, and cold injury of hands and feet.
+// Fingers, and cold injury of hands, feet and face.
 #pragma once
 
 #include "bide/core/sourced.hpp"
@@ -101,5 +101,53 @@ inline constexpr Sourced frostbite_degC{-0.55, "degC", "tissuefreezing", "freezi
                                         Trust::second_hand};
 inline constexpr Sourced frostbite_h{
     1, "h", "armymd0152", "mean 10, range 1 to 20: the shortest", Trust::seen, 1, 20};
+// Skin freezes later than at the freezing point of tissue, and then at once.
+inline constexpr Sourced skin_freezes_degC{
+    -4.8,
+    "degC",
+    "danielsson1996",
+    "surface of skin at which 5 % of fingers freeze, recalled; the minutes of a face have the same number",
+    Trust::from_memory,
+    -8,
+    -2};
+inline constexpr Sourced skin_freezes_min{
+    1,
+    "min",
+    "",
+    "ice spreads through skin below its freezing point within seconds to minutes",
+    Trust::judgement,
+    0.1,
+    10};
+
+// ---- bare faces: minutes = (at rest - per wind x wind) x (skin freezes at - air)^-exponent
+inline constexpr Sourced face_minutes{2111, "min K^1.668", "ducharme2005",
+                                      "formula of minutes to frostbite, recalled", Trust::from_memory};
+inline constexpr Sourced face_minutes_per_km_h{24.5, "min K^1.668 h/km", "ducharme2005",
+                                               "the same formula, recalled", Trust::from_memory};
+inline constexpr Sourced face_exponent{1.668, "-", "ducharme2005", "the same formula, recalled",
+                                       Trust::from_memory};
+inline constexpr Sourced face_least_wind_km_h{
+    16,
+    "km/h",
+    "ducharme2005",
+    "the lesser wind of its trial; the formula was published from 21.5 on",
+    Trust::seen,
+    16,
+    21.5};
+inline constexpr Sourced face_greatest_wind_km_h{
+    58.2,
+    "km/h",
+    "ducharme2005",
+    "0.667 x 80 + 4.8: wind at a walker's face where the published table ends, 80 km/h at 10 m, recalled",
+    Trust::from_memory,
+    45,
+    62};
+inline constexpr Sourced face_longest_min{30,
+                                          "min",
+                                          "ducharme2005",
+                                          "longest time for which the formula was published, recalled",
+                                          Trust::from_memory,
+                                          15,
+                                          45};
 
 }  // namespace bide::constants

@@ -33,6 +33,7 @@ std::vector<double> course_of(quantity::Id of, const Timeline& timeline, const P
     case quantity::swimming:
     case quantity::cold_feet:
     case quantity::frozen:
+    case quantity::face:
     case quantity::count:
       break;
   }

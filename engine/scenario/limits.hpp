@@ -36,6 +36,7 @@ enum class Limit : unsigned char {
   frostbite,
   able_osmolality_low,
   lethal_osmolality_low,
+  frostbite_face,
   lost_airway,    // no level of its own: see takes_airway() in system/limits.hpp
   first_minutes,  // nor has this: stated or drawn of a person, before anything is computed
   none
@@ -67,6 +68,7 @@ enum Id : unsigned char {
   swimming,
   cold_feet,
   frozen,
+  face,
   count
 };
 }  // namespace quantity
@@ -86,6 +88,7 @@ inline constexpr std::array<QuantityRow, quantity::count> quantities{{
     {quantity::swimming, 1, 1, " of a rested swimmer's power"},
     {quantity::cold_feet, 0, hour_s, " h"},
     {quantity::frozen, 0, hour_s, " h"},
+    {quantity::face, 0, 1, " of the time in which a face may freeze"},
 }};
 
 // The key of a scenario that sets the level, and the range in which it may lie.
@@ -168,7 +171,7 @@ inline constexpr std::array<LimitRow, limit_count> limits = [] {
       {cold_injury, "cold_injury", injury, cold_feet, above, same, c::wet_cold_injury_h,
        "cold injury of the feet", "wet or cold for too long", StatedLevel{}},
       {frostbite, "frostbite", injury, frozen, above, same, c::frostbite_h, "frostbite",
-       "fingers or toes below freezing for too long", StatedLevel{}},
+       "fingers or toes frozen, or below freezing for too long", StatedLevel{}},
       {able_osmolality_low, "able_osmolality_low", unable, osmolality, below, same,
        c::able_osmolality_low_mOsm_kg, "dilute blood", "below",
        key(&S::able_osmolality_low_mOsm_kg, "able_osmolality_low_mOsm_kg", "mOsm/kg", 200, 275,
@@ -177,6 +180,8 @@ inline constexpr std::array<LimitRow, limit_count> limits = [] {
        c::lethal_osmolality_low_mOsm_kg, "dilute blood", "below",
        key(&S::lethal_osmolality_low_mOsm_kg, "lethal_osmolality_low_mOsm_kg", "mOsm/kg", 180, 260,
            "Not alive below this plasma osmolality.")},
+      {frostbite_face, "frostbite_face", injury, face, above, same, 1, "frostbite of the face",
+       "bare in cold wind for too long", StatedLevel{}},
       {lost_airway, "lost_airway", lethal, count, below, same, 0, "loss of airway protection", "",
        StatedLevel{}},
       {first_minutes, "first_minutes", lethal, count, below, same, 0, "the first minutes in the water", "",

@@ -4,6 +4,7 @@
 // Outputs: CabinCoefficients and Surroundings. Validity and source: each function in cabin/.
 #pragma once
 
+#include "bide/body/hands.hpp"
 #include "bide/cabin/bilge.hpp"
 #include "bide/cabin/clothing.hpp"
 #include "bide/cabin/co2.hpp"
@@ -40,6 +41,7 @@ struct Surroundings {
   T time_s;                                      // since the start
   T sea_degC, tube_degC, latent_heat_J_kg;
   T weighted_acceleration_m_s2, wave_height_m;
+  T face_freezing_per_s;  // of the time in which a face in the wind may freeze
 };
 
 // Openings in use: what the routine holds open, and what cannot be shut.
@@ -225,6 +227,9 @@ void freeze_cabin(const Compiled<T>& compiled, const Held<T>& held, const weathe
   s.latent_heat_J_kg = c.latent_heat_J_kg;
   s.weighted_acceleration_m_s2 = w.weighted_acceleration_m_s2;
   s.wave_height_m = w.wave_height_m;
+  // Heads are above the tubes. In the water they are below the height of this wind, which is kept.
+  s.face_freezing_per_s =
+      (T(1) - held.enclosed) * body::face_freezing_per_s(w.air_temperature_degC, w.wind_raft_m_s);
 }
 
 }  // namespace bide::system

@@ -126,7 +126,7 @@ inline void freeze_circulation(const body::Build<T>& b, const T* y, const body::
 
 // Fingers and toes, once their surfaces are known.
 template <class T>
-inline void freeze_digits(const T* y, const Surroundings<T>& around, const T& wet,
+inline void freeze_digits(const body::Build<T>& b, const T* y, const Surroundings<T>& around, const T& wet,
                           body::PersonCoefficients<T>& c) {
   using namespace body;
   // Dry loss and mean surroundings.
@@ -150,7 +150,9 @@ inline void freeze_digits(const T* y, const Surroundings<T>& around, const T& we
   c.toe_degC = toe_degC(y[own::node(feet, core)], T(share * c.perfusion_W_K[feet][skin]), T(share * foot_W_K),
                         beyond_degC);
   c.cold_feet = c.living * cold_injury_rate(c.toe_degC, wet);
-  c.frozen = c.living * freezing_exposure(smaller(c.toe_degC, y[own::finger]));
+  const T finger_degC = y[own::finger];
+  const T skin_degC = finger_skin_degC(finger_degC, around_degC, loss_W_K, T(b.finger_area_m2));
+  c.frozen = c.living * freezing_exposure(smaller(c.toe_degC, finger_degC), smaller(c.toe_degC, skin_degC));
 }
 
 // Heat made in every node, less breath, plus sun, W.
@@ -316,6 +318,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   const Build<T>& b = compiled.persons[index];
   const HeldPerson<T>& h = held.persons[index];
   c.living = h.living;
+  c.face = h.living * around.face_freezing_per_s;
   c.absorbed_carbohydrate_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_carbohydrate]);
   c.absorbed_fat_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_fat]);
   c.absorbed_protein_kJ_s = h.living * food_absorption_kJ_s(y[own::gut_protein]);
@@ -361,7 +364,7 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   const T wet = smoothstep(T(y[own::clothing_water + feet] * b.per_clothing_capacity[feet]), 0.0, 1.0);
   // Feet in the water on the floor are as wet as in the sea, but for a suit's.
   const T under = larger(h.in_water, T((T(1) - b.waterproof) * around.submerged[feet]));
-  freeze_digits(y, around, T(larger(wet, under)), c);
+  freeze_digits(b, y, around, T(larger(wet, under)), c);
 }
 
 }  // namespace bide::system

@@ -50,7 +50,8 @@ Quantities<T> quantities_of(const body::Build<T>& person, const T* y, const T& c
           T(1) - y[body::at::protein_mass] / person.protein_kg,
           swimming_power(person, y),
           y[body::at::total_cold_feet],
-          y[body::at::total_frozen]};
+          y[body::at::total_frozen],
+          y[body::at::total_face]};
 }
 
 // The levels in force, one for each limit that has one, in the unit of its quantity. Holds nothing but T.

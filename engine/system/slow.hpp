@@ -145,6 +145,7 @@ inline FromPerson<T> slow_person(const body::PersonCoefficients<T>& c, const T* 
   t.template at<at::total_shivering>() = c.shivering_W;
   t.template at<at::total_cold_feet>() = c.cold_feet;
   t.template at<at::total_frozen>() = c.frozen;
+  t.template at<at::total_face>() = c.face;
   t.template at<at::total_absolute_heat>() = turnover<person_accounts, Ledger::heat>(t);
   t.store(k);
   return {k[at::total_to_air] + k[at::total_to_canopy] + k[at::total_to_floor_water] + c.breath_dry_W,

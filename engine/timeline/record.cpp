@@ -89,7 +89,7 @@ void Recorder::row(double t, const std::vector<double>& x) {
     s.heat_loss_evaporation_W.push_back(r[at::total_evaporation]);
     s.heat_loss_breath_W.push_back(r[at::total_breath]);
     const double able = held.persons[index].able;
-    s.task_ability.push_back(able * body::dexterity(finger));
+    s.task_ability.push_back(able * system::hand_pace(system::Task::sachet, b, y));
     s.fine_work.push_back(able * system::hand_can(system::Task::sachet, b, y));
     s.grip.push_back(able * system::hand_can(system::Task::bailer, b, y));
   }

@@ -16,7 +16,8 @@
 
 namespace bide::timeline {
 
-// One person, one value per output time. Fine work and grip are 1 while able with hands that can, else 0.
+// One person, one value per output time. Fine work and grip are 1 while able with hands that can, else 0;
+// task ability is the pace at fine work, a share of warm hands'.
 struct PersonSeries {
   std::vector<double> core_degC, head_core_degC, mean_skin_degC, finger_degC, hand_skin_degC, foot_skin_degC,
       metabolic_W, shivering_W, sweat_kg_h, clothing_water_kg, water_deficit_pct, osmolality_mOsm_kg,

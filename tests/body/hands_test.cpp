@@ -86,8 +86,45 @@ TEST_CASE("exposure counters") {
   CHECK(cold_injury_rate(10.0, 1.0) == 1);
   CHECK(cold_injury_rate(10.0, 0.0) == Approx(12.0 / 72));
   CHECK(cold_injury_rate(25.0, 1.0) == 0);
-  CHECK(freezing_exposure(-1.0) == 1);
-  CHECK(freezing_exposure(0.0) == 0);
+  CHECK(freezing_exposure(-1.0, -4.0) == 1);
+  CHECK(freezing_exposure(0.0, -4.0) == 0);
+  // Danielsson 1996, from memory: skin of -4.8 freezes; an hour's exposure in a minute.
+  CHECK(freezing_exposure(-1.0, -5.0) == Approx(60));
+}
+
+TEST_CASE("the skin of fingers is colder than they are, by what comes out through it") {
+  // 0.045 m2 that lose 1 W/K to -15 degC: 13 W, 289 W/m2, by 198 W/(m2 K) of the inside 1.46 K.
+  CHECK(finger_skin_degC(-2.0, -15.0, 1.0, 0.045) == Approx(-3.459).epsilon(1e-3));
+  CHECK(finger_skin_degC(20.0, 20.0, 1.0, 0.045) == 20);
+}
+
+TEST_CASE("minutes until a bare face may freeze") {
+  const auto minutes = [](double air_degC, double km_h) {
+    return 1 / (60 * face_freezing_per_s(air_degC, km_h / 3.6));
+  };
+  // By hand: (2111 - 24.5 x 32) x 15.2^-1.668 = 1327 x 0.01068; (2111 - 24.5 x 20) x 25.2^-1.668 = 1621 x
+  // 0.004598.
+  CHECK(minutes(-20, 32) == Approx(14.17).epsilon(1e-3));
+  CHECK(minutes(-30, 20) == Approx(7.453).epsilon(1e-3));
+  // DTIC ADA454525: nobody of twelve at 0 and -10 degC, some at -20.
+  for (const double wind : {0.0, 16.01, 32.0}) {
+    CHECK(face_freezing_per_s(0.0, wind / 3.6) == 0);
+    CHECK(face_freezing_per_s(-10.0, wind / 3.6) == 0);
+    CHECK((face_freezing_per_s(-20.0, wind / 3.6) > 0) == (wind > 0));
+  }
+  CHECK(minutes(-25, 200) == minutes(-25, 60));
+}
+
+TEST_CASE("a face freezes never later in more wind or in colder air") {
+  for (double air = 5; air > -50; air -= 1.5)
+    for (double wind = 0; wind < 40; wind += 0.5) {
+      CAPTURE(air);
+      CAPTURE(wind);
+      const double here = face_freezing_per_s(air, wind);
+      CHECK(here >= 0);
+      CHECK(face_freezing_per_s(air, wind + 0.5) >= here);
+      CHECK(face_freezing_per_s(air - 1.5, wind) >= here);
+    }
 }
 
 TEST_CASE("hands in lanes agree with double") {
@@ -98,5 +135,8 @@ TEST_CASE("hands in lanes agree with double") {
               {{37, 20, 5, 1, 0.4}, {37, 20, 25, 1, 0.4}, {37, 37, 45, 1, 1}, {36, 37, 0, 3, 1}});
   check_lanes(AS_LAMBDA(toe_degC), {{30, 1, 1, 5}, {30, 0, 1, 5}, {10, 1, 0, 5}, {10, 0.1, 0.2, 12}});
   check_lanes(AS_LAMBDA(cold_injury_rate), {{5, 1}, {14.9, 0.3}, {15.1, 1}, {30, 0}});
-  check_lanes(AS_LAMBDA(freezing_exposure), {{-5}, {-0.5}, {0}, {-0.6}});
+  check_lanes(AS_LAMBDA(freezing_exposure), {{-5, -6}, {-0.5, -5}, {0, 0}, {-0.6, -0.7}});
+  check_lanes(AS_LAMBDA(finger_skin_degC),
+              {{5, 0, 1, 0.04}, {0, 0, 1, 0.04}, {-2, -9, 2, 0.05}, {30, 40, 1, 1}});
+  check_lanes(AS_LAMBDA(face_freezing_per_s), {{-20, 9}, {-4, 9}, {-30, 2}, {-40, 50}});
 }

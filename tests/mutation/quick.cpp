@@ -19,4 +19,5 @@
 #include "system/labour_test.cpp"
 #include "system/solve_test.cpp"
 
+#include "system/pace_test.cpp"
 #include "system/tasks_test.cpp"

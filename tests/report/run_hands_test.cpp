@@ -27,6 +27,12 @@ document::Chart tasks_of(const timeline::Timeline& timeline, int persons) {
   return hands_chart(timeline, persons, 0);
 }
 
+timeline::Timeline with_warm_hands(int persons) {
+  timeline::Timeline t = test::synthetic_timeline(persons);
+  for (timeline::PersonSeries& person : t.persons) person.task_ability.assign(t.time_s.size(), 1);
+  return t;
+}
+
 // Fine work is not possible from the first hour to before the second.
 void fails(timeline::PersonSeries& person, const std::vector<double>& time_s, double from_h, double to_h) {
   for (std::size_t i = 0; i < time_s.size(); ++i)
@@ -53,7 +59,7 @@ using Pieces = std::vector<Piece>;
 }  // namespace
 
 TEST_CASE("bars show when fingers and hands can do a task, and what ends it") {
-  timeline::Timeline t = test::synthetic_timeline(2);
+  timeline::Timeline t = with_warm_hands(2);
   fails(t.persons[0], t.time_s, 10, 20);
   fails(t.persons[0], t.time_s, 40, 120);
   fails(t.persons[1], t.time_s, 15, 30);
@@ -69,13 +75,33 @@ TEST_CASE("bars show when fingers and hands can do a task, and what ends it") {
   CHECK(pieces(chart, "possible", "Person B, hand") == Pieces{{0, 120}});
 }
 
+TEST_CASE("fingers at half their pace or less are clumsy, until they fail; anybody is as good as the best") {
+  timeline::Timeline t = with_warm_hands(2);
+  const auto paced = [&t](std::size_t p, double pace, double from_h, double to_h) {
+    for (std::size_t i = 0; i < t.time_s.size(); ++i)
+      if (t.time_s[i] >= from_h * hour_s && t.time_s[i] < to_h * hour_s) t.persons[p].task_ability[i] = pace;
+  };
+  paced(0, 0.6, 0, 5), paced(0, 0.5, 5, 10), paced(0, 0, 10, 20);
+  fails(t.persons[0], t.time_s, 10, 20);
+  fails(t.persons[0], t.time_s, 40, 120);
+  paced(1, 0.2, 8, 15);
+  const document::Chart chart = tasks_of(t, 2);
+  CHECK_FALSE(chart.folded);
+  const char* clumsy = "clumsy: takes twice as long or more";
+  CHECK(pieces(chart, "possible", "Person A, fingers") == Pieces{{0, 5}, {20, 40}});
+  CHECK(pieces(chart, clumsy, "Person A, fingers") == Pieces{{5, 10}});
+  CHECK(pieces(chart, "hands too cold or hurt", "Person A, fingers") == Pieces{{10, 20}});
+  CHECK(pieces(chart, clumsy, "anybody, fingers") == Pieces{{8, 15}});
+  CHECK(pieces(chart, clumsy, "Person A, hand").empty());
+}
+
 TEST_CASE("where hands never fail the bars are folded; a large crew has one row for each grip") {
-  CHECK(tasks_of(test::synthetic_timeline(1), 1).folded);
-  const document::Chart crew = tasks_of(test::synthetic_timeline(25), 25);
+  CHECK(tasks_of(with_warm_hands(1), 1).folded);
+  const document::Chart crew = tasks_of(with_warm_hands(25), 25);
   CHECK(crew.categories == std::vector<std::string>{"anybody, fingers", "anybody, hand"});
 }
 
-// Clumsy from 16 degC, of no use from 8 (constants/limits.hpp, constants/hands.hpp).
+// Slower from 16 degC, of no use from 8 (constants/limits.hpp, constants/hands.hpp).
 TEST_CASE("levels that fingers came below are drawn across, and a chart is open once they were of no use") {
   const auto fingers_at = [](double degC) {
     timeline::Timeline t = test::synthetic_timeline(1);
@@ -90,11 +116,11 @@ TEST_CASE("levels that fingers came below are drawn across, and a chart is open 
   const document::Chart warm = fingers_at(20), cool = fingers_at(12), cold = fingers_at(7);
   CHECK(warm.title == "Fingers");
   CHECK(warm.folded);
-  CHECK(level(warm, "clumsy below") == 0);
+  CHECK(level(warm, "slower below") == 0);
   CHECK(cool.folded);
-  CHECK(level(cool, "clumsy below") == 16);
+  CHECK(level(cool, "slower below") == 16);
   CHECK(level(cool, "function lost") == 0);
   CHECK_FALSE(cold.folded);
-  CHECK(level(cold, "clumsy below") == 16);
+  CHECK(level(cold, "slower below") == 16);
   CHECK(level(cold, "function lost") == 8);
 }

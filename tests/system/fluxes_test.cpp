@@ -88,8 +88,8 @@ TEST_CASE("a person's running totals grow by each flux once") {
   c.fluid_shift_L_s = 1.5e-5, c.glycogen_kJ_s = -0.05, c.fat_kg_s = -2e-6, c.protein_kg_s = -3e-7;
   c.absorbed_carbohydrate_kJ_s = 0.01, c.absorbed_fat_kJ_s = 0.02, c.absorbed_protein_kJ_s = 0.03;
   c.oxidised_kJ_s = 0.12, c.nitrogen_g_s = 1e-4, c.fatigue_per_s = 1e-5, c.motion_dose_m2_s4 = 0.4;
-  c.adaptation_per_s = 2e-6, c.alcohol_mg_dL_s = -0.004, c.cold_feet = 1, c.frozen = 0.5, c.living = 1,
-  c.arms_used_per_s = 3e-4, c.sweat_W_s = 0.7;
+  c.adaptation_per_s = 2e-6, c.alcohol_mg_dL_s = -0.004, c.cold_feet = 1, c.frozen = 0.5, c.face = 6e-4,
+  c.living = 1, c.arms_used_per_s = 3e-4, c.sweat_W_s = 0.7;
   // Stored: 9000 J/K x 0.01 K/s of blood + 500 x 0.02 of fingers + 20000 x 0.001 of trunk core = 120 W.
   c.blood_capacity_J_K = 9000, t.k[bat::blood] = 0.01;
   c.finger_capacity_J_K = 500, t.k[bat::finger] = 0.02;
@@ -124,7 +124,7 @@ TEST_CASE("a person's running totals grow by each flux once") {
   CHECK(k[bat::total_distilled] == Near(5e-5));
   CHECK(k[bat::total_clothing_evaporation] == Near(4e-5));
   CHECK(k[bat::total_clothing_drain] == Near(2.3e-5 + 3e-5));
-  const std::array<std::pair<int, double>, 30> same{{{bat::extracellular_osmoles, -0.5},
+  const std::array<std::pair<int, double>, 31> same{{{bat::extracellular_osmoles, -0.5},
                                                      {bat::urea, 0.25},
                                                      {bat::fluid_shift, 1.5e-5},
                                                      {bat::glycogen, -0.05},
@@ -152,6 +152,7 @@ TEST_CASE("a person's running totals grow by each flux once") {
                                                      {bat::total_nitrogen, 1e-4},
                                                      {bat::total_cold_feet, 1},
                                                      {bat::total_frozen, 0.5},
+                                                     {bat::total_face, 6e-4},
                                                      {bat::total_metabolic, 120},
                                                      {bat::total_shivering, 33}}};
   for (const auto& row : same) {

@@ -66,6 +66,19 @@ TEST_CASE("lanes past different limits do not mix") {
   CHECK(is(past.unconscious, 2));
 }
 
+TEST_CASE("frostbite of the face is an injury that ends nothing, past once its time is through") {
+  const test::Run run = test::load_run(test::minimal_text);
+  const system::LimitRow& row = system::row_of(Limit::frostbite_face);
+  CHECK(row.meaning == system::Meaning::injury);
+  CHECK_FALSE(system::beyond(row, 0.99, run.compiled.limits[row.id]));
+  CHECK(system::beyond(row, 1.01, run.compiled.limits[row.id]));
+  system::Quantities<double> values;
+  for (const auto& each : system::quantities) values[each.id] = each.normal;
+  values[system::quantity::face] = 5;
+  const auto past = system::past_limits(values, run.compiled.limits);
+  CHECK_FALSE((past.unable || past.lethal || past.airway_without_lifejacket));
+}
+
 // Plasma sodium of 120 and 110 mmol/L; 115 stands between.
 TEST_CASE("dilute blood disables, and more of it kills; salty blood stays another limit") {
   const test::Run run = test::load_run(test::minimal_text);

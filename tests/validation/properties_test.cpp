@@ -392,6 +392,37 @@ TEST_CASE("cold injury of the feet is never later in colder air or in wet clothe
   }
 }
 
+// On a raft without a canopy, bare hands and face. Just below freezing more wind may come to a finger's help:
+// the sky is colder than the air.
+TEST_CASE("frostbite of fingers and face is never later in colder air or in more wind") {
+  const auto frozen_h = [](double air, double wind, system::Limit limit) {
+    Rest r;
+    r.duration_h = 6;
+    r.air_degC = air, r.sea_degC = -1, r.wind_m_s = wind;
+    r.raft = R"({"kind": "offshore_foam_4", "canopy": "none"})";
+    r.crew =
+        R"([{"sex": "male", "age_years": 30, "height_m": 1.75, "mass_kg": 78, "clothing": "offshore_cold"}])";
+    return injured_h(r, limit);
+  };
+  for (const system::Limit limit : {system::Limit::frostbite, system::Limit::frostbite_face}) {
+    std::vector<double> by_wind(3, 6.0);
+    for (const double air : {-6.0, -10.0, -16.0, -22.0, -28.0}) {
+      double calmer_h = 6;
+      std::size_t i = 0;
+      for (const double wind : {3.0, 9.0, 16.0}) {
+        const double h = frozen_h(air, wind, limit);
+        CAPTURE(system::name_of(limit));
+        CAPTURE(air);
+        CAPTURE(wind);
+        CHECK(h <= calmer_h);
+        CHECK(h <= by_wind[i]);
+        calmer_h = by_wind[i++] = h;
+      }
+    }
+    CHECK(by_wind.back() < 0.25);
+  }
+}
+
 TEST_CASE("who swims without a lifejacket drowns once the arms are spent, sooner in colder water") {
   const auto alive_h = [](double water, const char* lifejacket) {
     Rest r = in_water({}, water, 4, "swimming");

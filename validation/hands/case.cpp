@@ -4,6 +4,7 @@
 #include "bide/cabin/films.hpp"
 #include "bide/constants/control.hpp"
 #include "bide/core/units.hpp"
+#include "validation/hands/face.hpp"
 #include "validation/hands/foot.hpp"
 #include "validation/support/rest.hpp"
 #include "validation/topics.hpp"
@@ -179,6 +180,7 @@ std::vector<Row> rows() {
         "have the foot's film, and no dilatation");
   three_bodies(cold.compiled, out);
   blame(out.back(), "cold closes the vessels of a hot body's finger too little");
+  faces(out);
   return out;
 }
 

@@ -14,18 +14,18 @@ namespace bide::validation {
 
 namespace {
 
-constexpr const char* file = BIDE_SOURCE_DIR "/validation/judge/body_before.csv";
+constexpr const char* body_file = BIDE_SOURCE_DIR "/validation/judge/body_before.csv";
 
-[[noreturn]] void refuse(int line, const std::string& what) {
-  throw std::runtime_error(std::string(file) + ":" + std::to_string(line) + ": " + what);
+[[noreturn]] void refuse_body(int line, const std::string& what) {
+  throw std::runtime_error(std::string(body_file) + ":" + std::to_string(line) + ": " + what);
 }
 
 ValueBefore value_in(const CsvRow& row) {
   constexpr std::size_t columns = 6;
-  if (row.fields.size() != columns) refuse(row.line, "allowed six fields");
+  if (row.fields.size() != columns) refuse_body(row.line, "allowed six fields");
   const auto number = [&](std::size_t column) {
     const auto read = parse_number(row.fields[column]);
-    if (!read) refuse(row.line, "found \"" + row.fields[column] + "\"; allowed a number");
+    if (!read) refuse_body(row.line, "found \"" + row.fields[column] + "\"; allowed a number");
     return *read;
   };
   return {row.fields[0], row.fields[1], number(2), number(3), number(4), number(5)};
@@ -40,12 +40,12 @@ bool same(double one, double other) {
 }  // namespace
 
 std::vector<ValueBefore> values_before() {
-  std::ifstream in(file);
-  if (!in) throw std::runtime_error(std::string(file) + ": cannot be read");
+  std::ifstream in(body_file);
+  if (!in) throw std::runtime_error(std::string(body_file) + ": cannot be read");
   std::string text, line;
   while (std::getline(in, line)) text += (line.starts_with('#') ? "" : line) + "\n";
   const auto parsed = parse_csv(text);
-  if (const auto* wrong = std::get_if<CsvError>(&parsed)) refuse(wrong->line, wrong->message);
+  if (const auto* wrong = std::get_if<CsvError>(&parsed)) refuse_body(wrong->line, wrong->message);
   const auto& rows = std::get<std::vector<CsvRow>>(parsed);
   std::vector<ValueBefore> out;
   for (std::size_t i = 1; i < rows.size(); ++i) out.push_back(value_in(rows[i]));

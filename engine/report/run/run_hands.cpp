@@ -6,6 +6,7 @@
 #include <limits>
 #include <string>
 
+#include "bide/body/hands.hpp"
 #include "bide/constants/hands.hpp"
 #include "bide/constants/limits.hpp"
 #include "bide/core/people.hpp"
@@ -28,9 +29,10 @@ constexpr std::size_t most_with_bars = 6;
 struct GripRow {
   system::Grip by;
   std::vector<double> PersonSeries::*possible;
+  std::vector<double> PersonSeries::*pace;  // null: whole until lost
 };
-constexpr GripRow grips[] = {{system::Grip::fingers, &PersonSeries::fine_work},
-                             {system::Grip::hand, &PersonSeries::grip}};
+constexpr GripRow grips[] = {{system::Grip::fingers, &PersonSeries::fine_work, &PersonSeries::task_ability},
+                             {system::Grip::hand, &PersonSeries::grip, nullptr}};
 
 // "open a sachet of water, fire a signal"
 std::string tasks_by(system::Grip grip) {
@@ -40,11 +42,13 @@ std::string tasks_by(system::Grip grip) {
   return out;
 }
 
-enum HandState : std::size_t { can, hands_fail, not_able, state_count };
+constexpr double clumsy_pace = 0.5;  // twice as long
+enum HandState : std::size_t { can, clumsy, hands_fail, not_able, state_count };
 
 // Of one person at one output time, or of the crew: the best that anybody can.
 HandState state_of(const Material& m, std::size_t p, std::size_t i, const GripRow& row) {
-  if ((m.timeline.persons[p].*row.possible)[i] > 0) return can;
+  const PersonSeries& person = m.timeline.persons[p];
+  if ((person.*row.possible)[i] > 0) return row.pace && (person.*row.pace)[i] <= clumsy_pace ? clumsy : can;
   const auto& able_until_s = m.outcome.persons[p].able.at_s;
   return able_until_s && m.timeline.time_s[i] >= *able_until_s ? not_able : hands_fail;
 }
@@ -69,18 +73,30 @@ double alive_until_s(const Material& m, std::size_t p) {
   return m.outcome.persons[p].alive.at_s.value_or(m.outcome.horizon_s);
 }
 
+// "1.2 times as long at 14 °C, 2 times at 12 °C"
+std::string paces() {
+  std::string out;
+  for (const double degC : {14.0, 12.0, 10.0})
+    out += fmt::format("{}{:.2g} times{} at {:g} °C", out.empty() ? "" : ", ", 1 / body::dexterity(degC),
+                       out.empty() ? " as long" : "", degC);
+  return out;
+}
+
 document::Chart tasks_chart(const Material& m) {
   document::Chart out;
   out.title = "Who can use their hands, and when";
   out.sentence = fmt::format(
-      "Hours in which a task is possible. With the fingers: {}. With the hand: {}. Below {:g} °C of fingers "
-      "or "
-      "hand it is taken as impossible; nobody is taken to warm their hands on the body first.",
-      tasks_by(system::Grip::fingers), tasks_by(system::Grip::hand),
+      "Hours in which a task is possible. With the fingers: {}. With the hand: {}. Cold fingers take {}; "
+      "from "
+      "twice as long on they are called clumsy. Below {:g} °C of fingers or hand a task is taken as "
+      "impossible; nobody is taken to warm their hands on the body first. A hand that can do its task is "
+      "taken to keep its pace.",
+      tasks_by(system::Grip::fingers), tasks_by(system::Grip::hand), paces(),
       constants::hand_function_lost_degC.value);
   out.x = {"who"};
   out.y = hours_axis(m);
   std::array<Series, state_count> series{Series{"possible", Kind::spans, {}, 0},
+                                         Series{"clumsy: takes twice as long or more", Kind::spans, {}, 2},
                                          Series{"hands too cold or hurt", Kind::spans, {}, 1},
                                          Series{"alive, not able", Kind::spans, {}, 5}};
   const std::size_t persons = m.timeline.persons.size();
@@ -104,7 +120,7 @@ document::Chart tasks_chart(const Material& m) {
       add(person_names(group), alive_until_s(m, p),
           [&](std::size_t i, const GripRow& row) { return state_of(m, p, i, row); });
     }
-  out.folded = series[hands_fail].points.empty();
+  out.folded = series[clumsy].points.empty() && series[hands_fail].points.empty();
   for (Series& each : series)
     if (!each.points.empty()) out.series.push_back(std::move(each));
   return out;
@@ -142,11 +158,11 @@ document::Section hands_section(const Material& m) {
       of_persons(
           m, "Fingers",
           fmt::format("Finger temperature of each person while alive. Below about {:g} °C fine work is "
-                      "clumsy.",
+                      "slower.",
                       constants::dexterity_finger_degC.value)
               .c_str(),
           {"fingers", "°C"}, &PersonSeries::finger_degC),
-      m, &PersonSeries::finger_degC, {{constants::dexterity_finger_degC, "clumsy below", 4}, lost}));
+      m, &PersonSeries::finger_degC, {{constants::dexterity_finger_degC, "slower below", 4}, lost}));
   out.blocks.push_back(
       with_levels(of_persons(m, "Hands", "Skin of the hands of each person, fingers apart, while alive.",
                              {"hands", "°C"}, &PersonSeries::hand_skin_degC),

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bide/constants/hands.hpp"
 #include "bide/core/people.hpp"
 #include "bide/core/units.hpp"
 #include "bide/outcome/cause.hpp"
@@ -51,10 +52,28 @@ document::Table figures(const Material& m) {
   return out;
 }
 
+// What a date of a bare face's frostbite rests on.
+std::string about_faces() {
+  using namespace constants;
+  return fmt::format(
+      "Frostbite of the face counts where no canopy keeps the wind off: from when a bare, dry face may be "
+      "frozen, of the one in twenty who freezes first, in a steady wind of {:g} km/h or more. It is sooner "
+      "in spray and gusts, and later with the face covered, which is not in the model. In less wind, or "
+      "where it would take more than {:g} min, nothing counts, though a face can freeze there too.",
+      face_least_wind_km_h.value, face_longest_min.value);
+}
+
 }  // namespace
 
 document::Section people_section(const Material& m) {
-  return {"Each person", {document::List{person_sentences(m)}, figures(m)}};
+  document::Section out{"Each person", {document::List{person_sentences(m)}, figures(m)}};
+  const bool face = std::any_of(m.outcome.persons.begin(), m.outcome.persons.end(), [](const auto& person) {
+    return std::any_of(person.injuries.begin(), person.injuries.end(), [](const timeline::Injury& each) {
+      return each.limit == system::Limit::frostbite_face;
+    });
+  });
+  if (face) out.blocks.push_back(document::Paragraph{about_faces(), false, false});
+  return out;
 }
 
 }  // namespace bide::report::pages

@@ -8,6 +8,7 @@
 #include "bide/body/hands.hpp"
 #include "bide/core/units.hpp"
 #include "bide/system/readings.hpp"
+#include "bide/system/tasks.hpp"
 #include "bide/timeline/balance.hpp"
 
 namespace bide::study {
@@ -90,7 +91,8 @@ void BlockRecord::row(double t, const std::vector<T>& x) {
     keep(place(p, core),
          {system::core_degC(y), y[at::finger], system::water_deficit_pct(compiled.persons[p], y),
           system::osmolality_mOsm_kg(compiled.persons[p], y), shivering_W,
-          held.persons[p].able * body::dexterity(y[at::finger]), y[at::total_cold_feet]});
+          held.persons[p].able * system::hand_pace(system::Task::sachet, compiled.persons[p], y),
+          y[at::total_cold_feet]});
   }
   time_s_.push_back(t);
   balance(x);
