@@ -31,6 +31,9 @@ void describe(As<Lever>, V&& v) {
   v(&L::gains_by, text("gains_by", required, "Why it gains where it does."));
   v(&L::loses_by, text("loses_by", required, "Why it loses where it does."));
   v(&L::of, text("of", stays_empty("a lever of its own"), "Key of the lever of which it is a dose or pair."));
+  v(&L::gloves,
+    text("gloves", stays_empty("no gloves"), "Catalogue key of gloves for each whose hands are bare."));
+  v(&L::pair_volume_L, number("pair_volume_L", "L", 0, 100, otherwise(0), "Room of a pair of these gloves."));
 }
 
 template <class V>

@@ -39,6 +39,17 @@ void set_values(Node& document, const Lever& lever, std::size_t persons) {
   }
 }
 
+// People whose hands neither clothing nor gloves cover.
+std::vector<std::size_t> bare_handed(const ValidScenario& scenario) {
+  constexpr std::size_t hands = 3;  // in the order of Ensemble
+  std::vector<std::size_t> out;
+  for (std::size_t i = 0; i < scenario.scenario.crew.size(); ++i)
+    if (!(find_gloves(scenario.scenario.crew[i].gloves)->covered_fraction > 0) &&
+        !(scenario.ensembles[i]->covered_fraction[hands] > 0))
+      out.push_back(i);
+  return out;
+}
+
 // Whether a raft with another floor would have the floor that this one has.
 bool brings_floor_of(const Lever& lever, const ValidScenario& scenario) {
   if (!scenario.scenario.raft) return false;
@@ -125,13 +136,19 @@ Lever doses_of(const KitOffer& offer, int doses) {
 
 Burden burden_of(const Lever& lever, const ValidScenario& scenario) {
   Burden burden{lever.mass_kg, lever.volume_L};
+  const auto carry = [&burden](double count, double mass_kg, double volume_L, const std::string& title) {
+    if (count <= 0) return;
+    burden.mass_kg += count * mass_kg;
+    burden.volume_L += count * volume_L;
+    burden.items += fmt::format("{}{:g} x {}", burden.items.empty() ? "" : ", ", count, title);
+  };
   for (const LeverItem& item : lever.add) {
-    const double count = count_of(item, scenario);
-    if (count <= 0) continue;
     const ItemKind& kind = *find_item(item.kind);
-    burden.mass_kg += count * kind.mass_kg;
-    burden.volume_L += count * item.volume_L;
-    burden.items += fmt::format("{}{:g} x {}", burden.items.empty() ? "" : ", ", count, kind.title);
+    carry(count_of(item, scenario), kind.mass_kg, item.volume_L, kind.title);
+  }
+  if (lever.gloves) {
+    const Covering& pair = *find_gloves(*lever.gloves);
+    carry(static_cast<double>(bare_handed(scenario).size()), pair.mass_kg, lever.pair_volume_L, pair.title);
   }
   return burden;
 }
@@ -153,6 +170,11 @@ std::variant<std::vector<ValidScenario>, NotApplicable> pull(const Lever& lever,
   }
   if (brings_floor_of(lever, scenario)) return NotApplicable{"the raft has such a floor"};
   set_values(document, lever, persons);
+  if (lever.gloves) {
+    const std::vector<std::size_t> bare = bare_handed(scenario);
+    if (bare.empty()) return NotApplicable{"nobody has bare hands"};
+    for (const std::size_t i : bare) put(document, fmt::format("/crew/{}/gloves", i), *lever.gloves);
+  }
   add_items(document, lever, scenario);
 
   std::vector<ValidScenario> parts;

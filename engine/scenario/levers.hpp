@@ -32,11 +32,13 @@ struct Lever {
   Named<Value> set;  // by pointer; "*" stands for every person, null takes a value away
   std::vector<LeverItem> add;
   LeverRaft raft = LeverRaft::as_it_is;
-  double mass_kg = 0, volume_L = 0;    // besides the items'
-  bool needs_rain = false;             // does not apply where no rain falls
-  bool closes_openings = false;        // shown with its price in carbon dioxide
-  std::string gains_by{}, loses_by{};  // the physical reason where it gains, and where it loses
-  std::optional<std::string> of{};     // key of the lever of which this is another dose, or a pair
+  double mass_kg = 0, volume_L = 0;     // besides the items'
+  bool needs_rain = false;              // does not apply where no rain falls
+  bool closes_openings = false;         // shown with its price in carbon dioxide
+  std::string gains_by{}, loses_by{};   // the physical reason where it gains, and where it loses
+  std::optional<std::string> of{};      // key of the lever of which this is another dose, or a pair
+  std::optional<std::string> gloves{};  // catalogue key, for each whose hands are bare
+  double pair_volume_L = 0;             // of one pair
 };
 
 // A lever that may stand on a packing list, in doses.

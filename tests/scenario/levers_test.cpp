@@ -47,6 +47,7 @@ TEST_CASE("levers name items that exist, and never what must not be offered") {
     CHECK_FALSE(each.gains_by.empty());
     CHECK_FALSE(each.loses_by.empty());
     for (const LeverItem& item : each.add) CHECK(find_item(item.kind) != nullptr);
+    if (each.gloves) CHECK(find_gloves(*each.gloves) != nullptr);
     std::string title = each.title;
     std::transform(title.begin(), title.end(), title.begin(),
                    [](unsigned char c) { return std::tolower(c); });
@@ -77,6 +78,27 @@ TEST_CASE("a lever sets its values for every person and goes through the ordinar
   CHECK(dry.scenario.boarding.kind == BoardingKind::dry);
   CHECK(dry.scenario.boarding.minutes_in_water == 0);
   CHECK(pulled("pump_up_the_floor", scenario).front().scenario.routine.inflate_floor);
+}
+
+// Gloves of 0.2 kg and mittens of 0.3 kg a pair (gloves.json), 0.6 and 0.9 L.
+TEST_CASE("gloves are for those alone whose hands neither clothing nor gloves cover") {
+  nlohmann::json scenario = test::minimal();
+  const nlohmann::json person = scenario["crew"][0];
+  scenario["crew"] = {person, person, person};
+  scenario["crew"][0]["clothing"] = scenario["crew"][1]["clothing"] = "indoor";
+  scenario["crew"][1]["gloves"] = "gloves_thin";
+  scenario["crew"][2]["clothing"] = "suit_insulated";
+  const ValidScenario one_bare = test::valid(scenario);
+  CHECK(burden_of(lever("gloves_each"), one_bare).mass_kg == doctest::Approx(0.2));
+  CHECK(burden_of(lever("mittens_each"), one_bare).volume_L == doctest::Approx(0.9));
+  CHECK(burden_of(lever("gloves_each"), one_bare).items == "1 x insulated gloves");
+  const ValidScenario gloved = pulled("gloves_each", one_bare).front();
+  CHECK(gloved.scenario.crew[0].gloves == "gloves_insulated");
+  CHECK(gloved.scenario.crew[1].gloves == "gloves_thin");
+  CHECK(gloved.scenario.crew[2].gloves == "none");
+  CHECK(reason("gloves_each", gloved) == "nobody has bare hands");
+  CHECK(reason("mittens_each", gloved) == "nobody has bare hands");
+  CHECK(burden_of(lever("mittens_each"), gloved).items.empty());
 }
 
 TEST_CASE("what is done already, or cannot be, does not apply") {

@@ -96,6 +96,22 @@ TEST_CASE("a lever that helps in the cold and harms in the heat is shown to") {
   CHECK(of(heat, "damp_clothes_in_heat").reason == "already done");
 }
 
+// Bare hands of four people (their clothes cover hands in the file) in the frost above, and of three in the
+// tropics.
+TEST_CASE("gloves lose nothing where bare hands are cold, and gain nothing in the heat") {
+  Changes bare = bitter;
+  for (const char* who : {"/crew/0/clothing", "/crew/1/clothing", "/crew/2/clothing", "/crew/3/clothing"})
+    bare.emplace_back(who, std::string("wet_weather"));
+  const auto cold = tried("cold_sea_wet_floor_flat.json", bare);
+  for (const char* key : {"gloves_each", "mittens_each"}) {
+    CAPTURE(key);
+    CHECK(of(cold, key).burden.items.starts_with("4 x insulated"));
+    CHECK(study::direction(of(cold, key)) == 1);
+  }
+  CHECK(of(tried("cold_sea_wet_floor_flat.json", bitter), "gloves_each").reason == "nobody has bare hands");
+  CHECK(study::direction(of(tried("tropics_little_water.json"), "gloves_each")) <= 0);
+}
+
 TEST_CASE("levers stand by what they gain, the withheld and the senseless behind") {
   const auto levers = tried("tropics_little_water.json");
   REQUIRE(levers.tried.size() == scenario::levers().size());
