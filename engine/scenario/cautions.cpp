@@ -10,6 +10,7 @@
 #include "bide/constants/injury.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/core/units.hpp"
+#include "bide/constants/swimming.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/month_weather.hpp"
 #include "bide/scenario/other_raft.hpp"
@@ -151,6 +152,13 @@ void people(Cautions& c) {
                         outside_words(p.body_fat_pct, k::leanest_measured_pct, k::fattest_measured_pct),
                         k::leanest_measured_pct.value, k::fattest_measured_pct.value));
     const double bmi = p.mass_kg / (p.height_m * p.height_m);
+    if (!p.lifejacket && c.valid.scenario.boarding.kind != BoardingKind::dry)
+      c.say(
+          here + "/lifejacket",
+          fmt::format("{} is in the water without a lifejacket: for how long people keep afloat was measured "
+                      "on adults who swam for 30 to 90 min in water of 5 to {:g} °C; children count as "
+                      "adults, and above {:g} °C only the body's sugar counts",
+                      name, k::swim_warmest_degC.value, k::swim_no_cold_degC.value));
     if (bmi < thin_bmi || bmi > heavy_bmi)
       c.say(here + "/mass_kg", fmt::format("{} has a body mass index of {} kg/m²: outside {:g} to {:g}", name,
                                            outside_words(bmi, thin_bmi, heavy_bmi), thin_bmi, heavy_bmi));

@@ -203,6 +203,8 @@ void describe(As<Person>, V&& v) {
                                           "Resting heat, 1 = as predicted from the person."));
   v(&P::sweat_factor,
     number("sweat_factor", "1", 0.2, 3, otherwise(1), "Sweat for the same heat, 1 = average."));
+  v(&P::swim_endurance_factor, number("swim_endurance_factor", "1", 0.1, 10, otherwise(1),
+                                      "Minutes until arms in cold water can no longer swim, 1 = average."));
   v(&P::core_limit_shift_K, number("core_limit_shift_K", "K", -6, 6, otherwise(0),
                                    "Added to the three core limits of the cold for this person."));
 }

@@ -323,8 +323,9 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
       effort(b, compiled.raft, h, y, swims, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)), around);
   // The published minutes are by the water, in wet clothes; a suit keeps it from the arms.
   c.arms_used_per_s =
-      h.in_water /
-      swim_failure_s(T(around.sea_degC + b.waterproof * (y[own::node(arms, skin)] - around.sea_degC)));
+      h.in_water *
+      arms_used_per_s(T(around.sea_degC + b.waterproof * (y[own::node(arms, skin)] - around.sea_degC)),
+                      b.swim_endurance_factor);
   c.shivering_W = e.shivering_W;
   c.metabolic_W = e.basal_W + e.work_W + e.shivering_W;
   c.breath_dry_W = breath_dry_W(c.metabolic_W, around.air_degC);

@@ -18,7 +18,8 @@ scenario::Person man() {
   p.mass_kg = 75;
   p.body_fat_pct = 17;
   p.vo2max_mL_kg_min = 45;
-  p.shivering_drive_factor = p.shivering_ceiling_factor = p.resting_metabolism_factor = p.sweat_factor = 1;
+  p.shivering_drive_factor = p.shivering_ceiling_factor = p.resting_metabolism_factor = p.sweat_factor =
+      p.swim_endurance_factor = 1;
   return p;
 }
 

@@ -45,7 +45,7 @@ struct Resting {
     p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = p.constriction_age_factor = p.size =
         p.command_size = 1;
     p.core_setpoint_degC = 37, p.mean_skin_setpoint_degC = 33, p.greatest_urine_osmolality_mOsm_kg = 1000,
-    p.susceptibility = 1;
+    p.susceptibility = p.swim_endurance_factor = 1;
     p.greatest_sweat_W_m2 = 500, p.greatest_wettedness = 1, p.sweat_salt_mOsm_kg = 90;
     p.skin_vapour_conductance_m_s = p.burnt_skin_vapour_conductance_m_s = 1e-4;
     p.permeability_index = 0.38;
