@@ -157,7 +157,7 @@ void describe(As<Person>, V&& v) {
                            "Injured: first in rationing, wider uncertainty."));
   v(&P::blood_loss_pct,
     number("blood_loss_pct", "% of blood", 0, constants::blood_class_three_pct, otherwise(0),
-           "Blood lost before the start; from 30 % on people are confused, which is not computed."));
+           "Blood lost before the start; beyond 30 % people are confused, which is not computed."));
   v(&P::burned_pct, number("burned_pct", "% of skin", 0, constants::burn_of_shock_pct, otherwise(0),
                            "Burnt skin, evenly over the body; beyond 20 % comes shock, which is not "
                            "computed."));
