@@ -343,17 +343,19 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   freeze_sources(b, e, around, share, c);
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W), swims);
   freeze_saturation(y, around, c);
-  T drip(0), sweat_total_W(0);
+  T drip(0), sweat_kg_s(0);
   for (int s = 0; s < segment_count; ++s) {
     c.capacity_J_K[s][clothing] = clothing_capacity_J_K(b, s, y[own::clothing_water + s]);
-    const T sweat = sweat_W(b.sweat_share[s], cmd, cmd.local[s]);
-    sweat_total_W += sweat;
-    drip += freeze_segment_surfaces(b, s, y, around, share[s], worn, sweat, compiled.fitted, c);
+    const T commanded_W = sweat_W(b.sweat_share[s], cmd, cmd.local[s]);
+    const Sweat<T> sweat =
+        freeze_segment_surfaces(b, s, y, around, share[s], worn, commanded_W, compiled.fitted, c);
+    sweat_kg_s += sweat.given_kg_s;
+    drip += sweat.runs_off_kg_s;
   }
   freeze_finger(b, y, h, worn, compiled.fitted, c);
   freeze_clothing_water(b, y, around, h, share, drip, c);
   c.severity = severity(b, y, held, h, around);
-  freeze_fluids(b, y, h, cmd, T(sweat_total_W * worn.per_latent_heat_kg_J), c.severity, c);
+  freeze_fluids(b, y, h, cmd, sweat_kg_s, c.severity, c);
   freeze_fuel(b, y, h, e, around, pressure_Pa, c);
   c.motion_dose_m2_s4 = dose_rate_m2_s4(around.weighted_acceleration_m_s2, y[own::motion_dose]);
   c.adaptation_per_s = adaptation_rate_per_s(around.weighted_acceleration_m_s2, y[own::adaptation]);

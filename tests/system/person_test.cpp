@@ -159,12 +159,18 @@ TEST_CASE("warm: sweat 372.2 W per kelvin of the head's core, by shares") {
   CHECK(r.c.sweat_W_s == Near(74.44 / 600));
   CHECK(r.c.salt_loss_mOsm_s == Near(337.0 / 86400));
   r.x[bat::sweat] = 74.44;
+  r.compiled.fitted.wet_skin_withholds = 0;
   r.freeze();
   CHECK(std::abs(r.c.sweat_W_s) < 1e-12);
   // Half on the trunk: 37.22 W = 1.5254e-5 kg/s, and its salt 90 mOsm/kg.
   const double sweat_kg_s = 37.22 / 2.44e6;
   const double salt = 337.0 / 86400;
   CHECK(r.c.salt_loss_mOsm_s == Near(salt + 90 * sweat_kg_s));
+  // What wet skin withholds was never sweat and takes no salt: some 4 % at a third of what the air takes up.
+  r.compiled.fitted.wet_skin_withholds = 1;
+  r.freeze();
+  CHECK(r.c.salt_loss_mOsm_s < salt + 0.97 * 90 * sweat_kg_s);
+  CHECK(r.c.salt_loss_mOsm_s > salt + 0.90 * 90 * sweat_kg_s);
   // Flow through the skin: 117 L/h per kelvin, no share of it set for the trunk.
   CHECK(r.c.perfusion_W_K[trunk][skin] == Near(3.489));
 }
