@@ -226,7 +226,6 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
                           body::PersonCoefficients<T>& c) {
   using namespace body;
   const T fasted = y[own::fasted];
-  const T osmolality = system::osmolality_mOsm_kg(b, y);
   const T constricted = smoothstep(cmd.constriction, 0.0, constants::full_skin_constriction.value);
   // Amounts are an adult's: each is asked of the adult of whom this person is a part.
   const T size = b.size, adult = T(1) / size;
@@ -234,9 +233,10 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
                                               T(adult * b.extracellular_osmoles_mOsm), b.per_salt_balance_s);
   const T urea = urea_excretion_mOsm_s(y[own::urea]);
   const T without_urea = salt + size * ketone_excretion_mOsm_s(fasted);
-  const T flow = larger(T(size * urine_rate_kg_s(T(adult * (urea + without_urea)),
-                                                 b.greatest_urine_osmolality_mOsm_kg, osmolality)),
-                        urine_without_urea_kg_s(without_urea));
+  const T flow =
+      larger(T(size * urine_rate_kg_s(T(adult * (urea + without_urea)), b.greatest_urine_osmolality_mOsm_kg,
+                                      system::felt_osmolality_mOsm_kg(b, y))),
+             urine_without_urea_kg_s(without_urea));
   const T shift_L = adult * y[own::fluid_shift];
   const T diuresis = size * diuresis_rate_kg_s(shift_L, constricted, h.in_water);
   const T vomit = vomit_rate_kg_s(sickness);

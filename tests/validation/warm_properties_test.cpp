@@ -7,6 +7,7 @@
 
 #include "bide/body/layout.hpp"
 #include "bide/core/units.hpp"
+#include "bide/system/readings.hpp"
 #include "validation/support/outlook.hpp"
 #include "validation/support/trial.hpp"
 
@@ -157,4 +158,39 @@ TEST_CASE("a fever never lowers what is lost by breath and skin, and raises it a
         CHECK(rise < 0.15);
       }
     }
+}
+
+namespace {
+
+// Of a raft with more than they can drink, for `hours`.
+Trial drinks_at_will(const Who& who, double air_degC, double hours) {
+  Rest r = in_room(who, air_degC, hours);
+  r.sea_degC = std::min(air_degC, 30.0);
+  r.stores = R"({"extra": [{"kind": "water_L", "quantity": 150}]})";
+  return trial_of(r, 60);
+}
+
+}  // namespace
+
+// Thirst is told of at 1 % and strong at 3 % (Grandjean); people who drink at will in the heat lack 0.8 %
+// after six hours, the reluctant 2.5 % (Szlyk 1989), and 2 to 5 % over a day or more (Adolph, from memory).
+// Nobody eats here, so salt that is lost is not made good.
+TEST_CASE("who drinks at will is neither dry nor whole: 0.5 to 3 % short in mild air, 0.8 to 5 % in heat") {
+  for (const double age : {30.0, 75.0})
+    for (const char* clothes : {"tropical", "offshore_cold"})
+      for (const double air : {10.0, 20.0, 25.0, 36.0, 40.0}) {
+        const bool hot = air > 30;
+        if (!hot && clothes == std::string("offshore_cold") && air > 20) continue;  // neither mild nor hot
+        Who who = people[0];
+        who.age_years = age, who.clothing = clothes;
+        const Trial t = drinks_at_will(who, air, 72);
+        CAPTURE(age);
+        CAPTURE(clothes);
+        CAPTURE(air);
+        double most = 0;
+        for (double h = 24; h <= 72; h += 1)
+          most = std::max(most, system::water_deficit_pct(t.build(), t.at(h * hour_min)));
+        CHECK(most > (hot ? 0.8 : 0.5));
+        CHECK(most < (hot ? 5.0 : 3.0));
+      }
 }
