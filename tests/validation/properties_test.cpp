@@ -38,6 +38,15 @@ Trial day_in(const Rest& r) {
   return trial_of(r, every_min);
 }
 
+// Still in a sea of 10 degC for some minutes, then in a room.
+Rest out_of_the_sea(const Who& who, int minutes, double room_degC, double hours) {
+  Rest r = in_room(dressed(who, "shorts"), room_degC, hours);
+  r.sea_degC = 10;
+  r.boarding = R"({"kind": "swim", "in_water": "still", "water_shipped_L": 0, "minutes_in_water": )" +
+               std::to_string(minutes) + "}";
+  return r;
+}
+
 // Somebody whom the cold overcomes, or whose shivering tires: a change of its own.
 bool gives_way(const Trial& t) {
   for (double min = 0; min <= day_min; min += every_min)
@@ -154,11 +163,7 @@ TEST_CASE("nothing changes, so the core moves by less than a fifth of a kelvin i
 TEST_CASE("nobody warms on leaving cold water") {
   for (const Who& who : people)
     for (const int minutes : {40, 70}) {
-      Rest r = in_room(dressed(who, "shorts"), 20, 3);
-      r.sea_degC = 10;
-      r.boarding = R"({"kind": "swim", "in_water": "still", "water_shipped_L": 0, "minutes_in_water": )" +
-                   std::to_string(minutes) + "}";
-      const Trial t = trial_of(r, 5);
+      const Trial t = trial_of(out_of_the_sea(who, minutes, 20, 3), 5);
       CAPTURE(who.fat_pct);
       CAPTURE(minutes);
       for (const int later : {5, 10}) CHECK(t.core_degC(minutes + later) < t.core_degC(minutes) + same_K);
@@ -325,6 +330,23 @@ TEST_CASE("a colder body never has a warmer finger") {
         CAPTURE(clothes);
         CHECK(t.at(360)[finger_place] > before - 0.2);
         before = t.at(360)[finger_place];
+      }
+    }
+}
+
+// The same bodies in the same dry air, but cooled in the sea before for longer or shorter.
+TEST_CASE("a body that was cooled for longer has no warmer finger hours afterwards") {
+  for (const Who& who : people)
+    for (const double air : {5.0, 12.0, 18.0}) {
+      double before = 100, core_before = 100;
+      for (const int minutes : {10, 30, 60}) {
+        const Trial t = trial_of(out_of_the_sea(who, minutes, air, 6), 30);
+        CAPTURE(who.fat_pct);
+        CAPTURE(air);
+        CAPTURE(minutes);
+        CHECK(t.core_degC(90) < core_before);
+        CHECK(t.at(180)[finger_place] < before + 0.2);
+        before = t.at(180)[finger_place], core_before = t.core_degC(90);
       }
     }
 }
