@@ -170,6 +170,7 @@ Build<double> make_build(const scenario::Person& p, const scenario::Ensemble& en
   b.greatest_urine_osmolality_mOsm_kg = greatest_urine_osmolality_mOsm_kg(p.age_years);
   b.per_salt_balance_s = 1 / salt_balance_s(p.age_years);
   b.susceptibility = p.seasick_susceptibility;
+  b.swim_endurance_factor = p.swim_endurance_factor;
   b.has_lifejacket = p.lifejacket ? 1 : 0;
   b.lost = p.lost_in_first_minutes ? 1 : 0;
   dress(p, ensemble, b);

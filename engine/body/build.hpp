@@ -45,7 +45,8 @@ struct Build {
   T greatest_sweat_W_m2, greatest_wettedness, sweat_salt_mOsm_kg;
   T beyond_shivering_peak_trial;  // 1: outside the group on which the ceiling was measured
   T greatest_urine_osmolality_mOsm_kg, per_salt_balance_s;
-  T susceptibility;  // to seasickness, odds ratio, 1 for the population mean
+  T susceptibility;         // to seasickness, odds ratio, 1 for the population mean
+  T swim_endurance_factor;  // on the minutes until cold arms no longer swim
   T core_setpoint_degC, mean_skin_setpoint_degC;
   T core_limit_shift_K;  // added to the limits of the cold
   T fever_K;             // of the set point

@@ -3,8 +3,9 @@
 // States: none. Inputs: a person of the scenario. Validity: hurt just before the start and bleeding no more;
 // adults, untreated, for days. The blood that was lost is not replaced by cells within a run; water moves in
 // from around the vessels, so that loss counts as lost body water of normal salt. Left out: shock, infection,
-// heat made by large burns from the second day on, and weaker shivering of the bled, for which no number was
-// found. Source: constants/injury.hpp.
+// heat made by large burns from the second day on, what fever and illness waste of protein, and shivering of
+// the bled that sets in later or weaker than their greatest oxygen uptake explains: no number was found for
+// it. Source: constants/injury.hpp.
 #pragma once
 
 #include "bide/body/build.hpp"

@@ -29,6 +29,21 @@ inline T osmolality_mOsm_kg(T extracellular_mOsm, T intracellular_mOsm, T body_w
   return (extracellular_mOsm + intracellular_mOsm) / body_water_kg;
 }
 
+// Osmolality as thirst and vasopressin answer to it. Beyond a tenth of the extracellular volume its loss
+// counts as if the plasma were denser, so that people who lose salt without end drink, and keep what they
+// drink, at the price of dilution (Robertson 1984).
+// @param osmolality_mOsm_kg      of body water, mOsm/kg
+// @param extracellular_kg        water outside the cells now, kg
+// @param normal_extracellular_kg the same without loss, kg, above 0
+// @return mOsm/kg, at least osmolality_mOsm_kg
+template <class T>
+inline T felt_osmolality_mOsm_kg(T osmolality_mOsm_kg, T extracellular_kg, T normal_extracellular_kg) {
+  using namespace constants;
+  return osmolality_mOsm_kg +
+         T(volume_reset_mOsm_kg) *
+             positive_part(T(T(1 - volume_thirst_from) - extracellular_kg / normal_extracellular_kg));
+}
+
 // Water deficit.
 // @param body_water_kg        now, kg
 // @param normal_body_water_kg without deficit, kg
@@ -42,7 +57,7 @@ inline T water_deficit_pct(T body_water_kg, T normal_body_water_kg, T mass_kg) {
 // Urine osmolality that the kidney aims at: the thinnest below a plasma osmolality of 284 mOsm/kg, the
 // densest above 295. Vasopressin rises in proportion between the two; urine osmolality follows it steeply at
 // first and levels off (Robertson 1984).
-// @param osmolality_mOsm_kg of body water, mOsm/kg
+// @param osmolality_mOsm_kg of body water as it is felt, mOsm/kg
 // @param greatest_mOsm_kg   densest urine of this person, mOsm/kg
 // @return mOsm/kg
 template <class T>
@@ -60,7 +75,7 @@ inline T urine_osmolality_mOsm_kg(T osmolality_mOsm_kg, T greatest_mOsm_kg) {
 // Urine flow: solute over the concentration aimed at, limited to 15 to 800 mL/h. All solute is excreted.
 // @param solute_mOsm_s      salt, urea and ketone solute excreted, mOsm/s, at least 0
 // @param greatest_mOsm_kg   densest urine of this person, mOsm/kg
-// @param osmolality_mOsm_kg of body water, mOsm/kg
+// @param osmolality_mOsm_kg of body water as it is felt, mOsm/kg
 // @return kg/s
 template <class T>
 inline T urine_rate_kg_s(T solute_mOsm_s, T greatest_mOsm_kg, T osmolality_mOsm_kg) {

@@ -23,7 +23,7 @@ inline constexpr Sourced soaked_insulation{0.443,
 // Sweat that cannot evaporate wets the skin, and wet skin stops glands: of the sweat commanded beyond what
 // can evaporate, this share is withheld. The direction is published (nadel1973, recalled), the size is not.
 inline constexpr Sourced wet_skin_withholds{
-    0.756,
+    0.735,
     "-",
     "nadel1973",
     "mass lost by people seated for 8 h in 95 % humidity (validation/humid_heat)",

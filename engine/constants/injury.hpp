@@ -24,9 +24,9 @@ inline constexpr Sourced blood_cell_water_kg_L{
     0.72, "kg/L", "guyton", "water of red cells; recalled", Trust::from_memory, 0.65, 0.73};
 inline constexpr Sourced blood_class_two_pct{15.0, "% of blood", "rossaint2010",
                                              "table 2: class II is 15 to 30 %", Trust::seen};
-inline constexpr Sourced blood_class_three_pct{30.0, "% of blood", "rossaint2010",
-                                               "table 2: from here on pressure falls and people are confused",
-                                               Trust::seen};
+inline constexpr Sourced blood_class_three_pct{
+    30.0, "% of blood", "rossaint2010",
+    "table 2: class II is 15 to 30 %, beyond it pressure falls and people are confused", Trust::seen};
 inline constexpr Sourced oxygen_uptake_per_blood{0.60,
                                                  "-",
                                                  "bloodlossexercise",
@@ -62,5 +62,22 @@ inline constexpr Sourced burn_of_shock_pct{
 inline constexpr Sourced fever_heat_per_K{
     0.13,        "1/K", "feveroxygen", "13 % more oxygen for each kelvin; 10 to 12.5 % is told as well",
     Trust::seen, 0.10,  0.13};
+
+inline constexpr Sourced fever_bound_degC{
+    41.0,
+    "degC",
+    "mackowiak1996",
+    "abstract: the core is almost never let rise above 41 to 42 degC in a fever; the lower end",
+    Trust::seen,
+    41.0,
+    42.0};
+
+// Said, not computed.
+inline constexpr Sourced fever_sweat_L_day{
+    0.6, "L/d", "lamke1980",
+    "abstract: 74 patients in rooms of some 23.5 degC lost no more through the skin than the well, but for "
+    "bouts of sweat, 4 to 7 h a day, above a rectal temperature of 39.5 degC",
+    Trust::seen};
+inline constexpr Sourced fever_sweat_from_degC{39.5, "degC", "lamke1980", "same", Trust::seen};
 
 }  // namespace bide::constants

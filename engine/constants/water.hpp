@@ -221,6 +221,17 @@ inline constexpr Sourced volume_thirst_from{0.1,
                                             0.08,
                                             0.15};
 
+inline constexpr Sourced volume_reset_mOsm_kg{
+    70.0,
+    "mOsm/kg",
+    "robertson1984",
+    "for each whole of the extracellular volume lost beyond that tenth: lines of vasopressin and thirst over "
+    "osmolality move down by some 5 to 10 mOsm/kg from a tenth to a fifth less blood, recalled; carried on "
+    "beyond a fifth, where nobody measured",
+    Trust::from_memory,
+    50.0,
+    100.0};
+
 // ---- thirst past sixty
 inline constexpr Sourced old_age_thirst_mOsm_kg{
     4,

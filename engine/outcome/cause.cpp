@@ -18,13 +18,16 @@ std::string short_cause(system::Limit limit) {
   return limit == system::Limit::none ? "" : system::row_of(limit).cause;
 }
 
-std::string plain_cause(system::Limit limit, const scenario::Limits& stated) {
+std::string plain_cause(system::Limit limit, const scenario::Limits& stated, const scenario::Person& person) {
   std::string out = short_cause(limit);
   if (limit == system::Limit::none) return out;
   const system::LimitRow& row = system::row_of(limit);
   if (*row.clause != '\0') out += fmt::format(": {}", row.clause);
   if (row.stated.member != nullptr)
-    out += fmt::format(" {}{}", number(stated.*row.stated.member), system::quantities[row.of].unit);
+    out += fmt::format(" {}{}",
+                       number(scenario::own_core_level(row.by_person, stated.*row.stated.member,
+                                                       person.core_limit_shift_K, person.fever_K)),
+                       system::quantities[row.of].unit);
   return out;
 }
 

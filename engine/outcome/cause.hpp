@@ -11,7 +11,7 @@ namespace bide::outcome {
 // "cold" for able_core_low, "water loss" for lethal_water_deficit; empty for none.
 std::string short_cause(system::Limit limit);
 
-// A clause with the limit's value: "cold: core temperature below 33 °C".
-std::string plain_cause(system::Limit limit, const scenario::Limits& limits);
+// A clause with the limit's value for a person: "cold: core temperature below 33 °C".
+std::string plain_cause(system::Limit limit, const scenario::Limits& limits, const scenario::Person& person);
 
 }  // namespace bide::outcome

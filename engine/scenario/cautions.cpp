@@ -9,7 +9,9 @@
 #include "bide/constants/boarding.hpp"
 #include "bide/constants/first_minutes.hpp"
 #include "bide/constants/injury.hpp"
+#include "bide/constants/limits.hpp"
 #include "bide/constants/people.hpp"
+#include "bide/constants/swimming.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/first_minutes.hpp"
@@ -87,12 +89,14 @@ void injuries(Cautions& c, const Person& p, const std::string& here, const std::
   namespace k = constants;
   if (p.injured) c.say(here + "/injured", name + " is injured: the measurements are of the unhurt");
   if (p.blood_loss_pct > 0) {
-    const bool two = p.blood_loss_pct >= k::blood_class_two_pct;
+    const bool two = p.blood_loss_pct >= k::blood_class_two_pct,
+               edge = p.blood_loss_pct >= k::blood_class_three_pct;
     c.say(
         here + "/blood_loss_pct",
         fmt::format("{} has lost {:g} % of all blood, class {}: computed are water, salt and oxygen uptake; "
-                    "not computed are shock, weaker shivering and bleeding that goes on",
-                    name, p.blood_loss_pct, two ? "II" : "I"));
+                    "not computed are shock, weaker shivering and bleeding that goes on{}",
+                    name, p.blood_loss_pct, two ? "II" : "I",
+                    edge ? "; any more is class III: pressure falls and people are confused" : ""));
   }
   if (p.burned_pct > 0)
     c.say(here + "/burned_pct",
@@ -101,9 +105,12 @@ void injuries(Cautions& c, const Person& p, const std::string& here, const std::
                       name, p.burned_pct));
   if (p.fever_K > 0)
     c.say(here + "/fever_K",
-          fmt::format("{} has a fever of {:g} K, taken to last: computed are set point and resting heat; not "
-                      "computed is what causes it",
-                      name, p.fever_K));
+          fmt::format(
+              "{} has a fever of {:g} K, taken to last: computed are set point and resting heat, and a "
+              "core of up to {:g} °C counts as fever, not as heat; not computed are what causes it, "
+              "how ill it makes, its sweats (some {:g} L a day above {:g} °C) and the protein it wastes",
+              name, p.fever_K, std::min(k::able_core_high_degC + p.fever_K, k::fever_bound_degC.value),
+              k::fever_sweat_L_day.value, k::fever_sweat_from_degC.value));
   if (p.hands != Hands::sound)
     c.say(here + "/hands",
           fmt::format("{} has hurt hands: cannot open sachets or use signals{}; give these "
@@ -147,6 +154,13 @@ void people(Cautions& c) {
       c.say(here + "/age_years", fmt::format("{} is over {}: hardly anybody of that age was measured", name,
                                              k::oldest_measured_years.value));
     injuries(c, p, here, name);
+    if (!p.lifejacket && c.valid.scenario.boarding.kind != BoardingKind::dry)
+      c.say(
+          here + "/lifejacket",
+          fmt::format("{} is in the water without a lifejacket: for how long people keep afloat was measured "
+                      "on adults who swam for 30 to 90 min in water of 5 to {:g} °C; children count as "
+                      "adults, and above {:g} °C only the body's sugar counts",
+                      name, k::swim_warmest_degC.value, k::swim_no_cold_degC.value));
     if (p.body_fat_pct < k::leanest_measured_pct || p.body_fat_pct > k::fattest_measured_pct)
       c.say(here + "/body_fat_pct",
             fmt::format("{} has {} % body fat: outside {:g} to {:g} %, which was measured", name,

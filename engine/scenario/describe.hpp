@@ -157,7 +157,7 @@ void describe(As<Person>, V&& v) {
                            "Injured: first in rationing, wider uncertainty."));
   v(&P::blood_loss_pct,
     number("blood_loss_pct", "% of blood", 0, constants::blood_class_three_pct, otherwise(0),
-           "Blood lost before the start; from 30 % on people are confused, which is not computed."));
+           "Blood lost before the start; beyond 30 % people are confused, which is not computed."));
   v(&P::burned_pct, number("burned_pct", "% of skin", 0, constants::burn_of_shock_pct, otherwise(0),
                            "Burnt skin, evenly over the body; beyond 20 % comes shock, which is not "
                            "computed."));
@@ -207,6 +207,8 @@ void describe(As<Person>, V&& v) {
                                           "Resting heat, 1 = as predicted from the person."));
   v(&P::sweat_factor,
     number("sweat_factor", "1", 0.2, 3, otherwise(1), "Sweat for the same heat, 1 = average."));
+  v(&P::swim_endurance_factor, number("swim_endurance_factor", "1", 0.1, 10, otherwise(1),
+                                      "Minutes until arms in cold water can no longer swim, 1 = average."));
   v(&P::core_limit_shift_K, number("core_limit_shift_K", "K", -6, 6, otherwise(0),
                                    "Added to the three core limits of the cold for this person."));
 }

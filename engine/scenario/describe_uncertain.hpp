@@ -147,9 +147,9 @@ void describe(As<Uncertain>, V&& v) {
                                 "Height, mass and fat of everybody are drawn from a population survey."));
   v(&U::unknown_persons,
     list("unknown_persons", 0, largest_crew, stays_empty("none"), "People of whom something is unknown."));
-  v(&U::person_spread,
-    yes_or_no("person_spread", otherwise_false(),
-              "Shivering, resting heat, sweat and cold limits differ from person to person."));
+  v(&U::person_spread, yes_or_no("person_spread", otherwise_false(),
+                                 "Shivering, resting heat, sweat, swimming in the cold and cold limits "
+                                 "differ from person to person."));
   v(&U::weather, yes_or_no("weather", otherwise_false(),
                            "Another weather of the same means for each sample; with weather kind variable."));
   v(&U::unmeasured,

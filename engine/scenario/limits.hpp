@@ -9,8 +9,10 @@
 
 #include "bide/constants/fuel.hpp"
 #include "bide/constants/hands.hpp"
+#include "bide/constants/injury.hpp"
 #include "bide/constants/limits.hpp"
 #include "bide/constants/swimming.hpp"
+#include "bide/core/scalar.hpp"
 #include "bide/core/units.hpp"
 #include "bide/scenario/scenario.hpp"
 
@@ -54,8 +56,23 @@ enum class Side : unsigned char { below, above };  // where the quantity is past
 enum class ByPerson : unsigned char {
   same,          // for everybody
   cold_shifted,  // by the person's shift of core limits
+  fevered,       // by the person's fever, as far as fevers go
   lean           // no more than a share of what the person had at the start
 };
+
+// A person's own core limit. Heat stroke is a core that nobody set: one that a fever holds is not it, up to
+// the highest that fevers are let rise to (constants/injury.hpp).
+// @param level        of a person of no particular kind, degC
+// @param cold_shift_K the person's shift of the limits of the cold, K
+// @param fever_K      rise of the set point, K, at least 0
+// @return degC; as it came where neither moves the limit
+template <class T>
+inline T own_core_level(ByPerson by_person, T level, T cold_shift_K, T fever_K) {
+  if (by_person == ByPerson::cold_shifted) return level + cold_shift_K;
+  if (by_person == ByPerson::fevered)
+    return larger(level, smaller(T(level + fever_K), T(constants::fever_bound_degC)));
+  return level;
+}
 
 namespace quantity {
 enum Id : unsigned char {
@@ -129,10 +146,10 @@ inline constexpr std::array<LimitRow, limit_count> limits = [] {
       {able_core_low, "able_core_low", unable, core, below, cold_shifted, c::able_core_low_degC, "cold",
        "core temperature below",
        key(&S::able_core_low_degC, "able_core_low_degC", C, 28, 36, "Not able below this core temperature.")},
-      {able_core_high, "able_core_high", unable, core, above, same, c::able_core_high_degC, "heat",
+      {able_core_high, "able_core_high", unable, core, above, fevered, c::able_core_high_degC, "heat",
        "core temperature above",
        key(&S::able_core_high_degC, "able_core_high_degC", C, 38, 42,
-           "Not able above this core temperature.")},
+           "Not able above this core temperature; a fever's own rise is added, up to 41 degC.")},
       {able_water_deficit, "able_water_deficit", unable, deficit, above, same, c::able_water_deficit_pct,
        "water loss", "more than",
        key(&S::able_water_deficit_pct, "able_water_deficit_pct", pct, 2, 20,

@@ -127,7 +127,7 @@ struct Person {
   double heat_acclimatised = 0;        // 0 not used to heat, 1 used to it
   // This person beside the average one: factors, and a shift
   double shivering_drive_factor = 0, shivering_ceiling_factor = 0, resting_metabolism_factor = 0,
-         sweat_factor = 0;
+         sweat_factor = 0, swim_endurance_factor = 0;
   double core_limit_shift_K = 0;  // of the limits of the cold
 
   bool operator==(const Person&) const = default;

@@ -55,8 +55,8 @@ void give_water(Moment<T>& m) {
     injured[i] = T(s.injured[i] ? 1 : 0);
     const T* x = m.person(p);
     const T osmolality = osmolality_mOsm_kg(m.build(p), x);
-    const T thirst =
-        m.build(p).size * body::thirst(osmolality, felt_deficit_pct(m.build(p), x), m.build(p).old_share);
+    const T thirst = m.build(p).size * body::thirst(felt_osmolality_mOsm_kg(m.build(p), x),
+                                                    felt_deficit_pct(m.build(p), x), m.build(p).old_share);
     const T offered =
         person.living * person.conscious *
         stores::water_request_L(s.ration_plan, m.amounts().water_L_per_day, m.since_boarding_h(), thirst,

@@ -230,7 +230,6 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
                           body::PersonCoefficients<T>& c) {
   using namespace body;
   const T fasted = y[own::fasted];
-  const T osmolality = system::osmolality_mOsm_kg(b, y);
   const T constricted = smoothstep(cmd.constriction, 0.0, constants::full_skin_constriction.value);
   // Amounts are an adult's: each is asked of the adult of whom this person is a part.
   const T size = b.size, adult = T(1) / size;
@@ -238,9 +237,10 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
                                               T(adult * b.extracellular_osmoles_mOsm), b.per_salt_balance_s);
   const T urea = urea_excretion_mOsm_s(y[own::urea]);
   const T without_urea = salt + size * ketone_excretion_mOsm_s(fasted);
-  const T flow = larger(T(size * urine_rate_kg_s(T(adult * (urea + without_urea)),
-                                                 b.greatest_urine_osmolality_mOsm_kg, osmolality)),
-                        urine_without_urea_kg_s(without_urea));
+  const T flow =
+      larger(T(size * urine_rate_kg_s(T(adult * (urea + without_urea)), b.greatest_urine_osmolality_mOsm_kg,
+                                      system::felt_osmolality_mOsm_kg(b, y))),
+             urine_without_urea_kg_s(without_urea));
   const T shift_L = adult * y[own::fluid_shift];
   const T diuresis = size * diuresis_rate_kg_s(shift_L, constricted, h.in_water);
   const T vomit = vomit_rate_kg_s(sickness);
@@ -328,8 +328,9 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
       effort(b, compiled.raft, h, y, swims, T(c.absorbed_carbohydrate_kJ_s * T(W_per_kW)), around);
   // The published minutes are by the water, in wet clothes; a suit keeps it from the arms.
   c.arms_used_per_s =
-      h.in_water /
-      swim_failure_s(T(around.sea_degC + b.waterproof * (y[own::node(arms, skin)] - around.sea_degC)));
+      h.in_water *
+      arms_used_per_s(T(around.sea_degC + b.waterproof * (y[own::node(arms, skin)] - around.sea_degC)),
+                      b.swim_endurance_factor);
   c.shivering_W = e.shivering_W;
   c.metabolic_W = e.basal_W + e.work_W + e.shivering_W;
   c.breath_dry_W = breath_dry_W(c.metabolic_W, around.air_degC);
@@ -347,17 +348,19 @@ void freeze_person(const Compiled<T>& compiled, int p, const Held<T>& held, cons
   freeze_sources(b, e, around, h, share, c);
   const Worn<T> worn = wear(b, around, h, T(compiled.structure.aid_m2K_W), swims);
   freeze_saturation(y, around, c);
-  T drip(0), sweat_total_W(0);
+  T drip(0), sweat_kg_s(0);
   for (int s = 0; s < segment_count; ++s) {
     c.capacity_J_K[s][clothing] = clothing_capacity_J_K(b, s, y[own::clothing_water + s]);
-    const T sweat = sweat_W(b.sweat_share[s], cmd, cmd.local[s]);
-    sweat_total_W += sweat;
-    drip += freeze_segment_surfaces(b, s, y, around, share[s], worn, sweat, compiled.fitted, c);
+    const T commanded_W = sweat_W(b.sweat_share[s], cmd, cmd.local[s]);
+    const Sweat<T> sweat =
+        freeze_segment_surfaces(b, s, y, around, share[s], worn, commanded_W, compiled.fitted, c);
+    sweat_kg_s += sweat.given_kg_s;
+    drip += sweat.runs_off_kg_s;
   }
   freeze_finger(b, y, h, worn, compiled.fitted, c);
   freeze_clothing_water(b, y, around, h, share, drip, c);
   c.severity = severity(b, y, held, h, around);
-  freeze_fluids(b, y, h, cmd, T(sweat_total_W * worn.per_latent_heat_kg_J), c.severity, c);
+  freeze_fluids(b, y, h, cmd, sweat_kg_s, c.severity, c);
   freeze_fuel(b, y, h, e, around, pressure_Pa, c);
   c.motion_dose_m2_s4 = dose_rate_m2_s4(around.weighted_acceleration_m_s2, y[own::motion_dose]);
   c.adaptation_per_s = adaptation_rate_per_s(around.weighted_acceleration_m_s2, y[own::adaptation]);

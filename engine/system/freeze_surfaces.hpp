@@ -213,12 +213,19 @@ inline void freeze_contact(const body::Build<T>& b, int s, const Shares<T>& shar
   if (back_share[s] > 0) skin.to_tube = area * share.tube * back_to_tube_W_m2K(pressed);
 }
 
-// Skin, clothing and the vapour between them. Returns the sweat that runs off, kg/s: wet skin withholds most
-// of what cannot evaporate.
+// What glands give of the sweat commanded, and the part of it that runs off; the rest of it evaporates.
 template <class T>
-inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, const Surroundings<T>& around,
-                                 const Shares<T>& share, const Worn<T>& worn, T sweat_W,
-                                 const Fitted<T>& fitted, body::PersonCoefficients<T>& out) {
+struct Sweat {
+  T given_kg_s, runs_off_kg_s;
+};
+
+// Skin, clothing and the vapour between them, and the sweat: wet skin withholds most of what cannot
+// evaporate.
+template <class T>
+inline Sweat<T> freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x,
+                                        const Surroundings<T>& around, const Shares<T>& share,
+                                        const Worn<T>& worn, T sweat_W, const Fitted<T>& fitted,
+                                        body::PersonCoefficients<T>& out) {
   using namespace body;
   Surface<T>& skin_side = out.skin_surface[s];
   OuterSurface<T>& cloth_side = out.clothing_surface[s];
@@ -262,7 +269,8 @@ inline T freeze_segment_surfaces(const body::Build<T>& b, int s, const T* x, con
   skin_side.evaporation_m3_s = diffusion + wetted * (dry_path - diffusion);
   out.distillation_m3_s[s] = diffusion_to_cloth + wetted * (to_wet_cloth - diffusion_to_cloth);
   cloth_side.evaporation_m3_s = c.wet_surface * outer_area * film.transfer_m_s;
-  return (T(1) - fitted.wet_skin_withholds) * positive_part(T(sweat_kg_s - wetted * most_kg_s));
+  const T beyond = positive_part(T(sweat_kg_s - wetted * most_kg_s));
+  return {sweat_kg_s - fitted.wet_skin_withholds * beyond, (T(1) - fitted.wet_skin_withholds) * beyond};
 }
 
 // Fingers are hands without a core: bare or gloved, never under the seat.

@@ -68,7 +68,7 @@ Levels<T> levels_of(const Levels<T>& common, const body::Build<T>& person) {
   Levels<T> out = common;
   for (std::size_t i = 0; i < level_count; ++i) {
     T& level = out.by_limit[i];
-    if (limits[i].by_person == ByPerson::cold_shifted) level += person.core_limit_shift_K;
+    level = scenario::own_core_level(limits[i].by_person, level, person.core_limit_shift_K, person.fever_K);
     if (limits[i].by_person == ByPerson::lean)
       level = smaller(level, T(T(constants::lethal_fat_share_of_start.value) * person.fat_kg));
   }

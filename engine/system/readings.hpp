@@ -76,6 +76,16 @@ inline T osmolality_mOsm_kg(const body::Build<T>& b, const T* x) {
                                   x[body::at::body_water]);
 }
 
+// The same as thirst and vasopressin answer to it.
+// @return mOsm/kg
+template <class T>
+inline T felt_osmolality_mOsm_kg(const body::Build<T>& b, const T* x) {
+  const T osmolality = osmolality_mOsm_kg(b, x);
+  return body::felt_osmolality_mOsm_kg(
+      osmolality, T(x[body::at::extracellular_osmoles] / osmolality),
+      T(b.extracellular_osmoles_mOsm * T(1 / constants::normal_osmolality_mOsm_kg)));
+}
+
 // What a person can swim with.
 // @return [0, 1]; at 0 nobody swims
 template <class T>

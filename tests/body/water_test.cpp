@@ -222,8 +222,21 @@ TEST_CASE("a ration is left when it would dilute, unless thirst asks for it") {
   CHECK(ration_drunk_L(0.2, 0.4, 11200.0, 41.0) == 0.2);
 }
 
-TEST_CASE("who has lost much salt is not thirsty at a lack of 9 % of mass") {
-  CHECK(thirst(275.0, 9.0, 0.0) == 0);
+// Robertson 1984, from memory: nothing is felt of a tenth less volume; from there to a fifth less the lines
+// of vasopressin and thirst move down by some 5 to 10 mOsm/kg.
+TEST_CASE("beyond a tenth of the extracellular volume, its loss is felt as if the plasma were denser") {
+  CHECK(felt_osmolality_mOsm_kg(280.0, 14.0, 14.0) == 280);
+  CHECK(felt_osmolality_mOsm_kg(280.0, 15.0, 14.0) == 280);
+  CHECK(felt_osmolality_mOsm_kg(280.0, 0.9 * 14, 14.0) == Approx(280));
+  const double fifth = felt_osmolality_mOsm_kg(280.0, 0.8 * 14, 14.0) - 280;
+  CHECK(fifth >= 5);
+  CHECK(fifth <= 10);
+  // 4 % of mass isotonically gone, 3 kg of 14 outside the cells, and the plasma thinned by 4 mOsm/kg:
+  // thirsty, and the kidney keeps water that it would let go.
+  const double felt = felt_osmolality_mOsm_kg(283.0, 11.0, 14.0);
+  CHECK(thirst(283.0, 2.1, 0.0) == 0);
+  CHECK(thirst(felt, 2.1, 0.0) > 0);
+  CHECK(urine_osmolality_mOsm_kg(felt, 1000.0) > 2 * urine_osmolality_mOsm_kg(283.0, 1000.0));
 }
 
 TEST_CASE("the old are thirsty later, and by lack of volume less") {
@@ -252,5 +265,7 @@ TEST_CASE("water in lanes agrees with double") {
   check_lanes(AS_LAMBDA(metabolic_water_kg_s), {{10, 20, 30}, {0, 0, 0}, {50, 0, 0}, {0, 60, 5}});
   check_lanes(AS_LAMBDA(ration_drunk_L),
               {{0.5, 0, 11200, 39}, {3, 0.4, 11200, 41}, {3, 0, 11200, 39}, {0, 0, 11200, 41}});
+  check_lanes(AS_LAMBDA(felt_osmolality_mOsm_kg),
+              {{280, 14, 14}, {285, 11, 14}, {275, 16, 14}, {290, 7, 14}});
   check_lanes(AS_LAMBDA(thirst), {{287, 0, 0}, {295, 0, 1}, {287, 2, 0.5}, {320, 9, 1}});
 }

@@ -100,16 +100,24 @@ TEST_CASE("what was passed is told in one order, whoever passed it first") {
 
 TEST_CASE("names of limits become plain words with their values") {
   bide::scenario::Limits limits;
+  const bide::scenario::Person anybody;
   limits.able_core_low_degC = 33;
   limits.lethal_core_low_degC = 24;
   limits.lethal_co2_ppm = 100000;
   limits.able_water_deficit_pct = 10;
-  CHECK(plain_cause(Limit::able_core_low, limits) == "cold: core temperature below 33 °C");
-  CHECK(plain_cause(Limit::lethal_core_low, limits) == "cold: core temperature below 24 °C");
-  CHECK(plain_cause(Limit::lethal_co2, limits) == "foul air: CO2 above 100,000 ppm");
-  CHECK(plain_cause(Limit::able_water_deficit, limits) == "water loss: more than 10 % of body mass");
-  CHECK(plain_cause(Limit::lethal_fat, limits) == "hunger: body fat used up");
-  CHECK(plain_cause(Limit::lost_airway, limits) == "loss of airway protection");
+  CHECK(plain_cause(Limit::able_core_low, limits, anybody) == "cold: core temperature below 33 °C");
+  CHECK(plain_cause(Limit::lethal_core_low, limits, anybody) == "cold: core temperature below 24 °C");
+  CHECK(plain_cause(Limit::lethal_co2, limits, anybody) == "foul air: CO2 above 100,000 ppm");
+  CHECK(plain_cause(Limit::able_water_deficit, limits, anybody) == "water loss: more than 10 % of body mass");
+  CHECK(plain_cause(Limit::lethal_fat, limits, anybody) == "hunger: body fat used up");
+  CHECK(plain_cause(Limit::lost_airway, limits, anybody) == "loss of airway protection");
+  limits.able_core_high_degC = 40;
+  bide::scenario::Person ill, hardy;
+  ill.fever_K = 3;
+  hardy.core_limit_shift_K = -1;
+  CHECK(plain_cause(Limit::able_core_high, limits, anybody) == "heat: core temperature above 40 °C");
+  CHECK(plain_cause(Limit::able_core_high, limits, ill) == "heat: core temperature above 41 °C");
+  CHECK(plain_cause(Limit::able_core_low, limits, hardy) == "cold: core temperature below 32 °C");
   CHECK(short_cause(Limit::lethal_osmolality) == "salt in the blood");
   CHECK(short_cause(Limit::none).empty());
 }

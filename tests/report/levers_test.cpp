@@ -28,6 +28,7 @@ study::LeversTried levers(LeverTried first, LeverTried second) {
   out.base.able = {40 * 3600.0, {}, {}, 1, 2};
   out.base.alive = {60 * 3600.0, {}, {}, 1, 2};
   out.base.able_limit = system::Limit::able_core_low;
+  out.base.first_persons = {0};
   out.base_co2_low_ppm = 1000;
   out.base_co2_high_ppm = 3000;
   out.tried = {std::move(first), std::move(second)};

@@ -301,6 +301,24 @@ TEST_CASE("how much children shiver is drawn twice as wide as how much adults do
   CHECK(std::abs(child - drawn / 2) < three_sd);
 }
 
+// Median 1 and a spread of the logarithm that takes 30 to 90 min, told of swimmers, for two to three spreads.
+TEST_CASE("people differ in for how long their arms swim") {
+  const Sampler sampler(with(R"({"person_spread": true})"));
+  constexpr int n = 2000;
+  double sum = 0, squares = 0, both = 0;
+  for (std::uint64_t k = 0; k < n; ++k) {
+    const study::Drawn s = sampler.draw(11, k);
+    const double one = std::log(value(s, "/crew/0/swim_endurance_factor")),
+                 other = std::log(value(s, "/crew/1/swim_endurance_factor"));
+    sum += one, squares += one * one, both += one * other;
+  }
+  const double spread = std::sqrt(squares / n);
+  CHECK(std::abs(sum / n) < 5 * spread / std::sqrt(n));
+  CHECK(spread > std::log(90 / 30.) / 4);
+  CHECK(spread < std::log(90 / 30.) / 2);
+  CHECK(std::abs(both / n) < 5 * spread * spread / std::sqrt(n));
+}
+
 TEST_CASE("a launch draws how the raft is reached, and nothing else changes") {
   const Sampler plain(with(R"({"person_spread": true})")),
       launched(with(R"({"person_spread": true, "launch": {"way": "by_hand", "steps_across": 0.5}})"));

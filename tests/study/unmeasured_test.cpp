@@ -102,6 +102,39 @@ TEST_CASE("the model's own error widens the range") {
   CHECK(earliest_h(all) < earliest_h(canopy));
 }
 
+// 30 to 90 min are told of swimmers in 10 to 14 degC (Ducharme & Lounsbury 2007; Tipton 1999).
+TEST_CASE("who has no lifejacket in cold water gets a range of minutes, and that has a name") {
+  const Changes overboard{{"/boarding/kind", "none"},
+                          {"/raft", std::monostate()},
+                          {"/boarding/water_shipped_L", std::monostate()},
+                          {"/boarding/wet_fraction", std::monostate()},
+                          {"/boarding/minutes_in_water", std::monostate()},
+                          {"/stores", std::monostate()},
+                          {"/weather/water_temperature_degC", 12.0}};
+  Changes without = overboard, stated = overboard;
+  without.emplace_back("/crew/0/lifejacket", false);
+  stated = without;
+  stated.emplace_back("/crew/0/swim_endurance_factor", 1.0);
+  const auto names = [](const scenario::ValidScenario& s) {
+    const auto all = study::unmeasured_of(s);
+    return std::count(all.begin(), all.end(), study::Unmeasured::swimming);
+  };
+  CHECK(names(shipped()) == 0);
+  CHECK(names(shipped(overboard)) == 0);
+  CHECK(names(shipped(stated)) == 0);
+  CHECK(names(shipped(without)) == 1);
+  double earliest_min = std::numeric_limits<double>::infinity(), latest_min = 0;
+  for (const study::RangeMember& each : members(shipped(without))) {
+    REQUIRE(each.alive.first_s);
+    earliest_min = std::min(earliest_min, *each.alive.first_s / minute_s);
+    latest_min = std::max(latest_min, *each.alive.first_s / minute_s);
+  }
+  CHECK(earliest_min < 30);
+  CHECK(earliest_min > 15);
+  CHECK(latest_min > 75);
+  CHECK(latest_min < 120);
+}
+
 TEST_CASE("how long a run is followed does not change what happens first") {
   const double three_days = earliest_h(members(shipped({{"/duration_h", 72.0}})));
   const double six_days = earliest_h(members(shipped({{"/duration_h", 144.0}})));

@@ -39,6 +39,24 @@ TEST_CASE("the very lean die with half of their fat") {
   }
 }
 
+// Mackowiak & Boulant 1996: in a fever the core is almost never let rise above 41 to 42 degC. Heat stroke is
+// told from 40 degC on, of people without a fever.
+TEST_CASE("what a fever holds is not heat stroke, up to 41 degC") {
+  const test::Run run = test::load_run(test::minimal_text);
+  body::Build<double> person = run.compiled.persons[0];
+  for (const auto& [fever_K, level_degC] :
+       {std::pair{0.0, 40.0}, {0.5, 40.5}, {1.0, 41.0}, {2.0, 41.0}, {3.0, 41.0}}) {
+    person.fever_K = fever_K;
+    const auto own = system::levels_of(run.compiled.limits, person);
+    CHECK(own[Limit::able_core_high] == doctest::Approx(level_degC));
+    CHECK(own[Limit::lethal_core_high] == run.compiled.limits[Limit::lethal_core_high]);
+    CHECK(own[Limit::able_core_low] == run.compiled.limits[Limit::able_core_low]);
+  }
+  system::Levels<double> stated = run.compiled.limits;
+  stated[Limit::able_core_high] = 41.5;  // by the scenario: no fever lowers it
+  CHECK(system::levels_of(stated, person)[Limit::able_core_high] == 41.5);
+}
+
 TEST_CASE("a value on the level is not past it, on either side") {
   CHECK_FALSE(system::beyond(system::row_of(Limit::able_core_low), 33.0, 33.0));
   CHECK(system::beyond(system::row_of(Limit::able_core_low), 32.9, 33.0));

@@ -45,7 +45,7 @@ struct Resting {
     p.shivering_factor = p.sweat_factor = p.dilatation_age_factor = p.constriction_age_factor = p.size =
         p.command_size = 1;
     p.core_setpoint_degC = 37, p.mean_skin_setpoint_degC = 33, p.greatest_urine_osmolality_mOsm_kg = 1000,
-    p.susceptibility = 1;
+    p.susceptibility = p.swim_endurance_factor = 1;
     p.greatest_sweat_W_m2 = 500, p.greatest_wettedness = 1, p.sweat_salt_mOsm_kg = 90;
     p.skin_vapour_conductance_m_s = p.burnt_skin_vapour_conductance_m_s = 1e-4;
     p.permeability_index = 0.38;
@@ -159,12 +159,18 @@ TEST_CASE("warm: sweat 372.2 W per kelvin of the head's core, by shares") {
   CHECK(r.c.sweat_W_s == Near(74.44 / 600));
   CHECK(r.c.salt_loss_mOsm_s == Near(337.0 / 86400));
   r.x[bat::sweat] = 74.44;
+  r.compiled.fitted.wet_skin_withholds = 0;
   r.freeze();
   CHECK(std::abs(r.c.sweat_W_s) < 1e-12);
   // Half on the trunk: 37.22 W = 1.5254e-5 kg/s, and its salt 90 mOsm/kg.
   const double sweat_kg_s = 37.22 / 2.44e6;
   const double salt = 337.0 / 86400;
   CHECK(r.c.salt_loss_mOsm_s == Near(salt + 90 * sweat_kg_s));
+  // What wet skin withholds was never sweat and takes no salt: some 4 % at a third of what the air takes up.
+  r.compiled.fitted.wet_skin_withholds = 1;
+  r.freeze();
+  CHECK(r.c.salt_loss_mOsm_s < salt + 0.97 * 90 * sweat_kg_s);
+  CHECK(r.c.salt_loss_mOsm_s > salt + 0.90 * 90 * sweat_kg_s);
   // Flow through the skin: 117 L/h per kelvin, no share of it set for the trunk.
   CHECK(r.c.perfusion_W_K[trunk][skin] == Near(3.489));
 }

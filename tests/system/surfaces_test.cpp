@@ -24,7 +24,7 @@ struct Dressed {
   system::Fitted<double> fitted{0.5, 0.7};
   std::array<double, bat::count> x{};
   body::PersonCoefficients<double> out{};
-  double aid_m2K_W = 0, sweat_W = 0, runs_off_kg_s = 0;
+  double aid_m2K_W = 0, sweat_W = 0, runs_off_kg_s = 0, given_kg_s = 0;
 
   Dressed() {
     b.area_m2 = {0.12, 0.6, 0.2, 0.1, 0.6, 0.1};
@@ -47,9 +47,10 @@ struct Dressed {
   system::Worn<double> worn() const { return system::wear(b, around, held, aid_m2K_W, 0.0); }
   void freeze(int s) {
     system::freeze_saturation(x.data(), around, out);
-    runs_off_kg_s = system::freeze_segment_surfaces(
+    const system::Sweat<double> sweat = system::freeze_segment_surfaces(
         b, s, x.data(), around, system::shares(s, around, held.in_water, held.left_behind), worn(), sweat_W,
         fitted, out);
+    runs_off_kg_s = sweat.runs_off_kg_s, given_kg_s = sweat.given_kg_s;
   }
   const body::Surface<double>& skin(int s) const { return out.skin_surface[s]; }
   const body::OuterSurface<double>& cloth(int s) const { return out.clothing_surface[s]; }
@@ -95,6 +96,8 @@ TEST_CASE("more sweat than can evaporate wets all of the skin, and 0.3 of the re
   CHECK(c.skin(head).evaporation_m3_s == Near(0.12 * 0.003));
   // At most 3.6e-4 m3/s x (0.03566 - 0.010) = 9.24e-6 kg/s; 0.3 x (2.049e-5 - 9.24e-6) = 3.38e-6.
   CHECK(c.runs_off_kg_s == Near(3.38e-6).epsilon(0.01));
+  // What is withheld was never sweat: 9.24e-6 + 3.38e-6.
+  CHECK(c.given_kg_s == Near(12.62e-6).epsilon(0.01));
   // The share withheld is the run's own: 0.6 x 1.125e-5 = 6.75e-6 when 0.4 is withheld.
   c.fitted.wet_skin_withholds = 0.4;
   c.freeze(head);

@@ -175,7 +175,9 @@ std::vector<Row> rows() {
        {"core change while air falls",
         "vessels close well enough to warm a child's core, whose greater surface counts for too little"},
        {"mean skin after 2 h at 12",
-        "the old man here is the fatter, and his vessels close as a young man's do"},
+        "the old man here is the fatter: more fat under the skin keeps it colder than his vessels, which "
+        "close less "
+        "than a young man's, warm it"},
        {"heat sitting quietly", "awake at rest is 1.15 times basal in the model"},
        {"fall of basal heat a decade, women",
         "the regression falls by 5 kcal a day a year for both sexes, twice the report's share for women"}});

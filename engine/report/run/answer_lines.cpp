@@ -113,7 +113,7 @@ std::string until_line(const AnswerBasis& basis, study::CrewState state) {
 std::string ends_line(const AnswerBasis& basis) {
   const Figures& f = basis.figures;
   const system::Limit early_limit = study::earliest(f, basis.members).able_limit;
-  const scenario::Limits& limits = basis.scenario.scenario.limits;
+  const scenario::Scenario& s = basis.scenario.scenario;
   constexpr auto none = system::Limit::none;
   const std::string able = outcome::short_cause(f.able_limit), lethal = outcome::short_cause(f.alive_limit);
   const outcome::StoreOutcome* water = outcome::store_of(f.stores, outcome::Store::water);
@@ -122,8 +122,10 @@ std::string ends_line(const AnswerBasis& basis) {
   const std::string alive =
       (beside_water ? "; there is water left, but they drank less than they lost" : "") +
       (f.alive_limit == none || able == lethal ? "" : "; alive ended by " + lethal);
-  const std::string central = f.able_limit == none ? "nothing within " + horizon(f.horizon_s)
-                                                   : outcome::plain_cause(f.able_limit, limits);
+  const std::string central =
+      f.able_limit == none ? "nothing within " + horizon(f.horizon_s)
+                           : outcome::plain_cause(f.able_limit, s.limits,
+                                                  s.crew.at(static_cast<std::size_t>(f.first_persons.at(0))));
   if (early_limit == none || early_limit == f.able_limit) return central + alive;
   return fmt::format("{} at the early end of the range; {} in the central case{}",
                      outcome::short_cause(early_limit), central, alive);

@@ -99,9 +99,10 @@ Shape<Ends> caused_shape() {
       .with("limit", [](const Ends& e) { return e.of->at_s ? Text(system::name_of(e.of->limit)) : Text(); })
       .with("cause",
             [](const Ends& e) {
-              return e.of->at_s
-                         ? Text(plain(outcome::plain_cause(e.of->limit, e.run->scenario->scenario.limits)))
-                         : Text();
+              return e.of->at_s ? Text(plain(outcome::plain_cause(
+                                      e.of->limit, e.run->scenario->scenario.limits,
+                                      e.run->scenario->scenario.crew[static_cast<std::size_t>(e.index)])))
+                                : Text();
             })
       .part("evidence", evidence_shape(), [](const Ends& e) { return e.of->evidence; });
 }
@@ -131,11 +132,11 @@ Shape<Person> person_shape() {
           "Person A, B... in the order of the scenario")
       .part("able_until", caused_shape(),
             [](const Person& p) {
-              return Ends{&p.of->able, p.run};
+              return Ends{&p.of->able, p.run, p.index};
             })
       .part("alive_until", caused_shape(),
             [](const Person& p) {
-              return Ends{&p.of->alive, p.run};
+              return Ends{&p.of->alive, p.run, p.index};
             })
       .part("unconscious", until_shape(),
             [](const Person& p) {

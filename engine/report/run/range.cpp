@@ -20,6 +20,8 @@ const char* name_of(study::Unmeasured what) {
       return "draught";
     case study::Unmeasured::shivering:
       return "how long shivering lasts";
+    case study::Unmeasured::swimming:
+      return "how long cold arms swim";
     case study::Unmeasured::model_error:
       break;
   }

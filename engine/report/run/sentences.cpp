@@ -18,9 +18,10 @@ namespace {
 using outcome::PersonOutcome;
 using outcome::Until;
 
-std::string until_words(const Until& until, double horizon_s, const scenario::Limits& limits) {
+std::string until_words(const Until& until, double horizon_s, const scenario::Limits& limits,
+                        const scenario::Person& who) {
   if (!until.at_s) return not_reached(horizon_s);
-  const std::string cause = outcome::plain_cause(until.limit, limits);
+  const std::string cause = outcome::plain_cause(until.limit, limits, who);
   return duration(*until.at_s) + (cause.empty() ? "" : " (" + cause + ")");
 }
 
@@ -45,11 +46,12 @@ std::string first_minutes_left_out(const scenario::Scenario& s, Told told) {
   return out + ", ";
 }
 
-std::string words_of(const PersonOutcome& person, double horizon_s, const scenario::Limits& limits) {
+std::string words_of(const PersonOutcome& person, double horizon_s, const scenario::Limits& limits,
+                     const scenario::Person& who) {
   if (!person.able.at_s && !person.alive.at_s)
     return "no limit reached within " + horizon(horizon_s) + "." + next_words(person);
-  return "able until " + until_words(person.able, horizon_s, limits) + "; alive until " +
-         until_words(person.alive, horizon_s, limits) + "." + next_words(person);
+  return "able until " + until_words(person.able, horizon_s, limits, who) + "; alive until " +
+         until_words(person.alive, horizon_s, limits, who) + "." + next_words(person);
 }
 
 }  // namespace
@@ -64,10 +66,10 @@ std::string head_sentence(const scenario::ValidScenario& scenario, bool in_raft,
 }
 
 std::vector<std::string> person_sentences(const Material& m) {
-  const scenario::Limits& limits = m.scenario.scenario.limits;
+  const scenario::Scenario& s = m.scenario.scenario;
   std::vector<std::pair<std::string, std::vector<int>>> groups;
   for (std::size_t i = 0; i < m.outcome.persons.size(); ++i) {
-    std::string words = words_of(m.outcome.persons[i], m.outcome.horizon_s, limits);
+    std::string words = words_of(m.outcome.persons[i], m.outcome.horizon_s, s.limits, s.crew[i]);
     auto known = std::find_if(groups.begin(), groups.end(),
                               [&words](const auto& each) { return each.first == words; });
     if (known == groups.end()) known = groups.insert(groups.end(), {std::move(words), {}});

@@ -18,6 +18,7 @@
 #include "bide/constants/shivering.hpp"
 #include "bide/constants/starting.hpp"
 #include "bide/constants/stores.hpp"
+#include "bide/constants/swimming.hpp"
 #include "bide/constants/weather.hpp"
 #include "bide/report/words/units.hpp"
 #include "bide/scenario/priors.hpp"
@@ -67,6 +68,7 @@ constexpr Row rows[] = {
     {"/crew/*/shivering_ceiling_factor", &c::spread_shivering_ceiling},
     {"/crew/*/resting_metabolism_factor", &c::spread_resting_metabolism},
     {"/crew/*/sweat_factor", &c::spread_sweat},
+    {"/crew/*/swim_endurance_factor", &c::spread_swim_endurance},
     {"/crew/*/core_limit_shift_K", &c::spread_core_limit_K},
     {"/raft/floor_area_m2", &c::floor_per_person_m2},
     {"/raft/leakage_position", &c::leakage_calm_L_s_m2},

@@ -1,13 +1,17 @@
 #include "bide/study/questions/unmeasured.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <string>
 #include <utility>
 
+#include "bide/constants/swimming.hpp"
 #include "bide/scenario/patch.hpp"
 #include "bide/scenario/words.hpp"
 #include "bide/scenario/write.hpp"
+#include "bide/study/sampling/distribution.hpp"
 #include "bide/study/sampling/make_sample.hpp"
 
 namespace bide::study {
@@ -19,25 +23,40 @@ using scenario::ValidScenario;
 constexpr std::size_t member_count = 16, lattice = member_count + 1;
 
 struct UnmeasuredInput {
-  const char* pointer;
+  std::string pointer;
   std::size_t multiplier;
   Unmeasured what = Unmeasured::model_error;
 };
-constexpr const char* endurance = "/model/shivering_endurance";
-constexpr UnmeasuredInput unmeasured[] = {{"/raft/canopy_heat_loss_position", 1, Unmeasured::canopy_heat},
-                                          {"/raft/leakage_position", 3, Unmeasured::leakage},
-                                          {endurance, 5, Unmeasured::shivering},
-                                          {scenario::model_error_positions[0], 11},
-                                          {scenario::model_error_positions[1], 7},
-                                          {scenario::model_error_positions[2], 2},
-                                          {scenario::model_error_positions[3], 9}};
+constexpr std::size_t swimming_multiplier = 13;
+const UnmeasuredInput unmeasured[] = {{"/raft/canopy_heat_loss_position", 1, Unmeasured::canopy_heat},
+                                      {"/raft/leakage_position", 3, Unmeasured::leakage},
+                                      {"/model/shivering_endurance", 5, Unmeasured::shivering},
+                                      {scenario::model_error_positions[0], 11},
+                                      {scenario::model_error_positions[1], 7},
+                                      {scenario::model_error_positions[2], 2},
+                                      {scenario::model_error_positions[3], 9}};
 static_assert(std::size(scenario::model_error_positions) + 3 == std::size(unmeasured));
 
+// For how long arms swim decides over those whom nothing else keeps afloat. All of a crew stand at one place:
+// trials differ by as much as people within one.
 std::vector<UnmeasuredInput> open_inputs(const ValidScenario& scenario) {
-  std::vector<UnmeasuredInput> out;
-  for (const UnmeasuredInput& each : unmeasured)
-    if (scenario::is_default(scenario, each.pointer)) out.push_back(each);
+  std::vector<UnmeasuredInput> out(std::begin(unmeasured), std::end(unmeasured));
+  const std::vector<scenario::Person>& crew = scenario.scenario.crew;
+  const bool dry = scenario.scenario.boarding.kind == scenario::BoardingKind::dry;
+  for (std::size_t i = 0; i < crew.size(); ++i)
+    if (!dry && !crew[i].lifejacket)
+      out.push_back(
+          {fmt::format("/crew/{}/swim_endurance_factor", i), swimming_multiplier, Unmeasured::swimming});
+  std::erase_if(out,
+                [&](const UnmeasuredInput& each) { return !scenario::is_default(scenario, each.pointer); });
   return out;
+}
+
+scenario::Value value_at(Unmeasured what, double place) {
+  if (what == Unmeasured::shivering) return std::string(word(endurance_at(place)));
+  if (what == Unmeasured::swimming)
+    return std::exp(constants::spread_swim_endurance * standard_normal_quantile(place));
+  return place;
 }
 
 scenario::Validated member(const ValidScenario& scenario, std::size_t k) {
@@ -45,9 +64,7 @@ scenario::Validated member(const ValidScenario& scenario, std::size_t k) {
   for (const UnmeasuredInput& each : open_inputs(scenario)) {
     const double place =
         static_cast<double>((k + 1) * each.multiplier % lattice) / static_cast<double>(lattice);
-    scenario::Value value = place;
-    if (each.pointer == endurance) value = std::string(word(endurance_at(place)));
-    scenario::put(document, each.pointer, value);
+    scenario::put(document, each.pointer, value_at(each.what, place));
   }
   return scenario::validate_document(std::move(document), scenario.file, scenario.folder);
 }

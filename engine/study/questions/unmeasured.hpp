@@ -1,5 +1,6 @@
 // Scenarios over what is not known of any scenario: canopy heat loss, leakage, the law of shivering and the
-// model's own error. Inputs that the file states are not varied.
+// model's own error; of who is in the water without a lifejacket, for how long cold arms swim. Inputs
+// that the file states are not varied.
 //
 // Inputs: validated scenarios. Output: the same few members every time, spread evenly over all ranges at
 // once, without the scenario as it is; none where it states them all. Member k stands at the same places in
@@ -30,7 +31,7 @@ using RangeMembers = std::vector<RangeMember>;
 using CrewScenarios = std::vector<const scenario::ValidScenario*>;
 
 // What nobody has measured of any scenario.
-enum class Unmeasured { canopy_heat, leakage, shivering, model_error };
+enum class Unmeasured { canopy_heat, leakage, shivering, model_error, swimming };
 // In what the members of a scenario differ, each once.
 std::vector<Unmeasured> unmeasured_of(const scenario::ValidScenario& scenario);
 

@@ -13,6 +13,7 @@
 #include "bide/constants/growth.hpp"
 #include "bide/constants/people.hpp"
 #include "bide/constants/readiness.hpp"
+#include "bide/constants/swimming.hpp"
 #include "bide/core/random.hpp"
 #include "bide/core/time_utc.hpp"
 #include "bide/core/units.hpp"
@@ -157,6 +158,13 @@ struct Sampler::Walk {
       if (free(shift))
         put(shift, k::spread_core_limit_K * standard_normal_quantile(take(shift, FactorKind::aleatory)));
     }
+  }
+
+  // Apart from the other spreads and last of all, so that points of designs made before stay as they were.
+  void swimmers() {
+    if (!sampler.uncertain_.person_spread) return;
+    for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i)
+      built_in(fmt::format("/crew/{}/swim_endurance_factor", i), 1, k::spread_swim_endurance);
   }
 
   // Height normal, body mass index lognormal and independent of it, fat about its regression; of children
@@ -329,6 +337,7 @@ struct Sampler::Walk {
     raft();
     if (sampler.uncertain_.rescue)
       out.rescue_h = rescue_h(*sampler.uncertain_.rescue, take("rescue", FactorKind::aleatory));
+    swimmers();
     first_minutes();
   }
 };
