@@ -301,6 +301,22 @@ TEST_CASE("how much children shiver is drawn twice as wide as how much adults do
   CHECK(std::abs(child - drawn / 2) < three_sd);
 }
 
+// A spread of 0.5 has 1.4 % of its draws above 3, which no scenario may state: every future is one that runs.
+TEST_CASE("how a person differs is drawn within what a scenario may state") {
+  const Sampler sampler(with(
+      R"({"person_spread": true, "inputs": {"/crew/1/age_years": {"kind": "uniform", "low": 12, "high": 14}}})"));
+  double most = 0;
+  for (std::uint64_t k = 0; k < 2000; ++k) {
+    const study::Drawn one = sampler.draw(3, k);
+    most = std::max(most, value(one, "/crew/1/shivering_drive_factor"));
+    const auto made = sampler.scenario_of(one);
+    if (const auto* wrong = std::get_if<scenario::Diagnostics>(&made))
+      FAIL(scenario::to_string(wrong->front()));
+  }
+  CHECK(most > 2.5);
+  CHECK(most <= 3);
+}
+
 // Median 1 and a spread of the logarithm that takes 30 to 90 min, told of swimmers, for two to three spreads.
 TEST_CASE("people differ in for how long their arms swim") {
   const Sampler sampler(with(R"({"person_spread": true})"));

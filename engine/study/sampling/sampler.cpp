@@ -72,6 +72,14 @@ T now_at(const std::vector<Setting>& settings, const std::string& pointer, T wri
   return written;
 }
 
+// What a scenario may state at a pointer.
+const scenario::FieldLine& field_of(const std::string& pointer) {
+  static const std::vector<scenario::FieldLine> lines = scenario::field_lines();
+  return *std::find_if(
+      lines.begin(), lines.end(),
+      [any = scenario::any_index(pointer)](const scenario::FieldLine& each) { return each.pointer == any; });
+}
+
 }  // namespace
 
 scenario::ShiveringEndurance endurance_at(double place) {
@@ -105,10 +113,17 @@ struct Sampler::Walk {
              return std::find(group.pointers.begin(), group.pointers.end(), pointer) != group.pointers.end();
            });
   }
+  // What lies beyond the values that a scenario may state is cut off.
   void built_in(const std::string& pointer, double median, double sd_of_log) {
     if (!free(pointer)) return;
+    const scenario::FieldLine& field = field_of(pointer);
+    const auto share_below = [&](double value) {
+      return standard_normal_share(std::log(value / median) / sd_of_log);
+    };
+    const double none = share_below(field.low), all = share_below(field.high);
+    const double u = none + take(pointer, FactorKind::aleatory) * (all - none);
     put(pointer,
-        median * std::exp(sd_of_log * standard_normal_quantile(take(pointer, FactorKind::aleatory))));
+        std::clamp(median * std::exp(sd_of_log * standard_normal_quantile(u)), field.low, field.high));
   }
 
   Value value_of(const scenario::Distribution& distribution, double taken) const {
