@@ -65,16 +65,16 @@ void soak(Moment<T>& m, int p, T wetness, T sea_degC) {
   }
 }
 
-// Whether a person's oxygen uptake carries a work, and none is left in hand from before. A small child's does
+// Whether a person's oxygen uptake carries a work, and they have done with the last. A small child's does
 // not.
-// @param work_W its heat above rest, W
+// @param work_W its heat above rest, W; 0: no labour, which can be done beside another
 // @return 1 or 0; 0 as well for who is not able
 template <class T>
 inline T has_breath_for(Moment<T>& m, int p, T work_W) {
   const HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
   constexpr double nothing_J = 1;
-  return h.able * h.living *
-         select((work_W > m.build(p).greatest_work_W) | (h.work_left_J > T(nothing_J)), T(0), T(1));
+  const auto busy = (work_W > T(0)) & (h.work_left_J > T(nothing_J));
+  return h.able * h.living * select((work_W > m.build(p).greatest_work_W) | busy, T(0), T(1));
 }
 
 // Whether a person can do a task: with breath for its work, and hands.

@@ -141,6 +141,19 @@ TEST_CASE(
   CHECK(raft.labour_W(60) > 0);
 }
 
+// Work that goes on for hours keeps nobody from an entrance.
+TEST_CASE("who has work in hand still opens the entrances by day") {
+  Flooded raft(weak);
+  raft.apply(system::StopKind::bail, 20);
+  raft.apply(system::StopKind::check, 20);
+  REQUIRE(raft.system.held.persons[0].work_left_J > 1);
+  raft.apply(system::StopKind::daylight, 21);  // index 1: by day
+  const double by_day_m2 = raft.system.held.opening_m2;
+  raft.system.held.opening_m2 = 0.5 * by_day_m2;
+  raft.apply(system::StopKind::daylight, 22);
+  CHECK(raft.system.held.opening_m2 == by_day_m2);
+}
+
 // Work begins at a check, and so do the short steps that follow it.
 TEST_CASE("the check at which work begins is a hard time event, no other check is") {
   const Flooded raft(adult);
