@@ -175,6 +175,18 @@ template <class T>
 inline T diuresis_salt_mOsm_s(T diuresis_kg_s) {
   return T(constants::shift_salt_mOsm_kg) * diuresis_kg_s;
 }
+// Salt of sweat. Without salt to spare the glands hold it back as the kidney does, only days later (Robinson
+// 1956, abstract, year from memory), down to what they let go after ten days of heat (Klous 2020). Here they
+// follow the kidney, which itself takes a day or two.
+// @param fresh_mOsm_kg   of this person with salt to spare, mOsm/kg, above 0
+// @param kidney_mOsm_s   salt excreted in urine now, mOsm/s, at least 0
+// @param habitual_mOsm_s the same on the habitual diet, mOsm/s, above 0
+// @return mOsm/kg
+template <class T>
+inline T sweat_salt_now_mOsm_kg(T fresh_mOsm_kg, T kidney_mOsm_s, T habitual_mOsm_s) {
+  const T least = smaller(fresh_mOsm_kg, T(constants::sweat_salt_acclimatised_mOsm_kg));
+  return least + (fresh_mOsm_kg - least) * smaller(T(kidney_mOsm_s / habitual_mOsm_s), T(1));
+}
 // Salt lost by vomiting.
 // @param vomit_kg_s water lost so, kg/s, at least 0
 // @return mOsm/s

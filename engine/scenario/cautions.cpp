@@ -15,6 +15,7 @@
 #include "bide/core/units.hpp"
 #include "bide/scenario/document.hpp"
 #include "bide/scenario/first_minutes.hpp"
+#include "bide/scenario/limits.hpp"
 #include "bide/scenario/month_weather.hpp"
 #include "bide/scenario/other_raft.hpp"
 #include "bide/scenario/resolve.hpp"
@@ -94,7 +95,8 @@ void injuries(Cautions& c, const Person& p, const std::string& here, const std::
     c.say(
         here + "/blood_loss_pct",
         fmt::format("{} has lost {:g} % of all blood, class {}: computed are water, salt and oxygen uptake; "
-                    "not computed are shock, weaker shivering and bleeding that goes on{}",
+                    "not computed are shock, shivering weaker than oxygen uptake explains, and bleeding that "
+                    "goes on{}",
                     name, p.blood_loss_pct, two ? "II" : "I",
                     edge ? "; any more is class III: pressure falls and people are confused" : ""));
   }
@@ -109,7 +111,8 @@ void injuries(Cautions& c, const Person& p, const std::string& here, const std::
               "{} has a fever of {:g} K, taken to last: computed are set point and resting heat, and a "
               "core of up to {:g} °C counts as fever, not as heat; not computed are what causes it, "
               "how ill it makes, its sweats (some {:g} L a day above {:g} °C) and the protein it wastes",
-              name, p.fever_K, std::min(k::able_core_high_degC + p.fever_K, k::fever_bound_degC.value),
+              name, p.fever_K,
+              own_core_level(ByPerson::fevered, c.valid.scenario.limits.able_core_high_degC, 0.0, p.fever_K),
               k::fever_sweat_L_day.value, k::fever_sweat_from_degC.value));
   if (p.hands != Hands::sound)
     c.say(here + "/hands",

@@ -41,7 +41,7 @@ void set_values(Node& document, const Lever& lever, std::size_t persons) {
 
 // People whose hands neither clothing nor gloves cover.
 std::vector<std::size_t> bare_handed(const ValidScenario& scenario) {
-  constexpr std::size_t hands = 3;  // in the order of Ensemble
+  constexpr std::size_t hands = 3;  // of an Ensemble's segments
   std::vector<std::size_t> out;
   for (std::size_t i = 0; i < scenario.scenario.crew.size(); ++i)
     if (!(find_gloves(scenario.scenario.crew[i].gloves)->covered_fraction > 0) &&

@@ -22,7 +22,7 @@ inline T work_metabolic_W(T mechanical_W) {
 // Water made at the desalinator.
 // @param hours      time at work, h, at least 0
 // @param output_L_h its output, L/h, at least 0
-// @param working    0 if it is lost or nobody can, else 1
+// @param working    share of its pace that is kept up, [0, 1]; 0 if it is lost or nobody can
 // @return L
 template <class T>
 inline T desalinated_L(T hours, T output_L_h, T working) {

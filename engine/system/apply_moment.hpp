@@ -65,16 +65,13 @@ void soak(Moment<T>& m, int p, T wetness, T sea_degC) {
   }
 }
 
-// Whether a person's oxygen uptake carries a work, and they have done with the last. A small child's does
-// not.
-// @param work_W its heat above rest, W; 0: no labour, which can be done beside another
+// Whether a person's oxygen uptake carries a work. A small child's does not.
+// @param work_W its heat above rest, W
 // @return 1 or 0; 0 as well for who is not able
 template <class T>
 inline T has_breath_for(Moment<T>& m, int p, T work_W) {
   const HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
-  constexpr double nothing_J = 1;
-  const auto busy = (work_W > T(0)) & (h.work_left_J > T(nothing_J));
-  return h.able * h.living * select((work_W > m.build(p).greatest_work_W) | busy, T(0), T(1));
+  return h.able * h.living * select(work_W > m.build(p).greatest_work_W, T(0), T(1));
 }
 
 // Whether a person can do a task: with breath for its work, and hands.
@@ -99,39 +96,69 @@ inline T crew_can(Moment<T>& m, Task task, T needed, T work_W = T(0)) {
   return select(hands > T(0), T(1), T(0));
 }
 
-// Work shared evenly by those who can do it, from the next check on.
-// @param work_W heat above rest of one who does it, W, above 0
-// @param time_s that it takes one, s
+// A work that one person could do.
 template <class T>
-void share_work(Moment<T>& m, Task task, T work_W, T time_s) {
-  T people(0);
-  for (int p = 0; p < m.structure().persons; ++p) people += can_do(m, p, task, work_W);
-  const T each_s = time_s / larger(people, T(1));
+struct Work {
+  Task task;
+  T heat_W;     // above rest, at its own pace, above 0
+  T kept_up_s;  // for how long that pace is asked for, above 0
+  T due_s;      // within which it is to be done, above 0
+};
+
+// The heat above rest at which a person does a work: its own, or what they can keep up for so long, W.
+template <class T>
+inline T pace_W(const body::Build<T>& b, const Work<T>& work) {
+  const T rest_W = T(constants::awake_rest_factor) * b.basal_total_W;
+  const T sustained_W = body::sustainable_share(work.kept_up_s) * (b.greatest_work_W + rest_W) - rest_W;
+  return smaller(work.heat_W, positive_part(sustained_W));
+}
+
+// What a person can give of a work within the time it is due: less at a slower pace, and less while other
+// work is in hand.
+// @return [0, 1]
+template <class T>
+inline T gives(Moment<T>& m, int p, const Work<T>& work) {
+  const HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
+  const T pace = pace_W(m.build(p), work);
+  constexpr double tiny_W = 1e-9;
+  const T in_hand_s = h.work_left_J / larger(h.work_pace_W, T(tiny_W));
+  return can_do(m, p, work.task, work.heat_W) * pace / work.heat_W *
+         positive_part(T(T(1) - in_hand_s / work.due_s));
+}
+
+// What those who can do a work give of it together.
+// @return [0, 1]
+template <class T>
+inline T given_by_all(Moment<T>& m, const Work<T>& work) {
+  T sum(0);
+  for (int p = 0; p < m.structure().persons; ++p) sum += gives(m, p, work);
+  return smaller(sum, T(1));
+}
+
+// Work shared by those who can do it, as much as each can give, from the next check on.
+// @param time_s that it takes one at its own pace, s, at least 0
+template <class T>
+void share_work(Moment<T>& m, const Work<T>& work, T time_s) {
+  T sum(0);
+  for (int p = 0; p < m.structure().persons; ++p) sum += gives(m, p, work);
+  constexpr double nobody = 1e-9;
+  const T each_J = work.heat_W * time_s / larger(sum, T(nobody));
   for (int p = 0; p < m.structure().persons; ++p) {
     HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
-    const T does = can_do(m, p, task, work_W) * select(each_s > T(0), T(1), T(0));
-    h.work_left_J += does * work_W * each_s;
-    h.work_pace_W += does * (work_W - h.work_pace_W);
-    h.work_time_s += does * (each_s - h.work_time_s);
+    const T does_J = each_J * gives(m, p, work);
+    h.work_pace_W = select(does_J > T(0), pace_W(m.build(p), work), h.work_pace_W);
+    h.work_left_J += does_J;
   }
 }
 
-// What a person can keep up for as long as the work in hand takes, above rest, W.
-template <class T>
-inline T sustained_W(const body::Build<T>& b, const HeldPerson<T>& h) {
-  const T rest_W = T(constants::awake_rest_factor) * b.basal_total_W;
-  return positive_part(T(body::sustainable_share(h.work_time_s) * (b.greatest_work_W + rest_W) - rest_W));
-}
-
-// What a person does of it until the next check: at the work's own pace, or at what they can keep up; the
-// rest is left for later. Who is not able leaves it.
+// What a person does of it until the next check, at the pace of the work taken on last; the rest is left for
+// later. Who is not able leaves it.
 template <class T>
 void set_labour(Moment<T>& m, int p) {
   HeldPerson<T>& h = m.held().persons[static_cast<std::size_t>(p)];
   const T interval_s(m.structure().check_interval_s);
   h.work_left_J *= h.able * h.living;
-  h.labour_W = smaller(T(h.work_left_J * T(1 / m.structure().check_interval_s)),
-                       smaller(h.work_pace_W, sustained_W(m.build(p), h)));
+  h.labour_W = smaller(T(h.work_left_J * T(1 / m.structure().check_interval_s)), h.work_pace_W);
   h.work_left_J = positive_part(T(h.work_left_J - h.labour_W * interval_s));
 }
 

@@ -73,21 +73,23 @@ void inflate_floor(Moment<T>& m) {
   held.floor_inflated += due * crew_can(m, Task::pump, due);
 }
 
-// One turn by somebody who can; its heat is spread over all who can, until the next check.
+// One turn of one person's, shared by those who can; what they cannot keep up, or are too busy for, is not
+// bailed.
 template <class T>
 void bail(Moment<T>& m) {
   Held<T>& held = m.held();
   const stores::Gear& gear = m.structure().gear;
   inflate_floor(m);
-  const T work_W(constants::bail_work_W.value);
-  const T hands = crew_can(m, Task::bailer, m.x[at::water_mass], work_W) * held.bailer;
+  const T turn_min(constants::bail_bout_min.value), turn_s(turn_min * T(minute_s));
+  const Work<T> work{Task::bailer, T(constants::bail_work_W.value), turn_s, turn_s};
+  const T hands = crew_can(m, work.task, m.x[at::water_mass], work.heat_W) * held.bailer;
   const cabin::Bailed<T> turn =
       cabin::bail(m.x[at::water_mass], m.raft().floor_area_m2, T(T(gear.bailer_L) * hands),
-                  T(T(gear.sponge_L) * hands), T(constants::bail_bout_min.value));
+                  T(T(gear.sponge_L) * hands), T(turn_min * given_by_all(m, work)));
   const T out = m.x[at::water_mass] - turn.left_L;
   m.x[at::water_mass] = turn.left_L;
   held.water_bailed_kg += out;
-  share_work(m, Task::bailer, work_W, T(turn.minutes * T(minute_s)));
+  share_work(m, work, T(turn.minutes * T(minute_s)));
   if (lane(out, 0) > 0) m.note(NoteKind::bailed, -1, 0, lane(out, 0));
 }
 

@@ -129,13 +129,17 @@ void make_water(Moment<T>& m) {
   const weather::Forcing<T> w = m.system.forcings().at(m.stop.time_s - 0.5 * hour_s);
   const T able = select(people_able(m) > T(0), T(1), T(0));
   T made(0);
-  if (s.gear.desalinator) {
-    const double due = pumping_share(m.stop, s);
-    const T work_W(stores::work_metabolic_W(s.gear.desalinator_work_W));
-    const T pumped = held.desalinator * crew_can(m, Task::pump, T(due * held.desalinator), work_W);
-    const T water_L = stores::desalinated_L(T(due), T(s.gear.desalinator_L_h), pumped);
-    made += water_L;
-    share_work(m, Task::pump, work_W, T(T(due * hour_s) * select(water_L > T(0), T(1), T(0))));
+  if (const double due = pumping_share(m.stop, s); due > 0) {
+    // The pace is kept up for the hours of a day that fall to each.
+    const T heat_W(stores::work_metabolic_W(s.gear.desalinator_work_W));
+    T hands(0);
+    for (int p = 0; p < s.persons; ++p) hands += can_do(m, p, Task::pump, heat_W);
+    const Work<T> work{Task::pump, heat_W, T(s.desalinator_h_per_day * hour_s) / larger(hands, T(1)),
+                       T(due * hour_s)};
+    const T pumped =
+        held.desalinator * crew_can(m, work.task, T(due * held.desalinator), heat_W) * given_by_all(m, work);
+    made += stores::desalinated_L(T(due), T(s.gear.desalinator_L_h), pumped);
+    share_work(m, work, T(T(due * hour_s) * pumped));
   }
   made += stores::still_L_s(w.global_irradiance_W_m2, T(s.gear.still_area_m2)) * T(hour_s) * able;
   T caught(0);

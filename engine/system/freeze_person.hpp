@@ -235,6 +235,8 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
   const T size = b.size, adult = T(1) / size;
   const T salt = size * salt_excretion_mOsm_s(T(adult * y[own::extracellular_osmoles]),
                                               T(adult * b.extracellular_osmoles_mOsm), b.per_salt_balance_s);
+  const T sweat_salt =
+      sweat_salt_now_mOsm_kg(b.sweat_salt_mOsm_kg, salt, T(size * T(constants::salt_fed_mOsm_day / day_s)));
   const T urea = urea_excretion_mOsm_s(y[own::urea]);
   const T without_urea = salt + size * ketone_excretion_mOsm_s(fasted);
   const T flow =
@@ -249,8 +251,8 @@ inline void freeze_fluids(const body::Build<T>& b, const T* y, const HeldPerson<
   c.urine_kg_s = living * (flow + diuresis);
   c.vomit_kg_s = living * vomit;
   c.fluid_shift_L_s = living * size * fluid_shift_rate_L_s(shift_L, constricted, h.in_water);
-  c.salt_loss_mOsm_s = living * (salt + diuresis_salt_mOsm_s(diuresis) + b.sweat_salt_mOsm_kg * sweat_kg_s +
-                                 vomit_salt_mOsm_s(vomit));
+  c.salt_loss_mOsm_s =
+      living * (salt + diuresis_salt_mOsm_s(diuresis) + sweat_salt * sweat_kg_s + vomit_salt_mOsm_s(vomit));
   c.osmole_rate_mOsm_s = -c.salt_loss_mOsm_s;  // what used tissue lets go is added with the fuel
   c.urea_rate_mOsm_s = -(living * urea);       // what fuel makes is added there
 }

@@ -27,8 +27,7 @@ struct HeldPerson {
   T wears_aid{0};           // thermal protective aid
   T labour_W{0};            // heat of work beyond sitting still
   T work_left_J{0};         // to be done from the next check on
-  T work_pace_W{0};         // of the heaviest work in hand, above rest
-  T work_time_s{1};         // that the work in hand takes at that pace
+  T work_pace_W{0};         // above rest, of the work taken on last
   T medicine{0};            // fraction of seasickness prevented now
   T watered_at_s{never_s};  // last time water was given
   // Books of events

@@ -269,3 +269,13 @@ TEST_CASE("water in lanes agrees with double") {
               {{280, 14, 14}, {285, 11, 14}, {275, 16, 14}, {290, 7, 14}});
   check_lanes(AS_LAMBDA(thirst), {{287, 0, 0}, {295, 0, 1}, {287, 2, 0.5}, {320, 9, 1}});
 }
+
+// 90 with salt to spare, 58 without (0.6 x 80 + 10: Klous 2020); half of the kidney's salt lies half way, 74.
+// Whoever is used to heat has 58 at all times.
+TEST_CASE("sweat holds less salt once the kidney holds it back") {
+  CHECK(sweat_salt_now_mOsm_kg(90.0, 3.0, 3.0) == Approx(90));
+  CHECK(sweat_salt_now_mOsm_kg(90.0, 6.0, 3.0) == Approx(90));
+  CHECK(sweat_salt_now_mOsm_kg(90.0, 1.5, 3.0) == Approx(74));
+  CHECK(sweat_salt_now_mOsm_kg(90.0, 0.0, 3.0) == Approx(58));
+  CHECK(sweat_salt_now_mOsm_kg(58.0, 0.0, 3.0) == Approx(58));
+}

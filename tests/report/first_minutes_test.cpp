@@ -76,7 +76,8 @@ TEST_CASE("odds tell the range, whose it is, and in how many futures somebody is
                                  {},
                                  {}};
   CHECK(report::first_minutes_line(answer) ==
-        "20 % of those who enter it are lost in the first minutes, as stated (no such share is published): "
+        "20 % of those who enter the water are lost in the first minutes, as stated (no such share is "
+        "published): "
         "somebody in 30 % of futures");
   CHECK(
       says(report::ends_by(answer, "within 5 d"), "no longer alive: the first minutes in the water in 30 %"));

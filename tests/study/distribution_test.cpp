@@ -111,3 +111,14 @@ TEST_CASE("time of rescue") {
   r.kind = scenario::RescueKind::none;
   CHECK(study::rescue_h(r, 0.5) == std::numeric_limits<double>::infinity());
 }
+
+// Cut at median and at exp(sd): z from 0 to 1, of which tables have 0.5 to 0.841345; half way is 0.670672, z
+// = 0.441786.
+TEST_CASE("a lognormal distribution of which both ends are cut off") {
+  const double sd = 0.5, high = std::exp(sd);
+  CHECK(study::lognormal_within(1, sd, 1, high, 0.5) == Approx(std::exp(sd * 0.441786)).epsilon(1e-5));
+  CHECK(study::lognormal_within(1, sd, 1, high, 1e-12) == Approx(1));
+  CHECK(study::lognormal_within(1, sd, 1, high, 1 - 1e-12) == Approx(high));
+  // Cut off far away it is the whole: z(0.975) = 1.959964.
+  CHECK(study::lognormal_within(2, sd, 1e-9, 1e9, 0.975) == Approx(2 * std::exp(sd * 1.959964)));
+}

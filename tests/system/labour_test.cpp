@@ -121,24 +121,37 @@ TEST_CASE("a work has its own pace, also for who could work faster") {
 
 // 10 mL/(kg min) x 60 kg = 0.6 L/min x 21.168 kJ/L = 211.68 W. For 20 min (log 5700 - log 20) / 3.1 = 0.7919
 // of it: 167.6 W. Rest: 10 x 60 + 6.25 x 160 - 5 x 75 - 161 = 1,064 kcal/d = 51.525 W, awake 1.15
-// times: 59.25 W. Above rest 108.4 W; of 180 kJ two times 600 s of it leave 49.9 kJ, 83.2 W for the third.
-TEST_CASE(
-    "nobody works harder than they can keep up: the rest takes longer, and nothing new is taken on before") {
-  Flooded raft(weak);
+// times: 59.25 W. Above rest 108.4 W, for two checks; of 150 W that is 0.7225, and so is what she bails of a
+// turn.
+TEST_CASE("nobody works harder than they can keep up, and bails less for it") {
+  Flooded raft(weak), fit(adult);
   raft.apply(system::StopKind::bail, 20);
-  CHECK(raft.bailed());
+  fit.apply(system::StopKind::bail, 20);
+  const double litres = raft.litres - raft.x[system::at::water_mass],
+               whole = fit.litres - fit.x[system::at::water_mass];
+  CHECK(litres == doctest::Approx(0.7225 * whole).epsilon(1e-3));
   for (const double minute : {20, 30}) {
     raft.apply(system::StopKind::check, minute);
     CHECK(raft.labour_W(60) == doctest::Approx(108.4).epsilon(1e-3));
-    const double litres = raft.x[system::at::water_mass];
-    raft.apply(system::StopKind::bail, minute + 5);
-    CHECK(raft.x[system::at::water_mass] == litres);
   }
   raft.apply(system::StopKind::check, 40);
-  CHECK(raft.labour_W(60) == doctest::Approx(83.2).epsilon(2e-3));
-  raft.apply(system::StopKind::bail, 45);  // by the next check she will have done
-  raft.apply(system::StopKind::check, 50);
-  CHECK(raft.labour_W(60) > 0);
+  CHECK(raft.labour_W(60) == doctest::Approx(0).epsilon(1e-6));
+}
+
+// A turn takes 20 min. Half way through it half of the next one can be done, and after it the whole.
+TEST_CASE("who has work in hand gives the less to the next, by the time that it takes") {
+  Flooded raft(adult);
+  const auto bailed_by = [&](double minute) {
+    const double before = raft.x[system::at::water_mass];
+    raft.apply(system::StopKind::bail, minute);
+    return before - raft.x[system::at::water_mass];
+  };
+  const double whole = bailed_by(20);
+  CHECK(bailed_by(20) == 0);
+  raft.apply(system::StopKind::check, 20);  // 10 min of it are as good as done
+  CHECK(bailed_by(25) == doctest::Approx(0.5 * whole).epsilon(1e-6));
+  for (const double minute : {30, 40}) raft.apply(system::StopKind::check, minute);
+  CHECK(bailed_by(50) == doctest::Approx(whole).epsilon(1e-6));
 }
 
 // Work that goes on for hours keeps nobody from an entrance.

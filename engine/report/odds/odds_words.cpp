@@ -242,7 +242,8 @@ std::string first_minutes_line(const study::OddsAnswer& m) {
   for (const auto& [limit, part] : m.odds.alive_ended)
     if (limit == system::Limit::first_minutes) somebody = part;
   return fmt::format(
-      "{} of those who enter it are lost in the first minutes, as stated (no such share is published): "
+      "{} of those who enter the water are lost in the first minutes, as stated (no such share is "
+      "published): "
       "somebody in {} of futures",
       share_lost(*range), share(somebody));
 }

@@ -26,7 +26,8 @@ std::string until_words(const Until& until, double horizon_s, const scenario::Li
 }
 
 std::string next_words(const PersonOutcome& person) {
-  if (person.next_limit == system::Limit::none) return "";
+  const bool lost_at_once = person.alive.at_s && person.alive.limit == system::Limit::first_minutes;
+  if (person.next_limit == system::Limit::none || lost_at_once) return "";
   return fmt::format(" {}: {}, {}.", person.able.at_s ? "Nearest other limit then" : "Next limit",
                      outcome::short_cause(person.next_limit), margin_left(person.next_margin_fraction));
 }

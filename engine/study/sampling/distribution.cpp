@@ -150,4 +150,13 @@ double rescue_h(const scenario::Rescue& r, double u) {
   return std::numeric_limits<double>::infinity();
 }
 
+double lognormal_within(double median, double sd_of_log, double low, double high, double u) {
+  const auto below = [&](double value) {
+    return standard_normal_share(std::log(value / median) / sd_of_log);
+  };
+  const double least = below(low), most = below(high);
+  const double value = median * std::exp(sd_of_log * standard_normal_quantile(least + u * (most - least)));
+  return std::clamp(value, low, high);  // of rounding
+}
+
 }  // namespace bide::study

@@ -31,4 +31,11 @@ double rescue_h(const scenario::Rescue& rescue, double u);
 double standard_normal_quantile(double u);
 double standard_normal_share(double z);
 
+// Quantile of a lognormal distribution of which what lies beyond two values is cut off.
+// @param median    of the whole distribution, within the two values, above 0
+// @param sd_of_log spread of the logarithm, above 0
+// @param low, high the least and the greatest value, low above 0
+// @param u         share below the quantile, (0, 1)
+double lognormal_within(double median, double sd_of_log, double low, double high, double u);
+
 }  // namespace bide::study

@@ -117,13 +117,8 @@ struct Sampler::Walk {
   void built_in(const std::string& pointer, double median, double sd_of_log) {
     if (!free(pointer)) return;
     const scenario::FieldLine& field = field_of(pointer);
-    const auto share_below = [&](double value) {
-      return standard_normal_share(std::log(value / median) / sd_of_log);
-    };
-    const double none = share_below(field.low), all = share_below(field.high);
-    const double u = none + take(pointer, FactorKind::aleatory) * (all - none);
     put(pointer,
-        std::clamp(median * std::exp(sd_of_log * standard_normal_quantile(u)), field.low, field.high));
+        lognormal_within(median, sd_of_log, field.low, field.high, take(pointer, FactorKind::aleatory)));
   }
 
   Value value_of(const scenario::Distribution& distribution, double taken) const {
@@ -175,7 +170,7 @@ struct Sampler::Walk {
     }
   }
 
-  // Apart from the other spreads and last of all, so that points of designs made before stay as they were.
+  // Apart from the other spreads and last of all, so that the other factors of a design keep their places.
   void swimmers() {
     if (!sampler.uncertain_.person_spread) return;
     for (std::size_t i = 0; i < sampler.written_.crew.size(); ++i)
