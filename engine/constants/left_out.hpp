@@ -33,7 +33,7 @@ inline constexpr LeftOut left_out[region_count] = {
     {6,
      {0.2500, 0.2500, 0.1500, 0.2500},
      {{{2, false, 0.98, 1.10}, {0, false, 0.00, 0.00}, {2, 2}},
-      {{0, false, 0.00, 0.00}, {3, false, -0.62, 0.07}, {6, 8}}}},
+      {{0, false, 0.00, 0.00}, {3, false, -0.61, 0.07}, {6, 8}}}},
 };
 
 // Where studies were.

@@ -146,6 +146,10 @@ std::vector<Row> all_accounts() {
     }
     out.push_back(row_of(each, asked.at(each.quantity)));
   }
+  blame_named(out,
+              {{"mass lost, 1989",
+                "the model's two are short of hardly any water after two months; these may have been, or had "
+                "less to eat than the 2000 to 7000 kJ a day that were taken for what they caught"}});
   return out;
 }
 
