@@ -180,8 +180,8 @@ inline T face_freezing_per_s(T air_degC, T wind_m_s) {
   const T below_K = larger(T(T(skin_freezes_degC) - air_degC), T(barely_K));
   const T minutes =
       (T(face_minutes) - T(face_minutes_per_km_h) * wind) * exp(T(T(-face_exponent) * log(below_K)));
-  return select((minutes < T(face_longest_min)) & (wind >= T(face_least_wind_km_h)),
-                T(T(1 / minute_s) / minutes), T(0));
+  const T longest_min(face_longest_min), least_wind_km_h(face_least_wind_km_h);
+  return select((minutes < longest_min) & (wind >= least_wind_km_h), T(T(1 / minute_s) / minutes), T(0));
 }
 
 }  // namespace bide::body
