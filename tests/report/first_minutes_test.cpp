@@ -35,10 +35,10 @@ TEST_CASE("a single run leaves the first minutes out, and says what would count 
   CHECK(says(dry, "Drowning, the first minutes in cold water, despair"));
   const std::string wet = not_in_the_model(test::valid_scenario(2, false), Told::as_written);
   CHECK(says(wet,
-             "the first minutes in cold water (odds count a share lost if one is stated: "
-             "lost_in_first_minutes), despair"));
+             "the first minutes in cold water (enter a share as "
+             "lost_in_first_minutes, and odds count it), despair"));
   CHECK(says(not_in_the_model(stated(false, 0.05, 0.2), Told::as_written),
-             "the first minutes in cold water (counted in odds alone: 5 to 20 % lost, as stated), despair"));
+             "the first minutes in cold water (counted in odds alone: 5 to 20 % lost, as entered), despair"));
   scenario::ValidScenario lost = test::valid_scenario(2, false);
   lost.scenario.crew[1].lost_in_first_minutes = true;
   CHECK(says(not_in_the_model(lost, Told::as_written), "beyond who is entered as lost"));
@@ -76,9 +76,8 @@ TEST_CASE("odds tell the range, whose it is, and in how many futures somebody is
                                  {},
                                  {}};
   CHECK(report::first_minutes_line(answer) ==
-        "20 % of those who enter the water are lost in the first minutes, as stated (no such share is "
-        "published): "
-        "somebody in 30 % of futures");
+        "20 % of those who enter the water are lost in the first minutes: a share that was entered, none is "
+        "published; somebody in 30 % of futures");
   CHECK(
       says(report::ends_by(answer, "within 5 d"), "no longer alive: the first minutes in the water in 30 %"));
   const auto json = nlohmann::json::parse(report::odds_json(answer));

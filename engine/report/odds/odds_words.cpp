@@ -242,9 +242,8 @@ std::string first_minutes_line(const study::OddsAnswer& m) {
   for (const auto& [limit, part] : m.odds.alive_ended)
     if (limit == system::Limit::first_minutes) somebody = part;
   return fmt::format(
-      "{} of those who enter the water are lost in the first minutes, as stated (no such share is "
-      "published): "
-      "somebody in {} of futures",
+      "{} of those who enter the water are lost in the first minutes: a share that was entered, none is "
+      "published; somebody in {} of futures",
       share_lost(*range), share(somebody));
 }
 

@@ -167,11 +167,13 @@ document::Section hands_section(const Material& m) {
       with_levels(of_persons(m, "Hands", "Skin of the hands of each person, fingers apart, while alive.",
                              {"hands", "°C"}, &PersonSeries::hand_skin_degC),
                   m, &PersonSeries::hand_skin_degC, {lost}));
-  out.blocks.push_back(with_levels(
-      of_persons(m, "Feet",
-                 "Skin of the feet of each person while alive. Hours of colder toes add up to cold injury.",
-                 {"feet", "°C"}, &PersonSeries::foot_skin_degC),
-      m, &PersonSeries::foot_skin_degC, {{constants::wet_cold_injury_degC, "cold injury begins to add up"}}));
+  out.blocks.push_back(
+      with_levels(of_persons(m, "Feet",
+                             "Skin of the feet of each person while alive. The hours in which the toes are "
+                             "colder than the line count towards cold injury.",
+                             {"feet", "°C"}, &PersonSeries::foot_skin_degC),
+                  m, &PersonSeries::foot_skin_degC,
+                  {{constants::wet_cold_injury_degC, "hours below count towards cold injury"}}));
   return out;
 }
 

@@ -33,14 +33,14 @@ document::Table figures(const Material& m) {
                        {"lowest core", true},
                        {"shivering", true},
                        {"most water lost", true},
-                       {"fingers at half their skill or better", true}},
+                       {"fingers not yet clumsy", true}},
                       {}};
   const bool hurt = std::any_of(m.outcome.persons.begin(), m.outcome.persons.end(),
                                 [](const auto& each) { return !each.injuries.empty(); });
   if (hurt)
-    out.columns.push_back({"cold injury possible", false});
+    out.columns.push_back({"cold injury or frostbite possible", false});
   else
-    out.caption += "; no cold injury";
+    out.caption += "; no cold injury, no frostbite";
   for (std::size_t i = 0; i < m.outcome.persons.size(); ++i) {
     const outcome::PersonOutcome& p = m.outcome.persons[i];
     out.rows.push_back({person_label(static_cast<int>(i)), temperature(p.lowest_core_degC),

@@ -42,8 +42,8 @@ std::string first_minutes_left_out(const scenario::Scenario& s, Told told) {
                   [](const scenario::Person& p) { return p.lost_in_first_minutes; }))
     out += " beyond who is entered as lost";
   else if (drawn ? scenario::may_enter_water(s) : scenario::enter_water(s))
-    out += range ? fmt::format(" (counted in odds alone: {} lost, as stated)", share_lost(*range))
-                 : " (odds count a share lost if one is stated: lost_in_first_minutes)";
+    out += range ? fmt::format(" (counted in odds alone: {} lost, as entered)", share_lost(*range))
+                 : " (enter a share as lost_in_first_minutes, and odds count it)";
   return out + ", ";
 }
 
