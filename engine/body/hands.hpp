@@ -153,7 +153,7 @@ inline T finger_skin_degC(T finger_degC, T around_degC, T loss_W_K, T area_m2) {
 
 // Rate of exposure to freezing of digits: 1 while the coldest is below the freezing point of tissue; the
 // shortest time told of is an hour. Below -4.8 degC of the skin, at which 5 % of fingers freeze (Danielsson
-// 1996), sixty times that: a minute counts as the hour. 0 above.
+// 1996, from memory), sixty times that: a minute counts as the hour. 0 above.
 // @param digit_degC the colder of fingers and toes, degC
 // @param skin_degC  the colder of the fingers' skin and the toes, degC
 template <class T>
@@ -165,10 +165,11 @@ inline T freezing_exposure(T digit_degC, T skin_degC) {
 }
 
 // Share, per second, of the time in which a bare, dry face may freeze (Ducharme & Brajkovic 2005,
-// of the 5 % who freeze first): minutes = (2111 - 24.5 v) (-4.8 - air)^-1.668, v in km/h. It was published
-// with 0.667 of the wind at 10 m and the 4.8 km/h of a walker as v, which is the wind at the face. Nothing
-// counts where the time is beyond 30 min, for which it was not published, or the wind is below 16 km/h, the
-// lesser of its trial; wind above the published table counts as at its end. Spray and gusts are not in it.
+// formula from memory, of the 5 % who freeze first): minutes = (2111 - 24.5 v) (-4.8 - air)^-1.668, v in
+// km/h. It was published with 0.667 of the wind at 10 m and the 4.8 km/h of a walker as v, which is the wind
+// at the face. Nothing counts where the time is beyond 30 min, for which it was not published, or the wind is
+// below 16 km/h, the lesser of its trial; wind above the published table counts as at its end. Spray and
+// gusts are not in it.
 // @param air_degC air, degC
 // @param wind_m_s at the face, m/s, at least 0
 // @return 1/s

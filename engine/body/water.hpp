@@ -31,7 +31,8 @@ inline T osmolality_mOsm_kg(T extracellular_mOsm, T intracellular_mOsm, T body_w
 
 // Osmolality as thirst and vasopressin answer to it. Beyond a tenth of the extracellular volume its loss
 // counts as if the plasma were denser, so that people who lose salt without end drink, and keep what they
-// drink, at the price of dilution (Robertson 1984).
+// drink, at the price of dilution (Robertson 1984,
+// from memory).
 // @param osmolality_mOsm_kg      of body water, mOsm/kg
 // @param extracellular_kg        water outside the cells now, kg
 // @param normal_extracellular_kg the same without loss, kg, above 0

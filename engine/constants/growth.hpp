@@ -65,8 +65,7 @@ inline constexpr Sourced spread_child_shivering_drive{
     "-",
     "smolander1992",
     "in the cold boys of 11 and 12 raised their heat more than men (abstract), boys of 8 less (Inoue 1996): "
-    "not "
-    "even the sign is settled, so twice the spread of adults",
+    "not even the sign is settled, so twice the spread of adults",
     Trust::judgement,
     0.25,
     0.7};

@@ -149,7 +149,7 @@ inline constexpr std::array<LimitRow, limit_count> limits = [] {
       {able_core_high, "able_core_high", unable, core, above, fevered, c::able_core_high_degC, "heat",
        "core temperature above",
        key(&S::able_core_high_degC, "able_core_high_degC", C, 38, 42,
-           "Not able above this core temperature; a fever's own rise is added, up to 41 degC.")},
+           "Not able above this core temperature; a fever's own rise is added, as far as fevers go.")},
       {able_water_deficit, "able_water_deficit", unable, deficit, above, same, c::able_water_deficit_pct,
        "water loss", "more than",
        key(&S::able_water_deficit_pct, "able_water_deficit_pct", pct, 2, 20,

@@ -87,8 +87,8 @@ document::Chart tasks_chart(const Material& m) {
   out.title = "Who can use their hands, and when";
   out.sentence = fmt::format(
       "Hours in which a task is possible. With the fingers: {}. With the hand: {}. Cold fingers take {}; "
-      "from "
-      "twice as long on they are called clumsy. Below {:g} °C of fingers or hand a task is taken as "
+      "where they take twice as long or more they are called clumsy. Below {:g} °C of fingers or hand a task "
+      "is taken as "
       "impossible; nobody is taken to warm their hands on the body first. A hand that can do its task is "
       "taken to keep its pace.",
       tasks_by(system::Grip::fingers), tasks_by(system::Grip::hand), paces(),

@@ -57,10 +57,10 @@ std::string about_faces() {
   using namespace constants;
   return fmt::format(
       "Frostbite of the face counts where no canopy keeps the wind off. The date is the earliest at which a "
-      "bare, "
-      "dry face may freeze, for the one person in twenty who freezes first, in a steady wind of {:g} km/h or "
-      "more. It is sooner "
-      "in spray and gusts, and later with the face covered, which is not in the model. In less wind, or "
+      "bare, dry face may freeze, for the one person in twenty who freezes first, in a steady wind of {:g} "
+      "km/h or "
+      "more. It is sooner in spray and gusts, and later with the face covered, which is not in the model. In "
+      "less wind, or "
       "where it would take more than {:g} min, nothing counts, though a face can freeze there too.",
       face_least_wind_km_h.value, face_longest_min.value);
 }
